@@ -1,0 +1,15 @@
+include(doctest)
+
+# vowelway_layer_tests(NAME): one test program from tests/unit/NAME/*_test.cpp; every
+# doctest case becomes a CTest test of its own.
+function(vowelway_layer_tests name)
+  file(GLOB_RECURSE sources CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/tests/unit/${name}/*_test.cpp)
+  if(NOT sources)
+    return()
+  endif()
+  add_executable(${name}_test ${sources} ${PROJECT_SOURCE_DIR}/tests/support/doctest_main.cpp)
+  target_include_directories(${name}_test PRIVATE ${PROJECT_SOURCE_DIR}/tests ${PROJECT_SOURCE_DIR}/src)
+  target_compile_definitions(${name}_test PRIVATE VOWELWAY_SOURCE_DIR="${PROJECT_SOURCE_DIR}")
+  target_link_libraries(${name}_test PRIVATE vowelway::${name} doctest::doctest vowelway_flags)
+  doctest_discover_tests(${name}_test TEST_PREFIX "${name}: ")
+endfunction()

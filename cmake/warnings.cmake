@@ -1,0 +1,14 @@
+# One target carries the flags; each has its reason.
+add_library(vowelway_flags INTERFACE)
+target_compile_options(vowelway_flags INTERFACE
+  -Wall -Wextra -Wpedantic
+  -Wshadow            # a shadowed name has fooled us into reading the wrong variable
+  -Wconversion        # a silent narrowing is a wrong number on paper
+  -Wno-sign-conversion  # containers count in size_t, music in int: the casts would hide the code
+  -Wnon-virtual-dtor -Woverloaded-virtual -Wnull-dereference -Wduplicated-cond -Wlogical-op
+  $<$<CONFIG:Debug>:-Og>)
+if(VOWELWAY_SANITIZE)
+  target_compile_options(vowelway_flags INTERFACE
+    -fsanitize=address,undefined -fno-sanitize-recover=all -fno-omit-frame-pointer)
+  target_link_options(vowelway_flags INTERFACE -fsanitize=address,undefined)
+endif()

@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: MIT
+// The plan: everything the outputs say, computed once, as plain values. No output computes anything.
+#pragma once
+
+#include "vowelway/core/error.hpp"
+#include "vowelway/core/passage.hpp"
+#include "vowelway/core/resonance.hpp"
+#include "vowelway/core/singer.hpp"
+
+#include <array>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace vowelway {
+
+/// The pitch at which nfo = fRk. sd is that of the resonance, carried over.
+struct Crossing {
+    Harmonic harmonic;
+    ResonanceNumber resonance;
+    Pitch pitch;
+    Cents sd;
+    /// "2fo = fR1"
+    std::string str() const;
+};
+
+/// Where a sung pitch lies for a vowel.
+enum class Zone {
+    open,    ///< 2fo < fR1
+    turning, ///< 2fo within the uncertainty of fR1
+    close,   ///< fo < fR1 < 2fo
+    meeting, ///< fo within the uncertainty of fR1
+    above    ///< fo > fR1
+};
+inline constexpr std::array all_zones{Zone::open, Zone::turning, Zone::close, Zone::meeting, Zone::above};
+std::string_view to_string(Zone zone);
+
+/// What a pitch is to a vowel, with the probabilities that follow from the standard deviation of fR1.
+struct ZoneReading {
+    Zone zone = Zone::open;
+    double p_turned = 0; ///< P(2fo > fR1), 0..1
+    double p_above = 0;  ///< P(fo > fR1), 0..1
+};
+
+enum class Advice {
+    hold,    ///< nothing needed
+    migrate, ///< keep the shape; the heard vowel drifts (passive migration)
+    modify   ///< change the shape (active modification)
+};
+std::string_view to_string(Advice advice);
+
+/// One thing the singer does, in degrees a singer can feel.
+struct Gesture {
+    enum class Part { jaw, lip_opening, lip_protrusion, tongue_height, tongue_advancement, larynx };
+    Part part = Part::jaw;
+    double amount = 0; ///< -1 .. +1 of the comfortable travel; + opens, protrudes, raises, advances
+    std::string words; ///< "open the jaw a little"
+};
+std::string_view to_string(Gesture::Part part);
+
+/// The vowel a listener is predicted to hear, and how far from the intended one.
+struct HeardVowel {
+    Vowel vowel;
+    Bark distance; ///< from the intended vowel's own place, >= 0
+};
+
+/// What to aim at. Equal to the vowel's own resonances unless the advice is `modify`.
+struct Target {
+    Resonance r1, r2;
+    Vowel shade; ///< the IPA shade that names it
+};
+
+/// A decision about one vowel at one pitch, with its reasons and its certainty.
+struct Decision {
+    ZoneReading zone;
+    HeardVowel heard;      ///< with the advice followed
+    HeardVowel heard_kept; ///< if the shape is kept as it is
+    Advice advice = Advice::hold;
+    double certainty = 1;  ///< share of draws over the measured deviations that give the same advice, 0..1
+    Target target;
+    std::vector<Gesture> gestures; ///< empty unless `modify`
+    Decibels gain;         ///< level with the advice followed against the shape kept
+    Bark text_cost;        ///< heard distance from the intended vowel with the advice followed
+    std::string why;       ///< one sentence with the numbers that decided
+    std::string brief;     ///< two to four words for the music stand: "open toward a"
+};
+
+/// One sung note of the passage, planned.
+struct NotePlan {
+    std::size_t note = 0;           ///< index in Plan::passage.notes
+    std::optional<std::size_t> vowel; ///< index in Plan::vowels; nothing: no vowel to plan
+    std::optional<Decision> decision; ///< present when there is a vowel
+    double importance = 0;          ///< 0..1: what to watch first (length, change of advice, certainty)
+};
+
+/// From the lowest pitch of the plan upwards, where a vowel may be left alone.
+struct PassiveRange {
+    Pitch from, to;
+    Cents to_sd;                  ///< uncertainty of the upper end
+    bool reaches_top = false;     ///< `to` is the top of the planned range: nothing to modify in it
+    std::optional<Pitch> migrates_from; ///< within it: where the heard vowel begins to drift
+};
+
+/// One semitone of a vowel's strip.
+struct PitchCell {
+    Pitch pitch;
+    Decision decision;
+    Duration sung; ///< time the passage spends on this vowel within a quarter tone of this pitch
+};
+
+struct VowelPlan {
+    VowelResonances resonances;
+    Crossing turning;                 ///< 2fo = fR1
+    Crossing meeting;                 ///< fo = fR1
+    std::vector<Crossing> crossings;  ///< every nfo = fRk within the plan's range, low to high
+    std::vector<PitchCell> strip;     ///< every semitone of the plan's range, low to high
+    std::optional<PassiveRange> passive_range;
+    Duration sung;                    ///< in the passage
+};
+
+struct Plan {
+    Singer singer;
+    std::string technique;
+    PitchRange range;
+    Passage passage;                ///< without notes when only a range was given
+    std::vector<VowelPlan> vowels;  ///< in the order of the chart's rim
+    std::vector<NotePlan> notes;    ///< one for each note of the passage, in order
+    Remarks remarks;                ///< everything assumed or guessed on the way, and the cautions
+};
+
+} // namespace vowelway

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+#include "vowelway/core/singer.hpp"
+
+#include <algorithm>
+
+namespace vowelway {
+
+std::string_view to_string(VoiceType voice) {
+    switch (voice) {
+    case VoiceType::bass: return "bass";
+    case VoiceType::baritone: return "baritone";
+    case VoiceType::tenor: return "tenor";
+    case VoiceType::countertenor: return "countertenor";
+    case VoiceType::alto: return "alto";
+    case VoiceType::mezzo: return "mezzo";
+    case VoiceType::soprano: return "soprano";
+    case VoiceType::treble: return "treble";
+    case VoiceType::other: return "other";
+    }
+    return "";
+}
+
+std::optional<VoiceType> parse_voice_type(std::string_view name) {
+    for (auto voice : all_voice_types)
+        if (name == to_string(voice)) return voice;
+    if (name == "other") return VoiceType::other;
+    return std::nullopt;
+}
+
+VowelResonances const* Singer::find(Vowel const& vowel) const {
+    auto const wanted = vowel.quality();
+    auto const found = std::find_if(vowels.begin(), vowels.end(),
+                                    [&](VowelResonances const& v) { return v.vowel.quality() == wanted; });
+    return found == vowels.end() ? nullptr : &*found;
+}
+
+} // namespace vowelway
