@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: MIT
+// From a singer and a passage (or a range) to the plan.
+#pragma once
+
+#include "vowelway/plan/plan.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace vowelway {
+
+struct PlanRequest {
+    Singer singer;
+    std::optional<Singer> reference;   ///< the average of the singer's voice type, to estimate vowels not measured
+    Passage passage;                   ///< may be without notes when a range is given
+    std::optional<PitchRange> range;   ///< default: the singer's range and the passage's compass together
+    std::vector<Vowel> vowels;         ///< planned besides those sung; when no notes: default the singer's own
+};
+
+/// Throws InputError when there is neither a note nor a range, or no resonances to plan from.
+Plan make_plan(PlanRequest request);
+
+} // namespace vowelway

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: MIT
+// The plan as text, CSV and JSON. Every form reads the same values; none computes any.
+#pragma once
+
+#include "vowelway/plan/plan.hpp"
+
+#include <string>
+
+namespace vowelway {
+
+/// For a terminal or a text file: vowels, notes to watch, every note, remarks and cautions.
+std::string plan_text(Plan const& plan);
+/// One row a note (or, without notes, one row a vowel and semitone); RFC 4180, UTF-8, header first.
+std::string plan_csv(Plan const& plan);
+/// The stable machine form; its fields are described in docs/formats.md. Ends with a line break.
+std::string plan_json(Plan const& plan);
+
+/// The cautions every output carries. Sources: docs/limits.md.
+inline constexpr std::string_view voice_caution =
+    "Never push and never chase a number; comfort decides. Stop when the voice is hoarse or sore; if that lasts, see a doctor. "
+    "This is no medical advice and does not replace a teacher.";
+
+} // namespace vowelway

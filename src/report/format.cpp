@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: MIT
+#include "report/format.hpp"
+
+#include <fmt/format.h>
+
+namespace vowelway::report {
+
+std::string number(double value, int decimals) {
+    auto out = fmt::format("{:.{}f}", value, decimals);
+    if (out.find('.') != std::string::npos) {
+        out.erase(out.find_last_not_of('0') + 1);
+        if (out.back() == '.') out.pop_back();
+    }
+    return out == "-0" ? "0" : out;
+}
+
+std::string pitch_with_uncertainty(Tuning const& tuning, Pitch pitch, Cents sd) {
+    auto const name = tuning.name(pitch);
+    if (sd.value > 50) return fmt::format("{} ±{} st", name.pitch.str(), number(in_semitones(sd), 1));
+    return fmt::format("{} ±{} c", name.str(), number(rounded(sd.value, 5)));
+}
+
+} // namespace vowelway::report

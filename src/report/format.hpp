@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: MIT
+// Numbers as the reports print them: no finer than they are known. Private to the layer.
+#pragma once
+
+#include "vowelway/plan/plan.hpp"
+
+#include <cmath>
+#include <string>
+
+namespace vowelway::report {
+
+inline double rounded(double value, double step) {
+    double const r = std::round(value / step) * step;
+    return std::round(r * 1e6) / 1e6; // drops the dust of binary fractions
+}
+
+/// "12", "-1", "0.5": at most `decimals` decimals, without trailing zeros.
+std::string number(double value, int decimals = 0);
+
+/// The pitch name with its deviation, or with "about" and no cents when the deviation is larger than half a semitone.
+std::string pitch_with_uncertainty(Tuning const& tuning, Pitch pitch, Cents sd);
+
+} // namespace vowelway::report
