@@ -1,0 +1,9 @@
+#!/bin/sh
+# Installs what is missing, builds with the sanitizers, runs every test.
+set -eu
+cd "$(dirname "$0")/.."
+# shellcheck disable=SC2046
+sh cmake/set_up.sh $(sed '/^#/d' cmake/packages.txt tests/packages.txt)
+cmake --preset dev
+cmake --build --preset dev
+ctest --preset dev
