@@ -1,0 +1,152 @@
+// SPDX-License-Identifier: MIT
+#include "vowelway/analysis/linear_prediction.hpp"
+
+#include <Eigen/Dense>
+
+#include <algorithm>
+#include <cmath>
+#include <complex>
+#include <numbers>
+
+namespace vowelway {
+namespace {
+
+using Complex = std::complex<double>;
+using RowMatrix = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
+constexpr double pi = std::numbers::pi;
+constexpr double weight_memory = 0.0013; // s
+constexpr double ridge = 1e-9;           // of the trace: keeps digital silence and pure tones solvable
+
+Pole pole_at(Complex z, Frequency rate) {
+    return {rate * (std::arg(z) / (2 * pi)), rate * (-std::log(std::abs(z)) / pi)};
+}
+Complex root_of(Pole const& pole, Frequency rate) {
+    double const angle = 2 * pi * in_hertz(pole.centre) / in_hertz(rate);
+    return std::polar(std::exp(-pi * in_hertz(pole.bandwidth) / in_hertz(rate)), angle);
+}
+
+/// z^p + a1 z^(p-1) + .. + ap and its derivative at z.
+std::pair<Complex, Complex> polynomial(std::vector<double> const& a, Complex z) {
+    Complex value = 1, slope = 0;
+    for (std::size_t k = 1; k < a.size(); ++k) {
+        slope = slope * z + value;
+        value = value * z + a[k];
+    }
+    return {value, slope};
+}
+
+} // namespace
+
+std::vector<double> band_autocorrelation(PowerSpectrum const& spectrum, Frequency ceiling, int lags) {
+    auto const last = std::min(static_cast<std::size_t>(std::lround(ceiling / spectrum.bin)), spectrum.power.size() - 1);
+    std::vector<double> r(static_cast<std::size_t>(lags) + 1, 0.0);
+    for (std::size_t k = 0; k <= last; ++k) {
+        double const share = (k == 0 || k == last ? 0.5 : 1.0) * spectrum.power[k] / static_cast<double>(last);
+        double const step = std::cos(pi * static_cast<double>(k) / static_cast<double>(last));
+        double before = step, now = 1; // cos(m x) by the three-term recursion
+        for (auto& lag : r) {
+            lag += share * now;
+            double const next = 2 * step * now - before;
+            before = now;
+            now = next;
+        }
+    }
+    return r;
+}
+
+Predictor predict(std::span<double const> r, int order, Frequency rate) {
+    Predictor found{{1.0}, r[0], rate};
+    auto& a = found.a;
+    for (int i = 1; i <= order && found.error > 1e-14 * r[0]; ++i) {
+        double sum = 0;
+        for (int j = 0; j < i; ++j) sum += a[static_cast<std::size_t>(j)] * r[static_cast<std::size_t>(i - j)];
+        double const reflection = -sum / found.error;
+        a.push_back(0);
+        auto const mirrored = a;
+        for (std::size_t j = 1; j < a.size(); ++j) a[j] += reflection * mirrored[a.size() - 1 - j];
+        found.error *= 1 - reflection * reflection;
+    }
+    return found;
+}
+
+WeightedMoments::WeightedMoments(int order)
+    : order_(order), moments_(static_cast<std::size_t>((order + 1) * (order + 1)), 0.0) {}
+
+void WeightedMoments::add(std::span<double const> x, Frequency rate) {
+    auto const p = static_cast<std::size_t>(order_);
+    auto const memory = std::max<std::size_t>(static_cast<std::size_t>(std::lround(weight_memory * in_hertz(rate))), p / 2);
+    auto const first = std::max(p, memory);
+    if (x.size() <= first) return;
+    auto const rows = static_cast<Eigen::Index>(x.size() - first);
+    Eigen::MatrixXd delayed(rows, order_ + 1);
+    double energy = 0;
+    for (std::size_t n = first - memory; n < first; ++n) energy += x[n] * x[n];
+    for (std::size_t n = first; n < x.size(); ++n) {
+        double const weight = std::sqrt(std::max(energy, 0.0));
+        for (std::size_t k = 0; k <= p; ++k)
+            delayed(static_cast<Eigen::Index>(n - first), static_cast<Eigen::Index>(k)) = weight * x[n - k];
+        energy += x[n] * x[n] - x[n - memory] * x[n - memory];
+    }
+    Eigen::Map<RowMatrix>(moments_.data(), order_ + 1, order_ + 1) += delayed.transpose() * delayed;
+}
+
+WeightedMoments& WeightedMoments::operator+=(WeightedMoments const& other) {
+    for (std::size_t k = 0; k < moments_.size(); ++k) moments_[k] += other.moments_[k];
+    return *this;
+}
+
+Predictor WeightedMoments::predict(int order, Frequency rate) const {
+    Eigen::Map<RowMatrix const> const all(moments_.data(), order_ + 1, order_ + 1);
+    Eigen::MatrixXd normal = all.block(1, 1, order, order);
+    normal.diagonal().array() += ridge * normal.trace() / order + 1e-300;
+    Eigen::VectorXd const right = all.block(1, 0, order, 1);
+    Eigen::VectorXd const solved = normal.ldlt().solve(right);
+    Predictor found{{1.0}, 0, rate};
+    for (double c : solved) found.a.push_back(-c);
+    found.error = std::max(0.0, all(0, 0) - solved.dot(right));
+    return found;
+}
+
+std::vector<Pole> poles(Predictor const& predictor) {
+    int const p = predictor.order();
+    if (p < 2) return {};
+    Eigen::MatrixXd companion = Eigen::MatrixXd::Zero(p, p);
+    for (int k = 0; k < p; ++k) companion(0, k) = -predictor.a[static_cast<std::size_t>(k) + 1];
+    companion.diagonal(-1).setOnes();
+    std::vector<Pole> found;
+    Eigen::EigenSolver<Eigen::MatrixXd> const solver(companion, false);
+    for (Complex z : solver.eigenvalues())
+        if (z.imag() > 1e-9) found.push_back(pole_at(z, predictor.rate));
+    std::sort(found.begin(), found.end(), [](Pole const& a, Pole const& b) { return a.centre < b.centre; });
+    return found;
+}
+
+Pole follow_pole(Predictor const& predictor, Pole const& near) {
+    Complex const start = root_of(near, predictor.rate);
+    Complex z = start;
+    for (int step = 0; step < 12; ++step) {
+        auto const [value, slope] = polynomial(predictor.a, z);
+        if (std::abs(slope) == 0) break;
+        Complex const change = value / slope;
+        z -= change;
+        if (std::abs(change) < 1e-7) break;
+    }
+    bool const lost = !std::isfinite(z.real()) || z.imag() <= 0 || std::abs(z - start) > 0.5;
+    return lost ? near : pole_at(z, predictor.rate);
+}
+
+double bound_of_centre(Predictor const& predictor, Pole const& pole, std::span<double const> r, double samples) {
+    int const p = predictor.order();
+    Complex const z = root_of(pole, predictor.rate);
+    Complex const slope = polynomial(predictor.a, z).second;
+    Eigen::MatrixXd toeplitz(p, p);
+    for (int i = 0; i < p; ++i)
+        for (int j = 0; j < p; ++j) toeplitz(i, j) = r[static_cast<std::size_t>(std::abs(i - j))];
+    toeplitz.diagonal().array() *= 1 + 1e-12;
+    Eigen::VectorXd gradient(p); // of the centre with respect to a1..ap: dz/da_k = -z^(p-k) / slope
+    for (int k = 1; k <= p; ++k)
+        gradient(k - 1) = (-std::pow(z, p - k) / slope / z).imag() * in_hertz(predictor.rate) / (2 * pi);
+    return predictor.error / std::max(samples, 1.0) * gradient.dot(toeplitz.ldlt().solve(gradient));
+}
+
+} // namespace vowelway
