@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: MIT
+// A technique: the aesthetic that weighs the trade-offs of a plan. Values only; read from YAML by io.
+#pragma once
+
+#include "vowelway/core/resonance.hpp"
+#include "vowelway/core/units.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace vowelway {
+
+/// A wanted place of a harmonic against fR1. Departures cost `weight` a semitone, up to an octave.
+struct WantedRelation {
+    enum class Side { below_fR1, above_fR1 };
+    Harmonic harmonic{2};
+    Side side = Side::below_fR1;
+    bool after_turn_only = false;     ///< only at pitches where 2fo has passed the fR1 of the vowel's own shape
+    double weight = 0;                ///< cost a semitone of departure
+    std::optional<Pitch> from, to;    ///< sung pitches it holds for; open where absent
+};
+
+/// Weights of the planner's cost (docs/strategy.md). Every cost is in the same unit: 1 is what a clear
+/// loss of the vowel costs on a note of one second.
+struct Technique {
+    std::string name = "classical";
+    std::string description;
+    std::vector<std::string> sources;
+
+    // What is heard of the text: cost of 1 Bark between the heard and the intended vowel, saturating.
+    double text = 0.5;
+    Bark text_saturation{3};
+    // What is missing of the level the singer has at ease on the same vowel: cost of 1 dB.
+    double ring = 0.08;
+    Decibels ring_tolerance{3};       ///< a deficit nobody minds
+    // fo and 2fo in the band just above fR1, where the folds are least supported: cost of full exposure.
+    double stability = 0.4;
+    std::vector<WantedRelation> relations;
+    double effort = 0.25;             ///< cost of a gesture at the end of its comfortable travel
+    double line = 0.03;               ///< cost of moving fR1 by 1 semitone between neighbouring notes of half a second
+    // The source (docs/acoustics.md).
+    Decibels source_slope{-12}, upper_slope{-22};
+    Frequency upper_begins = hertz(400), upper_complete = hertz(800);
+};
+
+} // namespace vowelway

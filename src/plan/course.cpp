@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: MIT
+#include "course.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdint>
+#include <cstdlib>
+#include <numeric>
+
+namespace vowelway {
+
+namespace {
+
+// A preference far below any real cost that settles ties toward home.
+float tie_break(ShapeGrid const& grid, std::size_t i) {
+    return 1e-6f * static_cast<float>(std::abs(grid.d1(i)) + std::abs(grid.d2(i)));
+}
+
+// Lowers value[j] to value[i] + cost wherever that is less, and remembers i's source.
+inline void relax(float* value, std::uint16_t* source, std::size_t j, std::size_t i, float cost) {
+    float const through = value[i] + cost;
+    bool const better = through < value[j];
+    value[j] = better ? through : value[j];
+    source[j] = better ? source[i] : source[j];
+}
+
+// value[s] becomes min over r of value[r] + step distance (r, s); source[s] the r.
+void spread(ShapeGrid const& grid, StepCost step, float* value, std::uint16_t* source) {
+    auto const rows = static_cast<std::size_t>(grid.width1()), columns = static_cast<std::size_t>(grid.width2());
+    for (std::size_t r = 1; r < rows; ++r)
+        for (std::size_t c = 0; c < columns; ++c) relax(value, source, r * columns + c, (r - 1) * columns + c, step.per_r1);
+    for (std::size_t r = rows - 1; r-- > 0;)
+        for (std::size_t c = 0; c < columns; ++c) relax(value, source, r * columns + c, (r + 1) * columns + c, step.per_r1);
+    for (std::size_t r = 0; r < rows; ++r) {
+        for (std::size_t c = 1; c < columns; ++c) relax(value, source, r * columns + c, r * columns + c - 1, step.per_r2);
+        for (std::size_t c = columns - 1; c-- > 0;) relax(value, source, r * columns + c, r * columns + c + 1, step.per_r2);
+    }
+}
+
+} // namespace
+
+std::vector<std::size_t> best_course(ShapeGrid const& grid, std::span<ShapeCosts const* const> costs, std::span<StepCost const> steps) {
+    std::size_t const notes = costs.size(), shapes = grid.size();
+    if (notes == 0) return {};
+    std::vector<float> ties(shapes), value(shapes);
+    for (std::size_t s = 0; s < shapes; ++s) ties[s] = tie_break(grid, s);
+    std::vector<std::uint16_t> back(notes * shapes);
+    for (std::size_t n = 0; n < notes; ++n) {
+        auto* const source = back.data() + n * shapes;
+        std::iota(source, source + shapes, std::uint16_t{0});
+        if (n > 0) {
+            // Only differences matter: taking the least off keeps a float exact enough over any length.
+            float least = value[0];
+            for (float v : value) least = std::min(least, v);
+            for (float& v : value) v -= least;
+            spread(grid, steps[n], value.data(), source);
+        }
+        auto const& cost = *costs[n];
+        for (std::size_t s = 0; s < shapes; ++s) value[s] += cost[s] + ties[s];
+    }
+    std::vector<std::size_t> course(notes);
+    course[notes - 1] = static_cast<std::size_t>(std::min_element(value.begin(), value.end()) - value.begin());
+    for (std::size_t n = notes - 1; n > 0; --n) course[n - 1] = back[n * shapes + course[n]];
+    return course;
+}
+
+double cost_of_course(ShapeGrid const& grid, std::span<ShapeCosts const* const> costs, std::span<StepCost const> steps,
+                      std::span<std::size_t const> course) {
+    double total = 0;
+    for (std::size_t n = 0; n < course.size(); ++n) {
+        total += double{(*costs[n])[course[n]]};
+        if (n > 0)
+            total += double{steps[n].per_r1} * std::abs(grid.d1(course[n]) - grid.d1(course[n - 1])) +
+                     double{steps[n].per_r2} * std::abs(grid.d2(course[n]) - grid.d2(course[n - 1]));
+    }
+    return total;
+}
+
+} // namespace vowelway
