@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: MIT
+// The average voices that come with the program, and the singer a user names.
+#pragma once
+
+#include "vowelway/core/error.hpp"
+#include "vowelway/core/singer.hpp"
+
+#include <string>
+
+namespace vowelway {
+
+/// An average voice, derived from published tables (profiles/README.md). `average` is true.
+/// Throws InputError for VoiceType::other, which has no average.
+Singer built_in_voice(VoiceType type);
+
+/// A built-in voice by its name ("tenor"), else the profile in the file of that name. What was assumed is
+/// added to the remarks. Throws InputError that lists the names when it is neither.
+Singer find_singer(std::string const& name_or_path, Remarks& remarks);
+
+} // namespace vowelway

@@ -1,0 +1,172 @@
+// SPDX-License-Identifier: MIT
+#include "vowelway/io/profile/read_profile.hpp"
+
+#include "io/profile/values.hpp"
+#include "io/yaml/tree.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace vowelway {
+
+namespace {
+
+constexpr std::size_t most_vowels = 200, most_measurements = 20'000;
+
+/// A resonance called by another name is the likeliest slip: say what is meant.
+void only_vowel_keys(yaml::Node const& map, std::string_view more) {
+    for (auto const& [key, value] : map.fields) {
+        auto const& k = key.text;
+        bool const digit = !k.empty() && k.back() >= '1' && k.back() <= '4';
+        auto const stem = k.substr(0, k.size() - (digit ? 1 : 0));
+        if (digit && (stem == "R" || stem == "r" || stem == "F" || stem == "f" || stem == "fr" || stem == "Fr" || stem == "FR") && more.find(k) == more.npos)
+            throw yaml::error_at(key, "unknown key \"" + k + "\"",
+                                 std::string("resonances of the tract are written fR") + k.back() + " (F" + k.back() + " is a formant, measured in the sound)");
+    }
+    yaml::only_keys(map, "fR1 fR2 fR3 fR4 BR1 BR2 BR3 BR4 " + std::string(more));
+}
+
+Provenance read_source(yaml::Node const& node) {
+    yaml::map(node, "the source", "source: {method: whisper, date: 2026-10-03}");
+    yaml::only_keys(node, "method date note");
+    Provenance out;
+    if (auto const* method = node.find("method")) out.method = profile::method(*method);
+    if (auto const* date = node.find("date")) out.date = profile::day(*date);
+    if (auto const* note = node.find("note")) out.note = yaml::scalar(*note, "the note");
+    return out;
+}
+
+VowelResonances read_vowel(yaml::Node const& key, yaml::Node const& node, Singer const& singer) {
+    VowelResonances out;
+    out.vowel = profile::vowel(key);
+    if (auto const* before = singer.find(out.vowel))
+        throw yaml::error_at(key, "/" + key.text + "/ stands here a second time", "keep one entry for /" + before->vowel.ipa() + "/; older values belong into history");
+    yaml::map(node, "/" + key.text + "/", key.text + ": {fR1: 540 Hz ± 25, fR2: 1780 Hz ± 60}");
+    only_vowel_keys(node, "estimated");
+    auto method = singer.provenance.method;
+    if (auto const* estimated = node.find("estimated")) {
+        out.estimated = true;
+        out.origin = yaml::scalar(*estimated, "estimated");
+        method = Method::estimated;
+    }
+    auto const found = profile::resonances(node, key.text, singer.tuning, method);
+    out.r1 = found.r1, out.r2 = found.r2, out.r3 = found.r3, out.r4 = found.r4;
+    return out;
+}
+
+Singer read_singer(yaml::Node const& root) {
+    Singer singer;
+    if (auto const* name = root.find("singer")) singer.name = yaml::scalar(*name, "the singer's name");
+    if (auto const* voice = root.find("voice")) {
+        auto const type = parse_voice_type(yaml::scalar(*voice, "the voice"));
+        if (!type) {
+            std::string names;
+            for (auto const each : all_voice_types) names += std::string(to_string(each)) + ", ";
+            throw yaml::error_at(*voice, "unknown voice \"" + voice->text + "\"", "write one of " + names + "other");
+        }
+        singer.voice = *type;
+    }
+    if (auto const* average = root.find("average")) singer.average = profile::truth(*average, "average");
+    if (auto const* a4 = root.find("a4")) singer.tuning.a4 = profile::plain_frequency(*a4, "a4", 380, 500, {});
+    if (auto const* range = root.find("range"))
+        singer.range = yaml::placed(*range, [&] { return parse_pitch_range(yaml::scalar(*range, "the range")); });
+    if (auto const* length = root.find("tract_length")) singer.tract_length = profile::tract_length(*length);
+    if (auto const* source = root.find("source")) singer.provenance = read_source(*source);
+
+    constexpr std::string_view example = "vowels: and under it  ɛ: {fR1: 540 Hz ± 25, fR2: 1780 Hz ± 60}";
+    auto const* vowels = root.find("vowels");
+    if (!vowels) throw yaml::error_at(root, "the profile has no vowels", "write " + std::string(example));
+    yaml::map(*vowels, "vowels", example);
+    if (vowels->fields.size() > most_vowels)
+        throw yaml::error_at(*vowels, fmt::format("more than {} vowels", most_vowels), "keep those that are sung");
+    for (auto const& [key, node] : vowels->fields) singer.vowels.push_back(read_vowel(key, node, singer));
+    return singer;
+}
+
+Measurement read_measurement(yaml::Node const& node, Tuning const& tuning) {
+    constexpr std::string_view example = "- {date: 2026-10-03, method: creak, vowel: ɛ, probes: 3, fR1: 540 Hz ± 25, fR2: 1780 Hz ± 60}";
+    yaml::map(node, "a measurement", example);
+    only_vowel_keys(node, "date method vowel probes note F1 F2 F3 F4");
+    auto const need = [&](char const* key) -> yaml::Node const& {
+        if (auto const* found = node.find(key)) return *found;
+        throw yaml::error_at(node, std::string("a measurement without ") + key, "write " + std::string(example));
+    };
+    Measurement out;
+    out.date = profile::day(need("date"));
+    out.method = profile::method(need("method"));
+    auto const& vowel = need("vowel");
+    yaml::scalar(vowel, "the vowel");
+    out.vowel = profile::vowel(vowel);
+    if (auto const* probes = node.find("probes")) out.probes = profile::count(*probes, "probes", 1000);
+    auto const found = profile::resonances(node, vowel.text, tuning, out.method);
+    out.r1 = found.r1, out.r2 = found.r2, out.r3 = found.r3, out.r4 = found.r4;
+    for (std::size_t i = 0; i < out.heard.size(); ++i)
+        if (auto const name = "F" + std::to_string(i + 1); auto const* f = node.find(name))
+            out.heard[i] = profile::plain_frequency(*f, name, 100, 10'000, tuning);
+    if (auto const* note = node.find("note")) out.note = yaml::scalar(*note, "the note");
+    return out;
+}
+
+std::vector<ProbeShift> read_shifts(yaml::Node const& node) {
+    constexpr std::string_view example = "shift: and under it  whisper: {fR1: 210 Hz ± 60, pairs: 2}";
+    yaml::map(node, "shift", example);
+    yaml::only_keys(node, "whisper creak");
+    std::vector<ProbeShift> out;
+    for (auto const& [key, value] : node.fields) {
+        yaml::map(value, "the shift of a " + key.text, example);
+        yaml::only_keys(value, "fR1 fR2 fR3 fR4 pairs date");
+        ProbeShift shift;
+        shift.method = key.text == "creak" ? Method::creak : Method::whisper;
+        for (std::size_t i = 0; i < shift.of.size(); ++i)
+            if (auto const* f = value.find("fR" + std::to_string(i + 1))) shift.of[i] = profile::shift(*f);
+        if (auto const* pairs = value.find("pairs")) shift.pairs = profile::count(*pairs, "pairs", 100'000);
+        if (auto const* date = value.find("date")) shift.date = profile::day(*date);
+        out.push_back(shift);
+    }
+    return out;
+}
+
+} // namespace
+
+Profile parse_profile(std::string const& text, std::string const& file) {
+    auto const root = yaml::parse(text, file);
+    if (root.kind == yaml::Node::Kind::null) throw yaml::error_at(root, "the profile is empty", "see docs/profile-format.md for one to begin with");
+    yaml::map(root, "a profile", "keys with values, such as  voice: tenor");
+    yaml::only_keys(root, "vowelway singer voice average range a4 tract_length source vowels history shift");
+    auto const* version = root.find("vowelway");
+    if (!version) throw yaml::error_at(root, "this does not say that it is a profile", "begin the file with  vowelway: 1");
+    if (yaml::scalar(*version, "the version") != "1")
+        throw yaml::error_at(*version, "format version " + version->text + " is unknown", "this program reads version 1");
+    if (root.find("passage")) throw yaml::error_at(root, "this is a passage, not a profile", "give a profile to --singer");
+
+    Profile out;
+    out.singer = read_singer(root);
+    if (auto const* history = root.find("history"); history && history->kind != yaml::Node::Kind::null) {
+        yaml::sequence(*history, "history", "a list of measurements, each on a line that begins with a dash");
+        if (history->items.size() > most_measurements)
+            throw yaml::error_at(*history, fmt::format("more than {} measurements", most_measurements), "keep the older ones in another file");
+        for (auto const& item : history->items) out.history.push_back(read_measurement(item, out.singer.tuning));
+    }
+    if (auto const* shift = root.find("shift"); shift && shift->kind != yaml::Node::Kind::null) out.shifts = read_shifts(*shift);
+    return out;
+}
+
+Profile read_whole_profile(std::filesystem::path const& path) { return parse_profile(yaml::read_text(path), path.string()); }
+
+Singer read_profile(std::filesystem::path const& path) { return read_whole_profile(path).singer; }
+
+Remarks profile_remarks(Singer const& singer) {
+    std::string list;
+    for (auto const& vowel : singer.vowels) {
+        bool assumed = false;
+        for (int k = 1; k <= 4; ++k)
+            if (auto const r = vowel.get({k})) assumed = assumed || r->sd_assumed;
+        if (assumed) list += (list.empty() ? "/" : ", /") + vowel.vowel.ipa() + "/";
+    }
+    if (list.empty()) return {};
+    return {{Remark::Kind::assumed, fmt::format("the profile gives no deviation for {}: the usual one of the method \"{}\" is taken", list,
+                                                to_string(singer.provenance.method))}};
+}
+
+} // namespace vowelway

@@ -1,0 +1,219 @@
+// SPDX-License-Identifier: MIT
+#include "io/yaml/tree.hpp"
+
+#include "core/utf8.hpp"
+
+#include <yaml-cpp/eventhandler.h>
+#include <yaml-cpp/exceptions.h>
+#include <yaml-cpp/mark.h>
+#include <yaml-cpp/parser.h>
+
+#include <algorithm>
+#include <fstream>
+#include <optional>
+#include <sstream>
+
+namespace vowelway::yaml {
+
+namespace {
+
+/// Line and column of a byte in the text, the column counted in characters.
+Place place_of(std::string const& text, std::string const& file, std::size_t offset) {
+    offset = std::min(offset, text.size());
+    auto const line_start = offset == 0 ? 0 : text.rfind('\n', offset - 1) + 1;
+    auto const continuation = [](char c) { return (static_cast<unsigned char>(c) & 0xC0u) == 0x80u; };
+    auto const begin = text.begin() + static_cast<std::ptrdiff_t>(line_start), end = text.begin() + static_cast<std::ptrdiff_t>(offset);
+    Place place;
+    place.file = file;
+    place.line = 1 + static_cast<int>(std::count(text.begin(), end, '\n'));
+    place.column = 1 + static_cast<int>(end - begin - std::count_if(begin, end, continuation));
+    return place;
+}
+
+/// Builds the tree from the parser's events, so that nothing is ever expanded.
+class Builder : public YAML::EventHandler {
+  public:
+    Builder(std::string const& text, std::string const& file) : text_(text), file_(file) {
+        for (std::size_t i = 0; i < text.size(); ++i)
+            if (text[i] == '\n') line_starts_.push_back(i + 1);
+    }
+
+    Node take() { return std::move(root_); }
+
+    void OnDocumentStart(YAML::Mark const&) override {}
+    void OnDocumentEnd() override {}
+    void OnNull(YAML::Mark const& mark, YAML::anchor_t anchor) override { add(make(Node::Kind::null, mark, anchor, "")); }
+    void OnAlias(YAML::Mark const& mark, YAML::anchor_t) override { refuse_alias(mark); }
+    void OnScalar(YAML::Mark const& mark, std::string const& tag, YAML::anchor_t anchor, std::string const& value) override {
+        auto node = make(Node::Kind::scalar, mark, anchor, tag);
+        node.text = value;
+        node.quoted = tag == "!";
+        add(std::move(node));
+    }
+    void OnSequenceStart(YAML::Mark const& mark, std::string const& tag, YAML::anchor_t anchor, YAML::EmitterStyle::value style) override {
+        open(make(Node::Kind::sequence, mark, anchor, tag), style);
+    }
+    void OnSequenceEnd() override { close(); }
+    void OnMapStart(YAML::Mark const& mark, std::string const& tag, YAML::anchor_t anchor, YAML::EmitterStyle::value style) override {
+        open(make(Node::Kind::map, mark, anchor, tag), style);
+    }
+    void OnMapEnd() override { close(); }
+
+  private:
+    std::size_t offset(YAML::Mark const& mark) const {
+        if (mark.line < 0) return 0;
+        auto const line = std::min(static_cast<std::size_t>(mark.line), line_starts_.size() - 1);
+        return std::min(line_starts_[line] + static_cast<std::size_t>(std::max(0, mark.column)), text_.size());
+    }
+    Place place(std::size_t at) const { // place_of, with the line already known
+        auto const next = std::upper_bound(line_starts_.begin(), line_starts_.end(), at);
+        auto const start = *(next - 1);
+        auto out = place_of(text_.substr(start, at - start), file_, at - start);
+        out.line = static_cast<int>(next - line_starts_.begin());
+        return out;
+    }
+    [[noreturn]] void refuse_alias(YAML::Mark const& mark) const {
+        throw InputError("anchors and aliases (& and *) are not read here", "write the value out where it is needed", place(offset(mark)));
+    }
+    Node make(Node::Kind kind, YAML::Mark const& mark, YAML::anchor_t anchor, std::string const& tag) {
+        if (anchor != YAML::NullAnchor) refuse_alias(mark);
+        Node node;
+        node.kind = kind;
+        node.offset = offset(mark);
+        node.place = place(node.offset);
+        if (!tag.empty() && tag != "?" && tag != "!")
+            throw InputError("the tag " + tag + " is not read here", "leave the tag out", node.place);
+        if (++count_ > most_values)
+            throw InputError("more than " + std::to_string(most_values) + " values", "split the file", node.place);
+        return node;
+    }
+    void open(Node node, YAML::EmitterStyle::value style) {
+        node.flow = style == YAML::EmitterStyle::Flow;
+        if (open_.size() >= deepest)
+            throw InputError("nested more than " + std::to_string(deepest) + " deep", "write it flatter", node.place);
+        open_.push_back({std::move(node), std::nullopt});
+    }
+    void close() {
+        auto node = std::move(open_.back().node);
+        open_.pop_back();
+        add(std::move(node));
+    }
+    void add(Node node) {
+        if (open_.empty()) {
+            root_ = std::move(node);
+            return;
+        }
+        auto& [parent, key] = open_.back();
+        if (parent.kind == Node::Kind::sequence) {
+            parent.items.push_back(std::move(node));
+        } else if (!key) {
+            if (node.kind != Node::Kind::scalar)
+                throw InputError("a key must be a word", "write key: value", node.place);
+            if (auto const* before = parent.find(node.text)) {
+                auto const first = std::find_if(parent.fields.begin(), parent.fields.end(), [&](auto const& f) { return &f.second == before; });
+                throw InputError("\"" + node.text + "\" stands here a second time",
+                                 "keep one of the two; the first is on line " + std::to_string(first->first.place.line), node.place);
+            }
+            key = std::move(node);
+        } else {
+            parent.fields.emplace_back(std::move(*key), std::move(node));
+            key.reset();
+        }
+    }
+
+    struct Open {
+        Node node;
+        std::optional<Node> key; // a key whose value is still to come
+    };
+    std::string const& text_;
+    std::string const& file_;
+    std::vector<std::size_t> line_starts_{0};
+    std::vector<Open> open_;
+    Node root_;
+    std::size_t count_ = 0;
+};
+
+} // namespace
+
+Node const* Node::find(std::string_view key) const {
+    auto const found = std::find_if(fields.begin(), fields.end(), [&](auto const& field) { return field.first.text == key; });
+    return found == fields.end() ? nullptr : &found->second;
+}
+
+std::string read_text(std::filesystem::path const& path) {
+    Place whole;
+    whole.file = path.string();
+    std::error_code trouble;
+    if (std::filesystem::is_directory(path, trouble)) throw InputError("is a folder, not a file", "name the file in it", whole);
+    std::ifstream in(path, std::ios::binary);
+    if (!in) throw InputError("cannot be read", "check the name and that you may read it", whole);
+    std::string text(largest_file + 1, '\0');
+    in.read(text.data(), static_cast<std::streamsize>(text.size()));
+    text.resize(static_cast<std::size_t>(in.gcount()));
+    if (text.size() > largest_file) throw InputError("is larger than 1 MiB", "this is no file of ours; check the name", whole);
+    std::string_view rest = text;
+    while (!rest.empty()) {
+        auto const at = static_cast<std::size_t>(rest.data() - text.data());
+        auto const c = utf8::eat(rest);
+        if (!c) throw InputError("is not UTF-8", "save it as UTF-8 text", place_of(text, path.string(), at));
+        if ((*c < 0x20 && *c != '\t' && *c != '\n' && *c != '\r') || *c == 0x7F)
+            throw InputError("holds a control character, as binary files do", "check that it is a text file", place_of(text, path.string(), at));
+    }
+    return text;
+}
+
+Node parse(std::string const& text, std::string const& file) {
+    Builder builder(text, file);
+    try {
+        std::istringstream in(text);
+        YAML::Parser parser(in);
+        if (!parser.HandleNextDocument(builder)) {
+            Node nothing;
+            nothing.place = place_of(text, file, 0);
+            return nothing;
+        }
+        auto node = builder.take();
+        Builder second(text, file);
+        if (parser.HandleNextDocument(second))
+            throw InputError("holds a second document (---)", "keep one document in a file", second.take().place);
+        return node;
+    } catch (YAML::Exception const& error) {
+        Place place;
+        place.file = file;
+        if (!error.mark.is_null()) place.line = error.mark.line + 1, place.column = error.mark.column + 1;
+        throw InputError("is not YAML: " + error.msg, "check brackets, quotes and the spaces at the start of the line", place);
+    }
+}
+
+InputError error_at(Node const& node, std::string wrong, std::string remedy) {
+    return InputError(std::move(wrong), std::move(remedy), node.place);
+}
+
+std::string const& scalar(Node const& node, std::string_view what) {
+    if (node.kind != Node::Kind::scalar) throw error_at(node, std::string(what) + " must be one value", "write it behind the colon");
+    return node.text;
+}
+
+Node const& map(Node const& node, std::string_view what, std::string_view example) {
+    if (node.kind != Node::Kind::map) throw error_at(node, std::string(what) + " must be keys with values", "write " + std::string(example));
+    return node;
+}
+
+Node const& sequence(Node const& node, std::string_view what, std::string_view example) {
+    if (node.kind != Node::Kind::sequence) throw error_at(node, std::string(what) + " must be a list", "write " + std::string(example));
+    return node;
+}
+
+void only_keys(Node const& map, std::string_view known) {
+    std::vector<std::string> words;
+    std::istringstream in{std::string(known)};
+    for (std::string word; in >> word;) words.push_back(word);
+    for (auto const& [key, value] : map.fields) {
+        if (std::find(words.begin(), words.end(), key.text) != words.end()) continue;
+        std::string list;
+        for (auto const& word : words) list += (list.empty() ? "" : ", ") + word;
+        throw error_at(key, "unknown key \"" + key.text + "\"", "known here: " + list);
+    }
+}
+
+} // namespace vowelway::yaml
