@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: MIT
+#include "vowelway/acoustics/hearing.hpp"
+
+#include "vowelway/acoustics/scales.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <limits>
+#include <stdexcept>
+
+namespace vowelway {
+
+namespace {
+
+// How far apart listeners tell vowels on this map: the standard deviation of one judgement, in Bark.
+constexpr double judgement_sd = 0.45;
+// Within this the vowel still is the vowel: 1.5 % of fR1 or fR2 (Kewley-Port & Watson 1994) is about 0.1 Bark, and
+// listeners to song are not in a laboratory.
+constexpr double unnoticed = 0.25;
+constexpr double foreign_penalty = 0.2, mark_penalty = 0.12, rounding_penalty = 0.4;
+
+// Symbols that singers' transcriptions use; the rest of the chart is only named when the singer has the vowel.
+constexpr char32_t common_symbols[] = {U'i', U'ɪ', U'e', U'ɛ', U'æ', U'a', U'ɑ', U'ʌ', U'ə', U'ɔ',
+                                       U'o', U'ʊ', U'u', U'y', U'ʏ', U'ø', U'œ', U'ɒ'};
+
+bool is_rounded(Vowel const& v) { return chart_place(v).rounding > 0.5; }
+
+// Slope of y over x by least squares, held between two limits.
+template <class Points> double slope(Points const& points, double fallback, double low, double high) {
+    double n = 0, sx = 0, sy = 0, sxx = 0, sxy = 0;
+    for (auto [x, y] : points) {
+        ++n;
+        sx += x;
+        sy += y;
+        sxx += x * x;
+        sxy += x * y;
+    }
+    double const spread = sxx - sx * sx / n;
+    if (!(spread > 0.5)) return fallback;
+    return std::clamp((sxy - sx * sy / n) / spread, low, high);
+}
+
+} // namespace
+
+VowelSpace::VowelSpace(std::vector<std::pair<Vowel, ResonanceSet>> const& vowels, Frequency quarter, Pitch speaking)
+    : quarter_(quarter) {
+    if (vowels.empty()) throw std::invalid_argument("VowelSpace: no vowels");
+    for (double step = -5; step <= 5; step += 2)
+        speech_.emplace_back(speaking + semitones(step), quarter, Source{}, Decibels{}, Blur{});
+    for (auto const& [vowel, shape] : vowels) entries_.push_back({vowel, shape, spoken_place(shape)});
+    find_candidates();
+}
+
+HeardPlace VowelSpace::spoken_place(ResonanceSet const& shape) const {
+    HeardPlace sum;
+    for (auto const& note : speech_) {
+        auto const place = heard_place(note, shape);
+        sum.openness = sum.openness + place.openness;
+        sum.front = sum.front + place.front;
+    }
+    auto const count = static_cast<double>(speech_.size());
+    return {sum.openness / count, sum.front / count};
+}
+
+void VowelSpace::find_candidates() {
+    // How much a step of the chart moves the heard place, for this singer.
+    std::vector<std::pair<double, double>> height, backness;
+    for (auto const& entry : entries_) {
+        auto const place = chart_place(entry.vowel);
+        height.emplace_back(place.height, entry.spoken.openness.value);
+        backness.emplace_back(place.backness, entry.spoken.front.value);
+    }
+    double const per_height = slope(height, 0.7, 0.4, 1.0), per_backness = slope(backness, -2.5, -4.0, -1.5);
+
+    auto const add = [&](Vowel vowel, HeardPlace place, double penalty, bool shades) {
+        bool const rounded = is_rounded(vowel);
+        for (int up = -1; up <= 1; ++up)
+            for (int forward = -1; forward <= 1; ++forward) {
+                int const marks = std::abs(up) + std::abs(forward);
+                if (marks && !shades) continue;
+                auto shade = vowel;
+                shade.raised = up;
+                shade.advanced = forward;
+                candidates_.push_back({shade,
+                                       {place.openness - Bark{per_height * 0.75 * up}, place.front - Bark{per_backness * 0.3 * forward}},
+                                       penalty + mark_penalty * marks, rounded});
+            }
+    };
+    for (auto const& entry : entries_) {
+        bool const plain = entry.vowel.raised == 0 && entry.vowel.advanced == 0;
+        if (plain) add(entry.vowel, entry.spoken, 0, true);
+        else candidates_.push_back({entry.vowel, entry.spoken, 0, is_rounded(entry.vowel)});
+    }
+    for (char32_t symbol : common_symbols) {
+        Vowel const vowel{.base = symbol};
+        if (std::any_of(entries_.begin(), entries_.end(), [&](Entry const& e) { return e.vowel.base == symbol; })) continue;
+        // Placed from the singer's vowels around it, near ones counting most.
+        auto const place = chart_place(vowel);
+        HeardPlace sum;
+        double total = 0;
+        for (auto const& entry : entries_) {
+            auto const own = chart_place(entry.vowel);
+            double const apart = chart_distance(vowel, entry.vowel);
+            double const w = 1 / (0.01 + apart * apart * apart * apart);
+            sum.openness = sum.openness + w * (entry.spoken.openness + Bark{per_height * (place.height - own.height)});
+            sum.front = sum.front + w * (entry.spoken.front + Bark{per_backness * (place.backness - own.backness)});
+            total += w;
+        }
+        add(vowel, {sum.openness / total, sum.front / total}, foreign_penalty, false);
+    }
+}
+
+Vowel VowelSpace::name(HeardPlace const& place, std::size_t intended) const {
+    auto const& own = entries_[intended];
+    if (distance(place, own.spoken).value < unnoticed) return own.vowel;
+    bool const rounded = is_rounded(own.vowel);
+    Candidate const* best = nullptr;
+    double least = std::numeric_limits<double>::infinity();
+    for (auto const& candidate : candidates_) {
+        double const cost = distance(place, candidate.place).value + candidate.penalty + (candidate.rounded != rounded ? rounding_penalty : 0);
+        if (cost < least) {
+            least = cost;
+            best = &candidate;
+        }
+    }
+    auto named = best->vowel;
+    named.nasal = own.vowel.nasal;
+    named.rhotic = named.rhotic || own.vowel.rhotic;
+    named.length = own.vowel.length;
+    return named;
+}
+
+double VowelSpace::recognised(HeardPlace const& place, std::size_t intended) const {
+    double const own = distance_from(place, intended).value;
+    double sum = 0;
+    for (auto const& entry : entries_) {
+        double const d = distance(place, entry.spoken).value;
+        sum += std::exp((own * own - d * d) / (2 * judgement_sd * judgement_sd));
+    }
+    return 1 / sum;
+}
+
+HeardVowel VowelSpace::hear(HeardPlace const& place, std::size_t intended) const {
+    return {name(place, intended), distance_from(place, intended), recognised(place, intended)};
+}
+
+} // namespace vowelway
