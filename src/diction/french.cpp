@@ -1,0 +1,8 @@
+// SPDX-License-Identifier: MIT
+#include "diction/grouping.hpp"
+
+namespace vowelway::diction {
+
+Sounds french(Word const& word) { return synthesised(word, Language::french); }
+
+} // namespace vowelway::diction

@@ -1,0 +1,159 @@
+// SPDX-License-Identifier: MIT
+#include "diction/grouping.hpp"
+
+#include "core/utf8.hpp"
+
+#include <algorithm>
+#include <limits>
+
+namespace vowelway::diction {
+
+std::vector<Nucleus> gather(std::vector<Phone> const& phones, std::span<std::string_view const> falling) {
+    std::vector<Nucleus> out;
+    bool after_vowel = false;
+    for (auto const& phone : phones) {
+        if (!phone.vowel) {
+            if (phone.syllabic) out.push_back({{}, {vowel_of("ə"), 0}, {}, false, false});
+            after_vowel = false;
+            continue;
+        }
+        auto vowel = *phone.vowel;
+        if (after_vowel && !phone.boundary_before && out.back().after.empty() && phone.stress == 0) {
+            auto const pair = utf8::encode(out.back().held.vowel.base) + utf8::encode(vowel.base);
+            if (vowel.glide || std::find(falling.begin(), falling.end(), pair) != falling.end()) {
+                vowel.glide = true;
+                vowel.length = VowelLength::normal;
+                out.back().after.push_back({vowel, 0});
+                continue;
+            }
+        }
+        out.push_back({{}, {vowel, 0}, {}, false, phone.stress == 2});
+        after_vowel = true;
+    }
+    return out;
+}
+
+bool is_vowel_letter(char32_t c) {
+    return c == U'a' || c == U'e' || c == U'i' || c == U'o' || c == U'u' || c == U'y' || c == U'æ' || c == U'œ' || c == U'ø' ||
+           c == U'ı';
+}
+
+namespace {
+
+// The vowels a letter commonly writes, in any of the languages: a guide for placing, not a rule.
+std::string_view commonly(char32_t letter) {
+    switch (letter) {
+    case U'a': case U'æ': return "aɑæɐɛeɔoə";
+    case U'e': return "eɛəœøɪiɐaɜ";
+    case U'i': case U'ı': return "iɪaɛəɜɨ";
+    case U'o': case U'œ': case U'ø': return "oɔøœuʊəʌwɒɜ";
+    case U'u': return "uʊyʏʌøœəɪiɔoɜ";
+    case U'y': return "yʏiɪaɨəʌ";
+    default: return "";
+    }
+}
+
+double misfit(char32_t letter, Vowel const& vowel) {
+    double best = 1;
+    auto rest = commonly(letter);
+    double rank = 0;
+    while (auto const c = utf8::eat(rest)) {
+        if (*c == vowel.base) best = std::min(best, 0.05 * rank);
+        rank += 1;
+    }
+    return best;
+}
+
+} // namespace
+
+double place_on_letters(std::vector<Nucleus>& nuclei, Word const& word) {
+    // Least cost over increasing letters, one for each nucleus. Passing over a vowel letter costs little
+    // beside another vowel letter (it writes the same vowel) and for a last e, much elsewhere.
+    std::size_t const n = nuclei.size(), m = word.size();
+    if (n == 0 || m == 0) return n == 0 ? 0 : 1;
+    auto const vowel = [&](std::size_t i) { return i < m && is_vowel_letter(word[i].base); };
+    auto const pass = [&](std::size_t i) {
+        if (!vowel(i)) return 0.0;
+        if (word[i].base == U'e' && (i + 1 == m || (i + 2 == m && word[i + 1].base == U's'))) return 0.1;
+        if ((i > 0 && vowel(i - 1)) || vowel(i + 1)) return word[i].mark ? 0.5 : 0.25;
+        if (word[i].base == U'e') return 0.5;
+        return 1.0;
+    };
+    constexpr double far = std::numeric_limits<double>::infinity();
+    std::vector<std::vector<double>> cost(n + 1, std::vector<double>(m + 1, far));
+    std::vector<std::vector<bool>> taken(n + 1, std::vector<bool>(m + 1, false));
+    cost[0][0] = 0;
+    for (std::size_t k = 0; k <= n; ++k) {
+        for (std::size_t i = 1; i <= m; ++i) {
+            double const skip = cost[k][i - 1] + pass(i - 1);
+            double take = far;
+            if (k > 0) {
+                double const misfits = vowel(i - 1) ? misfit(word[i - 1].base, nuclei[k - 1].held.vowel)
+                                                    : word[i - 1].base == U'w' || word[i - 1].base == U'j' ? 1.2 : 2.5;
+                take = cost[k - 1][i - 1] + misfits;
+            }
+            cost[k][i] = std::min(skip, take);
+            taken[k][i] = take < skip;
+        }
+    }
+    std::size_t i = m, k = n;
+    if (cost[n][m] == far) { // fewer letters than nuclei
+        for (std::size_t j = 0; j < n; ++j) nuclei[j].held.letter = std::min(j, m - 1);
+        for (auto& nucleus : nuclei)
+            for (auto& sound : nucleus.after) sound.letter = nucleus.held.letter;
+        return 1;
+    }
+    double worst = 0;
+    while (k > 0) {
+        if (taken[k][i]) {
+            nuclei[k - 1].held.letter = i - 1;
+            worst = std::max(worst, vowel(i - 1) ? misfit(word[i - 1].base, nuclei[k - 1].held.vowel) : 1);
+            --k;
+        }
+        --i;
+    }
+    for (std::size_t j = 0; j < n; ++j) {
+        std::size_t const limit = j + 1 < n ? nuclei[j + 1].held.letter : m;
+        std::size_t at = nuclei[j].held.letter;
+        for (auto& sound : nuclei[j].after) {
+            if (at + 1 < limit && vowel(at + 1)) ++at;
+            sound.letter = at;
+        }
+        for (auto& sound : nuclei[j].before) sound.letter = nuclei[j].held.letter;
+    }
+    return worst;
+}
+
+std::vector<std::size_t> divide(std::vector<Nucleus> const& nuclei, Word const& word) {
+    std::vector<std::size_t> starts;
+    auto const base = [&](std::size_t i) { return word[i].base; };
+    for (std::size_t k = 0; k < nuclei.size(); ++k) {
+        if (k == 0) {
+            starts.push_back(0);
+            continue;
+        }
+        auto const& left = nuclei[k - 1];
+        std::size_t from = (left.after.empty() ? left.held.letter : left.after.back().letter) + 1;
+        std::size_t const to = nuclei[k].before.empty() ? nuclei[k].held.letter : nuclei[k].before.front().letter;
+        // Vowel letters that write no vowel of their own stay with the vowel before them, a silent i or u
+        // after c, g, q with the one after.
+        while (from < to && is_vowel_letter(base(from))) ++from;
+        std::size_t cut = to;
+        while (cut > from && is_vowel_letter(base(cut - 1))) --cut;
+        if (cut > from) {
+            --cut;
+            char32_t const last = base(cut);
+            char32_t const before = cut > from ? base(cut - 1) : 0;
+            bool const liquid = (last == U'l' || last == U'r') && std::u32string_view(U"bcdfgptv").find(before) != std::u32string_view::npos && before;
+            bool const digraph = (last == U'h' && before && std::u32string_view(U"cpstgr").find(before) != std::u32string_view::npos) ||
+                                 (last == U'n' && before == U'g') || (last == U'c' && before == U's' && to > cut + 1 - 1 && (base(to) == U'e' || base(to) == U'i'));
+            if (liquid || digraph) --cut;
+            if (digraph && last == U'h' && before == U'c' && cut > from && base(cut - 1) == U's') --cut;
+            if (last == U'\'' && cut > from) --cut;
+        }
+        starts.push_back(std::max(cut, starts.back()));
+    }
+    return starts;
+}
+
+} // namespace vowelway::diction

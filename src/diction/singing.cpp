@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: MIT
+#include "diction/singing.hpp"
+
+#include "diction/grouping.hpp"
+
+#include <algorithm>
+
+namespace vowelway::diction {
+
+namespace {
+
+// Words joined by hyphens are read one by one; the letters keep their places.
+Sounds by_parts(Word const& word, Language language) {
+    Sounds out;
+    std::size_t from = 0;
+    while (from < word.size()) {
+        std::size_t to = from;
+        while (to < word.size() && (is_letter(word[to].base) || word[to].base == U'\'' || (word[to].base >= U'0' && word[to].base <= U'9'))) ++to;
+        if (to > from) {
+            auto part = sounds(Word(word.begin() + static_cast<std::ptrdiff_t>(from), word.begin() + static_cast<std::ptrdiff_t>(to)), language);
+            for (auto& nucleus : part.nuclei) {
+                nucleus.held.letter += from;
+                for (auto& sound : nucleus.before) sound.letter += from;
+                for (auto& sound : nucleus.after) sound.letter += from;
+                out.nuclei.push_back(nucleus);
+            }
+            if (out.doubt.empty()) out.doubt = part.doubt;
+        }
+        from = to + 1;
+    }
+    return out;
+}
+
+} // namespace
+
+Reading read_word(std::string_view word, Language language, DictionOptions const& options) {
+    Reading out;
+    out.letters = letters(word);
+    if (auto const* ipa = options.words.find(word)) {
+        out.sounds.nuclei = gather(phones(*ipa), {});
+        place_on_letters(out.sounds.nuclei, out.letters);
+        out.origin = VowelOrigin::override_;
+        return out;
+    }
+    out.sounds = by_parts(out.letters, language);
+    if (!has_diction_rules(language)) out.origin = VowelOrigin::synthesiser;
+    if (!out.sounds.doubt.empty()) out.origin = VowelOrigin::guessed;
+    return out;
+}
+
+SungVowel sung(Nucleus const& nucleus, Language, DictionOptions const&, VowelOrigin origin) {
+    SungVowel out;
+    out.held = nucleus.held.vowel;
+    for (auto const& sound : nucleus.before) out.before.push_back(sound.vowel);
+    for (auto const& sound : nucleus.after) out.after.push_back(sound.vowel);
+    out.origin = origin;
+    return out;
+}
+
+SungWord sing(std::string_view word, Language language, DictionOptions const& options) {
+    auto const reading = read_word(word, language, options);
+    auto const& nuclei = reading.sounds.nuclei;
+    SungWord out;
+    out.word = word;
+    out.doubt = reading.sounds.doubt;
+    if (nuclei.empty()) out.doubt = "no vowel was found";
+    out.guessed = !out.doubt.empty();
+    auto const starts = divide(nuclei, reading.letters);
+    for (std::size_t k = 0; k < nuclei.size(); ++k) {
+        std::size_t const from = k == 0 ? 0 : reading.letters[starts[k]].from;
+        std::size_t const to = k + 1 < nuclei.size() ? reading.letters[starts[k + 1]].from : word.size();
+        SungSyllable syllable;
+        syllable.text = word.substr(from, to - from);
+        syllable.vowel = sung(nuclei[k], language, options, reading.origin);
+        syllable.ipa = nuclei[k].ipa();
+        syllable.stressed = nuclei[k].stressed;
+        syllable.optional = nuclei[k].optional;
+        out.syllables.push_back(std::move(syllable));
+    }
+    return out;
+}
+
+} // namespace vowelway::diction
