@@ -16,18 +16,6 @@ std::string_view to_string(Advice advice) {
     return "";
 }
 
-std::string_view to_string(Gesture::Part part) {
-    switch (part) {
-    case Gesture::Part::jaw: return "jaw";
-    case Gesture::Part::lip_opening: return "lip opening";
-    case Gesture::Part::lip_protrusion: return "lip protrusion";
-    case Gesture::Part::tongue_height: return "tongue height";
-    case Gesture::Part::tongue_advancement: return "tongue advancement";
-    case Gesture::Part::larynx: return "larynx";
-    }
-    return "";
-}
-
 Decision first_advice(Pitch fo, VowelResonances const& vowel, Tuning const& tuning) {
     Decision d;
     d.zone = read_zone(fo, vowel.r1);

@@ -38,6 +38,7 @@ struct Technique {
     double stability = 0.4;
     std::vector<WantedRelation> relations;
     double effort = 0.25;             ///< cost of a gesture at the end of its comfortable travel
+    double attention = 0.05;          ///< cost of leaving the vowel's own shape at all: nobody can tune every note
     double line = 0.03;               ///< cost of moving fR1 by 1 semitone between neighbouring notes of half a second
     // The source (docs/acoustics.md).
     Decibels source_slope{-12}, upper_slope{-22};

@@ -2,6 +2,8 @@
 // The plan: everything the outputs say, computed once, as plain values. No output computes anything.
 #pragma once
 
+#include "vowelway/acoustics/gesture.hpp"
+#include "vowelway/acoustics/hearing.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/core/passage.hpp"
 #include "vowelway/core/resonance.hpp"
@@ -49,21 +51,6 @@ enum class Advice {
     modify   ///< change the shape (active modification)
 };
 std::string_view to_string(Advice advice);
-
-/// One thing the singer does, in degrees a singer can feel.
-struct Gesture {
-    enum class Part { jaw, lip_opening, lip_protrusion, tongue_height, tongue_advancement, larynx };
-    Part part = Part::jaw;
-    double amount = 0; ///< -1 .. +1 of the comfortable travel; + opens, protrudes, raises, advances
-    std::string words; ///< "open the jaw a little"
-};
-std::string_view to_string(Gesture::Part part);
-
-/// The vowel a listener is predicted to hear, and how far from the intended one.
-struct HeardVowel {
-    Vowel vowel;
-    Bark distance; ///< from the intended vowel's own place, >= 0
-};
 
 /// What to aim at. Equal to the vowel's own resonances unless the advice is `modify`.
 struct Target {
