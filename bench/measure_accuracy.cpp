@@ -1,0 +1,210 @@
+// SPDX-License-Identifier: MIT
+// How well resonances are measured: synthetic probes of known resonances, men, women and children, under
+// good and bad conditions. Prints the figures that docs/measuring.md quotes.
+// Run from the root of the project; an argument chooses one part.
+#include "../tests/support/probe_synthesis.hpp"
+#include "analysis/resample.hpp"
+#include "vowelway/analysis/formants.hpp"
+#include "vowelway/analysis/linear_prediction.hpp"
+
+#include <fmt/core.h>
+
+#include <fstream>
+#include <functional>
+#include <map>
+#include <sstream>
+#include <string>
+
+namespace {
+
+using namespace vowelway;
+namespace make = probe_synthesis;
+
+struct Token {
+    std::string group, speaker, ipa;
+    double fo;
+    std::array<double, 3> formants;
+};
+
+std::vector<Token> read_tokens(std::string const& path) {
+    std::ifstream file(path);
+    std::vector<Token> tokens;
+    std::string line;
+    std::getline(file, line);
+    while (std::getline(file, line)) {
+        std::istringstream row(line);
+        Token t;
+        std::string f0, f1, f2, f3;
+        std::getline(row, t.group, ','), std::getline(row, t.speaker, ','), std::getline(row, t.ipa, ',');
+        std::getline(row, f0, ','), std::getline(row, f1, ','), std::getline(row, f2, ','), std::getline(row, f3);
+        t.fo = std::stod(f0);
+        t.formants = {std::stod(f1), std::stod(f2), std::stod(f3)};
+        tokens.push_back(t);
+    }
+    if (tokens.empty()) throw std::runtime_error("no tokens in " + path + ": run from the root of the project");
+    return tokens;
+}
+
+/// c / 2L with the usual tract lengths: 16.9 and 14.1 cm (K. N. Stevens, Acoustic Phonetics, 1998); children
+/// by P&B's third formants against the men's.
+double spacing_of(std::string const& group) { return group == "m" ? 1036 : group == "w" ? 1241 : 1400; }
+
+using Means = std::map<std::pair<std::string, std::string>, std::array<double, 3>>;
+Means means_of(std::vector<Token> const& tokens) {
+    Means sums;
+    std::map<std::pair<std::string, std::string>, int> counts;
+    for (auto const& t : tokens) {
+        for (std::size_t k = 0; k < 3; ++k) sums[{t.group, t.ipa}][k] += t.formants[k];
+        ++counts[{t.group, t.ipa}];
+    }
+    for (auto& [key, sum] : sums)
+        for (auto& s : sum) s /= counts[key];
+    return sums;
+}
+
+struct Tally {
+    std::array<std::vector<double>, 3> errors, deviations; ///< relative error; error in SDs
+    std::array<int, 3> missing{}, asked{};
+
+    void add(FormantReading const& r, std::array<double, 3> const& truth) {
+        for (std::size_t k = 0; k < 3; ++k) {
+            ++asked[k];
+            if (!r.formants[k]) {
+                ++missing[k];
+                continue;
+            }
+            double const error = in_hertz(r.formants[k]->centre) - truth[k];
+            errors[k].push_back(error / truth[k]);
+            deviations[k].push_back(error / in_hertz(r.formants[k]->sd));
+        }
+    }
+    void print(std::string const& name) const {
+        for (std::size_t k = 0; k < 3; ++k) {
+            auto sizes = errors[k];
+            if (sizes.empty()) continue;
+            for (auto& e : sizes) e = std::abs(e);
+            std::sort(sizes.begin(), sizes.end());
+            auto signed_errors = errors[k];
+            std::sort(signed_errors.begin(), signed_errors.end());
+            auto const n = static_cast<double>(sizes.size());
+            auto const gross = std::count_if(sizes.begin(), sizes.end(), [](double e) { return e > 0.15; });
+            auto const held = std::count_if(deviations[k].begin(), deviations[k].end(),
+                                            [](double d) { return std::abs(d) <= 1.96; });
+            fmt::print("{:34} F{} median |error| {:5.2f} %  90 % {:5.2f} %  bias {:+5.2f} %  gross {:4.2f} %  "
+                       "missing {:4.2f} %  95 % interval holds {:5.1f} %\n",
+                       k == 0 ? name : "", k + 1, 100 * sizes[sizes.size() / 2], 100 * sizes[sizes.size() * 9 / 10],
+                       100 * signed_errors[signed_errors.size() / 2], 100 * static_cast<double>(gross) / n,
+                       100.0 * missing[k] / asked[k], 100 * static_cast<double>(held) / n);
+        }
+    }
+};
+
+struct Condition {
+    std::string name;
+    ProbeKind kind = ProbeKind::whisper;
+    double snr_db = 30;
+    double fo = 0;
+    double t60 = 0;
+    double wider_from = 1, wider_to = 2;
+    double slope = 0.5; ///< of the whisper's noise, drawn from -slope to slope
+    double vibrato = 0, length = 1;
+    int every = 1;
+};
+
+void mixed_vowels(std::vector<Token> const& tokens, Condition const& c) {
+    auto const means = means_of(tokens);
+    std::mt19937 random(7);
+    std::uniform_real_distribution<double> unit;
+    Tally tally;
+    for (std::size_t i = 0; i < tokens.size(); i += static_cast<std::size_t>(c.every)) {
+        auto const& t = tokens[i];
+        double const rate = c.kind == ProbeKind::whisper ? 16000 : 48000;
+        double const wider = c.wider_from + (c.wider_to - c.wider_from) * unit(random);
+        double const spacing = spacing_of(t.group) * (0.92 + 0.16 * unit(random));
+        auto const all = make::peaks(t.formants, spacing, 7800, wider);
+        auto const n = static_cast<std::size_t>(c.length * rate);
+        make::Samples source;
+        if (c.kind == ProbeKind::whisper)
+            source = make::sloped(make::white(n, random), c.slope * (2 * unit(random) - 1));
+        else if (c.kind == ProbeKind::creak) source = make::creak_source(n, rate, 25 + 40 * unit(random), random);
+        else
+            source = make::voiced_source(n, rate, c.fo, 0.45 + 0.25 * unit(random), 1500 + 2500 * unit(random), 0.005,
+                                         c.vibrato, random);
+        auto sound = make::resonate(std::move(source), all, rate);
+        if (rate > 16000) {
+            auto const low = resample(make::scaled(sound), hertz(rate), hertz(16000));
+            sound = low.samples;
+        }
+        if (c.t60 > 0) sound = make::in_room(sound, 16000, c.t60, 0, random);
+        sound = make::with_noise(std::move(sound), c.snr_db, random);
+        auto const m = means.at({t.group, t.ipa});
+        Expectation e{{{{hertz(m[0]), 0.18}, {hertz(m[1]), 0.15}, {hertz(m[2]), 0.12}}}, hertz(spacing_of(t.group))};
+        FormantOptions options;
+        options.kind = c.kind;
+        if (c.kind == ProbeKind::sung) options.fo = hertz(c.fo);
+        tally.add(read_formants(make::scaled(sound), hertz(16000), e, options), t.formants);
+    }
+    tally.print(c.name);
+}
+
+/// Right order, right ceiling, white excitation, no noise: the error against the Cramer-Rao bound.
+void against_the_bound() {
+    struct Case {
+        std::vector<make::Peak> peaks;
+    };
+    for (auto const& peaks : std::vector<std::vector<make::Peak>>{
+             {{700, 60}, {1200, 80}, {2500, 110}, {3500, 160}, {4400, 200}},
+             {{320, 60}, {2300, 100}, {3000, 120}, {3700, 160}, {4500, 200}},
+             {{350, 60}, {900, 70}, {2300, 100}, {3400, 160}, {4400, 200}},
+             {{550, 120}, {1800, 150}, {2500, 200}, {3500, 250}, {4500, 300}}}) {
+        constexpr int seeds = 200;
+        double const rate = 10000;
+        std::array<double, 2> squares{}, bounds{};
+        std::array<int, 2> held{};
+        for (int seed = 0; seed < seeds; ++seed) {
+            std::mt19937 random(static_cast<unsigned>(seed));
+            auto const x = make::scaled(make::resonate(make::white(10000, random), peaks, rate));
+            Expectation e{{{{hertz(peaks[0].hz), 0.18}, {hertz(peaks[1].hz), 0.15}, {hertz(peaks[2].hz), 0.12}}},
+                          hertz(1000)};
+            FormantOptions options;
+            options.settings = {{hertz(5000), 10}};
+            auto const found = read_formants(x, hertz(rate), e, options);
+            // the bound itself, from the true resonances: a long noise gives R
+            for (std::size_t k = 0; k < 2; ++k) {
+                double const error = found.formants[k] ? in_hertz(found.formants[k]->centre) - peaks[k].hz : 1e3;
+                squares[k] += error * error / seeds;
+                if (found.formants[k] && std::abs(error) <= 1.96 * in_hertz(found.formants[k]->sd)) ++held[k];
+            }
+        }
+        std::mt19937 random(99);
+        auto const spectrum =
+            average_spectrum(make::scaled(make::resonate(make::white(4000000, random), peaks, rate)), hertz(rate));
+        auto const r = band_autocorrelation(spectrum, hertz(5000), 10);
+        auto const model = predict(r, 10, hertz(rate));
+        for (std::size_t k = 0; k < 2; ++k) bounds[k] = bound_of_centre(model, {hertz(peaks[k].hz), hertz(peaks[k].bandwidth_hz)}, r, 10000);
+        for (std::size_t k = 0; k < 2; ++k)
+            fmt::print("{:>6.0f} Hz: rms {:5.2f} Hz, bound {:5.2f} Hz, ratio {:4.2f}, 95 % interval holds {:.1f} %\n",
+                       peaks[k].hz, std::sqrt(squares[k]), std::sqrt(bounds[k]), std::sqrt(squares[k] / bounds[k]),
+                       100.0 * held[k] / seeds);
+    }
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    std::string const chosen = argc > 1 ? argv[1] : "";
+    auto const tokens = read_tokens("tests/data/measuring/pb1952_first_repetition.csv");
+    auto const wants = [&](std::string const& name) { return chosen.empty() || chosen == name; };
+    if (wants("bound")) against_the_bound();
+    if (wants("whisper")) {
+        mixed_vowels(tokens, {.name = "whisper, 30 dB"});
+        mixed_vowels(tokens, {.name = "whisper, 10 dB", .snr_db = 10});
+        mixed_vowels(tokens, {.name = "whisper, wide (x3 to x4)", .wider_from = 3, .wider_to = 4});
+        mixed_vowels(tokens, {.name = "whisper, 0.3 s", .length = 0.3});
+    }
+    if (wants("room")) mixed_vowels(tokens, {.name = "whisper, room 0.5 s", .t60 = 0.5, .every = 2});
+    if (wants("creak")) mixed_vowels(tokens, {.name = "creak", .kind = ProbeKind::creak});
+    if (wants("sung"))
+        for (double fo : {80, 100, 130, 160, 200, 250, 300})
+            mixed_vowels(tokens, {.name = fmt::format("sung {} Hz", fo), .kind = ProbeKind::sung, .fo = fo});
+}
