@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: MIT
+#include "analysis/looks.hpp"
+
+#include "analysis/resample.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace vowelway {
+namespace {
+
+constexpr int most_blocks = 8;
+constexpr double floor_left = 0.05;  // of a bin's power, at least, after the noise is taken off
+constexpr double emphasis = 0.97;    // first difference against the slope of a voiced source
+
+int order_needed(std::vector<LookSetting> const& settings, Frequency ceiling) {
+    int most = 0;
+    for (auto const& s : settings)
+        if (s.ceiling == ceiling) most = std::max(most, s.order);
+    return most;
+}
+
+std::vector<Frequency> ceilings_of(std::vector<LookSetting> const& settings) {
+    std::vector<Frequency> all;
+    for (auto const& s : settings)
+        if (std::find(all.begin(), all.end(), s.ceiling) == all.end()) all.push_back(s.ceiling);
+    return all;
+}
+
+void take_off(PowerSpectrum& spectrum, PowerSpectrum const& noise) {
+    if (noise.power.size() != spectrum.power.size()) return;
+    for (std::size_t k = 0; k < spectrum.power.size(); ++k)
+        spectrum.power[k] = std::max(spectrum.power[k] - noise.power[k], floor_left * spectrum.power[k]);
+}
+
+Looks look_at_noise(std::span<float const> steady, Frequency rate, std::vector<LookSetting> const& settings,
+                    FormantOptions const& options) {
+    auto blocks = block_spectra(steady, rate, most_blocks);
+    auto whole = pooled(blocks);
+    if (options.noise) {
+        for (auto& b : blocks) take_off(b, *options.noise);
+        take_off(whole, *options.noise);
+    }
+    Looks looks;
+    looks.frames = whole.frames;
+    looks.noise_samples = in_seconds(static_cast<double>(steady.size()) / rate);
+    for (auto const& ceiling : ceilings_of(settings)) {
+        int const order = order_needed(settings, ceiling);
+        auto const all = band_autocorrelation(whole, ceiling, order);
+        std::vector<std::vector<double>> of_blocks;
+        for (auto const& b : blocks) of_blocks.push_back(band_autocorrelation(b, ceiling, order));
+        for (auto const& s : settings) {
+            if (s.ceiling != ceiling || all[0] <= 0) continue;
+            Look one{s, predict(all, s.order, ceiling * 2.0), {}, {}, all};
+            for (auto const& r : of_blocks)
+                if (r[0] > 0) one.blocks.push_back(predict(r, s.order, ceiling * 2.0));
+            one.poles = poles(one.whole);
+            looks.each.push_back(std::move(one));
+        }
+    }
+    return looks;
+}
+
+Looks look_at_pulses(std::span<float const> steady, Frequency rate, std::vector<LookSetting> const& settings) {
+    Looks looks;
+    looks.frames = static_cast<int>(std::max(1.0, std::floor(static_cast<double>(steady.size()) / in_hertz(rate) /
+                                                             in_seconds(spectrum_frame) * 2 - 1)));
+    for (auto const& ceiling : ceilings_of(settings)) {
+        int const order = order_needed(settings, ceiling);
+        auto sound = resample(steady, rate, ceiling * 2.0);
+        for (std::size_t n = sound.samples.size(); n-- > 1;) sound.samples[n] -= emphasis * sound.samples[n - 1];
+        auto const pieces = std::clamp<std::size_t>(
+            static_cast<std::size_t>(static_cast<double>(sound.samples.size()) / in_hertz(sound.rate) / 0.06), 1,
+            most_blocks);
+        std::vector<WeightedMoments> blocks(pieces, WeightedMoments(order));
+        WeightedMoments whole(order);
+        for (std::size_t b = 0; b < pieces; ++b) {
+            auto const from = b * sound.samples.size() / pieces, to = (b + 1) * sound.samples.size() / pieces;
+            blocks[b].add(std::span(sound.samples).subspan(from, to - from), sound.rate);
+            whole += blocks[b];
+        }
+        if (whole.empty()) continue;
+        for (auto const& s : settings) {
+            if (s.ceiling != ceiling) continue;
+            Look one{s, whole.predict(s.order, sound.rate), {}, {}, {}};
+            for (auto const& b : blocks)
+                if (!b.empty()) one.blocks.push_back(b.predict(s.order, sound.rate));
+            one.poles = poles(one.whole);
+            looks.each.push_back(std::move(one));
+        }
+    }
+    return looks;
+}
+
+} // namespace
+
+Looks look(std::span<float const> steady, Frequency rate, std::vector<LookSetting> const& settings,
+           FormantOptions const& options) {
+    return options.kind == ProbeKind::whisper ? look_at_noise(steady, rate, settings, options)
+                                              : look_at_pulses(steady, rate, settings);
+}
+
+double variance_of_centre(Look const& look, Pole const& pole, double noise_seconds) {
+    double from_blocks = 0;
+    if (look.blocks.size() >= 2) {
+        double sum = 0;
+        for (auto const& b : look.blocks) {
+            double const away = in_hertz(follow_pole(b, pole).centre - pole.centre);
+            sum += away * away;
+        }
+        auto const count = static_cast<double>(look.blocks.size());
+        from_blocks = sum / (count - 1) / count;
+    }
+    if (look.autocorrelation.empty()) return from_blocks;
+    double const samples = noise_seconds * 2 * in_hertz(look.setting.ceiling);
+    return std::max(from_blocks, bound_of_centre(look.whole, pole, look.autocorrelation, samples));
+}
+
+} // namespace vowelway

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: MIT
+// The same sound seen under several ceilings and orders. Private to the analysis layer.
+#pragma once
+
+#include "vowelway/analysis/formants.hpp"
+#include "vowelway/analysis/linear_prediction.hpp"
+
+#include <span>
+#include <vector>
+
+namespace vowelway {
+
+/// One setting: the prediction from all of the sound, its poles, and the prediction from each block.
+struct Look {
+    LookSetting setting;
+    Predictor whole;
+    std::vector<Pole> poles;
+    std::vector<Predictor> blocks;
+    std::vector<double> autocorrelation; ///< whisper only: for the Cramer-Rao bound
+};
+
+struct Looks {
+    std::vector<Look> each;
+    int frames = 0;
+    double noise_samples = 0; ///< seconds of noise: independent samples are this times twice the ceiling
+};
+
+Looks look(std::span<float const> steady, Frequency rate, std::vector<LookSetting> const& settings,
+           FormantOptions const& options);
+
+/// Random variance (Hz^2) of the pole's centre under this look: from the blocks, and for a whisper at
+/// least the Cramer-Rao bound.
+double variance_of_centre(Look const& look, Pole const& pole, double noise_seconds);
+
+} // namespace vowelway

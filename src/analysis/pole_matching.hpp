@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: MIT
+// Which pole is which formant. Private to the analysis layer.
+#pragma once
+
+#include "vowelway/analysis/formants.hpp"
+#include "vowelway/analysis/linear_prediction.hpp"
+
+#include <array>
+#include <optional>
+#include <vector>
+
+namespace vowelway {
+
+struct Match {
+    std::array<std::optional<Pole>, 3> formants;
+    double cost = 0;
+};
+
+/// The assignment of three rising poles to F1..F3 that fits the expectation best. A pole wider than
+/// `widest` is no candidate; a formant may stay unassigned at a price, and so may a narrow pole between two
+/// chosen ones.
+Match match_poles(std::vector<Pole> const& poles, Expectation const& expectation, Frequency widest);
+
+} // namespace vowelway
