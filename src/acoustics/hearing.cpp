@@ -13,7 +13,7 @@ namespace vowelway {
 namespace {
 
 constexpr double integration = 3.25; // Bark to either side
-constexpr double front_weight = 0.5; // of a Bark of the upper peak
+constexpr double front_weight = 0.8; // of a Bark of the upper peak
 
 // 1 in the middle, 0 from `integration` on; near a bell with a deviation of 1.2 Bark, at the cost of a product.
 double nearness(double bark_off) {
@@ -36,30 +36,26 @@ Bark distance(HeardPlace const& a, HeardPlace const& b) {
 }
 
 Bark high_vowel_shift(Bark gap, Pitch fo) {
-    double const high = 1 - rise((gap.value - 2.75) / 1.0);
+    double const high = 0.6 * (1 - rise((gap.value - 2.75) / 1.0));
     double const speech = 1 - rise((fo.frequency().value() - 300) / 300);
     return {high * speech};
 }
 
 HeardPlace heard_place(NoteSpectrum const& note, ResonanceSet const& shape, std::span<double const> powers) {
     auto const places = note.places();
-    double const z1 = bark(shape.r1()).value, z2 = bark(shape.r2()).value;
+    double const z1 = bark(shape.r1()).value, z2 = bark(shape.r2()).value, middle = (z1 + z2) / 2;
     double const fundamental = places[0];
     double first = 0, first_sum = 0, upper = 0, upper_sum = 0;
-    double const middle = (z1 + z2) / 2;
-    for (std::size_t n = 0; n < places.size(); ++n) {
+    for (std::size_t n = 0; n < places.size() && places[n] < z2 + integration; ++n) {
         double const z = places[n];
-        if (double const w = powers[n] * nearness(z - z1); w > 0) {
-            first += w * z;
-            first_sum += w;
-        }
-        if (z > middle - 0.75)
-            if (double const near = nearness(z - z2); near > 0) {
-                double const w = std::sqrt(powers[n]) * static_cast<double>(n + 1) * near * rise((z - middle) / 1.5 + 0.5);
-                upper += w * z;
-                upper_sum += w;
-            }
-        if (z > z2 + integration) break;
+        double const near_first = nearness(z - z1), near_upper = nearness(z - z2);
+        if (near_first == 0 && near_upper == 0) continue;
+        double const salience = std::sqrt(powers[n]) * static_cast<double>(n + 1);
+        first += salience * near_first * z;
+        first_sum += salience * near_first;
+        double const in_upper = salience * near_upper * rise((z - middle) / 1.5 + 0.5);
+        upper += in_upper * z;
+        upper_sum += in_upper;
     }
     double const peak = first_sum > 0 ? first / first_sum : std::max(fundamental, z1);
     double second = z2;

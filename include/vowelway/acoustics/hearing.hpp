@@ -22,7 +22,7 @@ struct HeardVowel {
 
 /// A vowel as the ear places it.
 ///   openness  critical-band rate of the heard first peak, lowered where the peak lies so near fo that the
-///             vowel is taken as a high one;
+///             vowel is taken for a high one;
 ///   front     critical-band rate of the heard upper peak (fR2 with fR3 where they merge).
 struct HeardPlace {
     Bark openness, front;
@@ -32,15 +32,15 @@ struct HeardPlace {
 /// of real utterances of one vowel (Hillenbrand et al. 1995; tests/unit/acoustics/hearing_test.cpp).
 Bark distance(HeardPlace const& a, HeardPlace const& b);
 
-/// Lowering of openness for a first peak `gap` above fo. Full, 1 Bark, well below a gap of 3.25 Bark, none well
-/// above: the [high]/[non-high] boundary at 3..3.5 Bark (Hoemeke & Diehl 1994). Fades out from fo = 300 to
-/// 600 Hz: it was found at speech pitches, and at the top all vowels are heard open.
+/// Lowering of openness for a first peak `gap` above fo: 0.6 Bark (fitted, hearing_test.cpp) up to a gap of
+/// 2.75 Bark, none from 3.75 on; the [high]/[non-high] boundary lies at 3..3.5 Bark (Hoemeke & Diehl 1994). Fades
+/// out from fo = 300 to 600 Hz: it was found at speech pitches, and at the top all vowels are heard open.
 Bark high_vowel_shift(Bark gap, Pitch fo);
 
-/// Where a note with this shape is heard. The first peak is the energy-weighted mean, in Bark, of the harmonics
-/// within 3.25 Bark of fR1 (spectral integration, Chistovich & Lublinskaya 1979; weight falls smoothly to the
-/// edge), never below fo. The upper peak is that of the harmonics above the middle between fR1 and fR2 and within
-/// 3.25 Bark of fR2, each counting with the square root of its energy raised 6 dB an octave.
+/// Where a note with this shape is heard. The first peak is the mean, in Bark, of the harmonics within 3.25 Bark of
+/// fR1 (spectral integration, Chistovich & Lublinskaya 1979, from memory; the weight falls smoothly to the edge),
+/// each counting with its amplitude raised 6 dB an octave; so never below fo. The upper peak is that of the
+/// harmonics within 3.25 Bark of fR2 and above the middle between the two.
 /// Leaves out  vibrato's sweep, duration, consonants and context, which all help the listener.
 HeardPlace heard_place(NoteSpectrum const& note, ResonanceSet const& shape);
 /// The same when the powers of NoteSpectrum::powers are at hand.

@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: MIT
+#include "acoustics/series_tube.hpp"
+
+#include <Eigen/Dense>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace vowelway::tube {
+
+namespace {
+
+// cos(m pi x/L) in the middle of each section.
+std::array<Series, series_sections> const& basis() {
+    static auto const table = [] {
+        std::array<Series, series_sections> out{};
+        for (int i = 0; i < series_sections; ++i)
+            for (int m = 0; m < series_terms; ++m) out[i][m] = std::cos((m + 1) * std::numbers::pi * (i + 0.5) / series_sections);
+        return out;
+    }();
+    return table;
+}
+
+// Poles of a tube near those of a slightly different one; empty if one is lost or two have run together.
+std::vector<Complex> follow(Tube const& t, std::vector<Complex> const& guesses) {
+    std::vector<Complex> out;
+    for (auto guess : guesses) {
+        auto const pole = find_pole(t, guess);
+        double const f = pole ? frequency_of(*pole) : 0;
+        if (f < 60 || (!out.empty() && f < frequency_of(out.back()) + 1)) return {};
+        out.push_back(*pole);
+    }
+    return out;
+}
+
+} // namespace
+
+double mean_area(double length) { return 3.5 * (length / 17) * (length / 17); }
+
+Tube series_tube(Series const& series, double length, TractLoss loss) {
+    Tube t{std::vector<double>(series_sections, length / series_sections), std::vector<double>(series_sections), loss};
+    double const mean = mean_area(length);
+    for (int i = 0; i < series_sections; ++i) {
+        double sum = 0;
+        for (int m = 0; m < series_terms; ++m) sum += series[m] * basis()[i][m];
+        t.area[i] = mean * std::exp(sum);
+    }
+    return t;
+}
+
+SeriesSolution solve_series(std::vector<double> const& targets, double length, double length_sd, TractLoss loss) {
+    constexpr double accuracy = 1e-4, longest_step = 0.4;
+    constexpr int most_steps = 40, unknowns = series_terms + 1; // the last is ln(length)
+    auto const count = static_cast<int>(targets.size());
+    SeriesSolution now;
+    now.length = length;
+    now.tube = series_tube(now.series, length, loss);
+    for (int k = 1; k <= count; ++k) {
+        auto const pole = nth_pole(now.tube, k);
+        if (!pole) return now;
+        now.poles.push_back(*pole);
+    }
+    auto const misses = [&](std::vector<Complex> const& poles) {
+        Eigen::Vector3d out = Eigen::Vector3d::Zero();
+        for (int k = 0; k < count; ++k) out[k] = std::log(targets[k] / frequency_of(poles[k]));
+        return out;
+    };
+    Eigen::Vector3d miss = misses(now.poles);
+    now.residual = miss.cwiseAbs().maxCoeff();
+
+    // What each unknown costs: high terms make a rough tract, a length far from the given one an unlikely one.
+    using Unknowns = Eigen::Matrix<double, unknowns, 1>;
+    Unknowns spread;
+    for (int m = 0; m < series_terms; ++m) spread[m] = 1.0 / ((m + 1) * (m + 1));
+    spread[series_terms] = length_sd * length_sd;
+
+    std::vector<double> slopes;
+    while (now.residual > accuracy && now.steps < most_steps) {
+        ++now.steps;
+        Eigen::Matrix<double, 3, unknowns> jacobian = Eigen::Matrix<double, 3, unknowns>::Zero();
+        for (int k = 0; k < count; ++k) {
+            sensitivities(now.tube, now.poles[k], slopes, nullptr);
+            for (int i = 0; i < series_sections; ++i)
+                for (int m = 0; m < series_terms; ++m) jacobian(k, m) += slopes[i] * basis()[i][m];
+            jacobian(k, series_terms) = -1;
+        }
+        // The cheapest of the steps after which the linearised resonances are right.
+        Eigen::Matrix3d normal = jacobian * spread.asDiagonal() * jacobian.transpose();
+        for (int k = 0; k < 3; ++k) normal(k, k) += k < count ? 1e-9 : 1;
+        Unknowns step = spread.asDiagonal() * (jacobian.transpose() * normal.ldlt().solve(miss));
+        if (!step.allFinite()) return now;
+        if (double const size = step.cwiseAbs().maxCoeff(); size > longest_step) step *= longest_step / size;
+        bool better = false;
+        for (int halving = 0; halving < 6 && !better; ++halving, step *= 0.5) {
+            auto series = now.series;
+            for (int m = 0; m < series_terms; ++m) series[m] += step[m];
+            double const new_length = now.length * std::exp(step[series_terms]);
+            auto const t = series_tube(series, new_length, loss);
+            Eigen::Vector3d const shift = jacobian * step;
+            auto guesses = now.poles;
+            for (int k = 0; k < count; ++k) guesses[k] = Complex(guesses[k].real(), guesses[k].imag() * std::exp(shift[k]));
+            auto poles = follow(t, guesses);
+            if (poles.empty()) continue;
+            auto const left = misses(poles);
+            if (left.norm() > 0.999 * miss.norm()) continue;
+            better = true;
+            now.series = series;
+            now.length = new_length;
+            now.tube = t;
+            now.poles = std::move(poles);
+            miss = left;
+            now.residual = left.cwiseAbs().maxCoeff();
+        }
+        if (!better) break;
+    }
+    return now;
+}
+
+} // namespace vowelway::tube

@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: MIT
+#include "vowelway/acoustics/tract.hpp"
+
+#include "acoustics/tube.hpp"
+#include "vowelway/core/error.hpp"
+
+#include <array>
+#include <stdexcept>
+#include <string>
+
+namespace vowelway {
+
+namespace {
+
+constexpr std::array<std::pair<TractLoss, std::string_view>, 4> loss_names{{{TractLoss::none, "none"},
+                                                                           {TractLoss::radiation, "radiation"},
+                                                                           {TractLoss::closed_glottis, "closed-glottis"},
+                                                                           {TractLoss::voiced, "voiced"}}};
+
+tube::Tube checked(AreaFunction const& tract, TractLoss loss) {
+    constexpr std::size_t most = 512;
+    if (tract.empty()) throw InputError("an area function without sections", "give at least one section");
+    if (tract.size() > most)
+        throw InputError("an area function of " + std::to_string(tract.size()) + " sections", "give at most " + std::to_string(most));
+    tube::Tube out;
+    out.loss = loss;
+    for (std::size_t i = 0; i < tract.size(); ++i) {
+        double const length = in_centimetres(tract[i].length), area = in_square_centimetres(tract[i].area);
+        auto const refuse = [&](std::string const& what) {
+            throw InputError("section " + std::to_string(i + 1) + " from the glottis is " + what,
+                             "lengths are 0.01..5 cm and areas 0.001..100 cm²; an airway that is shut has no resonances");
+        };
+        if (!(length >= 0.01 && length <= 5)) refuse(std::to_string(length) + " cm long");
+        if (!(area >= 0.001 && area <= 100)) refuse(std::to_string(area) + " cm² wide");
+        out.length.push_back(length);
+        out.area.push_back(area);
+    }
+    return out;
+}
+
+} // namespace
+
+Length length_of(AreaFunction const& tract) {
+    Length sum;
+    for (auto const& section : tract) sum += section.length;
+    return sum;
+}
+
+std::string_view to_string(TractLoss loss) {
+    for (auto const& [value, name] : loss_names)
+        if (value == loss) return name;
+    return "";
+}
+
+std::optional<TractLoss> parse_tract_loss(std::string_view name) {
+    for (auto const& [value, known] : loss_names)
+        if (known == name) return value;
+    return std::nullopt;
+}
+
+std::vector<TractResonance> resonances(AreaFunction const& tract, TractLoss loss, Frequency up_to) {
+    auto const t = checked(tract, loss);
+    std::vector<TractResonance> out;
+    // Losses shift a resonance by far less than the 400 Hz of margin here.
+    for (int n = 1; tube::lossless_resonance(t, n) < up_to.value() + 400; ++n) {
+        auto const pole = tube::nth_pole(t, n);
+        if (!pole) continue;
+        TractResonance const found{hertz(tube::frequency_of(*pole)), hertz(tube::bandwidth_of(*pole))};
+        if (found.centre > up_to) continue;
+        if (!out.empty() && std::abs((found.centre - out.back().centre).value()) < 0.1) continue;
+        out.push_back(found);
+    }
+    return out;
+}
+
+AcousticImpedance input_impedance(AreaFunction const& tract, Frequency f, TractLoss loss) {
+    auto const z = tube::input_impedance(checked(tract, loss), f.value());
+    return {{z.real()}, {z.imag()}};
+}
+
+std::vector<Band> compliant_bands(AreaFunction const& tract, TractLoss loss, Frequency up_to) {
+    auto const t = checked(tract, loss);
+    auto const compliant = [&](double f) { return tube::input_impedance(t, f).imag() < 0; };
+    constexpr double step = 4, lowest = 60;
+    std::vector<Band> out;
+    bool inside = compliant(lowest);
+    double from = lowest;
+    for (double f = lowest + step; f < up_to.value() + step; f += step) {
+        double const here = std::min(f, up_to.value());
+        if (compliant(here) == inside) continue;
+        double low = here - step, high = here;
+        while (high - low > 0.05) (compliant((low + high) / 2) == inside ? low : high) = (low + high) / 2;
+        if (inside) out.push_back({hertz(from), hertz(high)});
+        else from = high;
+        inside = !inside;
+    }
+    if (inside && from < up_to.value()) out.push_back({hertz(from), up_to});
+    return out;
+}
+
+Sensitivity sensitivity(AreaFunction const& tract, int number, TractLoss loss) {
+    auto const t = checked(tract, loss);
+    auto const pole = number >= 1 && tube::lossless_resonance(t, number) < 8000 ? tube::nth_pole(t, number) : std::nullopt;
+    if (!pole) throw std::out_of_range("sensitivity: no resonance " + std::to_string(number));
+    Sensitivity out;
+    tube::sensitivities(t, *pole, out.area, &out.length);
+    return out;
+}
+
+} // namespace vowelway

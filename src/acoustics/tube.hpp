@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: MIT
+// The mathematics of a row of tubes, on plain numbers in cm, s, g. Private to the library.
+#pragma once
+
+#include "vowelway/acoustics/tract.hpp"
+
+#include <complex>
+#include <optional>
+#include <vector>
+
+namespace vowelway::tube {
+
+using Complex = std::complex<double>;
+
+inline constexpr double c = 35000, rho = 0.00114; // cm/s, g/cm³
+
+/// Sections from glottis to lips.
+struct Tube {
+    std::vector<double> length, area; // cm, cm²
+    TractLoss loss = TractLoss::closed_glottis;
+    std::size_t size() const { return area.size(); }
+};
+
+/// A pole s = -pi B + j 2 pi F.
+double frequency_of(Complex pole);
+double bandwidth_of(Complex pole);
+Complex pole_at(double frequency, double bandwidth);
+
+/// A - C Z of the whole chain, whose zeros are the poles of lip flow over glottal flow.
+Complex denominator(Tube const& t, Complex s);
+
+/// n-th resonance (from 1) of the same tube without losses: hard walls, the load at the lips a mere inertia. Found
+/// by its phase, which only grows with frequency, so none is ever missed.
+double lossless_resonance(Tube const& t, int n);
+
+/// Follows the pole from a guess; nothing if it does not settle near it.
+std::optional<Complex> find_pole(Tube const& t, Complex guess);
+/// n-th pole, from the lossless resonance; nothing if losses have swallowed it.
+std::optional<Complex> nth_pole(Tube const& t, int n);
+
+Complex input_impedance(Tube const& t, double f);
+
+/// d ln F / d ln area and d ln F / d ln length of every section at a pole.
+void sensitivities(Tube const& t, Complex pole, std::vector<double>& by_area, std::vector<double>* by_length);
+
+} // namespace vowelway::tube
