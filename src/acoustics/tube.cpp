@@ -140,6 +140,8 @@ double lossless_resonance(Tube const& t, int n) {
     return 0.5 * (low + high);
 }
 
+double mode_at(Tube const& t, double f) { return lossless_phase(t, f) / pi + 0.5; }
+
 std::optional<Complex> find_pole(Tube const& t, Complex guess) {
     Complex before = guess, s = guess + Complex(-3, 3);
     Complex d_before = denominator(t, before), d = denominator(t, s);

@@ -32,6 +32,8 @@ Complex denominator(Tube const& t, Complex s);
 /// n-th resonance (from 1) of the same tube without losses: hard walls, the load at the lips a mere inertia. Found
 /// by its phase, which only grows with frequency, so none is ever missed.
 double lossless_resonance(Tube const& t, int n);
+/// Which of those resonances lies at f: n there, n +- 1/2 half a turn of phase away.
+double mode_at(Tube const& t, double f);
 
 /// Follows the pole from a guess; nothing if it does not settle near it.
 std::optional<Complex> find_pole(Tube const& t, Complex guess);

@@ -1,0 +1,159 @@
+// SPDX-License-Identifier: MIT
+#include "acoustics/mouth.hpp"
+
+#include <Eigen/Dense>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace vowelway::tube {
+
+namespace {
+
+constexpr double narrowest = 0.06; // cm²: about where a vowel becomes a fricative (Stevens 1998, from memory)
+
+// A raised cosine around `centre`, `reach` to either side; positions from 0 at the glottis to 1 at the lips.
+double bump(double x, double centre, double reach) {
+    double const d = std::abs(x - centre) / reach;
+    return d < 1 ? 0.5 * (1 + std::cos(std::numbers::pi * d)) : 0;
+}
+
+// Change of ln area for the whole travel of each part, after the X-ray tracings and models of Lindblom & Sundberg
+// 1971 (from memory): the jaw opens mouth and lips and draws the tongue's root a little into the pharynx; the tongue
+// keeps its volume, so what it takes from the mouth it gives to the pharynx. The sizes are our judgement.
+GestureVector widening(double x) {
+    double const lips = bump(x, 1.0, 0.14);
+    GestureVector out{};
+    out[0] = 1.6 * bump(x, 0.82, 0.38) + 0.9 * lips - 0.45 * bump(x, 0.25, 0.3); // jaw
+    out[1] = 1.5 * lips;                                                        // lip opening
+    out[2] = -0.3 * lips;                                                       // lip protrusion
+    out[3] = -1.2 * bump(x, 0.7, 0.28) + 0.5 * bump(x, 0.28, 0.3);              // tongue height
+    out[4] = 1.0 * bump(x, 0.33, 0.3) - 0.7 * bump(x, 0.78, 0.25);              // tongue advancement
+    return out;
+}
+
+} // namespace
+
+Mouth::Mouth(Tube home) {
+    home_.tube = std::move(home);
+    auto const& t = home_.tube;
+    std::size_t const count = t.size();
+    double total = 0;
+    for (double l : t.length) total += l;
+    double const size = total / 17;
+    double at = 0, larynx = 0, lips = 0;
+    std::vector<double> middle(count);
+    for (std::size_t i = 0; i < count; ++i) {
+        middle[i] = (at + t.length[i] / 2) / total;
+        at += t.length[i];
+        if (middle[i] > 0.1 && middle[i] < 0.35) larynx += t.length[i];
+        if (middle[i] > 0.88) lips += t.length[i];
+    }
+    widening_.resize(count);
+    lengthening_.assign(count, {});
+    for (std::size_t i = 0; i < count; ++i) {
+        widening_[i] = widening(middle[i]);
+        // Protrusion adds 1 cm at the lips, the larynx takes or gives 1 cm in the lower pharynx (17 cm tract): about
+        // 6 % of the length each.
+        if (middle[i] > 0.88) lengthening_[i][2] = std::log1p(size / lips);
+        if (middle[i] > 0.1 && middle[i] < 0.35) lengthening_[i][5] = -std::log1p(size / larynx);
+    }
+    for (int n = 1; n <= 4; ++n)
+        if (auto const pole = nth_pole(t, n)) home_.poles.push_back(*pole);
+}
+
+Tube Mouth::shaped(GestureVector const& gesture) const {
+    Tube t = home_.tube;
+    for (std::size_t i = 0; i < t.size(); ++i) {
+        double area = 0, length = 0;
+        for (std::size_t p = 0; p < gesture.size(); ++p) {
+            area += gesture[p] * widening_[i][p];
+            length += gesture[p] * lengthening_[i][p];
+        }
+        t.area[i] *= std::exp(area);
+        if (length != 0) t.length[i] *= std::exp(length);
+    }
+    return t;
+}
+
+std::optional<Posture> Mouth::moved(Posture const& from, GestureVector const& gesture) const {
+    Posture out{gesture, shaped(gesture), {}};
+    if (*std::min_element(out.tube.area.begin(), out.tube.area.end()) < narrowest) return std::nullopt;
+    for (auto const& pole : from.poles) {
+        auto const found = find_pole(out.tube, pole);
+        double const f = found ? frequency_of(*found) : 0;
+        if (f < 100 || (!out.poles.empty() && f < frequency_of(out.poles.back()) + 20)) {
+            if (out.poles.size() < 2) return std::nullopt;
+            break;
+        }
+        out.poles.push_back(*found);
+    }
+    // The pole followed may have been left for the next one: where two come near, or after a long step.
+    if (std::abs(mode_at(out.tube, frequency_of(out.poles[1])) - 2) > 0.45) return std::nullopt;
+    return out;
+}
+
+Mouth::Jacobian Mouth::jacobian(Posture const& at) const {
+    Jacobian out{};
+    std::vector<double> by_area, by_length;
+    for (std::size_t k = 0; k < 2; ++k) {
+        sensitivities(at.tube, at.poles[k], by_area, &by_length);
+        for (std::size_t i = 0; i < by_area.size(); ++i)
+            for (std::size_t p = 0; p < out[k].size(); ++p)
+                out[k][p] += by_area[i] * widening_[i][p] + by_length[i] * lengthening_[i][p];
+    }
+    return out;
+}
+
+namespace {
+
+// The gesture with the least sum of (cost g)² on the plane J g = wanted, each part within -1..1: parts that would go
+// too far are held at their limit and the rest solved again.
+GestureVector cheapest(Mouth::Jacobian const& j, Eigen::Vector2d wanted, GestureVector const& cost) {
+    GestureVector out{};
+    std::array<bool, 6> held{};
+    for (int round = 0; round < 6; ++round) {
+        Eigen::Matrix2d normal = Eigen::Matrix2d::Identity() * 1e-7;
+        for (std::size_t p = 0; p < 6; ++p) {
+            if (held[p]) continue;
+            Eigen::Vector2d const column(j[0][p], j[1][p]);
+            normal += column * column.transpose() / (cost[p] * cost[p]);
+        }
+        Eigen::Vector2d const price = normal.inverse() * wanted;
+        bool beyond = false;
+        for (std::size_t p = 0; p < 6; ++p) {
+            if (held[p]) continue;
+            out[p] = (j[0][p] * price[0] + j[1][p] * price[1]) / (cost[p] * cost[p]);
+            if (std::abs(out[p]) <= 1) continue;
+            out[p] = out[p] > 0 ? 1 : -1;
+            held[p] = beyond = true;
+            wanted -= Eigen::Vector2d(j[0][p], j[1][p]) * out[p];
+        }
+        if (!beyond) break;
+    }
+    return out;
+}
+
+} // namespace
+
+std::optional<Posture> Mouth::towards(Posture const& from, double factor1, double factor2, GestureVector const& cost,
+                                      double tolerance, int most_steps) const {
+    Eigen::Vector2d const target(std::log(frequency_of(home_.poles[0]) * factor1), std::log(frequency_of(home_.poles[1]) * factor2));
+    auto const miss_of = [&](Posture const& p) {
+        return Eigen::Vector2d(target - Eigen::Vector2d(std::log(frequency_of(p.poles[0])), std::log(frequency_of(p.poles[1]))));
+    };
+    Posture now = from;
+    for (int k = 0; k < most_steps; ++k) {
+        auto const j = jacobian(now);
+        Eigen::Vector2d wanted = miss_of(now);
+        for (std::size_t p = 0; p < 6; ++p) wanted += Eigen::Vector2d(j[0][p], j[1][p]) * now.gesture[p];
+        auto const next = moved(now, cheapest(j, wanted, cost));
+        if (!next) return std::nullopt;
+        now = *next;
+        if (miss_of(now).cwiseAbs().maxCoeff() < tolerance) return now;
+    }
+    return std::nullopt;
+}
+
+} // namespace vowelway::tube

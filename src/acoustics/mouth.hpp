@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: MIT
+// A tract that gestures deform. Private to the library.
+#pragma once
+
+#include "acoustics/tube.hpp"
+#include "vowelway/acoustics/gesture.hpp"
+
+#include <array>
+#include <optional>
+#include <vector>
+
+namespace vowelway::tube {
+
+/// A tube, its gesture and the poles fR1 .. fR4 (fewer if higher ones are lost).
+struct Posture {
+    GestureVector gesture{};
+    Tube tube;
+    std::vector<Complex> poles;
+};
+
+class Mouth {
+  public:
+    explicit Mouth(Tube home);
+
+    Posture const& home() const { return home_; }
+    /// The tube of a gesture.
+    Tube shaped(GestureVector const& gesture) const;
+    /// The posture of a gesture, its poles followed from those of a near posture; nothing if one is lost or the
+    /// airway all but closes.
+    std::optional<Posture> moved(Posture const& from, GestureVector const& gesture) const;
+    /// Relative change of fR1 and fR2 with each part of the gesture.
+    using Jacobian = std::array<GestureVector, 2>;
+    Jacobian jacobian(Posture const& at) const;
+
+    /// From a posture, the cheapest gesture (weights `cost`, each part within -1..1) that moves fR1 and fR2 to home's
+    /// times these factors; nothing if it stays more than `tolerance` (relative) away.
+    std::optional<Posture> towards(Posture const& from, double factor1, double factor2, GestureVector const& cost,
+                                   double tolerance, int most_steps) const;
+
+  private:
+    Posture home_;
+    std::vector<GestureVector> widening_;    // d ln area of each section
+    std::vector<GestureVector> lengthening_; // d ln length of each section
+};
+
+} // namespace vowelway::tube

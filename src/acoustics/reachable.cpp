@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: MIT
+#include "vowelway/acoustics/reachable.hpp"
+
+#include "acoustics/mouth.hpp"
+#include "acoustics/series_tube.hpp"
+#include "vowelway/acoustics/area_from_resonances.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace vowelway {
+
+Frequency highest_r1(Frequency quarter) { return std::min(2.15 * quarter, hertz(1300)); }
+
+struct ReachableSet::Body {
+    tube::Mouth mouth;
+    ResonanceSet own;
+    GestureVector cost;
+    double compliant_ratio; // upper end of the compliant band over fR1, at home
+
+    Shape shape_of(tube::Posture const& posture) const {
+        Shape out;
+        out.gesture = posture.gesture;
+        double sum = 0;
+        for (std::size_t p = 0; p < cost.size(); ++p) sum += cost[p] * cost[p] * posture.gesture[p] * posture.gesture[p];
+        out.effort = std::sqrt(sum);
+        for (std::size_t k = 0; k < 4; ++k) {
+            auto& peak = out.resonances.peaks[k];
+            peak = own.peaks[k];
+            if (k >= posture.poles.size()) continue;
+            double const ratio = tube::frequency_of(posture.poles[k]) / tube::frequency_of(mouth.home().poles[k]);
+            peak.centre *= ratio;
+            // A measured bandwidth changes as the published model's does.
+            peak.bandwidth *= bandwidth(BandwidthModel::swept_tone, peak.centre).value() /
+                              bandwidth(BandwidthModel::swept_tone, own.peaks[k].centre).value();
+        }
+        out.compliant_to = out.resonances.r1() * compliant_ratio;
+        return out;
+    }
+};
+
+namespace {
+
+// Upper end of the compliant band above fR1 over fR1; 1 when there is none.
+double compliant_ratio(tube::Tube const& t, double r1, double r2) {
+    bool inside = false;
+    for (double f = r1 * 0.97; f < r2; f += 10) {
+        bool const compliant = tube::input_impedance(t, f).imag() < 0;
+        if (inside && !compliant) return f / r1;
+        inside = inside || compliant;
+    }
+    return inside ? r2 / r1 : 1;
+}
+
+} // namespace
+
+ReachableSet::ReachableSet(ReachableSet&&) noexcept = default;
+ReachableSet& ReachableSet::operator=(ReachableSet&&) noexcept = default;
+ReachableSet::~ReachableSet() = default;
+
+ReachableSet::ReachableSet(VowelResonances const& vowel, Length tract, ReachOptions const& options) : options_(options) {
+    auto const quarter = quarter_wave(tract);
+    auto const own = resonance_set(vowel, quarter);
+    double const cm = in_centimetres(tract);
+    // A length that is only an estimate gives way a little rather than twist the shape.
+    auto const solved = area_from_resonances({own.r1(), own.r2(), own.peaks[2].centre}, tract, 0.05);
+    objection_ = solved.objection;
+    auto const& series = solved.series;
+    tube::Tube start = tube::series_tube(series, solved.residual < 0.05 ? in_centimetres(solved.length) : cm, TractLoss::closed_glottis);
+    tube::Mouth mouth(std::move(start));
+    auto const& home = mouth.home();
+    double const ratio = home.poles.size() < 2 ? 1 : compliant_ratio(home.tube, tube::frequency_of(home.poles[0]), tube::frequency_of(home.poles[1]));
+    body_.reset(new Body{std::move(mouth), own, options.cost, ratio});
+
+    auto const steps = [&](Cents span) { return std::max(0, static_cast<int>(std::lround(span / options_.step))); };
+    up_ = steps(options_.farthest_up);
+    down_ = steps(options_.farthest_down);
+    aside_ = steps(options_.farthest_r2);
+    int const rows = up_ + down_ + 1, columns = 2 * aside_ + 1;
+    index_.assign(static_cast<std::size_t>(rows) * columns, -1);
+    auto const cell = [&](int i, int j) -> int& { return index_[static_cast<std::size_t>(i + down_) * columns + (j + aside_)]; };
+
+    std::vector<tube::Posture> postures{body_->mouth.home()};
+    shapes_.push_back({own, {}, 0, own.r1() * ratio});
+    cell(0, 0) = 0;
+    if (body_->mouth.home().poles.size() < 2) return;
+
+    std::vector<std::pair<int, int>> order;
+    for (int i = -down_; i <= up_; ++i)
+        for (int j = -aside_; j <= aside_; ++j)
+            if (i || j) order.emplace_back(i, j);
+    std::stable_sort(order.begin(), order.end(), [](auto a, auto b) { return std::hypot(a.first, a.second) < std::hypot(b.first, b.second); });
+    double const grid = options_.step.value / 1200;
+    auto const top = highest_r1(quarter);
+    for (auto [i, j] : order) {
+        double const factor1 = std::exp2(grid * i), factor2 = std::exp2(grid * j);
+        auto const r1 = own.r1() * factor1, r2 = own.r2() * factor2;
+        if (r1 > top || r1 < hertz(180) || r2.value() < r1.value() * 1.15) continue;
+        // From the solved neighbours on the way home, the least strained first; a second one only when the first leads
+        // nowhere or into a much more strained posture, which Newton's method can end in.
+        int const ni = i - (i > 0) + (i < 0), nj = j - (j > 0) + (j < 0);
+        std::vector<int> starts;
+        for (auto [a, b] : {std::pair{ni, nj}, {ni, j}, {i, nj}})
+            if (int const k = cell(a, b); k >= 0 && std::find(starts.begin(), starts.end(), k) == starts.end()) starts.push_back(k);
+        std::stable_sort(starts.begin(), starts.end(), [&](int a, int b) { return shapes_[a].effort < shapes_[b].effort; });
+        std::optional<tube::Posture> best;
+        Shape shape;
+        for (int const from : starts) {
+            auto posture = body_->mouth.towards(postures[from], factor1, factor2, options_.cost, 0.2 * grid * std::log(2.0), 4);
+            if (!posture) continue;
+            auto const found = body_->shape_of(*posture);
+            if (!best || found.effort < shape.effort) {
+                best = std::move(posture);
+                shape = found;
+            }
+            if (shape.effort < shapes_[from].effort + 0.8) break;
+        }
+        if (!best) continue;
+        cell(i, j) = static_cast<int>(shapes_.size());
+        shapes_.push_back(shape);
+        postures.push_back(std::move(*best));
+    }
+}
+
+Shape const* ReachableSet::at(int i, int j) const {
+    if (i < -down_ || i > up_ || j < -aside_ || j > aside_) return nullptr;
+    int const k = index_[static_cast<std::size_t>(i + down_) * (2 * aside_ + 1) + (j + aside_)];
+    return k < 0 ? nullptr : &shapes_[k];
+}
+
+std::optional<Shape> ReachableSet::reach(Frequency r1, Frequency r2) const {
+    auto const& mouth = body_->mouth;
+    if (mouth.home().poles.size() < 2) return std::nullopt;
+    // Start from the nearest shape of the grid.
+    auto const gap = [&](Shape const& s) {
+        return std::hypot(std::log(s.resonances.r1().value() / r1.value()), std::log(s.resonances.r2().value() / r2.value()));
+    };
+    auto const nearest = std::min_element(shapes_.begin(), shapes_.end(), [&](Shape const& a, Shape const& b) { return gap(a) < gap(b); });
+    auto const start = mouth.moved(mouth.home(), nearest->gesture);
+    if (!start) return std::nullopt;
+    auto const posture = mouth.towards(*start, r1.value() / body_->own.r1().value(), r2.value() / body_->own.r2().value(), options_.cost, 0.01, 8);
+    if (!posture) return std::nullopt;
+    return body_->shape_of(*posture);
+}
+
+} // namespace vowelway
