@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: MIT
+// A score or a passage file in, the vocal line out.
+#pragma once
+
+#include "vowelway/core/passage.hpp"
+
+#include <cstdint>
+#include <filesystem>
+#include <optional>
+#include <string>
+
+namespace vowelway {
+
+struct ScoreOptions {
+    /// The part: its name (or the beginning of it), its id, or its number from 1; empty: choose.
+    /// ".2" after it takes the second of the voices that carry words in that part ("Voice.2", "1.2").
+    std::string part;
+    int verse = 0; ///< from 1; 0: choose
+    double transpose_semitones = 0; ///< moves what is sung; the staff follows unless it is whole octaves
+    Tuning tuning;
+    std::optional<PitchRange> singer_range; ///< only to notice a line written an octave away
+};
+
+/// Bounds. A file past them is refused, not cut.
+inline constexpr std::uintmax_t largest_score_file = 64u << 20;  ///< bytes on the disk
+inline constexpr std::uintmax_t largest_score_text = 64u << 20;  ///< bytes of XML once unpacked
+inline constexpr std::uintmax_t largest_passage_file = 1u << 20; ///< bytes of YAML
+inline constexpr int deepest_score_nesting = 64;                 ///< elements within elements
+inline constexpr int most_score_elements = 4'000'000;
+inline constexpr int most_bar_events = 5000; ///< notes and rests of one part in one bar
+inline constexpr int most_part_voices = 64;
+
+/// Reads MusicXML (1.0 to 4.0, partwise or timewise, plain or compressed) or a YAML passage; which one is
+/// seen from the first bytes, then from the name.
+///
+/// What is sung, and how it is read:
+/// - ties are merged unless the later note begins a syllable of its own; a note without a syllable
+///   continues the syllable before it (`melisma`);
+/// - of notes sung together the highest is taken (within the singer's range where one is given);
+/// - a grace note without a syllable of its own stays on the staff and is not sung separately; one with
+///   a syllable takes an eighth of a quarter note, at most half, from the note after it;
+/// - cue notes and notes without pitch (spoken) are left out; a syllable under a rest is left out;
+/// - where a second voice on the same staff carries the chosen verse and the first does not, the second
+///   is sung there: that is how scores write verses of different rhythm;
+/// - repeats and endings are read once, bar numbers as printed; in a bar split in two the second half
+///   keeps the number and goes on counting beats; a pick-up counts from where its bar would begin;
+/// - a refrain printed under the first verse only is sung in every verse;
+/// - tempo marks of any part set the time; without one a quarter lasts 1/72 minute and a remark says so;
+/// - MusicXML notes give the pitch that octave clefs stand for, so only <transpose> moves it
+///   (MusicXML 4.0, <clef-octave-change>, <transpose>).
+///
+/// Throws InputError with file, line and bar. What was chosen or assumed is in `Passage::remarks`.
+Passage read_score(std::filesystem::path const& file, ScoreOptions const& options = {});
+
+} // namespace vowelway

@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: MIT
+#include "io/score/decode.hpp"
+
+#include "core/utf8.hpp"
+#include "vowelway/core/error.hpp"
+
+#include <algorithm>
+#include <cerrno>
+#include <iconv.h>
+#include <optional>
+
+namespace vowelway {
+
+namespace {
+
+/// The value of encoding="..." in the declaration at the start of an ASCII-compatible text.
+std::optional<std::string> declared_encoding(std::string_view text) {
+    auto const end = text.find("?>");
+    if (!text.starts_with("<?xml") || end == std::string_view::npos) return std::nullopt;
+    auto head = text.substr(0, end);
+    auto const at = head.find("encoding");
+    if (at == std::string_view::npos) return std::nullopt;
+    auto const open = head.find_first_of("'\"", at);
+    if (open == std::string_view::npos) return std::nullopt;
+    auto const close = head.find(head[open], open + 1);
+    if (close == std::string_view::npos) return std::nullopt;
+    return std::string(head.substr(open + 1, close - open - 1));
+}
+
+std::string convert(std::string const& bytes, std::string const& encoding, std::string const& file) {
+    auto const handle = iconv_open("UTF-8", encoding.c_str());
+    if (handle == reinterpret_cast<iconv_t>(-1))
+        throw InputError("the encoding \"" + encoding + "\" is not known here", "save the score as UTF-8", {file, 1, 0, {}});
+    std::string out(bytes.size() * 4 + 16, '\0');
+    auto* in = const_cast<char*>(bytes.data()); // iconv's signature; it does not write there
+    auto* to = out.data();
+    std::size_t in_left = bytes.size(), out_left = out.size();
+    auto const result = iconv(handle, &in, &in_left, &to, &out_left);
+    iconv_close(handle);
+    out.resize(out.size() - out_left);
+    if (result == static_cast<std::size_t>(-1))
+        throw InputError("the text is not " + encoding + ", which it says it is", "save the score again as UTF-8",
+                         {file, line_of(out, out.size()), 0, {}});
+    return out;
+}
+
+std::size_t first_bad_byte(std::string_view text) {
+    auto rest = text;
+    while (!rest.empty())
+        if (!utf8::eat(rest)) break;
+    return text.size() - rest.size();
+}
+
+bool is_utf8_name(std::string name) {
+    std::transform(name.begin(), name.end(), name.begin(), [](char c) { return static_cast<char>(c | 0x20); });
+    return name == "utf-8" || name == "utf8" || name == "us-ascii";
+}
+
+} // namespace
+
+int line_of(std::string_view text, std::size_t offset) {
+    auto const head = text.substr(0, offset);
+    return 1 + static_cast<int>(std::count(head.begin(), head.end(), '\n'));
+}
+
+Decoded decode_xml(std::string bytes, std::string const& file) {
+    using namespace std::string_view_literals;
+    Decoded out;
+    out.encoding = "UTF-8";
+    std::string_view const view = bytes;
+    std::string wide;
+    if (view.starts_with("\xEF\xBB\xBF"sv)) out.mark = 3;
+    else if (view.starts_with("\xFF\xFE\0\0"sv) || view.starts_with("\0\0\xFE\xFF"sv)) wide = "UTF-32";
+    else if (view.starts_with("\xFF\xFE"sv) || view.starts_with("\xFE\xFF"sv)) wide = "UTF-16";
+    else if (view.starts_with("<\0?\0"sv)) wide = "UTF-16LE";
+    else if (view.starts_with("\0<\0?"sv)) wide = "UTF-16BE";
+    if (!wide.empty()) {
+        out.same_bytes = false;
+        out.encoding = wide;
+        out.text = convert(bytes, wide, file);
+    } else {
+        bytes.erase(0, out.mark);
+        if (auto const declared = declared_encoding(bytes)) out.encoding = *declared;
+        if (out.mark > 0 || is_utf8_name(out.encoding)) {
+            auto const bad = first_bad_byte(bytes);
+            if (bad < bytes.size())
+                throw InputError("the text is not UTF-8", "save the score again as UTF-8, or declare the encoding it has",
+                                 {file, line_of(bytes, bad), 0, {}});
+            out.text = std::move(bytes);
+        } else {
+            if (out.encoding.starts_with("UTF-16") || out.encoding.starts_with("utf-16"))
+                throw InputError("the text says it is " + out.encoding + " but is not", "save the score again as UTF-8", {file, 1, 0, {}});
+            out.same_bytes = false;
+            out.text = convert(bytes, out.encoding, file);
+        }
+    }
+    if (auto const zero = out.text.find('\0'); zero != std::string::npos)
+        throw InputError("this is binary data, not a score", "give a MusicXML file (.musicxml, .xml, .mxl) or a YAML passage",
+                         {file, line_of(out.text, zero), 0, {}});
+    return out;
+}
+
+} // namespace vowelway

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: MIT
+// Any encoding an XML file may declare, to UTF-8. Private to the library.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+namespace vowelway {
+
+struct Decoded {
+    std::string text;     ///< UTF-8 without byte order mark
+    std::string encoding; ///< as declared, or "UTF-8"
+    std::size_t mark = 0; ///< bytes of a UTF-8 byte order mark taken off
+    bool same_bytes = true; ///< the text is the input's own bytes (UTF-8)
+};
+
+/// Follows the byte order mark, else the zero bytes of UTF-16, else the declaration, else UTF-8
+/// (XML 1.0, 5th edition, appendix F). Throws InputError (binary data, bytes that do not belong to the
+/// encoding, an encoding iconv does not know) with `file` and a line.
+Decoded decode_xml(std::string bytes, std::string const& file);
+
+/// The line, from 1, of a byte offset.
+int line_of(std::string_view text, std::size_t offset);
+
+} // namespace vowelway

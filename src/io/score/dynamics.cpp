@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: MIT
+#include "io/score/sung_line.hpp"
+
+#include <algorithm>
+#include <array>
+#include <map>
+
+namespace vowelway {
+
+namespace {
+
+/// Steps from mezzo-forte of what stays after the mark; accents alone (sf, fz) leave the level as it is.
+std::optional<double> level_of(std::string_view mark) {
+    static constexpr std::array<std::pair<std::string_view, double>, 17> levels{{
+        {"pppppp", -7}, {"ppppp", -6}, {"pppp", -5}, {"ppp", -4}, {"pp", -3}, {"p", -2}, {"mp", -1}, {"mf", 0}, {"f", 1},
+        {"ff", 2}, {"fff", 3}, {"ffff", 4}, {"fffff", 5}, {"ffffff", 6}, {"fp", -2}, {"sfp", -2}, {"sfpp", -3}}};
+    for (auto const& [name, level] : levels)
+        if (name == mark) return level;
+    return std::nullopt;
+}
+
+struct Mark {
+    double at = 0;
+    enum class Kind { level, swell, fade, end } kind = Kind::level;
+    double level = 0;
+    int number = 1;
+};
+
+/// A stretch over which the level moves evenly.
+struct Slope {
+    double from, to, before, after;
+};
+
+} // namespace
+
+void set_dynamics(SungLine& sung, Part const& part, VoiceLine const& line, Timeline const& time) {
+    std::vector<Mark> marks;
+    auto const read = [&](pugi::xml_node dynamics, double at) {
+        for (auto const& mark : dynamics.children())
+            if (auto const level = level_of(mark.name())) marks.push_back({at, Mark::Kind::level, *level, 0});
+    };
+    for (std::size_t i = 0; i < part.measures.size(); ++i) {
+        for (auto const& direction : part.measures[i].directions) {
+            if (part.staves > 1 && direction.staff != 0 && direction.staff != line.staff) continue;
+            double const at = time.start(i) + direction.onset;
+            for (auto const& type : direction.node.children("direction-type")) {
+                for (auto const& dynamics : type.children("dynamics")) read(dynamics, at);
+                for (auto const& wedge : type.children("wedge")) {
+                    std::string_view const kind = wedge.attribute("type").value();
+                    int const number = wedge.attribute("number").as_int(1);
+                    if (kind == "crescendo") marks.push_back({at, Mark::Kind::swell, 0, number});
+                    if (kind == "diminuendo") marks.push_back({at, Mark::Kind::fade, 0, number});
+                    if (kind == "stop") marks.push_back({at, Mark::Kind::end, 0, number});
+                }
+            }
+        }
+        for (auto const& e : line.measures[i].events)
+            for (auto const& notations : e.event->node().children("notations"))
+                for (auto const& dynamics : notations.children("dynamics")) read(dynamics, time.start(i) + e.onset);
+    }
+    std::stable_sort(marks.begin(), marks.end(), [](Mark const& a, Mark const& b) { return a.at < b.at; });
+
+    // A hairpin leads to the level written at its end; where none is written, one step up or down is assumed.
+    std::vector<Slope> slopes;
+    std::optional<double> level;
+    std::map<int, Mark> open;
+    for (std::size_t m = 0; m < marks.size(); ++m) {
+        auto const& mark = marks[m];
+        if (mark.kind == Mark::Kind::level) {
+            level = mark.level;
+            slopes.push_back({mark.at, mark.at, mark.level, mark.level});
+        } else if (mark.kind != Mark::Kind::end) open[mark.number] = mark;
+        else if (auto const begun = open.find(mark.number); begun != open.end()) {
+            auto const start = begun->second;
+            open.erase(begun);
+            if (!level) continue;
+            double after = *level + (start.kind == Mark::Kind::swell ? 1 : -1);
+            for (auto next = m + 1; next < marks.size() && marks[next].at < mark.at + 1; ++next) // within a quarter note
+                if (marks[next].kind == Mark::Kind::level) {
+                    after = marks[next].level;
+                    break;
+                }
+            slopes.push_back({start.at, mark.at, *level, after});
+            level = after;
+        }
+    }
+    std::stable_sort(slopes.begin(), slopes.end(), [](Slope const& a, Slope const& b) { return a.from < b.from; });
+    std::size_t next = 0;
+    for (std::size_t n = 0; n < sung.notes.size(); ++n) {
+        double const at = sung.onsets[n];
+        while (next < slopes.size() && slopes[next].from <= at + time_tolerance) ++next;
+        if (next == 0) continue;
+        auto const& slope = slopes[next - 1];
+        double const share = slope.to > slope.from ? std::clamp((at - slope.from) / (slope.to - slope.from), 0.0, 1.0) : 1.0;
+        sung.notes[n].dynamic = slope.before + share * (slope.after - slope.before);
+    }
+}
+
+} // namespace vowelway

@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: MIT
+#include "core/text.hpp"
+#include "io/score/part_events.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cctype>
+#include <unordered_set>
+
+namespace vowelway {
+
+namespace {
+
+std::string one_line(std::string_view text) {
+    std::string out;
+    for (char c : text::trim(text)) {
+        bool const blank = c == ' ' || c == '\n' || c == '\r' || c == '\t';
+        if (!blank) out += c;
+        else if (!out.ends_with(' ')) out += ' ';
+    }
+    return out;
+}
+
+/// Names of voices in the languages of song, as printed before the staff; whole words.
+/// Common practice, no source.
+constexpr std::array<std::string_view, 28> voice_names{
+    "voice", "vocal", "vocals", "singer",  "soprano",      "mezzo",       "alto", "contralto", "tenor",   "tenore",
+    "baritone", "bariton", "baryton", "baritono", "bass",  "basso",       "canto", "voce",     "chant",   "voix",
+    "gesang", "singstimme", "stimme", "sopran", "tenors",  "countertenor", "choir", "chorus"};
+
+bool names_a_voice(std::string_view name) {
+    std::string word;
+    for (std::size_t i = 0; i <= name.size(); ++i) {
+        auto const c = i < name.size() ? static_cast<unsigned char>(name[i]) : ' ';
+        if (c >= 0x80 || std::isalpha(c) != 0) {
+            word += static_cast<char>(std::tolower(c));
+            continue;
+        }
+        if (std::find(voice_names.begin(), voice_names.end(), word) != voice_names.end()) return true;
+        word.clear();
+    }
+    return false;
+}
+
+} // namespace
+
+std::vector<PartInfo> list_parts(XmlSource const& source) {
+    std::vector<PartInfo> out;
+    std::unordered_set<std::string> known;
+    auto const add = [&](PartInfo info) {
+        if (known.insert(info.id).second) out.push_back(std::move(info));
+    };
+    for (auto const& entry : source.root().child("part-list").children("score-part")) {
+        PartInfo info{entry.attribute("id").value(), one_line(entry.child_value("part-name")), false};
+        for (auto const& instrument : entry.children("score-instrument"))
+            if (trimmed(instrument.child("instrument-sound")).starts_with("voice.")) info.vocal = true;
+        if (names_a_voice(info.name)) info.vocal = true;
+        add(std::move(info));
+    }
+    bool const timewise = source.root().name() == std::string_view("score-timewise");
+    auto const from = [&](pugi::xml_node parent) {
+        for (auto const& part : parent.children("part")) add({part.attribute("id").value(), {}, false});
+    };
+    if (!timewise) from(source.root());
+    else
+        for (auto const& measure : source.root().children("measure")) from(measure);
+    return out;
+}
+
+std::vector<MeasureNode> measures_of(XmlSource const& source, std::string const& part) {
+    std::vector<MeasureNode> out;
+    if (source.root().name() == std::string_view("score-timewise")) {
+        for (auto const& measure : source.root().children("measure"))
+            for (auto const& own : measure.children("part"))
+                if (own.attribute("id").value() == part) {
+                    out.push_back({own, measure});
+                    break;
+                }
+        return out;
+    }
+    for (auto const& own : source.root().children("part")) {
+        if (own.attribute("id").value() != part) continue;
+        for (auto const& measure : own.children("measure")) out.push_back({measure, measure});
+        break;
+    }
+    return out;
+}
+
+} // namespace vowelway

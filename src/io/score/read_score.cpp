@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: MIT
+#include "vowelway/io/score/read_score.hpp"
+
+#include "core/text.hpp"
+#include "io/score/archive.hpp"
+#include "io/score/bytes.hpp"
+#include "io/score/score_reading.hpp"
+
+namespace vowelway {
+
+namespace {
+
+bool has_extension(std::filesystem::path const& file, std::initializer_list<char const*> extensions) {
+    auto extension = file.extension().string();
+    for (char& c : extension) c = static_cast<char>(c | 0x20);
+    for (auto const* wanted : extensions)
+        if (extension == wanted) return true;
+    return false;
+}
+
+/// XML begins with "<", whatever the encoding and byte order mark.
+bool looks_like_xml(std::string_view bytes) {
+    using namespace std::string_view_literals;
+    for (auto mark : {"\xEF\xBB\xBF"sv, "\xFF\xFE\0\0"sv, "\0\0\xFE\xFF"sv, "\xFF\xFE"sv, "\xFE\xFF"sv})
+        if (text::eat(bytes, mark)) break;
+    while (text::eat(bytes, "\0"sv)) {}
+    return text::trim(bytes).starts_with('<');
+}
+
+} // namespace
+
+Passage read_score(std::filesystem::path const& file, ScoreOptions const& options) {
+    bool const yaml = has_extension(file, {".yaml", ".yml"});
+    auto bytes = read_bytes(file, yaml ? largest_passage_file : largest_score_file);
+    if (looks_like_zip(bytes) || looks_like_xml(bytes)) {
+        auto score = unpack_score(std::move(bytes), file);
+        XmlSource const source(std::move(score.xml), score.shown);
+        return read_music(source, options).passage;
+    }
+    if (yaml) return read_passage_yaml(bytes, file.string(), options);
+    if (has_extension(file, {".musicxml", ".xml", ".mxl"}))
+        throw InputError(has_extension(file, {".mxl"}) ? "this is not a compressed score: it is no zip archive" : "this is not XML: it does not begin with <",
+                         "export or download it again as MusicXML", {file.string(), 1, 0, {}});
+    throw InputError("what kind of file is this? It is neither MusicXML nor a YAML passage",
+                     "give a .musicxml, .xml or .mxl score, or a .yaml passage", {file.string(), 0, 0, {}});
+}
+
+} // namespace vowelway

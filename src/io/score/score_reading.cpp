@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: MIT
+#include "io/score/score_reading.hpp"
+
+#include "core/text.hpp"
+#include "io/score/archive.hpp"
+#include "io/score/bytes.hpp"
+#include "io/score/staff_lines.hpp"
+#include "io/score/sung_line.hpp"
+#include "io/score/timeline.hpp"
+#include "io/score/voice_line.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace vowelway {
+
+namespace {
+
+std::string joined_lines(std::string_view text) {
+    std::string out;
+    for (char c : text::trim(text))
+        if (c != '\n' && c != '\r' && c != '\t') out += c;
+        else if (!out.ends_with(' ')) out += ' ';
+    return out;
+}
+
+void read_header(pugi::xml_node root, Passage& passage) {
+    passage.title = joined_lines(root.child_value("movement-title"));
+    if (passage.title.empty()) passage.title = joined_lines(root.child("work").child_value("work-title"));
+    std::string other;
+    for (auto const& credit : root.children("credit")) {
+        auto const kind = trimmed(credit.child("credit-type"));
+        if (passage.title.empty() && kind == "title") passage.title = joined_lines(credit.child_value("credit-words"));
+        if (other.empty() && kind == "composer") other = joined_lines(credit.child_value("credit-words"));
+    }
+    for (auto const& creator : root.child("identification").children("creator"))
+        if (creator.attribute("type").value() == std::string_view("composer") && passage.composer.empty())
+            passage.composer = joined_lines(creator.child_value());
+    if (passage.composer.empty()) passage.composer = other;
+}
+
+/// A male voice written at the pitch of the treble clef, or the other way round.
+void notice_octave(Passage& passage, ScoreOptions const& options) {
+    if (!options.singer_range || passage.notes.empty()) return;
+    constexpr double leeway = 2; // semitones past the comfortable range are still no octave
+    double const low = options.singer_range->low.key_number() - leeway, high = options.singer_range->high.key_number() + leeway;
+    auto const share = [&](double shift) {
+        double inside = 0, all = 0;
+        for (auto const& note : passage.notes) {
+            double const key = note.spelled.key_number() + shift, length = in_seconds(note.length);
+            all += length;
+            inside += key >= low && key <= high ? length : 0;
+        }
+        return all > 0 ? inside / all : 1;
+    };
+    double const as_is = share(0), down = share(-12), up = share(12);
+    double const better = std::max(down, up);
+    if (as_is > 0.75 || better < as_is + 0.25) return;
+    auto const percent = [](double s) { return std::to_string(std::lround(100 * s)) + " %"; };
+    bool const lower = down >= up;
+    passage.remarks.push_back({Remark::Kind::caution, "only " + percent(as_is) + " of the time lies in the singer's range " +
+                                                          options.singer_range->str() + ", but " + percent(better) + " an octave " +
+                                                          (lower ? "lower" : "higher") + ": perhaps the part is written an octave too " +
+                                                          (lower ? "high; --transpose -12 lowers it" : "low; --transpose 12 raises it")});
+}
+
+} // namespace
+
+ScoreBytes unpack_score(std::string bytes, std::filesystem::path const& file) {
+    ScoreBytes out;
+    out.shown = file.string();
+    if (!looks_like_zip(bytes)) {
+        out.xml = std::move(bytes);
+        return out;
+    }
+    out.archive = std::move(bytes);
+    auto score = read_mxl(out.archive, out.shown);
+    out.member = std::move(score.member);
+    out.xml = std::move(score.bytes);
+    out.shown += "/" + out.member;
+    return out;
+}
+
+ScoreReading read_music(XmlSource const& source, ScoreOptions const& options) {
+    std::string_view const root = source.root().name();
+    if (root != "score-partwise" && root != "score-timewise") {
+        auto const what = root == "opus" ? "an opus, a list of scores," : "a document of <" + std::string(root) + ">,";
+        throw InputError("this is " + what + " not a MusicXML score", "give a file whose first element is <score-partwise> or <score-timewise>",
+                         source.place(source.root()));
+    }
+    if (!std::isfinite(options.transpose_semitones) || std::abs(options.transpose_semitones) > 48)
+        throw InputError("a transposition of more than four octaves is not read", "give --transpose -48 to 48", {});
+    ScoreReading out;
+    auto& passage = out.passage;
+    auto& remarks = passage.remarks;
+    passage.tuning = options.tuning;
+    read_header(source.root(), passage);
+
+    auto const infos = list_parts(source);
+    int voice = 0;
+    auto const chosen = choose_part(source, infos, options, voice, remarks);
+    std::vector<Part> parts;
+    std::size_t own = 0;
+    for (auto const& info : infos) {
+        if (info.id == chosen.id) own = parts.size();
+        parts.push_back(read_part(source, info));
+    }
+    auto const& part = parts[own];
+    passage.part = chosen.name.empty() ? chosen.id : chosen.name;
+    out.staves = part.staves;
+    auto const line = choose_line(source, part, voice, options, remarks);
+    passage.verse = line.verse;
+    passage.language = line.language;
+
+    Timeline const time(source, parts, own);
+    if (!time.has_tempo())
+        remarks.push_back({Remark::Kind::assumed, "the score gives no tempo in numbers; a quarter note is taken as 72 a minute"});
+    // The signature the line begins in decides how a transposition is spelled.
+    int fifths = 0;
+    for (auto const& measure : part.measures)
+        if (!measure.events.empty()) {
+            fifths = measure.events.front().fifths;
+            break;
+        }
+    auto const shift = interval_for_key(options.transpose_semitones, fifths);
+    auto sung = sing(source, line, time, options, shift, remarks);
+    if (sung.notes.empty())
+        throw InputError("part \"" + passage.part + "\" has no notes to sing", "choose another part with --part", {source.file(), 0, 0, {}});
+    if (std::none_of(sung.notes.begin(), sung.notes.end(), [](SungNote const& n) { return !n.syllables.empty() || n.hummed || n.typed_ipa; }))
+        remarks.push_back({Remark::Kind::assumed, "the part has no words: the vowels are unknown"});
+    if (part.early_backups > 0)
+        remarks.push_back({Remark::Kind::assumed, std::to_string(part.early_backups) + " steps back before the start of a bar are cut at its start"});
+    set_dynamics(sung, part, line, time);
+    auto staff_shift = shift;
+    staff_shift.semitones -= 12 * std::round(shift.semitones / 12);
+    passage.staff = staff_of(source, parts, own, line, time, sung, staff_shift);
+    passage.notes = std::move(sung.notes);
+    out.notes = std::move(sung.sources);
+    notice_octave(passage, options);
+    return out;
+}
+
+} // namespace vowelway

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: MIT
+#include "io/score/xml_source.hpp"
+
+#include "core/text.hpp"
+
+#include <algorithm>
+
+namespace vowelway {
+
+XmlSource::XmlSource(std::string bytes, std::string file)
+    : file_(std::move(file)), decoded_(decode_xml(std::move(bytes), file_)), outline_(decoded_.text, file_) {
+    // Comments and white space are no part of the music; the text itself keeps them.
+    auto const result = doc_.load_buffer(decoded_.text.data(), decoded_.text.size(),
+                                         pugi::parse_default | pugi::parse_ws_pcdata_single, pugi::encoding_utf8);
+    if (!result) {
+        auto const at = static_cast<std::size_t>(std::max<std::ptrdiff_t>(0, result.offset));
+        throw InputError(std::string("this is not well-formed XML (") + result.description() + ")",
+                         "export or download the score again", {file_, line_of(decoded_.text, at), 0, {}});
+    }
+}
+
+std::size_t XmlSource::offset(pugi::xml_node node) const {
+    auto const name = node.offset_debug();
+    return name > 0 ? static_cast<std::size_t>(name) - 1 : 0;
+}
+
+Place XmlSource::place(pugi::xml_node node, std::string musical) const {
+    return {file_, line_of(decoded_.text, offset(node)), 0, std::move(musical)};
+}
+
+double XmlSource::number(pugi::xml_node node, std::string const& musical) const {
+    auto text = trimmed(node);
+    auto const value = text::eat_number(text);
+    if (!value || !text.empty())
+        throw InputError("<" + std::string(node.name()) + "> is \"" + node.child_value() + "\", not a number",
+                         "write a plain number there, or export the score again", place(node, musical));
+    return *value;
+}
+
+std::string_view trimmed(pugi::xml_node node) { return text::trim(node.child_value()); }
+
+} // namespace vowelway
