@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: MIT
+// Charts of a plan, on paper. Views only: every value they show stands in the plan.
+#pragma once
+
+#include "vowelway/chart/drawing.hpp"
+#include "vowelway/plan/plan.hpp"
+
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <string_view>
+#include <vector>
+
+namespace vowelway::chart {
+
+enum class Kind {
+    automatic,      ///< the passage sheet and the pitch-by-vowel plan; of a range only the latter
+    passage_sheet,  ///< the vocal line, under it harmonics against resonances, and what to do
+    pitch_by_vowel, ///< each vowel's zones over the range, and how much of the passage lies where
+};
+std::string_view to_string(Kind kind);
+
+enum class Paper { a4, letter, tablet };
+std::string_view to_string(Paper paper);
+std::optional<Paper> parse_paper(std::string_view name);
+/// Portrait; tablet is 4:3 with the type as large as on paper.
+Size size_of(Paper paper);
+
+struct ChartOptions {
+    Paper paper = Paper::a4;
+    Kind kind = Kind::automatic;
+    bool grey = false; ///< no colour at all; nothing is lost
+    double png_dpi = 150;
+};
+
+/// The fonts the charts are set in: Charis SIL for words and IPA, Noto Music for musical symbols.
+/// Throws InputError naming the missing font and the Debian package that brings it.
+std::unique_ptr<TextMeasurer> chart_fonts();
+
+/// The pages of a chart, laid out with any measurer. Throws InputError when the plan has nothing to
+/// draw: a passage sheet of a range, or no vowels at all.
+std::vector<Page> lay_out(Plan const& plan, ChartOptions const& options, TextMeasurer const& measurer);
+
+/// Writes the chart as .pdf, .svg or .png. A PDF holds all pages; of SVG and PNG a single page is
+/// written as named, several as name-1.svg, name-2.svg, ... The bytes depend on the plan, the options and
+/// the fonts alone. Each file appears whole or not at all. Returns what was written.
+/// Throws InputError for another extension, a missing font, or a place that cannot be written.
+std::vector<std::filesystem::path> write_chart(Plan const& plan, ChartOptions const& options,
+                                               std::filesystem::path const& destination);
+
+} // namespace vowelway::chart

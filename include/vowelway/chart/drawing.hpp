@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: MIT
+// A canvas that remembers: layout measures with it, pages are made of it, tests read it.
+#pragma once
+
+#include "vowelway/chart/canvas.hpp"
+
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace vowelway::chart {
+
+class Drawing : public Canvas {
+  public:
+    /// The measurer must outlive the drawing.
+    explicit Drawing(TextMeasurer const& measurer) : measurer_(&measurer) {}
+
+    using Canvas::fill;
+    void fill(Path const& path, Color color) override;
+    void stroke(Path const& path, Pen const& pen) override;
+    void text(Point at, std::string_view utf8, TextStyle const& style) override;
+    TextMeasurer const& measurer() const override { return *measurer_; }
+
+    /// Draws everything again, moved.
+    void replay(Canvas& onto, Point by = {}) const;
+
+    /// The ink of one stroke.
+    struct Mark {
+        enum class Kind { text, music, shape };
+        Kind kind = Kind::shape;
+        Box box;
+        std::string_view text; ///< valid as long as the drawing lives and is not added to
+    };
+    /// In the order drawn. Curves count with their control points.
+    std::vector<Mark> marks() const;
+
+    /// The highest and the lowest ink between two abscissae; `fallback` where there is none.
+    double top(double from, double to, double fallback) const;
+    double bottom(double from, double to, double fallback) const;
+
+    /// One line a stroke, in tenths of a point: for reading and comparing.
+    std::string strokes() const;
+
+  private:
+    struct Fill {
+        Path path;
+        Color color;
+    };
+    struct Stroke {
+        Path path;
+        Pen pen;
+    };
+    struct Text {
+        Point at;
+        std::string utf8;
+        TextStyle style;
+        Box ink;
+    };
+    TextMeasurer const* measurer_;
+    std::vector<std::variant<Fill, Stroke, Text>> items_;
+    std::vector<Box> boxes_; ///< of each item
+};
+
+/// One page of a chart.
+struct Page {
+    Size size;
+    Drawing drawing;
+};
+
+} // namespace vowelway::chart

@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: MIT
+#include "chart/cairo_canvas.hpp"
+
+#include <cairo-pdf.h>
+#include <cairo-svg.h>
+
+#include <cmath>
+#include <regex>
+#include <stdexcept>
+
+namespace vowelway::chart {
+namespace {
+
+using Surface = Handle<cairo_surface_t, cairo_surface_destroy>;
+using Context = Handle<cairo_t, cairo_destroy>;
+
+void check(cairo_status_t status) {
+    if (status != CAIRO_STATUS_SUCCESS) throw std::runtime_error(std::string("cairo: ") + cairo_status_to_string(status));
+}
+
+cairo_status_t append(void* bytes, unsigned char const* data, unsigned length) {
+    static_cast<std::string*>(bytes)->append(reinterpret_cast<char const*>(data), length);
+    return CAIRO_STATUS_SUCCESS;
+}
+
+void draw(Page const& page, cairo_t* cr, PangoText const& text, bool grey) {
+    CairoCanvas canvas(cr, text, grey);
+    page.drawing.replay(canvas);
+    check(cairo_status(cr));
+}
+
+void finish(cairo_surface_t* surface) {
+    cairo_surface_finish(surface);
+    check(cairo_surface_status(surface));
+}
+
+std::string escaped(std::string_view text) {
+    std::string out;
+    for (char c : text) {
+        if (c == '&') out += "&amp;";
+        else if (c == '<') out += "&lt;";
+        else if (c == '>') out += "&gt;";
+        else out += c;
+    }
+    return out;
+}
+
+} // namespace
+
+void CairoCanvas::trace(Path const& path) {
+    cairo_new_path(cr_);
+    auto at = path.points().begin();
+    for (auto const verb : path.verbs()) {
+        switch (verb) {
+        case Path::Verb::move: cairo_move_to(cr_, at->x, at->y), ++at; break;
+        case Path::Verb::line: cairo_line_to(cr_, at->x, at->y), ++at; break;
+        case Path::Verb::curve:
+            cairo_curve_to(cr_, at[0].x, at[0].y, at[1].x, at[1].y, at[2].x, at[2].y);
+            at += 3;
+            break;
+        case Path::Verb::close: cairo_close_path(cr_); break;
+        }
+    }
+}
+
+void CairoCanvas::use(Color color) {
+    if (grey_) color = color.grey();
+    cairo_set_source_rgb(cr_, color.red, color.green, color.blue);
+}
+
+void CairoCanvas::fill(Path const& path, Color color) {
+    trace(path);
+    use(color);
+    cairo_fill(cr_);
+}
+
+void CairoCanvas::stroke(Path const& path, Pen const& pen) {
+    trace(path);
+    use(pen.color);
+    cairo_set_line_width(cr_, pen.width);
+    cairo_set_line_cap(cr_, pen.round ? CAIRO_LINE_CAP_ROUND : CAIRO_LINE_CAP_BUTT);
+    cairo_set_line_join(cr_, pen.round ? CAIRO_LINE_JOIN_ROUND : CAIRO_LINE_JOIN_MITER);
+    cairo_set_dash(cr_, pen.dashes.data(), static_cast<int>(pen.dashes.size()), 0);
+    cairo_stroke(cr_);
+}
+
+void CairoCanvas::text(Point at, std::string_view utf8, TextStyle const& style) {
+    use(style.color);
+    cairo_move_to(cr_, at.x, at.y);
+    pango_cairo_show_layout_line(cr_, text_->line(utf8, style));
+}
+
+std::string as_pdf(std::span<Page const> pages, PangoText const& text, bool grey, Caption const& caption) {
+    std::string bytes;
+    Surface const surface(
+        cairo_pdf_surface_create_for_stream(append, &bytes, pages.front().size.width, pages.front().size.height));
+    auto* const pdf = surface.get();
+    cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_TITLE, caption.title.c_str());
+    cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_SUBJECT, caption.description.c_str());
+    cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_CREATOR, "vowelway");
+    // A fixed day: the same plan gives the same bytes.
+    cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_CREATE_DATE, "2000-01-01T00:00:00Z");
+    cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_MOD_DATE, "2000-01-01T00:00:00Z");
+    {
+        Context const cr(cairo_create(pdf));
+        for (auto const& page : pages) {
+            cairo_pdf_surface_set_size(pdf, page.size.width, page.size.height);
+            draw(page, cr.get(), text, grey);
+            cairo_show_page(cr.get());
+        }
+    }
+    finish(pdf);
+    return bytes;
+}
+
+std::string as_svg(Page const& page, PangoText const& text, bool grey, Caption const& caption) {
+    std::string bytes;
+    Surface const surface(cairo_svg_surface_create_for_stream(append, &bytes, page.size.width, page.size.height));
+    {
+        Context const cr(cairo_create(surface.get()));
+        CairoCanvas(cr.get(), text, grey).fill(Box{0, 0, page.size.width, page.size.height}, {1, 1, 1});
+        draw(page, cr.get(), text, grey);
+    }
+    finish(surface.get());
+
+    // Cairo counts its surfaces through the life of the process: a name of our own keeps the bytes repeatable.
+    bytes = std::regex_replace(bytes, std::regex("id=\"surface[0-9]+\""), "id=\"page\"");
+    auto const root = bytes.find("<svg ");
+    auto const after = bytes.find('>', root);
+    if (root == std::string::npos || after == std::string::npos) throw std::runtime_error("cairo wrote no SVG root");
+    bytes.insert(after + 1, "\n<title>" + escaped(caption.title) + "</title>\n<desc>" + escaped(caption.description) +
+                                "</desc>");
+    bytes.insert(root + 5, "role=\"img\" ");
+    return bytes;
+}
+
+std::string as_png(Page const& page, PangoText const& text, bool grey, double dpi) {
+    double const scale = dpi / 72;
+    Surface const surface(cairo_image_surface_create(CAIRO_FORMAT_RGB24, static_cast<int>(std::ceil(page.size.width * scale)),
+                                                     static_cast<int>(std::ceil(page.size.height * scale))));
+    check(cairo_surface_status(surface.get()));
+    {
+        Context const cr(cairo_create(surface.get()));
+        cairo_scale(cr.get(), scale, scale);
+        CairoCanvas(cr.get(), text, grey).fill(Box{0, 0, page.size.width, page.size.height}, {1, 1, 1});
+        draw(page, cr.get(), text, grey);
+    }
+    std::string bytes;
+    check(cairo_surface_write_to_png_stream(surface.get(), append, &bytes));
+    return bytes;
+}
+
+} // namespace vowelway::chart

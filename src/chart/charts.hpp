@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: MIT
+// The charts: each one file, plan and paper in, pages out.
+#pragma once
+
+#include "vowelway/chart/drawing.hpp"
+#include "vowelway/plan/plan.hpp"
+
+#include <vector>
+
+namespace vowelway::chart {
+
+std::vector<Page> passage_sheet(Plan const& plan, Size paper, TextMeasurer const& measurer);
+std::vector<Page> pitch_by_vowel(Plan const& plan, Size paper, TextMeasurer const& measurer);
+
+} // namespace vowelway::chart

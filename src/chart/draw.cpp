@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: MIT
+#include "vowelway/chart/draw.hpp"
+
+#include "chart/cairo_canvas.hpp"
+#include "chart/charts.hpp"
+
+#include <fmt/format.h>
+
+#include <fstream>
+#include <system_error>
+
+namespace vowelway::chart {
+namespace {
+
+namespace fs = std::filesystem;
+
+/// Written beside its place and renamed: never half a file.
+void save(fs::path const& destination, std::string const& bytes) {
+    auto const fail = [&](std::string const& reason) {
+        throw InputError("cannot write the chart: " + reason, "choose a folder that exists and can be written to",
+                         {.file = destination.string(), .musical = {}});
+    };
+    fs::path part = destination;
+    part += ".part";
+    {
+        std::ofstream out(part, std::ios::binary | std::ios::trunc);
+        if (!out) fail("the file could not be opened");
+        out.write(bytes.data(), static_cast<std::streamsize>(bytes.size()));
+        out.close();
+        if (!out) {
+            std::error_code ignored;
+            fs::remove(part, ignored);
+            fail("the disk took only a part of it");
+        }
+    }
+    std::error_code error;
+    fs::rename(part, destination, error);
+    if (error) {
+        std::error_code ignored;
+        fs::remove(part, ignored);
+        fail(error.message());
+    }
+}
+
+fs::path numbered(fs::path const& destination, std::size_t page) {
+    return destination.parent_path() /
+           fmt::format("{}-{}{}", destination.stem().string(), page, destination.extension().string());
+}
+
+Caption caption(Plan const& plan) {
+    auto const& title = plan.passage.title;
+    return {.title = title.empty() ? fmt::format("Vowel plan, {}", plan.range.str()) : title,
+            .description = fmt::format("Vowel plan for {} ({}), technique {}", plan.singer.name,
+                                       to_string(plan.singer.voice), plan.technique)};
+}
+
+} // namespace
+
+std::string_view to_string(Kind kind) {
+    switch (kind) {
+    case Kind::automatic: return "automatic";
+    case Kind::passage_sheet: return "passage sheet";
+    case Kind::pitch_by_vowel: return "pitch-by-vowel plan";
+    }
+    return "";
+}
+
+std::string_view to_string(Paper paper) {
+    switch (paper) {
+    case Paper::a4: return "a4";
+    case Paper::letter: return "letter";
+    case Paper::tablet: return "tablet";
+    }
+    return "";
+}
+
+std::optional<Paper> parse_paper(std::string_view name) {
+    for (auto const paper : {Paper::a4, Paper::letter, Paper::tablet})
+        if (name == to_string(paper)) return paper;
+    return std::nullopt;
+}
+
+Size size_of(Paper paper) {
+    switch (paper) {
+    case Paper::a4: return {595.28, 841.89};
+    case Paper::letter: return {612, 792};
+    case Paper::tablet: return {540, 720};
+    }
+    return {};
+}
+
+std::vector<Page> lay_out(Plan const& plan, ChartOptions const& options, TextMeasurer const& measurer) {
+    if (plan.vowels.empty())
+        throw InputError("the plan has no vowels to chart", "give a profile with vowels, or a passage with words");
+    auto const size = size_of(options.paper);
+    bool const has_notes = !plan.passage.notes.empty();
+    if (options.kind == Kind::passage_sheet && !has_notes)
+        throw InputError("a passage sheet needs notes, and this plan is of a range only",
+                         "give a score, or ask for the pitch-by-vowel plan");
+
+    std::vector<Page> pages;
+    if (options.kind != Kind::pitch_by_vowel && has_notes) pages = passage_sheet(plan, size, measurer);
+    if (options.kind != Kind::passage_sheet)
+        for (auto& page : pitch_by_vowel(plan, size, measurer)) pages.push_back(std::move(page));
+    return pages;
+}
+
+std::vector<fs::path> write_chart(Plan const& plan, ChartOptions const& options, fs::path const& destination) {
+    auto const form = destination.extension();
+    if (form != ".pdf" && form != ".svg" && form != ".png")
+        throw InputError(fmt::format("no chart can be written as \"{}\"", form.string()),
+                         "name the file .pdf, .svg or .png", {.file = destination.string(), .musical = {}});
+    PangoText const text;
+    auto const pages = lay_out(plan, options, text);
+    if (form == ".pdf") {
+        save(destination, as_pdf(pages, text, options.grey, caption(plan)));
+        return {destination};
+    }
+    std::vector<fs::path> written;
+    for (std::size_t i = 0; i < pages.size(); ++i) {
+        auto const name = pages.size() == 1 ? destination : numbered(destination, i + 1);
+        save(name, form == ".svg" ? as_svg(pages[i], text, options.grey, caption(plan))
+                                  : as_png(pages[i], text, options.grey, options.png_dpi));
+        written.push_back(name);
+    }
+    return written;
+}
+
+} // namespace vowelway::chart

@@ -1,0 +1,244 @@
+// SPDX-License-Identifier: MIT
+#include "chart/front.hpp"
+
+#include "chart/marks.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace vowelway::chart {
+namespace {
+
+constexpr std::string_view caution =
+    "Comfort decides: never push, never chase a number. Hoarse, sore or losing notes: stop and rest; "
+    "if it lasts, see a doctor. A model, not medical advice.";
+
+std::string measured(Singer const& singer) {
+    if (singer.average) return std::string(average_voice_notice);
+    auto text = std::string("resonances: ") + std::string(to_string(singer.provenance.method));
+    if (!singer.provenance.date.empty()) text += ", " + singer.provenance.date;
+    return text;
+}
+
+std::string beat_of(double beat) {
+    double const rounded = std::round(beat * 100) / 100;
+    return rounded == std::floor(rounded) ? fmt::format("{:.0f}", rounded) : fmt::format("{:g}", rounded);
+}
+
+double heading(Canvas& canvas, double x, double y, double width, std::string_view text) {
+    canvas.write({x, y + 10}, text, bold(type::heading));
+    canvas.line({x, y + 14.5}, {x + width, y + 14.5}, {.width = 0.8, .color = ink::black});
+    return y + 17;
+}
+
+double passive_ranges(Canvas& canvas, Plan const& plan, double x, double y, double width) {
+    y = heading(canvas, x, y, width, "Leave the vowel alone up to");
+    auto const& tuning = plan.passage.tuning;
+    double const low = tuning.pitch(plan.range.low).frequency().value(), high = tuning.pitch(plan.range.high).frequency().value();
+    double const axis_from = x + 24, axis_to = x + width - 46;
+    auto const at = [&](Pitch p) {
+        double const t = std::log(p.frequency().value() / low) / std::max(1e-9, std::log(high / low));
+        return axis_from + std::clamp(t, 0.0, 1.0) * (axis_to - axis_from);
+    };
+    std::size_t const many = plan.vowels.size();
+    double const row = many > 9 ? 11 : 13.5;
+    for (auto const& v : plan.vowels) {
+        y += row;
+        canvas.write({x + 1, y - 1.5}, slashed(v.resonances.vowel), plain(10.5));
+        canvas.line({axis_from, y - 4}, {axis_to, y - 4}, {.width = 0.5, .color = ink::rule, .dashes = {0.8, 1.6}});
+        if (!v.passive_range) {
+            canvas.write({x + width, y - 1.5}, "throughout modify", plain(type::small, ink::modify), Align::right);
+            continue;
+        }
+        auto const& range = *v.passive_range;
+        double const from = at(range.from), to = std::max(at(range.to), from + 1);
+        double const drift = range.migrates_from ? std::clamp(at(*range.migrates_from), from, to) : to;
+        canvas.fill(Box{from, y - 6, drift - from, 4}, ink::soft);
+        if (to > drift) {
+            Box const box{drift, y - 6, to - drift, 4};
+            canvas.stroke(Path().rectangle(box), {.width = 0.5, .color = ink::migrate});
+            hatch(canvas, box, 1.8, {.width = 0.6, .color = ink::migrate});
+        }
+        if (!range.reaches_top) {
+            double const left = at(range.to - range.to_sd), right = at(range.to + range.to_sd);
+            canvas.line({left, y - 4}, {right, y - 4}, {.width = 0.8, .color = ink::black});
+            for (double const end : {left, right}) canvas.line({end, y - 6.5}, {end, y - 1.5}, {.width = 0.8, .color = ink::black});
+        }
+        auto const words = range.reaches_top ? std::string("all of it") : tuning.name(range.to).pitch.str() + fmt::format(" ±{:.0f}", std::max(1.0, std::round(in_semitones(range.to_sd))));
+        canvas.write({x + width, y - 1.5}, words, plain(type::label), Align::right);
+    }
+    y += 10;
+    canvas.write({axis_from, y}, plan.range.low.str(), plain(type::small, ink::soft));
+    canvas.write({axis_to, y}, plan.range.high.str(), plain(type::small, ink::soft), Align::right);
+    canvas.write({x + width, y}, "± semitones", plain(type::small, ink::soft), Align::right);
+    return y + 4;
+}
+
+double watch_table(Canvas& canvas, Plan const& plan, std::map<std::size_t, int> const& watched, double x, double y, double width) {
+    y = heading(canvas, x, y, width, "Notes to watch");
+    auto const& m = canvas.measurer();
+    double const where = x + 18, what = x + 62, happens = x + 148, act = x + 0.69 * width;
+    if (watched.empty()) {
+        canvas.write({x, y + 12}, "None stands out: sing it as you are used to.", plain(type::body));
+        return y + 18;
+    }
+    y += 9;
+    auto const small = plain(type::small, ink::soft);
+    canvas.write({where, y}, "bar · beat", small);
+    canvas.write({what, y}, "syllable, pitch", small);
+    canvas.write({happens, y}, "what happens", small);
+    canvas.write({act, y}, "what to do", small);
+    y += 3;
+    for (auto const& [index, number] : watched) {
+        auto const& sung = plan.passage.notes[index];
+        auto const& d = *plan.notes[index].decision;
+        auto const& vowel = plan.vowels[*plan.notes[index].vowel].resonances.vowel;
+        double const base = y + 11.5;
+        canvas.stroke(Path().circle({x + 6, base - 3}, 5.6), {.width = 0.9, .color = ink::modify});
+        auto const digits = std::to_string(number);
+        canvas.write({x + 6, base - 3 + m.measure(digits, bold(type::label)).above / 2}, digits, bold(type::label, ink::modify), Align::centre);
+        canvas.write({where, base}, fitted(m, fmt::format("{} · {}", sung.measure, beat_of(sung.beat)), plain(type::body), what - where - 3), plain(type::body));
+        auto const name = sung.spelled.str() + " " + slashed(vowel);
+        double const name_width = m.measure(name, plain(type::body)).advance;
+        std::string text = sung.text();
+        for (std::size_t k = index; text.empty() && k-- > 0;) text = plan.passage.notes[k].text();
+        auto const syllable = fitted(m, text, bold(type::body), happens - what - name_width - 8);
+        auto const box = canvas.write({what, base}, syllable, bold(type::body));
+        canvas.write({std::max(box.right(), what) + 4, base}, name, plain(type::body));
+        std::string event(happening(d.zone.zone));
+        if (!(d.heard.vowel.quality() == vowel.quality())) event += ", heard as " + d.heard.vowel.quality().ipa();
+        canvas.write({happens, base}, fitted(m, event, plain(type::body), act - happens - 5), plain(type::body));
+        advice_sign(canvas, {act + 4, base - 3}, 7, d.advice);
+        auto const shade = d.advice == Advice::modify ? d.target.shade.quality().ipa() + "  " : std::string{};
+        canvas.write({act + 11, base}, fitted(m, shade + d.brief, plain(type::body), x + width - act - 11), plain(type::body, color_of(d.advice)));
+        y = base + 3.5;
+        canvas.line({x, y}, {x + width, y}, {.width = 0.35, .color = ink::rule});
+    }
+    return y + 2;
+}
+
+} // namespace
+
+std::string slashed(Vowel const& vowel) { return "/" + vowel.quality().ipa() + "/"; }
+
+std::map<std::size_t, int> notes_to_watch(Plan const& plan, std::size_t at_most) {
+    std::vector<std::size_t> order;
+    for (std::size_t i = 0; i < plan.notes.size(); ++i)
+        if (plan.notes[i].decision && plan.notes[i].vowel && plan.notes[i].importance > 0) order.push_back(plan.notes[i].note);
+    std::ranges::stable_sort(order, std::greater{}, [&](std::size_t i) { return plan.notes[i].importance; });
+    order.resize(std::min(order.size(), at_most));
+    std::ranges::sort(order);
+    std::map<std::size_t, int> numbers;
+    for (auto const index : order) {
+        int const number = static_cast<int>(numbers.size()) + 1;
+        numbers.emplace(index, number);
+    }
+    return numbers;
+}
+
+double draw_title(Canvas& canvas, Plan const& plan, std::string_view what, std::string_view sentence, double width) {
+    auto const& m = canvas.measurer();
+    auto const title = plan.passage.title.empty() ? fmt::format("Vowel plan {}", plan.range.str()) : plan.passage.title;
+    double y = 17;
+    auto const kind = slanted(type::body, ink::soft);
+    double const kind_width = m.measure(what, kind).advance;
+    canvas.write({width, y}, what, kind, Align::right);
+    canvas.write({0, y}, fitted(m, title, bold(type::title), width - kind_width - 14), bold(type::title));
+    if (!plan.passage.composer.empty()) {
+        y += 13;
+        canvas.write({0, y}, fitted(m, plan.passage.composer, plain(type::body, ink::soft), width), plain(type::body, ink::soft));
+    }
+    y += 16;
+    auto const who = fmt::format("{}, {}", plan.singer.name, to_string(plan.singer.voice));
+    auto const how = fmt::format("technique: {}   ·   {}", plan.technique, measured(plan.singer));
+    auto const how_style = plan.singer.average ? bold(type::body, ink::modify) : plain(type::body);
+    double const how_width = m.measure(how, how_style).advance;
+    canvas.write({width, y}, how, how_style, Align::right);
+    canvas.write({0, y}, fitted(m, who, bold(type::heading), width - how_width - 12), bold(type::heading));
+    y += 5;
+    canvas.line({0, y}, {width, y}, {.width = 1.2, .color = ink::black});
+    y += 3;
+    for (auto const& line : wrapped(m, sentence, slanted(type::body), width)) {
+        y += 11.5;
+        canvas.write({0, y}, line, slanted(type::body));
+    }
+    return y + 8;
+}
+
+double draw_watch(Canvas& canvas, Plan const& plan, std::map<std::size_t, int> const& watched, double y, double width) {
+    double const right = std::min(176.0, width * 0.34), left = width - right - 16;
+    double const a = watch_table(canvas, plan, watched, 0, y, left);
+    double const b = passive_ranges(canvas, plan, left + 16, y, right);
+    return std::max(a, b) + 6;
+}
+
+double draw_lane_legend(Canvas& canvas, double y, double width) {
+    auto const style = plain(type::label);
+    double x = 0;
+    y += 9;
+    auto const& m = canvas.measurer();
+    auto const room = [&](double sample, std::string_view text) {
+        double const need = sample + 4 + m.measure(text, style).advance;
+        if (x > 0 && x + need > width) x = 0, y += 14;
+    };
+    auto const say = [&](double sample, std::string_view text) {
+        canvas.write({x + sample + 4, y}, text, style);
+        x += sample + 4 + m.measure(text, style).advance + 13;
+    };
+    auto const line = [&](Pen const& pen, std::string_view text) {
+        room(16, text);
+        canvas.line({x, y - 3}, {x + 16, y - 3}, pen);
+        say(16, text);
+    };
+    line({.width = 1.3, .color = ink::black}, "fo");
+    line({.width = 0.95, .color = ink::black}, "2fo");
+    line({.width = 0.45, .color = ink::soft}, "higher harmonics");
+    room(9, "harmonic in a band");
+    canvas.fill(Path().circle({x + 4, y - 3}, 2.5), ink::black);
+    say(9, "harmonic in a band");
+    auto const swatch = [&](Zone zone, double p, std::string_view text) {
+        room(18, text);
+        Box const box{x, y - 8, 18, 9};
+        canvas.fill(box, ink::first_wash);
+        fill_zone(canvas, box, {zone, p, 0}, ink::first);
+        canvas.line({x, box.top}, {box.right(), box.top}, {.width = 0.6, .color = ink::first});
+        canvas.line({x, box.bottom()}, {box.right(), box.bottom()}, {.width = 0.6, .color = ink::first});
+        say(18, text);
+    };
+    swatch(Zone::open, 0, "fR1 ± its uncertainty; 2fo below: open");
+    swatch(Zone::turning, 0.6, "2fo passing: turning");
+    swatch(Zone::close, 1, "2fo above: close");
+    swatch(Zone::meeting, 1, "fo meeting");
+    swatch(Zone::above, 1, "fo above");
+    room(18, "fR2");
+    canvas.fill(Box{x, y - 8, 18, 9}, ink::second_wash);
+    for (double const edge : {y - 8, y + 1}) canvas.line({x, edge}, {x + 18, edge}, {.width = 0.6, .color = ink::second, .dashes = {2.2, 1.4}});
+    say(18, "fR2");
+    for (auto const advice : {Advice::hold, Advice::migrate, Advice::modify}) {
+        room(9, meaning(advice));
+        advice_sign(canvas, {x + 4, y - 3}, 7, advice);
+        say(9, meaning(advice));
+    }
+    return y + 8;
+}
+
+void draw_margins(Canvas& canvas, Plan const& plan, Size paper, std::size_t page, std::size_t pages) {
+    auto const style = plain(type::small, ink::soft);
+    double const right = paper.width - margin_side, width = right - margin_side, y = paper.height - 26;
+    auto const& m = canvas.measurer();
+    canvas.line({margin_side, y - 10}, {right, y - 10}, {.width = 0.4, .color = ink::rule});
+    auto const number = fmt::format("{} / {}", page, pages);
+    canvas.write({right, y}, number, style, Align::right);
+    auto lines = wrapped(m, caution, style, width - 40);
+    for (std::size_t i = 0; i < std::min<std::size_t>(lines.size(), 2); ++i) canvas.write({margin_side, y + 9.5 * static_cast<double>(i)}, lines[i], style);
+    if (page == 1) return;
+    auto const title = plan.passage.title.empty() ? plan.range.str() : plan.passage.title;
+    auto const who = plan.singer.average ? fmt::format("{} ({})", plan.singer.name, average_voice_notice) : plan.singer.name;
+    double const who_width = m.measure(who, style).advance;
+    canvas.write({right, margin_top - 12}, who, style, Align::right);
+    canvas.write({margin_side, margin_top - 12}, fitted(m, title, style, width - who_width - 12), style);
+}
+
+} // namespace vowelway::chart

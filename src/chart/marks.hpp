@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: MIT
+// The signs both charts share: textures of the zones, signs of the advice, their words and legend.
+#pragma once
+
+#include "chart/style.hpp"
+#include "vowelway/plan/plan.hpp"
+
+#include <string>
+#include <vector>
+
+namespace vowelway::chart {
+
+/// open: blank; turning: stippled, the denser the likelier it is turned; close: lightly ruled;
+/// meeting: densely ruled; above: grey.
+void fill_zone(Canvas& canvas, Box const& box, ZoneReading const& reading, Color color);
+
+/// Slanted lines across a box, `gap` apart; they run on from box to box.
+void hatch(Canvas& canvas, Box const& box, double gap, Pen const& pen);
+
+/// hold: a bar; migrate: a wave; modify: a solid lozenge. About `size` wide, centred.
+void advice_sign(Canvas& canvas, Point centre, double size, Advice advice);
+Color color_of(Advice advice);
+
+/// What happens, in a few words: "2fo passes fR1".
+std::string_view happening(Zone zone);
+/// What the word means, for a legend.
+std::string_view meaning(Advice advice);
+
+/// "as spelled" pitch name without a tuning: F♯4.
+std::string name_of(Pitch pitch, Tuning const& tuning);
+
+/// Breaks at blanks so that no line is wider than `width`; a longer word stands alone.
+std::vector<std::string> wrapped(TextMeasurer const& measurer, std::string_view text, TextStyle const& style,
+                                 double width);
+/// The text, or as much of it as fits with an ellipsis.
+std::string fitted(TextMeasurer const& measurer, std::string_view text, TextStyle const& style, double width);
+
+} // namespace vowelway::chart

@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: MIT
+#include "chart/pango_text.hpp"
+
+#include "vowelway/chart/draw.hpp"
+#include "vowelway/core/error.hpp"
+
+#include <fontconfig/fontconfig.h>
+#include <pango/pangofc-fontmap.h>
+
+#include <algorithm>
+#include <array>
+
+namespace vowelway::chart {
+namespace {
+
+constexpr char const* text_family = "Charis SIL";
+constexpr char const* music_family = "Noto Music";
+
+/// Looking only where the packages put the fonts spares reading the whole machine's configuration
+/// (tens of milliseconds) and keeps other fonts out of the result.
+constexpr char const* own_configuration = R"(<?xml version="1.0"?><!DOCTYPE fontconfig SYSTEM "fonts.dtd"><fontconfig>
+<dir>/usr/share/fonts/truetype/charis</dir><dir>/usr/share/fonts/truetype/noto</dir>
+<cachedir>/var/cache/fontconfig</cachedir><cachedir prefix="xdg">fontconfig</cachedir></fontconfig>)";
+
+using Configuration = Handle<FcConfig, FcConfigDestroy>;
+
+bool has_family(FcConfig* config, char const* family) {
+    Handle<FcPattern, FcPatternDestroy> const pattern(
+        FcPatternBuild(nullptr, FC_FAMILY, FcTypeString, family, static_cast<char*>(nullptr)));
+    Handle<FcObjectSet, FcObjectSetDestroy> const wanted(FcObjectSetBuild(FC_FAMILY, static_cast<char*>(nullptr)));
+    Handle<FcFontSet, FcFontSetDestroy> const found(FcFontList(config, pattern.get(), wanted.get()));
+    return found && found->nfont > 0;
+}
+
+Configuration load_fonts() {
+    Configuration config(FcConfigCreate());
+    auto const* const text = reinterpret_cast<FcChar8 const*>(own_configuration);
+    bool const loaded = FcConfigParseAndLoadFromMemory(config.get(), text, FcTrue) && FcConfigBuildFonts(config.get());
+    if (loaded && has_family(config.get(), text_family) && has_family(config.get(), music_family)) return config;
+
+    config.reset(FcInitLoadConfigAndFonts());
+    if (!has_family(config.get(), text_family))
+        throw InputError("the font \"Charis SIL\" is not installed; the charts set their words and IPA in it",
+                         "install it, on Debian: apt-get install fonts-sil-charis");
+    if (!has_family(config.get(), music_family))
+        throw InputError("the font \"Noto Music\" is not installed; the charts set their clefs and notes in it",
+                         "install it, on Debian: apt-get install fonts-noto-core");
+    return config;
+}
+
+/// One line, whatever the text holds.
+std::string one_line(std::string_view text) {
+    std::string result(text);
+    std::ranges::replace_if(result, [](char c) { return c == '\n' || c == '\r' || c == '\t'; }, ' ');
+    return result;
+}
+
+} // namespace
+
+PangoText::PangoText() {
+    auto const config = load_fonts();
+    map_.reset(pango_cairo_font_map_new_for_font_type(CAIRO_FONT_TYPE_FT));
+    pango_fc_font_map_set_config(PANGO_FC_FONT_MAP(map_.get()), config.get());
+    context_.reset(pango_font_map_create_context(map_.get()));
+    pango_cairo_context_set_resolution(context_.get(), 72); // a point is a point
+    Handle<cairo_font_options_t, cairo_font_options_destroy> const options(cairo_font_options_create());
+    cairo_font_options_set_hint_style(options.get(), CAIRO_HINT_STYLE_NONE);
+    cairo_font_options_set_hint_metrics(options.get(), CAIRO_HINT_METRICS_OFF);
+    pango_cairo_context_set_font_options(context_.get(), options.get());
+    pango_context_set_round_glyph_positions(context_.get(), FALSE);
+    pango_context_set_language(context_.get(), pango_language_from_string("und"));
+}
+
+PangoText::Shaped const& PangoText::shaped(std::string_view utf8, TextStyle const& style) const {
+    std::string key = std::to_string(static_cast<long>(style.size * 100)) + (style.bold ? "b" : "") +
+                      (style.italic ? "i" : "") + (style.face == Face::music ? "m " : " ");
+    key += utf8;
+    auto const [at, fresh] = shaped_.try_emplace(std::move(key));
+    auto& entry = at->second;
+    if (!fresh) return entry;
+
+    Handle<PangoFontDescription, pango_font_description_free> const font(pango_font_description_new());
+    pango_font_description_set_family_static(font.get(), style.face == Face::music ? music_family : text_family);
+    pango_font_description_set_absolute_size(font.get(), style.size * PANGO_SCALE);
+    if (style.bold) pango_font_description_set_weight(font.get(), PANGO_WEIGHT_BOLD);
+    if (style.italic) pango_font_description_set_style(font.get(), PANGO_STYLE_ITALIC);
+
+    entry.layout.reset(pango_layout_new(context_.get()));
+    auto* const layout = entry.layout.get();
+    pango_layout_set_font_description(layout, font.get());
+    pango_layout_set_single_paragraph_mode(layout, TRUE);
+    auto const text = one_line(utf8);
+    pango_layout_set_text(layout, text.data(), static_cast<int>(text.size()));
+    entry.line = pango_layout_get_line_readonly(layout, 0);
+
+    PangoRectangle ink, logical;
+    pango_layout_line_get_extents(entry.line, &ink, &logical);
+    auto const points = [](int units) { return static_cast<double>(units) / PANGO_SCALE; };
+    entry.extent = {.advance = points(logical.width),
+                    .left = points(ink.x),
+                    .right = points(ink.x + ink.width),
+                    .above = points(-ink.y),
+                    .below = points(ink.y + ink.height)};
+    return entry;
+}
+
+TextExtent PangoText::measure(std::string_view utf8, TextStyle const& style) const { return shaped(utf8, style).extent; }
+
+PangoLayoutLine* PangoText::line(std::string_view utf8, TextStyle const& style) const {
+    return shaped(utf8, style).line;
+}
+
+std::unique_ptr<TextMeasurer> chart_fonts() { return std::make_unique<PangoText>(); }
+
+} // namespace vowelway::chart

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: MIT
+// Text by Pango, in the charts' own fonts. Only the sources of this layer see Pango and Cairo.
+#pragma once
+
+#include "vowelway/chart/canvas.hpp"
+
+#include <pango/pangocairo.h>
+
+#include <memory>
+#include <string>
+#include <unordered_map>
+
+namespace vowelway::chart {
+
+/// Gives a borrowed C handle back.
+template <auto release> struct Release {
+    template <class T> void operator()(T* handle) const { release(handle); }
+};
+template <class T, auto release> using Handle = std::unique_ptr<T, Release<release>>;
+
+class PangoText : public TextMeasurer {
+  public:
+    PangoText();
+    TextExtent measure(std::string_view utf8, TextStyle const& style) const override;
+    /// The shaped line; lives as long as this object.
+    PangoLayoutLine* line(std::string_view utf8, TextStyle const& style) const;
+
+  private:
+    struct Shaped {
+        Handle<PangoLayout, g_object_unref> layout;
+        PangoLayoutLine* line = nullptr;
+        TextExtent extent;
+    };
+    Shaped const& shaped(std::string_view utf8, TextStyle const& style) const;
+
+    Handle<PangoFontMap, g_object_unref> map_;
+    Handle<PangoContext, g_object_unref> context_;
+    mutable std::unordered_map<std::string, Shaped> shaped_;
+};
+
+} // namespace vowelway::chart

@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: MIT
+// Passes 2 and 3 of the score: which bars share a system, and where everything stands in it.
+#include "chart/score_layout.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace vowelway::chart {
+namespace {
+
+constexpr double tightest = 0.45; ///< of the springs' wish
+constexpr double gap = 0.35 * space;        ///< between two things on the staff
+constexpr double word_gap = 3.4, hyphen_gap = 5.5; ///< between two syllables
+
+/// Places the atoms with springs stretched by `stretch`; returns where the last one ends.
+double place(std::vector<Atom>& atoms, double stretch) {
+    double x = 0, lyric_end = -1e9;
+    for (std::size_t i = 0; i < atoms.size(); ++i) {
+        auto& a = atoms[i];
+        if (i > 0) {
+            auto const& before = atoms[i - 1];
+            x += std::max(before.right + gap + a.left, before.spring * stretch);
+        } else {
+            x = a.left;
+        }
+        if (a.under > 0) {
+            x = std::max(x, lyric_end + a.under);
+            lyric_end = x + a.under + (a.underlay.hyphen ? hyphen_gap : word_gap);
+        }
+        a.x = x;
+    }
+    return atoms.empty() ? 0 : std::max(x + (atoms.back().kind == Atom::Kind::barline ? 0 : atoms.back().right), lyric_end - word_gap);
+}
+
+std::vector<Atom> head_of(Bar const& bar) {
+    std::vector<Atom> atoms;
+    atoms.push_back({.kind = Atom::Kind::clef, .measure = bar.measure, .left = 0.2 * space, .right = 2.9 * space, .clef = bar.clef});
+    if (bar.key.fifths != 0)
+        atoms.push_back({.kind = Atom::Kind::key, .measure = bar.measure, .right = std::abs(bar.key.fifths) * 1.05 * space + 0.3 * space,
+                         .clef = bar.clef, .key = bar.key, .key_before = bar.key});
+    return atoms;
+}
+
+std::vector<Atom> atoms_of(std::vector<Bar> const& bars, std::size_t from, std::size_t to) {
+    auto atoms = head_of(bars[from]);
+    Clef clef = bars[from].clef;
+    for (std::size_t i = from; i < to; ++i) {
+        bool music = false;
+        for (auto a : bars[i].atoms) {
+            bool const opening = a.kind == Atom::Kind::clef || a.kind == Atom::Kind::key;
+            if (i == from && opening && !music) continue; // stands in the head of the system
+            music = music || !opening;
+            if (a.kind == Atom::Kind::clef) clef = a.clef;
+            if (a.kind == Atom::Kind::key) a.clef = clef;
+            atoms.push_back(std::move(a));
+        }
+    }
+    return atoms;
+}
+
+/// Cuts a bar that no system could hold between two of its events.
+void split_wide(std::vector<Bar>& bars, double width) {
+    std::vector<Bar> result;
+    for (auto& bar : bars) {
+        while (true) {
+            auto head = head_of(bar);
+            auto atoms = head;
+            atoms.insert(atoms.end(), bar.atoms.begin(), bar.atoms.end());
+            if (place(atoms, tightest) <= width || bar.atoms.size() < 2) break;
+            std::size_t fits = 1;
+            while (fits + 1 < bar.atoms.size()) {
+                auto part = head;
+                part.insert(part.end(), bar.atoms.begin(), bar.atoms.begin() + static_cast<std::ptrdiff_t>(fits + 1));
+                if (place(part, tightest) > width) break;
+                ++fits;
+            }
+            Bar first = bar;
+            first.whole = false;
+            first.atoms.resize(fits);
+            bar.atoms.erase(bar.atoms.begin(), bar.atoms.begin() + static_cast<std::ptrdiff_t>(fits));
+            bar.whole = false;
+            bar.first_part = false;
+            for (auto const& a : first.atoms)
+                if (a.kind == Atom::Kind::clef) bar.clef = a.clef;
+            result.push_back(std::move(first));
+        }
+        result.push_back(std::move(bar));
+    }
+    bars = std::move(result);
+}
+
+} // namespace
+
+std::vector<System> assign_systems(std::vector<Bar> bars, double width) {
+    split_wide(bars, width);
+    // Least sum of squared strains over all ways to break (dynamic programming over the bars).
+    std::size_t const n = bars.size();
+    constexpr double never = std::numeric_limits<double>::infinity();
+    std::vector<double> best(n + 1, never);
+    std::vector<std::size_t> from(n + 1, 0);
+    best[0] = 0;
+    for (std::size_t i = 0; i < n; ++i) {
+        if (best[i] == never) continue;
+        for (std::size_t j = i + 1; j <= n; ++j) {
+            auto atoms = atoms_of(bars, i, j);
+            double const least = place(atoms, tightest);
+            if (least > width && j > i + 1) break;
+            double const wished = place(atoms, 1);
+            double strain = wished > width ? 1.5 * (wished - width) / std::max(1.0, wished - least) : (width - wished) / wished;
+            if (j == n && wished < width) strain = std::max(0.0, 0.6 - wished / width); // the last may be short
+            double const cost = best[i] + strain * strain + 0.02;
+            if (cost < best[j]) best[j] = cost, from[j] = i;
+        }
+    }
+    std::vector<std::pair<std::size_t, std::size_t>> cuts;
+    for (std::size_t j = n; j > 0; j = from[j]) cuts.emplace_back(from[j], j);
+    std::ranges::reverse(cuts);
+
+    std::vector<System> systems;
+    for (auto const& [i, j] : cuts) {
+        System s{.atoms = atoms_of(bars, i, j), .clef = bars[i].clef, .first_measure = bars[i].measure,
+                 .begins_mid_bar = !bars[i].first_part};
+        double low = 0, high = 1;
+        while (high < 64 && place(s.atoms, high) < width) high *= 2;
+        double const limit = j == n ? 1.35 : 64; // the last system is not pulled apart
+        for (int step = 0; step < 40; ++step) {
+            double const middle = (low + high) / 2;
+            (place(s.atoms, middle) <= width ? low : high) = middle;
+        }
+        s.width = place(s.atoms, std::min(low, limit));
+        if (j != n && s.atoms.back().kind == Atom::Kind::barline) s.atoms.back().x = s.width = width;
+        systems.push_back(std::move(s));
+    }
+    return systems;
+}
+
+} // namespace vowelway::chart

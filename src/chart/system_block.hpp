@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: MIT
+// One system of the passage sheet: staff, words and vowels, resonance lane, advice; drawn as one block.
+#pragma once
+
+#include "chart/engrave.hpp"
+#include "chart/lane.hpp"
+#include "vowelway/chart/drawing.hpp"
+#include "vowelway/plan/plan.hpp"
+
+#include <map>
+#include <vector>
+
+namespace vowelway::chart {
+
+/// Left of the staff: names of the rows and of the pitches. Right of it: names of the bands.
+inline constexpr double gutter_left = 33, gutter_right = 17;
+
+struct Block {
+    Drawing drawing;   ///< staff's top line at y = 0, staff's beginning at x = 0
+    double top = 0, bottom = 0;
+};
+
+class BlockMaker {
+  public:
+    /// `watched` numbers the notes listed on the front, from 1.
+    BlockMaker(Plan const& plan, Staff const& staff, std::map<std::size_t, int> const& watched, LaneScale const& scale,
+               TextMeasurer const& measurer);
+    Block make(System const& system);
+
+  private:
+    void over_staff(System const& system, Drawing& drawing) const;
+    double under_staff(System const& system, Drawing& drawing);
+    double advice(std::vector<Sounding> const& soundings, double width, double y, Drawing& drawing) const;
+    std::vector<Sounding> soundings(System const& system) const;
+
+    Plan const* plan_;
+    Staff const* staff_;
+    std::map<std::size_t, int> const* watched_;
+    LaneScale scale_;
+    TextMeasurer const* measurer_;
+    Engraver engraver_;
+    bool hyphen_open_ = false, extender_open_ = false; ///< over the break of a system
+};
+
+} // namespace vowelway::chart
