@@ -26,16 +26,16 @@ Clef clef_for(Passage const& passage) {
 
 class Builder {
   public:
-    Builder(Passage& passage, TimeSignature const& time) : passage_(passage), bar_(bar_length(time)) {}
+    explicit Builder(TimeSignature const& time) : bar_(bar_length(time)) {}
 
     /// Adds a note or rest of a whole number of sixteenths, parted at bar lines and into values with at most
     /// one dot.
     void add(double length, WrittenNote const& note) {
         bool first = true;
         while (length > time_tolerance) {
-            double const room = bar_ - at_;
+            double const room = full() ? bar_ : bar_ - at_;
             double part = std::min(length, room);
-            if (!note.pitch && at_ == 0 && part == bar_) {
+            if (!note.pitch && full() && part > bar_ - time_tolerance) {
                 place(part, note, first, false);
                 measure().events.back().measure_rest = true;
                 measure().events.back().value = NoteValue::whole;
@@ -63,7 +63,7 @@ class Builder {
     StaffMeasure& measure() { return measures.back(); }
 
     void place(double length, WrittenNote const& note, bool first, bool more) {
-        if (measures.empty() || at_ >= bar_ - time_tolerance) {
+        if (full()) {
             auto& fresh = measures.emplace_back();
             fresh.number = std::to_string(measures.size());
             fresh.length = bar_;
@@ -79,10 +79,11 @@ class Builder {
         if (note.pitch) event.heads.push_back({*note.pitch, {}, more, !first});
         measure().events.push_back(std::move(event));
         at_ += length;
-        if (at_ >= bar_ - time_tolerance) at_ = bar_;
     }
 
-    Passage& passage_;
+    /// The next event begins a bar.
+    bool full() const { return measures.empty() || at_ >= bar_ - time_tolerance; }
+
     double bar_;
     double at_ = 0;
 };
@@ -95,7 +96,7 @@ double bar_length(TimeSignature const& time) {
 }
 
 void build_staff(Passage& passage, std::vector<WrittenNote> const& notes, TimeSignature const& time, KeySignature key) {
-    Builder builder(passage, time);
+    Builder builder(time);
     double drawn = 0; // what is on the staff so far; rounding never adds up
     for (auto const& note : notes) {
         double const end = std::max(drawn + finest, std::round((note.onset + note.length) / finest) * finest);

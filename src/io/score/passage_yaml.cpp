@@ -14,7 +14,8 @@ namespace vowelway {
 
 namespace {
 
-constexpr double longest_note = 600; // seconds; past it a unit was mistaken
+constexpr double longest_note = 600;     // seconds; past it a unit was mistaken
+constexpr double longest_passage = 3600; // seconds
 
 double bounded_number(yaml::Node const& node, std::string_view what, double least, double most) {
     auto text = text::trim(yaml::scalar(node, what));
@@ -85,9 +86,9 @@ TimeSignature time_of(yaml::Node const& node) {
     bool const slash = text::eat(text, "/");
     auto const type = text::eat_number(text);
     bool const whole = beats && type && *beats == std::floor(*beats) && *type == std::floor(*type);
-    if (!whole || !slash || !text.empty() || *beats < 1 || *beats > 64 || *type < 1 || *type > 64 ||
+    if (!whole || !slash || !text.empty() || *beats < 1 || *beats > 64 || *type < 1 || *type > 16 ||
         (static_cast<int>(*type) & (static_cast<int>(*type) - 1)) != 0)
-        throw yaml::error_at(node, "\"" + node.text + "\" is not a time signature", "write it as 3/4 or 6/8");
+        throw yaml::error_at(node, "\"" + node.text + "\" is not a time signature", "write it as 3/4 or 6/8 (lower number at most 16)");
     time.beats = std::to_string(static_cast<int>(*beats));
     time.beat_type = static_cast<int>(*type);
     return time;
@@ -150,6 +151,8 @@ class PassageReader {
             ++number_;
             try {
                 note(item);
+                if (now_ * 60 / quarters_per_minute() > longest_passage)
+                    throw yaml::error_at(item, "the passage is longer than an hour", "check the durations before this one, or part it");
             } catch (InputError& error) {
                 throw error.at({file_, item.place.line, item.place.column, "note " + std::to_string(number_) + " of the passage"});
             }

@@ -5,6 +5,9 @@
 #include "io/score/archive.hpp"
 #include "io/score/bytes.hpp"
 #include "io/score/score_reading.hpp"
+#include "io/yaml/tree.hpp"
+
+#include <cmath>
 
 namespace vowelway {
 
@@ -30,14 +33,15 @@ bool looks_like_xml(std::string_view bytes) {
 } // namespace
 
 Passage read_score(std::filesystem::path const& file, ScoreOptions const& options) {
-    bool const yaml = has_extension(file, {".yaml", ".yml"});
-    auto bytes = read_bytes(file, yaml ? largest_passage_file : largest_score_file);
+    if (!std::isfinite(options.transpose_semitones) || std::abs(options.transpose_semitones) > 48)
+        throw InputError("a transposition of more than four octaves is not read", "give --transpose -48 to 48");
+    if (has_extension(file, {".yaml", ".yml"})) return read_passage_yaml(yaml::read_text(file), file.string(), options);
+    auto bytes = read_bytes(file, largest_score_file);
     if (looks_like_zip(bytes) || looks_like_xml(bytes)) {
         auto score = unpack_score(std::move(bytes), file);
         XmlSource const source(std::move(score.xml), score.shown);
         return read_music(source, options).passage;
     }
-    if (yaml) return read_passage_yaml(bytes, file.string(), options);
     if (has_extension(file, {".musicxml", ".xml", ".mxl"}))
         throw InputError(has_extension(file, {".mxl"}) ? "this is not a compressed score: it is no zip archive" : "this is not XML: it does not begin with <",
                          "export or download it again as MusicXML", {file.string(), 1, 0, {}});

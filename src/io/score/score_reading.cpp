@@ -88,8 +88,6 @@ ScoreReading read_music(XmlSource const& source, ScoreOptions const& options) {
         throw InputError("this is " + what + " not a MusicXML score", "give a file whose first element is <score-partwise> or <score-timewise>",
                          source.place(source.root()));
     }
-    if (!std::isfinite(options.transpose_semitones) || std::abs(options.transpose_semitones) > 48)
-        throw InputError("a transposition of more than four octaves is not read", "give --transpose -48 to 48", {});
     ScoreReading out;
     auto& passage = out.passage;
     auto& remarks = passage.remarks;

@@ -21,17 +21,16 @@ struct ScoreOptions {
     std::optional<PitchRange> singer_range; ///< only to notice a line written an octave away
 };
 
-/// Bounds. A file past them is refused, not cut.
+/// Bounds. A file past them is refused, not cut. (A YAML passage: 1 MiB, a note ten minutes, one hour in all.)
 inline constexpr std::uintmax_t largest_score_file = 64u << 20;  ///< bytes on the disk
 inline constexpr std::uintmax_t largest_score_text = 64u << 20;  ///< bytes of XML once unpacked
-inline constexpr std::uintmax_t largest_passage_file = 1u << 20; ///< bytes of YAML
 inline constexpr int deepest_score_nesting = 64;                 ///< elements within elements
 inline constexpr int most_score_elements = 4'000'000;
 inline constexpr int most_bar_events = 5000; ///< notes and rests of one part in one bar
 inline constexpr int most_part_voices = 64;
 
 /// Reads MusicXML (1.0 to 4.0, partwise or timewise, plain or compressed) or a YAML passage; which one is
-/// seen from the first bytes, then from the name.
+/// seen from the name (.yaml, .yml) and the first bytes.
 ///
 /// What is sung, and how it is read:
 /// - ties are merged unless the later note begins a syllable of its own; a note without a syllable
