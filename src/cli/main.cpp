@@ -16,6 +16,7 @@ int main(int argc, char** argv) try {
     CLI::App app{"vowelway: what each note will do to each vowel, and what to do about it", "vowelway"};
     app.require_subcommand(1);
     app.failure_message(CLI::FailureMessage::simple);
+    vowelway::cli::add_words(app);
     try {
         app.parse(argc, argv);
     } catch (CLI::ParseError const& error) {

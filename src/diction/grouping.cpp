@@ -8,12 +8,30 @@
 
 namespace vowelway::diction {
 
+namespace {
+
+std::optional<Vowel> consonant_glide(Phone const& phone) {
+    if (phone.vowel) return std::nullopt;
+    if (phone.text == "j") return glide_of("i");
+    if (phone.text == "w") return glide_of("u");
+    if (phone.text == "ɥ") return glide_of("y");
+    return std::nullopt;
+}
+
+} // namespace
+
 std::vector<Nucleus> gather(std::vector<Phone> const& phones, std::span<std::string_view const> falling) {
     std::vector<Nucleus> out;
+    std::vector<Sound> before;
     bool after_vowel = false;
-    for (auto const& phone : phones) {
+    for (std::size_t i = 0; i < phones.size(); ++i) {
+        auto const& phone = phones[i];
+        bool const vowel_next = i + 1 < phones.size() && phones[i + 1].vowel && !phones[i + 1].vowel->glide;
         if (!phone.vowel) {
             if (phone.syllabic) out.push_back({{}, {vowel_of("ə"), 0}, {}, false, false});
+            auto const glide = consonant_glide(phone);
+            if (glide && vowel_next) before.push_back({*glide, 0});
+            else if (glide && after_vowel && out.back().after.empty()) out.back().after.push_back({*glide, 0});
             after_vowel = false;
             continue;
         }
@@ -27,7 +45,13 @@ std::vector<Nucleus> gather(std::vector<Phone> const& phones, std::span<std::str
                 continue;
             }
         }
-        out.push_back({{}, {vowel, 0}, {}, false, phone.stress == 2});
+        if (vowel.glide && vowel_next) {
+            before.push_back({vowel, 0});
+            continue;
+        }
+        vowel.glide = false;
+        out.push_back({std::move(before), {vowel, 0}, {}, false, phone.stress == 2});
+        before.clear();
         after_vowel = true;
     }
     return out;

@@ -11,7 +11,7 @@ namespace vowelway::diction {
 
 /// Gathers phones into nuclei. `falling` lists the diphthongs of the language as pairs of base symbols
 /// ("aɪ"): the second part becomes a glide; a vowel marked ◌̯ after a vowel is one always. Syllabic
-/// consonants become ə.
+/// consonants become ə. j, w, ɥ beside a vowel are glides: into it when a vowel follows, else out of it.
 std::vector<Nucleus> gather(std::vector<Phone> const& phones, std::span<std::string_view const> falling);
 
 /// Sets Sound::letter of every nucleus: the letters in order that best explain the vowels. Returns how badly

@@ -31,13 +31,22 @@ Sounds by_parts(Word const& word, Language language) {
     return out;
 }
 
+// Syllables of a word list: where their borders are written, vowels side by side share a note.
+std::vector<Nucleus> listed(std::string_view ipa) {
+    auto found = phones(ipa);
+    bool const borders = std::any_of(found.begin(), found.end(), [](Phone const& phone) { return phone.boundary_before; });
+    for (std::size_t i = 1; borders && i < found.size(); ++i)
+        if (found[i].vowel && found[i - 1].vowel && !found[i].boundary_before) found[i].vowel->glide = true;
+    return gather(found, {});
+}
+
 } // namespace
 
 Reading read_word(std::string_view word, Language language, DictionOptions const& options) {
     Reading out;
     out.letters = letters(word);
     if (auto const* ipa = options.words.find(word)) {
-        out.sounds.nuclei = gather(phones(*ipa), {});
+        out.sounds.nuclei = listed(*ipa);
         place_on_letters(out.sounds.nuclei, out.letters);
         out.origin = VowelOrigin::override_;
         return out;

@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: MIT
+// vowelway words: the sung vowels of a text, syllable by syllable.
+#include "cli/commands.hpp"
+#include "cli/remarks.hpp"
+#include "vowelway/core/error.hpp"
+#include "vowelway/diction/sing_words.hpp"
+#include "vowelway/report/table.hpp"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+#include <filesystem>
+#include <fstream>
+#include <iostream>
+#include <iterator>
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace vowelway::cli {
+
+namespace {
+
+struct Settings {
+    std::vector<std::string> text;
+    std::string language, words, as = "table";
+    bool r_colour = false;
+};
+
+constexpr std::size_t longest = 4 << 20;
+
+std::string read_all(std::istream& in, std::string const& name) {
+    std::string out(longest + 1, '\0');
+    in.read(out.data(), static_cast<std::streamsize>(out.size()));
+    out.resize(static_cast<std::size_t>(in.gcount()));
+    if (out.size() > longest) throw InputError("the text is longer than 4 MiB", "give it in pieces", Place{name, 0, 0, ""});
+    return out;
+}
+
+// One argument that names a file is read; "-" is the standard input; anything else is the text itself.
+std::string text_of(std::vector<std::string> const& arguments) {
+    if (arguments.size() == 1) {
+        auto const& one = arguments.front();
+        if (one == "-") return read_all(std::cin, "standard input");
+        std::error_code error;
+        if (std::filesystem::is_regular_file(one, error)) {
+            std::ifstream file(one, std::ios::binary);
+            if (!file) throw InputError("the text cannot be opened", "check the name and the rights", Place{one, 0, 0, ""});
+            return read_all(file, one);
+        }
+        if (one.ends_with(".txt")) throw InputError("there is no such file", "check the name", Place{one, 0, 0, ""});
+    }
+    std::string out;
+    for (auto const& part : arguments) out += (out.empty() ? "" : " ") + part;
+    return out;
+}
+
+std::string joined(std::vector<Vowel> const& vowels) {
+    std::string out;
+    for (auto const& vowel : vowels) out += vowel.ipa();
+    return out;
+}
+
+// One word on a line: readable, and cheap for thousands of them.
+void print_json(std::vector<SungWord> const& words, Language language) {
+    std::string out = fmt::format("{{\"vowelway\": 1, \"language\": \"{}\", \"words\": [", tag(language));
+    for (auto const& word : words) {
+        nlohmann::ordered_json one{{"word", word.word}};
+        for (auto const* key : {"nuclei", "syllables", "held", "before", "glide"}) one[key] = nlohmann::ordered_json::array();
+        std::string optional;
+        for (auto const& syllable : word.syllables) {
+            if (syllable.optional) {
+                optional = syllable.ipa;
+                if (one["syllables"].empty()) one["syllables"].push_back("");
+                one["syllables"].back() = one["syllables"].back().get<std::string>() + syllable.text;
+                continue;
+            }
+            one["nuclei"].push_back(syllable.ipa);
+            one["syllables"].push_back(syllable.text);
+            one["held"].push_back(syllable.vowel.held.ipa());
+            one["before"].push_back(joined(syllable.vowel.before));
+            one["glide"].push_back(joined(syllable.vowel.after));
+        }
+        if (!optional.empty()) one["optional"] = optional;
+        one["guessed"] = word.guessed;
+        if (word.guessed) one["doubt"] = word.doubt;
+        out += (&word == &words.front() ? "\n  " : ",\n  ") + one.dump();
+    }
+    fmt::print("{}\n]}}\n", out);
+}
+
+std::string sung(SungVowel const& vowel) {
+    std::string out = joined(vowel.before);
+    out += vowel.held.ipa() + joined(vowel.after);
+    return out;
+}
+
+void print_table(std::vector<SungWord> const& words) {
+    Table table({{"syllables"}, {"sung"}, {""}});
+    for (auto const& word : words) {
+        std::string syllables, vowels;
+        for (auto const& s : word.syllables) {
+            syllables += (syllables.empty() ? "" : "-") + s.text;
+            vowels += (vowels.empty() ? "" : " ") + (s.optional ? "(" + sung(s.vowel) + ")" : sung(s.vowel));
+        }
+        if (word.syllables.empty()) syllables = word.word;
+        table.row({syllables, vowels, word.guessed ? "guessed: " + word.doubt : ""});
+    }
+    fmt::print("{}", table.str());
+}
+
+void run(Settings const& settings) {
+    DictionOptions options;
+    options.r_colour = settings.r_colour;
+    if (!settings.words.empty()) options.words = read_word_list(settings.words);
+    auto const text = text_of(settings.text);
+    Language language;
+    if (settings.language.empty()) {
+        auto const guess = guess_language(text);
+        language = guess.language;
+        print_remarks({{guess.sure ? Remark::Kind::assumed : Remark::Kind::guessed,
+                        fmt::format("the language is taken to be {} ({})", to_string(language), guess.evidence)}});
+    } else {
+        auto const named = parse_language(settings.language);
+        if (!named)
+            throw InputError("the language \"" + settings.language + "\" is unknown", "give a tag such as it, la, de, fr, en or es");
+        language = *named;
+    }
+    auto const words = transcribe(text, language, options);
+    if (words.empty()) throw InputError("the text holds no words", "write some words, a file or - for the standard input");
+    if (settings.as == "json") print_json(words, language);
+    else print_table(words);
+}
+
+} // namespace
+
+void add_words(CLI::App& app) {
+    auto* command = app.add_subcommand("words", "The vowels sung on a text, syllable by syllable");
+    auto settings = std::make_shared<Settings>();
+    command->add_option("TEXT", settings->text, "words, one text file, or - for the standard input")->required();
+    command->add_option("-l,--language", settings->language, "it, la, de, fr, en, es or another tag; without it the language is guessed");
+    command->add_option("--words", settings->words, "your own pronunciations: a YAML list of word: IPA");
+    command->add_option("--as", settings->as, "table or json")->check(CLI::IsMember({"table", "json"}));
+    command->add_flag("--r-colour", settings->r_colour, "English: keep the r in the vowel");
+    command->footer("Example: vowelway words \"dolce sospiro\" --language it");
+    command->callback([settings] { run(*settings); });
+}
+
+} // namespace vowelway::cli
