@@ -93,7 +93,7 @@ Measurement read_measurement(yaml::Node const& node, Tuning const& tuning) {
         throw yaml::error_at(node, std::string("a measurement without ") + key, "write " + std::string(example));
     };
     Measurement out;
-    out.date = profile::day(need("date"));
+    if (auto const* date = node.find("date")) out.date = profile::day(*date);
     out.method = profile::method(need("method"));
     auto const& vowel = need("vowel");
     yaml::scalar(vowel, "the vowel");

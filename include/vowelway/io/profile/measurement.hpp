@@ -15,7 +15,7 @@ namespace vowelway {
 /// One vowel measured on one day. The resonances are those of the tract: what the probe itself
 /// changes (Swerdlin, Smith & Wolfe 2010) is already taken off, and its spread is in the deviations.
 struct Measurement {
-    std::string date; ///< ISO 8601 day
+    std::string date; ///< ISO 8601 day; empty only where a typed value was kept whose day is unknown
     Method method = Method::creak;
     Vowel vowel;
     int probes = 1; ///< how many takes it is the average of, at least 1

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: MIT
+// Profiles are begun once and then only grow: no measurement is ever lost.
+#pragma once
+
+#include "vowelway/io/profile/measurement.hpp"
+
+#include <filesystem>
+#include <span>
+#include <string>
+
+namespace vowelway {
+
+/// The profile as YAML. Deviations that were assumed are left out, so that they are assumed again.
+std::string profile_text(Profile const& profile);
+
+/// Begins a profile. Throws InputError if the file is there already.
+void write_profile(std::filesystem::path const& path, Profile const& profile);
+
+/// Adds measurements to an existing profile: each goes to the end of the history and becomes the vowel's
+/// current value. A current value that the history does not know yet (typed by hand) is put into it first,
+/// with the date and method of `source`. The file is edited in place: comments, order and spelling stay,
+/// except a comment on the line of a value that goes away (an fR3 that was not measured again).
+/// Throws InputError for an average voice and for a file that cannot be extended like that; then the file
+/// is untouched.
+void append_measurements(std::filesystem::path const& path, std::span<Measurement const> measurements);
+void append_measurement(std::filesystem::path const& path, Measurement const& measurement);
+
+/// Sets the singer's own shift for its kind of probe, replacing the former one (comments within it go).
+void set_shift(std::filesystem::path const& path, ProbeShift const& shift);
+
+/// What append_measurements and set_shift do, on the text; `file` is the name that messages give.
+std::string with_measurement(std::string const& text, std::string const& file, Measurement const& measurement);
+std::string with_shift(std::string const& text, std::string const& file, ProbeShift const& shift);
+
+} // namespace vowelway
