@@ -21,21 +21,22 @@ double bump(double x, double centre, double reach) {
 
 // Change of ln area for the whole travel of each part, after the X-ray tracings and models of Lindblom & Sundberg
 // 1971 (from memory): the jaw opens mouth and lips and draws the tongue's root a little into the pharynx; the tongue
-// keeps its volume, so what it takes from the mouth it gives to the pharynx. The sizes are our judgement.
+// keeps its volume, so what it takes from the mouth it gives to the pharynx. The sizes are our judgement: a whole
+// travel of the tongue leads from a close vowel to an open one, from a front one to a back one.
 GestureVector widening(double x) {
     double const lips = bump(x, 1.0, 0.14);
     GestureVector out{};
     out[0] = 1.6 * bump(x, 0.82, 0.38) + 0.9 * lips - 0.45 * bump(x, 0.25, 0.3); // jaw
-    out[1] = 1.5 * lips;                                                        // lip opening
-    out[2] = -0.3 * lips;                                                       // lip protrusion
-    out[3] = -1.2 * bump(x, 0.7, 0.28) + 0.5 * bump(x, 0.28, 0.3);              // tongue height
-    out[4] = 1.0 * bump(x, 0.33, 0.3) - 0.7 * bump(x, 0.78, 0.25);              // tongue advancement
+    out[1] = 1.5 * lips;                                                         // lip opening
+    out[2] = -0.3 * lips;                                                        // lip protrusion
+    out[3] = -2.0 * bump(x, 0.64, 0.35) + 1.2 * bump(x, 0.15, 0.32);             // tongue height
+    out[4] = 1.5 * bump(x, 0.33, 0.3) - 1.1 * bump(x, 0.78, 0.25);               // tongue advancement
     return out;
 }
 
 } // namespace
 
-Mouth::Mouth(Tube home) {
+Mouth::Mouth(Tube home, GestureVector const& least, GestureVector const& most) : least_(least), most_(most) {
     home_.tube = std::move(home);
     auto const& t = home_.tube;
     std::size_t const count = t.size();
@@ -108,9 +109,10 @@ Mouth::Jacobian Mouth::jacobian(Posture const& at) const {
 
 namespace {
 
-// The gesture with the least sum of (cost g)² on the plane J g = wanted, each part within -1..1: parts that would go
-// too far are held at their limit and the rest solved again.
-GestureVector cheapest(Mouth::Jacobian const& j, Eigen::Vector2d wanted, GestureVector const& cost) {
+// The gesture with the least sum of (cost g)² on the plane J g = wanted, each part within its limits: parts that would
+// go too far are held at their limit and the rest solved again.
+GestureVector cheapest(Mouth::Jacobian const& j, Eigen::Vector2d wanted, GestureVector const& cost,
+                       GestureVector const& least, GestureVector const& most) {
     GestureVector out{};
     std::array<bool, 6> held{};
     for (int round = 0; round < 6; ++round) {
@@ -125,8 +127,8 @@ GestureVector cheapest(Mouth::Jacobian const& j, Eigen::Vector2d wanted, Gesture
         for (std::size_t p = 0; p < 6; ++p) {
             if (held[p]) continue;
             out[p] = (j[0][p] * price[0] + j[1][p] * price[1]) / (cost[p] * cost[p]);
-            if (std::abs(out[p]) <= 1) continue;
-            out[p] = out[p] > 0 ? 1 : -1;
+            if (out[p] >= least[p] && out[p] <= most[p]) continue;
+            out[p] = std::clamp(out[p], least[p], most[p]);
             held[p] = beyond = true;
             wanted -= Eigen::Vector2d(j[0][p], j[1][p]) * out[p];
         }
@@ -148,7 +150,13 @@ std::optional<Posture> Mouth::towards(Posture const& from, double factor1, doubl
         auto const j = jacobian(now);
         Eigen::Vector2d wanted = miss_of(now);
         for (std::size_t p = 0; p < 6; ++p) wanted += Eigen::Vector2d(j[0][p], j[1][p]) * now.gesture[p];
-        auto const next = moved(now, cheapest(j, wanted, cost));
+        auto gesture = cheapest(j, wanted, cost, least_, most_);
+        // Half a travel at once is as far as the slopes can be trusted.
+        double longest = 0;
+        for (std::size_t p = 0; p < 6; ++p) longest = std::max(longest, std::abs(gesture[p] - now.gesture[p]));
+        if (double const share = 0.5 / longest; share < 1)
+            for (std::size_t p = 0; p < 6; ++p) gesture[p] = std::lerp(now.gesture[p], gesture[p], share);
+        auto const next = moved(now, gesture);
         if (!next) return std::nullopt;
         now = *next;
         if (miss_of(now).cwiseAbs().maxCoeff() < tolerance) return now;

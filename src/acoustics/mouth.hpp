@@ -20,7 +20,8 @@ struct Posture {
 
 class Mouth {
   public:
-    explicit Mouth(Tube home);
+    /// `least` and `most`: how far each part can go from here, -1..0 and 0..1.
+    Mouth(Tube home, GestureVector const& least, GestureVector const& most);
 
     Posture const& home() const { return home_; }
     /// The tube of a gesture.
@@ -32,13 +33,14 @@ class Mouth {
     using Jacobian = std::array<GestureVector, 2>;
     Jacobian jacobian(Posture const& at) const;
 
-    /// From a posture, the cheapest gesture (weights `cost`, each part within -1..1) that moves fR1 and fR2 to home's
+    /// From a posture, the cheapest gesture (weights `cost`, each part within its limits) that moves fR1 and fR2 to home's
     /// times these factors; nothing if it stays more than `tolerance` (relative) away.
     std::optional<Posture> towards(Posture const& from, double factor1, double factor2, GestureVector const& cost,
                                    double tolerance, int most_steps) const;
 
   private:
     Posture home_;
+    GestureVector least_, most_;
     std::vector<GestureVector> widening_;    // d ln area of each section
     std::vector<GestureVector> lengthening_; // d ln length of each section
 };

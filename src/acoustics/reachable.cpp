@@ -52,6 +52,18 @@ double compliant_ratio(tube::Tube const& t, double r1, double r2) {
     return inside ? r2 / r1 : 1;
 }
 
+// How far each part can go, of its whole travel, from where the vowel has it by its place on the IPA chart.
+struct Travel {
+    GestureVector least, most;
+};
+Travel travel_from(Vowel const& vowel) {
+    auto const place = chart_place(vowel);
+    double const open = std::clamp(place.height / 6, 0.0, 1.0), back = std::clamp(place.backness / 2, 0.0, 1.0);
+    double const round = std::clamp(place.rounding, 0.0, 1.0);
+    return {{-0.6 - 0.4 * open, -1 + 0.3 * round, -1 + 0.3 * (1 - round), -1 + 0.5 * open, -1 + 0.5 * back, -1},
+            {1 - 0.2 * open, 1, 1 - 0.5 * round, 0.5 + 0.5 * open, 0.5 + 0.5 * back, 1}};
+}
+
 } // namespace
 
 ReachableSet::ReachableSet(ReachableSet&&) noexcept = default;
@@ -67,7 +79,8 @@ ReachableSet::ReachableSet(VowelResonances const& vowel, Length tract, ReachOpti
     objection_ = solved.objection;
     auto const& series = solved.series;
     tube::Tube start = tube::series_tube(series, solved.residual < 0.05 ? in_centimetres(solved.length) : cm, TractLoss::closed_glottis);
-    tube::Mouth mouth(std::move(start));
+    auto const travel = travel_from(vowel.vowel);
+    tube::Mouth mouth(std::move(start), travel.least, travel.most);
     auto const& home = mouth.home();
     double const ratio = home.poles.size() < 2 ? 1 : compliant_ratio(home.tube, tube::frequency_of(home.poles[0]), tube::frequency_of(home.poles[1]));
     body_.reset(new Body{std::move(mouth), own, options.cost, ratio});
@@ -92,21 +105,32 @@ ReachableSet::ReachableSet(VowelResonances const& vowel, Length tract, ReachOpti
     std::stable_sort(order.begin(), order.end(), [](auto a, auto b) { return std::hypot(a.first, a.second) < std::hypot(b.first, b.second); });
     double const grid = options_.step.value / 1200;
     auto const top = highest_r1(quarter);
+    for (int round = 0; round < 2; ++round)
     for (auto [i, j] : order) {
         double const factor1 = std::exp2(grid * i), factor2 = std::exp2(grid * j);
         auto const r1 = own.r1() * factor1, r2 = own.r2() * factor2;
         if (r1 > top || r1 < hertz(180) || r2.value() < r1.value() * 1.15) continue;
-        // From the solved neighbours on the way home, the least strained first; a second one only when the first leads
+        if (cell(i, j) >= 0) continue;
+        // From the solved neighbours on the way home (on the second round, from all), the least strained first; a second one only when the first leads
         // nowhere or into a much more strained posture, which Newton's method can end in.
         int const ni = i - (i > 0) + (i < 0), nj = j - (j > 0) + (j < 0);
         std::vector<int> starts;
-        for (auto [a, b] : {std::pair{ni, nj}, {ni, j}, {i, nj}})
-            if (int const k = cell(a, b); k >= 0 && std::find(starts.begin(), starts.end(), k) == starts.end()) starts.push_back(k);
+        auto const consider = [&](int a, int b) {
+            if (auto const* shape = at(a, b)) {
+                int const k = static_cast<int>(shape - shapes_.data());
+                if (std::find(starts.begin(), starts.end(), k) == starts.end()) starts.push_back(k);
+            }
+        };
+        for (auto [a, b] : {std::pair{ni, nj}, {ni, j}, {i, nj}}) consider(a, b);
+        if (round > 0)
+            for (int a = i - 1; a <= i + 1; ++a)
+                for (int b = j - 1; b <= j + 1; ++b) consider(a, b);
         std::stable_sort(starts.begin(), starts.end(), [&](int a, int b) { return shapes_[a].effort < shapes_[b].effort; });
+        if (starts.size() > 2) starts.resize(2);
         std::optional<tube::Posture> best;
         Shape shape;
         for (int const from : starts) {
-            auto posture = body_->mouth.towards(postures[from], factor1, factor2, options_.cost, 0.2 * grid * std::log(2.0), 4);
+            auto posture = body_->mouth.towards(postures[from], factor1, factor2, options_.cost, 0.2 * grid * std::log(2.0), 6);
             if (!posture) continue;
             auto const found = body_->shape_of(*posture);
             if (!best || found.effort < shape.effort) {

@@ -26,9 +26,9 @@ struct ReachOptions {
     Cents step{200};                     ///< of the grid, in fR1 and in fR2
     Cents farthest_up{2400}, farthest_down{900}; ///< in fR1 from the vowel's own
     Cents farthest_r2{1200};             ///< in fR2, up and down
-    /// What the whole travel of each part costs, by GesturePart. Our judgement: jaw and lips move freely, the
-    /// larynx is trained to stay.
-    GestureVector cost{1, 1, 1.2, 1, 1, 2};
+    /// What the whole travel of each part costs, by GesturePart. Our judgement: jaw and lips move freely, the tongue
+    /// makes the vowel, the larynx is trained to stay.
+    GestureVector cost{1, 1, 1.2, 1.6, 1.6, 2};
 };
 
 /// Highest fR1 that singers reach: 2.15 quarter waves, at most 1300 Hz. Sopranos tune fR1 up to 1000..1200 Hz, some to
