@@ -12,8 +12,8 @@ namespace vowelway::chart {
 namespace {
 
 constexpr std::string_view caution =
-    "Comfort decides: never push, never chase a number. Hoarse, sore or losing notes: stop and rest; "
-    "if it lasts, see a doctor. A model, not medical advice.";
+    "Comfort decides: never push, never chase a number. Hoarse or sore: stop, rest; if it lasts, see a doctor. "
+    "A model, not medical advice.";
 
 std::string measured(Singer const& singer) {
     if (singer.average) return std::string(average_voice_notice);
@@ -37,7 +37,7 @@ double passive_ranges(Canvas& canvas, Plan const& plan, double x, double y, doub
     y = heading(canvas, x, y, width, "Leave the vowel alone up to");
     auto const& tuning = plan.passage.tuning;
     double const low = tuning.pitch(plan.range.low).frequency().value(), high = tuning.pitch(plan.range.high).frequency().value();
-    double const axis_from = x + 24, axis_to = x + width - 46;
+    double const axis_from = x + 23, axis_to = x + width - 42;
     auto const at = [&](Pitch p) {
         double const t = std::log(p.frequency().value() / low) / std::max(1e-9, std::log(high / low));
         return axis_from + std::clamp(t, 0.0, 1.0) * (axis_to - axis_from);
@@ -79,7 +79,7 @@ double passive_ranges(Canvas& canvas, Plan const& plan, double x, double y, doub
 double watch_table(Canvas& canvas, Plan const& plan, std::map<std::size_t, int> const& watched, double x, double y, double width) {
     y = heading(canvas, x, y, width, "Notes to watch");
     auto const& m = canvas.measurer();
-    double const where = x + 18, what = x + 62, happens = x + 148, act = x + 0.69 * width;
+    double const where = x + 17, what = x + 56, happens = x + 136, heard = x + 207, act = x + 233;
     if (watched.empty()) {
         canvas.write({x, y + 12}, "None stands out: sing it as you are used to.", plain(type::body));
         return y + 18;
@@ -89,13 +89,14 @@ double watch_table(Canvas& canvas, Plan const& plan, std::map<std::size_t, int> 
     canvas.write({where, y}, "bar · beat", small);
     canvas.write({what, y}, "syllable, pitch", small);
     canvas.write({happens, y}, "what happens", small);
+    canvas.write({heard, y}, "heard", small);
     canvas.write({act, y}, "what to do", small);
     y += 3;
     for (auto const& [index, number] : watched) {
         auto const& sung = plan.passage.notes[index];
         auto const& d = *plan.notes[index].decision;
         auto const& vowel = plan.vowels[*plan.notes[index].vowel].resonances.vowel;
-        double const base = y + 11.5;
+        double const base = y + 11;
         canvas.stroke(Path().circle({x + 6, base - 3}, 5.6), {.width = 0.9, .color = ink::modify});
         auto const digits = std::to_string(number);
         canvas.write({x + 6, base - 3 + m.measure(digits, bold(type::label)).above / 2}, digits, bold(type::label, ink::modify), Align::centre);
@@ -107,13 +108,13 @@ double watch_table(Canvas& canvas, Plan const& plan, std::map<std::size_t, int> 
         auto const syllable = fitted(m, text, bold(type::body), happens - what - name_width - 8);
         auto const box = canvas.write({what, base}, syllable, bold(type::body));
         canvas.write({std::max(box.right(), what) + 4, base}, name, plain(type::body));
-        std::string event(happening(d.zone.zone));
-        if (!(d.heard.vowel.quality() == vowel.quality())) event += ", heard as " + d.heard.vowel.quality().ipa();
-        canvas.write({happens, base}, fitted(m, event, plain(type::body), act - happens - 5), plain(type::body));
+        canvas.write({happens, base}, fitted(m, happening(d.zone.zone), plain(type::body), heard - happens - 3), plain(type::body));
+        if (!(d.heard.vowel.quality() == vowel.quality()))
+            canvas.write({heard + 8, base}, d.heard.vowel.quality().ipa(), plain(10, ink::migrate), Align::centre);
         advice_sign(canvas, {act + 4, base - 3}, 7, d.advice);
         auto const shade = d.advice == Advice::modify ? d.target.shade.quality().ipa() + "  " : std::string{};
         canvas.write({act + 11, base}, fitted(m, shade + d.brief, plain(type::body), x + width - act - 11), plain(type::body, color_of(d.advice)));
-        y = base + 3.5;
+        y = base + 3.4;
         canvas.line({x, y}, {x + width, y}, {.width = 0.35, .color = ink::rule});
     }
     return y + 2;
@@ -138,18 +139,15 @@ std::map<std::size_t, int> notes_to_watch(Plan const& plan, std::size_t at_most)
     return numbers;
 }
 
-double draw_title(Canvas& canvas, Plan const& plan, std::string_view what, std::string_view sentence, double width) {
+double draw_title(Canvas& canvas, Plan const& plan, std::string_view sentence, double width) {
     auto const& m = canvas.measurer();
     auto const title = plan.passage.title.empty() ? fmt::format("Vowel plan {}", plan.range.str()) : plan.passage.title;
-    double y = 17;
-    auto const kind = slanted(type::body, ink::soft);
-    double const kind_width = m.measure(what, kind).advance;
-    canvas.write({width, y}, what, kind, Align::right);
-    canvas.write({0, y}, fitted(m, title, bold(type::title), width - kind_width - 14), bold(type::title));
-    if (!plan.passage.composer.empty()) {
-        y += 13;
-        canvas.write({0, y}, fitted(m, plan.passage.composer, plain(type::body, ink::soft), width), plain(type::body, ink::soft));
-    }
+    double const y_title = 17;
+    auto const composer = fitted(m, plan.passage.composer, slanted(type::body, ink::soft), width * 0.45);
+    double const composer_width = m.measure(composer, slanted(type::body, ink::soft)).advance;
+    canvas.write({width, y_title}, composer, slanted(type::body, ink::soft), Align::right);
+    canvas.write({0, y_title}, fitted(m, title, bold(type::title), width - composer_width - 14), bold(type::title));
+    double y = y_title + 2;
     y += 16;
     auto const who = fmt::format("{}, {}", plan.singer.name, to_string(plan.singer.voice));
     auto const how = fmt::format("technique: {}   ·   {}", plan.technique, measured(plan.singer));
@@ -168,7 +166,7 @@ double draw_title(Canvas& canvas, Plan const& plan, std::string_view what, std::
 }
 
 double draw_watch(Canvas& canvas, Plan const& plan, std::map<std::size_t, int> const& watched, double y, double width) {
-    double const right = std::min(176.0, width * 0.34), left = width - right - 16;
+    double const right = std::min(158.0, width * 0.31), left = width - right - 16;
     double const a = watch_table(canvas, plan, watched, 0, y, left);
     double const b = passive_ranges(canvas, plan, left + 16, y, right);
     return std::max(a, b) + 6;
@@ -207,11 +205,11 @@ double draw_lane_legend(Canvas& canvas, double y, double width) {
         canvas.line({x, box.bottom()}, {box.right(), box.bottom()}, {.width = 0.6, .color = ink::first});
         say(18, text);
     };
-    swatch(Zone::open, 0, "fR1 ± its uncertainty; 2fo below: open");
-    swatch(Zone::turning, 0.6, "2fo passing: turning");
-    swatch(Zone::close, 1, "2fo above: close");
-    swatch(Zone::meeting, 1, "fo meeting");
-    swatch(Zone::above, 1, "fo above");
+    swatch(Zone::open, 0, "fR1 ± its uncertainty: open, 2fo below it");
+    swatch(Zone::turning, 0.6, "turning, 2fo passes it");
+    swatch(Zone::close, 1, "close, 2fo above it");
+    swatch(Zone::meeting, 1, "meeting, fo is at it");
+    swatch(Zone::above, 1, "above, fo over it");
     room(18, "fR2");
     canvas.fill(Box{x, y - 8, 18, 9}, ink::second_wash);
     for (double const edge : {y - 8, y + 1}) canvas.line({x, edge}, {x + 18, edge}, {.width = 0.6, .color = ink::second, .dashes = {2.2, 1.4}});
@@ -224,7 +222,7 @@ double draw_lane_legend(Canvas& canvas, double y, double width) {
     return y + 8;
 }
 
-void draw_margins(Canvas& canvas, Plan const& plan, Size paper, std::size_t page, std::size_t pages) {
+void draw_margins(Canvas& canvas, Plan const& plan, std::string_view what, Size paper, std::size_t page, std::size_t pages) {
     auto const style = plain(type::small, ink::soft);
     double const right = paper.width - margin_side, width = right - margin_side, y = paper.height - 26;
     auto const& m = canvas.measurer();
@@ -233,7 +231,10 @@ void draw_margins(Canvas& canvas, Plan const& plan, Size paper, std::size_t page
     canvas.write({right, y}, number, style, Align::right);
     auto lines = wrapped(m, caution, style, width - 40);
     for (std::size_t i = 0; i < std::min<std::size_t>(lines.size(), 2); ++i) canvas.write({margin_side, y + 9.5 * static_cast<double>(i)}, lines[i], style);
-    if (page == 1) return;
+    if (page == 1) {
+        canvas.write({right, margin_top - 12}, what, style, Align::right);
+        return;
+    }
     auto const title = plan.passage.title.empty() ? plan.range.str() : plan.passage.title;
     auto const who = plan.singer.average ? fmt::format("{} ({})", plan.singer.name, average_voice_notice) : plan.singer.name;
     double const who_width = m.measure(who, style).advance;

@@ -16,13 +16,13 @@ namespace vowelway::chart {
 std::map<std::size_t, int> notes_to_watch(Plan const& plan, std::size_t at_most);
 
 /// Title, singer, technique, measurement; the chart in one sentence. Returns how far down it went.
-double draw_title(Canvas& canvas, Plan const& plan, std::string_view what, std::string_view sentence, double width);
+double draw_title(Canvas& canvas, Plan const& plan, std::string_view sentence, double width);
 /// Table of the notes to watch beside the passive ranges.
 double draw_watch(Canvas& canvas, Plan const& plan, std::map<std::size_t, int> const& watched, double y, double width);
 /// What the lines, textures and signs mean.
 double draw_lane_legend(Canvas& canvas, double y, double width);
-/// Caution and page number at the foot; from the second page on also a running title at the head.
-void draw_margins(Canvas& canvas, Plan const& plan, Size paper, std::size_t page, std::size_t pages);
+/// Caution and page number at the foot; at the head the kind of chart, later the running title.
+void draw_margins(Canvas& canvas, Plan const& plan, std::string_view what, Size paper, std::size_t page, std::size_t pages);
 
 /// "/ɑ/"
 std::string slashed(Vowel const& vowel);

@@ -77,7 +77,7 @@ LaneScale lane_scale(Plan const& plan, double height) {
 }
 
 void draw_lane(Canvas& canvas, Plan const& plan, std::vector<Sounding> const& soundings, LaneScale const& scale,
-               double width, double gutter) {
+               double width) {
     auto const& tuning = plan.passage.tuning;
     // Behind everything: every octave of C, named in the gutter.
     canvas.fill(Box{0, 0, width, scale.height}, ink::wash);
@@ -105,7 +105,7 @@ void draw_lane(Canvas& canvas, Plan const& plan, std::vector<Sounding> const& so
             auto const f = frequency_of(Harmonic{n}, pitch);
             if (!scale.holds(f)) break;
             double const y = scale.y(f);
-            Pen const pen{.width = n == 1 ? 1.3 : n == 2 ? 0.95 : 0.45, .color = n <= 2 ? ink::black : ink::soft};
+            Pen const pen{.width = n == 1 ? 1.3 : n == 2 ? 0.95 : 0.45, .color = n <= 2 ? ink::black : n <= 6 ? ink::soft : ink::rule};
             canvas.line({s.from, y}, {s.to, y}, pen);
             bool const joined = previous && std::abs(s.from - previous_end) < 0.5 && n <= 2;
             if (joined) {
@@ -137,11 +137,20 @@ void draw_lane(Canvas& canvas, Plan const& plan, std::vector<Sounding> const& so
             canvas.fill(Path().circle({x, scale.y(f)}, radius), ink::black);
         }
     }
+    // The rail.
+    for (auto const& s : soundings) {
+        auto const& d = plan.notes[s.note].decision;
+        if (!d) continue;
+        Box const box{s.from, scale.height + 2, s.to - s.from, rail_height - 2};
+        fill_zone(canvas, box, d->zone, ink::first);
+        canvas.stroke(Path().rectangle(box), {.width = 0.45, .color = ink::first});
+    }
     // Names in the room under clef and key: harmonics of the first note, and at its end the bands.
     if (soundings.empty()) return;
     auto const& first = soundings.front();
     double last_y = 1e9;
-    if (first.from > gutter - 2)
+    constexpr double names = 16; // the room they need
+    if (first.from > names)
         for (int n = 1; n <= 3; ++n) {
             auto const f = frequency_of(Harmonic{n}, plan.passage.notes[first.note].pitch);
             if (!scale.holds(f)) break;

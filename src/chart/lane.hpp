@@ -27,8 +27,11 @@ struct LaneScale {
 };
 LaneScale lane_scale(Plan const& plan, double height);
 
-/// The lane's top is at y = 0; `music_from` is where the first thing after the clef may stand.
+/// Below the lane a rail repeats the zone of each note, large enough to read.
+inline constexpr double rail_height = 9;
+
+/// The lane's top is at y = 0, the rail's bottom at scale.height + rail_height.
 void draw_lane(Canvas& canvas, Plan const& plan, std::vector<Sounding> const& soundings, LaneScale const& scale,
-               double width, double gutter);
+               double width);
 
 } // namespace vowelway::chart

@@ -25,7 +25,7 @@ bool joins_rest(StaffMeasure const& m) {
 double spring_of(StaffEvent const& e) {
     if (e.grace) return 1.6 * space;
     double const quarters = e.length > 0 ? e.length : 0.25;
-    return 3.4 * space * std::pow(std::clamp(quarters, 0.06, 8.0), 0.58);
+    return 3.6 * space * std::pow(std::clamp(quarters, 0.06, 8.0), 0.58);
 }
 
 double accidental_room(StaffEvent const& e) {

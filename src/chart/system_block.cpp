@@ -63,8 +63,8 @@ bool same_advice(Decision const& a, Decision const& b) {
 } // namespace
 
 BlockMaker::BlockMaker(Plan const& plan, Staff const& staff, std::map<std::size_t, int> const& watched,
-                       LaneScale const& scale, TextMeasurer const& measurer)
-    : plan_(&plan), staff_(&staff), watched_(&watched), scale_(scale), measurer_(&measurer), engraver_(staff) {}
+                       TextMeasurer const& measurer)
+    : plan_(&plan), staff_(&staff), watched_(&watched), measurer_(&measurer), engraver_(staff) {}
 
 std::vector<Sounding> BlockMaker::soundings(System const& system) const {
     std::vector<Sounding> result;
@@ -144,7 +144,10 @@ double BlockMaker::under_staff(System const& system, Drawing& drawing) {
         lyrics = lyrics || !a.underlay.lyric.empty();
         heard = heard || !a.underlay.heard.empty();
     }
-    double y = drawing.bottom(0, system.width, 4 * space) + 4;
+    double first = system.width; // what hangs below the clef is no matter where no words stand
+    for (auto const& a : system.atoms)
+        if (a.note) first = std::min(first, a.x - std::max(a.under, 8.0));
+    double y = drawing.bottom(first, system.width, 4 * space) + 3;
     auto const row = [&](std::string const& name, double height) {
         y += height;
         if (!name.empty()) drawing.write({-4, y - 0.5}, name, slanted(type::small, ink::soft), Align::right);
@@ -209,67 +212,73 @@ double BlockMaker::advice(std::vector<Sounding> const& soundings, double width, 
         if (!runs.empty() && same_advice(*runs.back().decision, *d)) runs.back().to = s.to;
         else runs.push_back({s.from, s.to, &*d});
     }
-    // Two rows: the sign stands at its note on the first; words that find no room go to the second, or stay away.
-    constexpr double sign = 6.5, line = 11;
-    double first_end = -1e9, second_end = -1e9;
-    int rows = runs.empty() ? 0 : 1;
+    // The signs stand on a rail of their own, each where its advice begins; the words beneath, on the first
+    // or the second line, as there is room. What finds none is left to the sign (and the front page).
+    constexpr double sign = 6.5, line = 10.5;
+    double rail_end = -1e9;
+    double ends[2] = {-1e9, -1e9};
+    double y_end = runs.empty() ? y : y + 10;
+    double const limit = width + gutter_right;
     for (std::size_t i = 0; i < runs.size(); ++i) {
         auto const& run = runs[i];
         auto const& d = *run.decision;
         auto const color = color_of(d.advice);
+        if (rail_end > run.from + 3) continue;
+        advice_sign(drawing, {run.from + sign / 2, y + 5}, sign, d.advice);
+        rail_end = run.from + sign + 1.5;
         double const next = i + 1 < runs.size() ? runs[i + 1].from : width;
-        double const x = std::max(run.from, first_end);
-        advice_sign(drawing, {x + sign / 2, y + 6}, sign, d.advice);
-        first_end = x + sign + 1.5;
+        double const to = std::min(run.to, next - 3);
+        if (d.advice != Advice::hold && to - rail_end > 4) {
+            drawing.line({rail_end + 1, y + 5}, {to, y + 5},
+                         {.width = 0.7, .color = color, .dashes = d.advice == Advice::modify ? std::vector<double>{} : std::vector<double>{1.6, 1.6}});
+            rail_end = to;
+        }
+        if (d.advice == Advice::hold) continue;
         auto const shade = shade_of(d);
         auto const words_style = plain(type::label, color);
         auto const shade_style = bold(10, color);
         double const shade_width = shade.empty() ? 0 : measurer_->measure(shade, shade_style).advance + 3;
         double const words_width = d.brief.empty() ? 0 : measurer_->measure(d.brief, words_style).advance;
-        double const all = shade_width + words_width;
-        auto const put = [&](double at, double baseline, bool words) {
-            drawing.text({at, baseline}, shade, shade_style);
-            if (words) drawing.text({at + shade_width, baseline}, d.brief, words_style);
+        auto const put = [&](double need, bool words) {
+            for (int r = 0; r < 2; ++r) {
+                double const at = std::min(run.from, limit - need);
+                if (need <= 0 || at < ends[r]) continue;
+                double const baseline = y + 10 + (r + 1) * line - 2.5;
+                drawing.text({at, baseline}, shade, shade_style);
+                if (words) drawing.text({at + shade_width, baseline}, d.brief, words_style);
+                ends[r] = at + need + 2 * clear;
+                y_end = std::max(y_end, baseline + 2.5);
+                return true;
+            }
+            return false;
         };
-        double const room = next - first_end - clear;
-        bool line_on = false;
-        if (all <= room) {
-            put(first_end, y + 9, true);
-            line_on = true;
-            first_end += all + clear;
-        } else if (std::max(run.from, second_end) < run.from + 14 && std::max(run.from, second_end) + all <= width && all > 0) {
-            double const at = std::max(run.from, second_end);
-            put(at, y + 9 + line, true);
-            second_end = at + all + 2 * clear;
-            rows = 2;
-            if (run.to > first_end + 6 && next - first_end > 8) line_on = true;
-        } else if (shade_width > 0 && shade_width <= room) {
-            put(first_end, y + 9, false);
-            first_end += shade_width + clear;
-        }
-        if (line_on && std::min(run.to, next) - first_end > 8)
-            drawing.line({first_end + 1, y + 6}, {std::min(run.to, next - 3), y + 6},
-                         {.width = 0.6, .color = color, .dashes = d.advice == Advice::modify ? std::vector<double>{} : std::vector<double>{1.5, 1.5}});
+        if (!put(shade_width + words_width, true) && shade_width > 0) put(shade_width, false);
     }
-    return y + rows * line + 1;
+    return y_end + 1;
 }
 
 Block BlockMaker::make(System const& system) {
-    Drawing drawing(*measurer_);
-    engraver_.draw(system, drawing);
-    over_staff(system, drawing);
-    double y = under_staff(system, drawing);
+    Drawing upper(*measurer_), lower(*measurer_);
+    engraver_.draw(system, upper);
+    over_staff(system, upper);
+    double const lane = under_staff(system, upper);
 
-    auto const sounding = soundings(system);
-    Drawing lane(*measurer_);
-    draw_lane(lane, *plan_, sounding, scale_, system.width, 16);
-    lane.replay(drawing, {0, y});
-    y += scale_.height + 2;
-    drawing.write({-4, y + 9}, "do", slanted(type::small, ink::soft), Align::right);
-    y = advice(sounding, system.width, y, drawing);
+    auto sounding = soundings(system);
+    double const rail = rail_height + 3;
+    lower.write({-4, rail - 4.2}, "zone", slanted(type::small, ink::soft), Align::right);
+    lower.write({-4, rail + 8}, "do", slanted(type::small, ink::soft), Align::right);
+    double const height = advice(sounding, system.width, rail, lower);
+    double const top = upper.top(-1e6, 1e6, 0);
+    return {std::move(upper), top, lane, std::move(sounding), system.width, std::move(lower), height};
+}
 
-    double const top = drawing.top(-1e6, 1e6, 0);
-    return {std::move(drawing), top, y};
+void Block::draw(Canvas& canvas, Plan const& plan, LaneScale const& scale, Point at) const {
+    double const y = at.y - top;
+    upper.replay(canvas, {at.x, y});
+    Drawing middle(canvas.measurer());
+    draw_lane(middle, plan, soundings, scale, width);
+    middle.replay(canvas, {at.x, y + lane});
+    lower.replay(canvas, {at.x, y + lane + scale.height});
 }
 
 } // namespace vowelway::chart

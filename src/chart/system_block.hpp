@@ -16,14 +16,23 @@ namespace vowelway::chart {
 inline constexpr double gutter_left = 33, gutter_right = 17;
 
 struct Block {
-    Drawing drawing;   ///< staff's top line at y = 0, staff's beginning at x = 0
-    double top = 0, bottom = 0;
+    Drawing upper;                    ///< staff's top line at y = 0, staff's beginning at x = 0
+    double top = 0;                   ///< of the upper part
+    double lane = 0;                  ///< where the lane's top goes
+    std::vector<Sounding> soundings;
+    double width = 0;
+    Drawing lower;                    ///< from the lane's bottom, y = 0
+    double lower_height = 0;
+
+    double height(double lane_height) const { return lane - top + lane_height + lower_height; }
+    /// The block's highest ink comes to `at`.y, its staff begins at `at`.x.
+    void draw(Canvas& canvas, Plan const& plan, LaneScale const& scale, Point at) const;
 };
 
 class BlockMaker {
   public:
     /// `watched` numbers the notes listed on the front, from 1.
-    BlockMaker(Plan const& plan, Staff const& staff, std::map<std::size_t, int> const& watched, LaneScale const& scale,
+    BlockMaker(Plan const& plan, Staff const& staff, std::map<std::size_t, int> const& watched,
                TextMeasurer const& measurer);
     Block make(System const& system);
 
@@ -36,7 +45,6 @@ class BlockMaker {
     Plan const* plan_;
     Staff const* staff_;
     std::map<std::size_t, int> const* watched_;
-    LaneScale scale_;
     TextMeasurer const* measurer_;
     Engraver engraver_;
     bool hyphen_open_ = false, extender_open_ = false; ///< over the break of a system
