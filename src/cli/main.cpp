@@ -16,6 +16,9 @@ int main(int argc, char** argv) try {
     CLI::App app{"vowelway: what each note will do to each vowel, and what to do about it", "vowelway"};
     app.require_subcommand(1);
     app.failure_message(CLI::FailureMessage::simple);
+    app.set_version_flag("--version", "vowelway " VOWELWAY_VERSION);
+    app.footer("Results are predictions, never orders: comfort decides. vowelway COMMAND --help tells more.");
+    vowelway::cli::add_plan(app);
     vowelway::cli::add_words(app);
     try {
         app.parse(argc, argv);

@@ -169,7 +169,8 @@ std::string Vowel::ipa() const {
 }
 
 std::string Vowel::x_sampa() const {
-    std::string out(symbol(base)->x_sampa);
+    auto const* s = symbol(base);
+    std::string out(s ? s->x_sampa : "?");
     for (auto const& mark : marks)
         if (mark.set(*this)) out += mark.x_sampa;
     return out;
@@ -184,6 +185,7 @@ Vowel Vowel::quality() const {
 
 ChartPlace chart_place(Vowel const& vowel) {
     auto const* s = symbol(vowel.base);
+    if (!s) return {};
     ChartPlace place{s->height, s->backness, s->rounded ? 1.0 : 0.0};
     place.height -= 0.5 * vowel.raised + 0.25 * vowel.tongue_root;
     place.backness -= 0.25 * vowel.advanced + 0.15 * vowel.tongue_root;

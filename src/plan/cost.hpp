@@ -15,35 +15,35 @@ struct Home {
     Decibels at_ease;   ///< the level expected of it at `ease_pitch`
 };
 
-/// The note's own circumstances.
-struct NoteWeights {
-    float benefit = 1; ///< stretches all that is heard: long held notes weigh more, fast ones less
-    float ring = 1;    ///< stretches the wish for level: a loud note misses it more than a soft one
+/// The terms of what is heard of one shape, for a note of one second. 1 is what a clear loss of the vowel costs.
+struct HeardCost {
+    double text = 0, ring = 0, stability = 0, relation = 0;
+    double total() const { return text + ring + stability + relation; }
 };
 
-/// The terms of the cost of one shape, in its unit; their sum is what the optimiser minimises.
-struct CostTerms {
-    double text = 0, ring = 0, stability = 0, relation = 0, effort = 0, attention = 0;
-    double total() const { return text + ring + stability + relation + effort + attention; }
+/// What every note of a passage shares.
+struct Aim {
+    Technique technique;
+    Pitch ease_pitch;       ///< where the singer is at ease: the level is measured against it
 };
 
-/// Level grows with pitch at the same ease: 8 dB an octave (8-9 dB: Titze & Sundberg 1992, J. Acoust. Soc.
-/// Am. 91, 2936; from memory).
-inline constexpr Decibels level_per_octave{8};
+/// The level expected at `fo` of a vowel with `at_ease` at the aim's ease pitch.
+Decibels expected_level(Decibels at_ease, Aim const& aim, Pitch fo);
 
-/// The level expected at `fo` of a vowel that has `at_ease` at `ease_pitch`.
-Decibels expected_level(Decibels at_ease, Pitch ease_pitch, Pitch fo);
+/// How exposed the folds are to a harmonic that lies `above` fR1, 0..1: none while it is half a semitone below, full from
+/// half a semitone above to the middle of the band in which the tract is compliant, none again from its upper end. The band
+/// is 9 semitones wide at fR1 = 300 Hz and narrows to 2.5 at 500 Hz and above: so it is over the area functions of Story,
+/// Titze & Hoffman 1996 (docs/acoustics.md). That harmonics just below fR1 help the folds and just above it do not:
+/// Titze 2008, J. Acoust. Soc. Am. 123, 2733.
+double exposure(Frequency r1, Cents above);
 
-/// How exposed the folds are where a harmonic lies `above` fR1: 0 while it is a little below, most just above it, where
-/// the tract is compliant, and 0 again from a major third on (science of the narrow band: docs/acoustics.md; Titze 2008).
-double exposure(Cents above);
+/// The wish for level: a loud note misses it more than a soft one. 1 at mezzo-forte.
+double ring_factor(Decibels loudness);
 
-/// Costs of every shape of the grid for one note. `efforts` has the reach and effort of each shape.
-void fill_costs(ShapeGrid const& grid, Landscape const& land, Home const& home, Technique const& technique, Pitch ease_pitch,
-                NoteWeights weights, ShapeCosts const& efforts, ShapeCosts& out);
+/// What is heard of every shape of the grid; shapes beyond the landscape take its edge.
+void fill_heard(ShapeGrid const& grid, Landscape const& land, Home const& home, Aim const& aim, ShapeCosts& out);
 
 /// The same for one shape, term by term.
-CostTerms cost_terms(ShapeGrid const& grid, std::size_t shape, Landscape const& land, Home const& home, Technique const& technique,
-                     Pitch ease_pitch, NoteWeights weights, ShapeCosts const& efforts);
+HeardCost heard_cost(ShapeGrid const& grid, std::size_t shape, Landscape const& land, Home const& home, Aim const& aim);
 
 } // namespace vowelway

@@ -39,39 +39,40 @@ void spread(ShapeGrid const& grid, StepCost step, float* value, std::uint16_t* s
 
 } // namespace
 
-std::vector<std::size_t> best_course(ShapeGrid const& grid, std::span<ShapeCosts const* const> costs, std::span<StepCost const> steps) {
-    std::size_t const notes = costs.size(), shapes = grid.size();
-    if (notes == 0) return {};
+std::vector<std::size_t> best_course(ShapeGrid const& grid, std::span<CourseNote const> notes) {
+    std::size_t const count = notes.size(), shapes = grid.size();
+    if (count == 0) return {};
     std::vector<float> ties(shapes), value(shapes);
     for (std::size_t s = 0; s < shapes; ++s) ties[s] = tie_break(grid, s);
-    std::vector<std::uint16_t> back(notes * shapes);
-    for (std::size_t n = 0; n < notes; ++n) {
+    std::vector<std::uint16_t> back(count * shapes);
+    for (std::size_t n = 0; n < count; ++n) {
         auto* const source = back.data() + n * shapes;
         std::iota(source, source + shapes, std::uint16_t{0});
         if (n > 0) {
             // Only differences matter: taking the least off keeps a float exact enough over any length.
-            float least = value[0];
-            for (float v : value) least = std::min(least, v);
+            float const least = *std::min_element(value.begin(), value.end());
             for (float& v : value) v -= least;
-            spread(grid, steps[n], value.data(), source);
+            spread(grid, notes[n].step, value.data(), source);
         }
-        auto const& cost = *costs[n];
-        for (std::size_t s = 0; s < shapes; ++s) value[s] += cost[s] + ties[s];
+        float const* const heard = notes[n].heard->data();
+        float const* const fixed = notes[n].fixed->data();
+        float const benefit = notes[n].benefit;
+        for (std::size_t s = 0; s < shapes; ++s) value[s] += benefit * heard[s] + fixed[s] + ties[s];
     }
-    std::vector<std::size_t> course(notes);
-    course[notes - 1] = static_cast<std::size_t>(std::min_element(value.begin(), value.end()) - value.begin());
-    for (std::size_t n = notes - 1; n > 0; --n) course[n - 1] = back[n * shapes + course[n]];
+    std::vector<std::size_t> course(count);
+    course[count - 1] = static_cast<std::size_t>(std::min_element(value.begin(), value.end()) - value.begin());
+    for (std::size_t n = count - 1; n > 0; --n) course[n - 1] = back[n * shapes + course[n]];
     return course;
 }
 
-double cost_of_course(ShapeGrid const& grid, std::span<ShapeCosts const* const> costs, std::span<StepCost const> steps,
-                      std::span<std::size_t const> course) {
+double cost_of_course(ShapeGrid const& grid, std::span<CourseNote const> notes, std::span<std::size_t const> course) {
     double total = 0;
     for (std::size_t n = 0; n < course.size(); ++n) {
-        total += double{(*costs[n])[course[n]]};
+        auto const& note = notes[n];
+        total += double{note.benefit} * double{(*note.heard)[course[n]]} + double{(*note.fixed)[course[n]]};
         if (n > 0)
-            total += double{steps[n].per_r1} * std::abs(grid.d1(course[n]) - grid.d1(course[n - 1])) +
-                     double{steps[n].per_r2} * std::abs(grid.d2(course[n]) - grid.d2(course[n - 1]));
+            total += double{note.step.per_r1} * std::abs(grid.d1(course[n]) - grid.d1(course[n - 1])) +
+                     double{note.step.per_r2} * std::abs(grid.d2(course[n]) - grid.d2(course[n - 1]));
     }
     return total;
 }

@@ -14,17 +14,24 @@ struct StepCost {
     float per_r1 = 0, per_r2 = 0;
 };
 
+/// One note as the optimiser sees it: shape s costs benefit * heard[s] + fixed[s].
+struct CourseNote {
+    ShapeCosts const* heard = nullptr; ///< what is heard of each shape, for a note of one second
+    ShapeCosts const* fixed = nullptr; ///< what each shape takes from the singer, however long the note
+    float benefit = 1;
+    StepCost step;                     ///< from the note before; not used on the first
+};
+
 /// The shapes s_0 .. s_n-1 (indices of the grid) that minimise
-///   sum_i costs[i][s_i] + sum_i steps[i].per_r1 |d1(s_i) - d1(s_i-1)| + steps[i].per_r2 |d2(..) - d2(..)|,
-/// by dynamic programming, exactly. steps[0] is not used. Ties go to the shape nearest home, then to the
-/// lower index, so that the answer does not depend on the machine.
+///   sum_i cost_i(s_i) + sum_i step_i.per_r1 |d1(s_i) - d1(s_i-1)| + step_i.per_r2 |d2(..) - d2(..)|,
+/// by dynamic programming, exactly. Ties go to the shape nearest home, then to the lower index, so that the
+/// answer does not depend on the machine.
 /// The inner minimum over the previous shape is separable in d1 and d2, so it takes two sweeps along each
 /// axis (the distance transform of Felzenszwalb & Huttenlocher 2012, Theory of Computing 8, for L1):
 /// linear in the number of shapes and of notes.
-std::vector<std::size_t> best_course(ShapeGrid const& grid, std::span<ShapeCosts const* const> costs, std::span<StepCost const> steps);
+std::vector<std::size_t> best_course(ShapeGrid const& grid, std::span<CourseNote const> notes);
 
 /// The cost of a given course, by the formula above.
-double cost_of_course(ShapeGrid const& grid, std::span<ShapeCosts const* const> costs, std::span<StepCost const> steps,
-                      std::span<std::size_t const> course);
+double cost_of_course(ShapeGrid const& grid, std::span<CourseNote const> notes, std::span<std::size_t const> course);
 
 } // namespace vowelway

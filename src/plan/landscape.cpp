@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numeric>
 
 namespace vowelway {
 
@@ -26,9 +27,10 @@ Landscape::Position position(double semitones, int steps) {
 Landscape::Position Landscape::row_of(Frequency r1) { return position(12 * std::log2(r1.value() / first_r1), rows); }
 Landscape::Position Landscape::column_of(Frequency r2) { return position(12 * std::log2(r2.value() / first_r2), columns); }
 
-Landscape::Landscape(Pitch fo, Decibels loudness, Source const& source, Frequency quarter) : fo_(fo) {
+Landscape::Landscape(Pitch fo, Decibels loudness, Source const& source, Frequency quarter) : fo_(fo), loudness_(loudness) {
     constexpr auto cells = static_cast<std::size_t>(rows * columns);
     level_.reserve(cells);
+    weighted_.reserve(cells);
     openness_.reserve(cells);
     front_.reserve(cells);
     NoteSpectrum const note(fo, quarter, source, loudness);
@@ -40,7 +42,9 @@ Landscape::Landscape(Pitch fo, Decibels loudness, Source const& source, Frequenc
             auto const shape = resonance_set(r1, r2, quarter);
             note.powers(shape, powers);
             auto const heard = heard_place(note, shape, powers);
-            level_.push_back(static_cast<float>(note.level_of(powers).value));
+            double const power = std::accumulate(powers.begin(), powers.begin() + note.size(), 0.0);
+            level_.push_back(static_cast<float>(10 * std::log10(power)));
+            weighted_.push_back(static_cast<float>(note.level_of(powers).value));
             openness_.push_back(static_cast<float>(heard.openness.value));
             front_.push_back(static_cast<float>(heard.front.value));
         }
@@ -56,7 +60,7 @@ Landscape::Sample Landscape::at(Frequency r1, Frequency r2) const {
         double const high = v[i + columns] + column.share * (v[i + columns + 1] - v[i + columns]);
         return low + row.share * (high - low);
     };
-    return {{blend(level_)}, {{blend(openness_)}, {blend(front_)}}};
+    return {{blend(level_)}, {blend(weighted_)}, {{blend(openness_)}, {blend(front_)}}};
 }
 
 } // namespace vowelway

@@ -18,9 +18,11 @@ class Landscape {
     Landscape(Pitch fo, Decibels loudness, Source const& source, Frequency quarter);
 
     Pitch pitch() const { return fo_; }
+    Decibels loudness() const { return loudness_; }
 
     struct Sample {
-        Decibels level; ///< A-weighted, 1 m from the mouth
+        Decibels level;    ///< sound pressure level 1 m from the mouth
+        Decibels loudness; ///< the same, A-weighted
         HeardPlace heard;
     };
     Sample at(Frequency r1, Frequency r2) const;
@@ -36,13 +38,15 @@ class Landscape {
     static Position row_of(Frequency r1);
     static Position column_of(Frequency r2);
 
+    /// Sound pressure levels, row by row; likewise the places.
     float const* levels() const { return level_.data(); }
     float const* opennesses() const { return openness_.data(); }
     float const* fronts() const { return front_.data(); }
 
   private:
     Pitch fo_;
-    std::vector<float> level_, openness_, front_; // row by row
+    Decibels loudness_;
+    std::vector<float> level_, weighted_, openness_, front_; // row by row
 };
 
 } // namespace vowelway
