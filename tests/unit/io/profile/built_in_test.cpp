@@ -72,20 +72,22 @@ TEST_CASE("the longer the tract, the lower every resonance") {
 
 // Feugère et al. (2017), EURASIP J. Audio Speech Music Process.: resonances with which a French tenor is
 // synthesised, a source the averages were not made from. Spoken and sung vowels differ: front vowels are sung
-// with a lower fR2 (Sundberg 1972), close ones with a lower fR1; hence two standard deviations and no more.
-TEST_CASE("the tenor agrees with a sung one within two deviations") {
+// with a lower fR2 (Sundberg 1972), close ones with a lower fR1. Two deviations hold for all but /i/, where the
+// two differ most (2.1 in fR1, 2.5 in fR2): docs and profiles/README.md say so.
+TEST_CASE("the tenor agrees with a sung one within two deviations, /i/ within two and a half") {
     struct Sung {
         char const* vowel;
         double r1, r2;
     };
-    for (auto const& sung : {Sung{"e", 410, 2000}, Sung{"ɛ", 590, 1700}, Sung{"y", 250, 1750}, Sung{"u", 290, 750}, Sung{"o", 440, 750},
+    for (auto const& sung : {Sung{"i", 215, 1900}, Sung{"e", 410, 2000}, Sung{"ɛ", 590, 1700}, Sung{"y", 250, 1750}, Sung{"u", 290, 750}, Sung{"o", 440, 750},
                              Sung{"ɔ", 610, 950}, Sung{"a", 700, 1200}}) {
         CAPTURE(sung.vowel);
         auto const tenor = built_in_voice(VoiceType::tenor);
         auto const* found = tenor.find(parse_vowel(sung.vowel));
         REQUIRE(found);
-        CHECK(std::abs(in_hertz(found->r1.centre) - sung.r1) <= 2 * in_hertz(found->r1.sd));
-        CHECK(std::abs(in_hertz(found->r2.centre) - sung.r2) <= 2 * in_hertz(found->r2.sd));
+        double const deviations = std::string(sung.vowel) == "i" ? 2.5 : 2;
+        CHECK(std::abs(in_hertz(found->r1.centre) - sung.r1) <= deviations * in_hertz(found->r1.sd));
+        CHECK(std::abs(in_hertz(found->r2.centre) - sung.r2) <= deviations * in_hertz(found->r2.sd));
     }
 }
 
