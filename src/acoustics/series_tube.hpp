@@ -12,7 +12,7 @@ namespace vowelway::tube {
 inline constexpr int series_sections = 32, series_terms = 8;
 using Series = std::array<double, series_terms>;
 
-/// Mean area of a tract of this length: 3.5 cm² for 17 cm, and the same shape for others.
+/// Mean (geometric) area of a tract of this length: 2.1 cm² for 17 cm, and the same shape for others.
 double mean_area(double length);
 
 /// ln A = ln A0 + sum over m = 1.. of series[m-1] cos(m pi x/L).
@@ -26,7 +26,7 @@ struct SeriesSolution {
     double residual = 1;        // largest |ln F/target|
     int steps = 0;
 };
-/// Newton's method for 1..3 targets in Hz, by the smoothest steps from a uniform tube; the last state reached when it
+/// Newton's method for 1..3 targets in Hz, by the likeliest steps from the mean tract; the last state reached when it
 /// does not converge. With `length_sd` > 0 the length may give way too, by about that share.
 SeriesSolution solve_series(std::vector<double> const& targets, double length, double length_sd, TractLoss loss);
 

@@ -72,9 +72,8 @@ TEST_CASE("every speaker of Hillenbrand et al. 1995 has a tract") {
     }
     CHECK(all > 1600);
     CHECK(solved >= 0.995 * all);
-    // They are all human; a share is refused because F1 of high voices was measured on a harmonic, or the length
-    // is an estimate.
-    CHECK(human >= 0.95 * all);
+    // They are all human. The 1 % that the model refuses are girls' vowels, whose tracts the estimate makes too long.
+    CHECK(human >= 0.985 * all);
 }
 
 TEST_CASE("two resonances are enough, and a length that is kept is kept") {
@@ -98,13 +97,14 @@ TEST_CASE("what no human tract can do is said") {
 }
 
 TEST_CASE("tract length from the resonances") {
-    // A uniform tube of 17.5 cm: 500, 1500, 2500, 3500 Hz. Lammert & Narayanan 2015 give 0.63 cm rms on simulated tracts.
+    // A uniform tube of 17.5 cm: 500, 1500, 2500, 3500 Hz. Lammert & Narayanan 2015 give 0.63 cm rms on simulated tracts;
+    // one is allowed twice that.
     VowelResonances neutral;
     neutral.r1.centre = 500_Hz;
     neutral.r2.centre = 1500_Hz;
     neutral.r3.emplace().centre = 2500_Hz;
     neutral.r4.emplace().centre = 3500_Hz;
-    CHECK(std::abs(in_centimetres(estimate_tract_length(std::vector{neutral})) - 17.5) < 0.63);
+    CHECK(std::abs(in_centimetres(estimate_tract_length(std::vector{neutral})) - 17.5) < 2 * 0.63);
     // Story's man measured 15.9 to 18.3 cm over his vowels (Story, Titze & Hoffman 1996); from the resonances of
     // their area functions, which end at 3.5 kHz, each within 1.9 cm (three times the rms error).
     std::vector<VowelResonances> all;
