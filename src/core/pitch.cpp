@@ -169,7 +169,9 @@ PitchRange parse_pitch_range(std::string_view text) {
         auto const at = s.find(separator, 2);
         if (at == std::string_view::npos) continue;
         PitchRange range{parse_spelled_pitch(s.substr(0, at)), parse_spelled_pitch(s.substr(at + separator.size()))};
-        if (range.low.key_number() >= range.high.key_number())
+        if (range.low.key_number() == range.high.key_number())
+            throw InputError("the range " + std::string(s) + " is a single pitch", "write two pitches: C3..A4");
+        if (range.low.key_number() > range.high.key_number())
             throw InputError("the range " + std::string(s) + " is upside down", "write the lower pitch first: " +
                              range.high.str() + ".." + range.low.str());
         return range;

@@ -22,6 +22,11 @@ VowelSymbol const* symbol(char32_t ipa) {
     return found == std::end(vowel_table) ? nullptr : found;
 }
 
+VowelSymbol const& symbol_of(Vowel const& vowel) {
+    if (auto const* found = symbol(vowel.base)) return *found;
+    throw InputError("\"" + utf8::encode(vowel.base) + "\" is not a symbol of the vowel chart", "take one of the chart");
+}
+
 // One diacritic of the chart: how it is written in both systems, and what it does.
 struct Mark {
     char32_t ipa;              // combining or modifier character
@@ -83,6 +88,16 @@ char32_t look_alike(char32_t c) {
     }
 }
 
+// Applies a diacritic; false where it contradicts one that is there (raised and lowered at once).
+bool apply(Mark const& mark, Vowel& vowel) {
+    auto changed = vowel;
+    mark.apply(changed);
+    for (auto const& each : marks)
+        if (each.set(vowel) && !each.set(changed)) return false;
+    vowel = changed;
+    return true;
+}
+
 // Applies the diacritics at the start of `s`.
 void eat_ipa_marks(std::string_view& s, Vowel& vowel) {
     for (;;) {
@@ -90,8 +105,7 @@ void eat_ipa_marks(std::string_view& s, Vowel& vowel) {
         auto const c = utf8::eat(rest);
         auto const found = std::find_if(std::begin(marks), std::end(marks),
                                         [&](Mark const& m) { return c && (m.ipa == *c || (m.ipa_also && m.ipa_also == *c)); });
-        if (found == std::end(marks)) return;
-        found->apply(vowel);
+        if (found == std::end(marks) || !apply(*found, vowel)) return;
         s = rest;
     }
 }
@@ -126,11 +140,12 @@ std::optional<Vowel> eat_x_sampa(std::string_view& s) {
     for (bool again = true; again;) {
         again = false;
         for (auto const& mark : marks) {
-            if (text::eat(s, mark.x_sampa) || (!mark.x_sampa_also.empty() && text::eat(s, mark.x_sampa_also))) {
-                mark.apply(vowel);
-                again = true;
-                break;
-            }
+            auto rest = s;
+            if (!text::eat(rest, mark.x_sampa) && (mark.x_sampa_also.empty() || !text::eat(rest, mark.x_sampa_also))) continue;
+            if (!apply(mark, vowel)) break;
+            s = rest;
+            again = true;
+            break;
         }
     }
     return vowel;
@@ -169,8 +184,7 @@ std::string Vowel::ipa() const {
 }
 
 std::string Vowel::x_sampa() const {
-    auto const* s = symbol(base);
-    std::string out(s ? s->x_sampa : "?");
+    std::string out(symbol_of(*this).x_sampa);
     for (auto const& mark : marks)
         if (mark.set(*this)) out += mark.x_sampa;
     return out;
@@ -184,9 +198,8 @@ Vowel Vowel::quality() const {
 }
 
 ChartPlace chart_place(Vowel const& vowel) {
-    auto const* s = symbol(vowel.base);
-    if (!s) return {};
-    ChartPlace place{s->height, s->backness, s->rounded ? 1.0 : 0.0};
+    auto const& s = symbol_of(vowel);
+    ChartPlace place{s.height, s.backness, s.rounded ? 1.0 : 0.0};
     place.height -= 0.5 * vowel.raised + 0.25 * vowel.tongue_root;
     place.backness -= 0.25 * vowel.advanced + 0.15 * vowel.tongue_root;
     place.rounding += 0.25 * vowel.rounding;
