@@ -27,9 +27,9 @@ struct ReachableSet::Body {
         for (std::size_t k = 0; k < 4; ++k) {
             auto& peak = out.resonances.peaks[k];
             peak = own.peaks[k];
-            if (k >= posture.poles.size()) continue;
-            double const ratio = tube::frequency_of(posture.poles[k]) / tube::frequency_of(mouth.home().poles[k]);
-            peak.centre *= ratio;
+            if (k < posture.poles.size()) peak.centre *= tube::frequency_of(posture.poles[k]) / tube::frequency_of(mouth.home().poles[k]);
+            // Neighbours repel, in the tract and here; the ratios of a model whose home differs a little may cross.
+            if (k > 1) peak.centre = std::max(peak.centre, out.resonances.peaks[k - 1].centre + hertz(150));
             // A measured bandwidth changes as the published model's does.
             peak.bandwidth *= bandwidth(BandwidthModel::swept_tone, peak.centre).value() /
                               bandwidth(BandwidthModel::swept_tone, own.peaks[k].centre).value();
