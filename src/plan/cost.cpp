@@ -39,7 +39,10 @@ double ring_cost(Decibels level, Decibels expected, double factor, Technique con
 } // namespace
 
 Decibels expected_level(Decibels at_ease, Aim const& aim, Pitch fo) {
-    return at_ease + (fo - aim.ease_pitch).value / 1200 * aim.technique.level_per_octave;
+    auto const& t = aim.technique;
+    double const octaves = (fo - aim.ease_pitch).value / 1200;
+    double const upper = std::max(0.0, interval(t.upper_begins, fo.frequency()).value / 1200);
+    return at_ease + octaves * t.level_per_octave + upper * (t.upper_level_per_octave - t.level_per_octave);
 }
 
 double exposure(Frequency r1, Cents above) {

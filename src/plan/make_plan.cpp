@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/plan/make_plan.hpp"
 
-#include "first_advice.hpp"
+#include "passive_range.hpp"
+#include "reading.hpp"
+#include "strategy.hpp"
+#include "tasks.hpp"
 #include "vowelway/plan/crossings.hpp"
 #include "vowelway/plan/known_resonances.hpp"
 
@@ -43,29 +46,46 @@ std::vector<Vowel> planned_vowels(PlanRequest const& request) {
     return out;
 }
 
-} // namespace
 
-Plan make_plan(PlanRequest request) {
-    Plan plan;
-    plan.range = planned_range(request);
-    plan.technique = "first rules";
-    auto const vowels = planned_vowels(request);
-    plan.singer = std::move(request.singer);
-    plan.passage = std::move(request.passage);
-    plan.remarks = plan.passage.remarks;
+// The strips of all vowels, then the notes that have one: one list, so that what is common is computed once.
+struct Work {
+    std::vector<Task> tasks;
+    std::vector<std::size_t> note_of; // for tasks behind the strips: index of the note
+};
+
+constexpr double strip_line = 0.5; // a slow scale, a new syllable on each pitch
+
+Work list_work(Plan const& plan) {
+    Work work;
+    for (std::size_t v = 0; v < plan.vowels.size(); ++v)
+        for (auto const& cell : plan.vowels[v].strip)
+            work.tasks.push_back({v, cell.pitch, Decibels{0}, seconds(1), &cell == &plan.vowels[v].strip.front() ? 0 : strip_line});
+    SungNote const* before = nullptr;
+    for (auto const& planned : plan.notes) {
+        if (!planned.vowel) continue;
+        auto const& note = plan.passage.notes[planned.note];
+        work.tasks.push_back({*planned.vowel, note.pitch, loudness_of(note), note.length, before ? line_between(*before, note) : 0});
+        work.note_of.push_back(planned.note);
+        before = &note;
+    }
+    return work;
+}
+
+void list_vowels(Plan& plan, std::vector<Vowel> const& vowels, Singer const* reference) {
     auto const& tuning = plan.passage.tuning;
     Pitch const low = tuning.pitch(plan.range.low), high = tuning.pitch(plan.range.high);
-    Singer const* reference = request.reference ? &*request.reference : nullptr;
-
     for (auto const& vowel : vowels) {
         auto known = resonances_of(vowel, plan.singer, reference);
         if (!known) throw InputError("the profile of " + plan.singer.name + " has no vowels", "add at least one vowel with fR1 and fR2");
         if (known->estimated) plan.remarks.push_back({Remark::Kind::guessed, "/" + vowel.ipa() + "/ is not measured: " + known->origin});
         VowelPlan v{*known, crossing({2}, {1}, known->r1), crossing({1}, {1}, known->r1), crossings(*known, low, high), {}, std::nullopt, {}};
-        for (double key = plan.range.low.key_number(); key <= plan.range.high.key_number() + 1e-9; ++key)
-            v.strip.push_back({tuning.pitch(key), first_advice(tuning.pitch(key), *known, tuning), {}});
+        for (double key = plan.range.low.key_number(); key <= plan.range.high.key_number() + 1e-9; ++key) v.strip.push_back({tuning.pitch(key), {}, {}});
         plan.vowels.push_back(std::move(v));
     }
+}
+
+void list_notes(Plan& plan) {
+    auto const& tuning = plan.passage.tuning;
     for (std::size_t i = 0; i < plan.passage.notes.size(); ++i) {
         auto const& note = plan.passage.notes[i];
         NotePlan planned{i, std::nullopt, std::nullopt, 0};
@@ -73,13 +93,74 @@ Plan make_plan(PlanRequest request) {
             auto const quality = note.vowel->held.quality();
             auto const at = std::find_if(plan.vowels.begin(), plan.vowels.end(), [&](auto const& v) { return v.resonances.vowel == quality; });
             planned.vowel = static_cast<std::size_t>(at - plan.vowels.begin());
-            planned.decision = first_advice(note.pitch, at->resonances, tuning);
             at->sung += note.length;
-            double const key = std::round(tuning.key_number(note.pitch.frequency()) - plan.range.low.key_number());
-            if (key >= 0 && key < static_cast<double>(at->strip.size())) at->strip[static_cast<std::size_t>(key)].sung += note.length;
         }
         plan.notes.push_back(std::move(planned));
     }
+    for (auto const& planned : plan.notes) {
+        if (!planned.vowel) continue;
+        auto const& note = plan.passage.notes[planned.note];
+        auto& strip = plan.vowels[*planned.vowel].strip;
+        double const key = std::round(tuning.key_number(note.pitch.frequency()) - plan.range.low.key_number());
+        if (key >= 0 && key < static_cast<double>(strip.size())) strip[static_cast<std::size_t>(key)].sung += note.length;
+    }
+}
+
+// Above this the words are no longer carried by vowels alone (docs/limits.md).
+void warn_of_high_text(Plan& plan) {
+    Pitch const limit = plan.passage.tuning.pitch(SpelledPitch{'F', 1, 5});
+    double high = 0;
+    for (auto const& note : plan.passage.notes)
+        if (note.pitch > limit && note.vowel) high += in_seconds(note.length);
+    if (high > 0)
+        plan.remarks.push_back({Remark::Kind::caution, "above F♯5 (" + std::to_string(std::lround(high)) +
+                                                           " s of this passage) listeners tell few vowels apart, whatever the shape: consonants must carry the words"});
+}
+
+} // namespace
+
+Plan make_plan(PlanRequest request) {
+    Plan plan;
+    plan.range = planned_range(request);
+    plan.technique = request.technique.name;
+    auto const vowels = planned_vowels(request);
+    plan.singer = std::move(request.singer);
+    plan.passage = std::move(request.passage);
+    plan.remarks = plan.passage.remarks;
+    list_vowels(plan, vowels, request.reference ? &*request.reference : nullptr);
+
+    std::vector<VowelResonances> known;
+    for (auto const& v : plan.vowels) known.push_back(v.resonances);
+    auto singer = plan.singer;
+    singer.tuning = plan.passage.tuning;
+    Strategy strategy(singer, std::move(request.technique), known, plan.range);
+    for (auto const& model : strategy.models())
+        if (auto const& objection = model.reach->objection(); !objection.empty())
+            plan.remarks.push_back({Remark::Kind::caution, "/" + model.resonances.vowel.ipa() + "/: " + objection});
+
+    list_notes(plan);
+    auto const work = list_work(plan);
+    auto const choices = strategy.decide(work.tasks, request.draws);
+    std::size_t next = 0;
+    for (auto& v : plan.vowels) {
+        std::vector<std::vector<Advice>> drawn;
+        for (auto const& advice : strategy.drawn())
+            drawn.emplace_back(advice.begin() + static_cast<std::ptrdiff_t>(next), advice.begin() + static_cast<std::ptrdiff_t>(next + v.strip.size()));
+        for (auto& cell : v.strip) {
+            cell.decision = read_decision(strategy, work.tasks[next], choices[next]);
+            ++next;
+        }
+        v.passive_range = passive_range(v.strip, drawn);
+    }
+    Decision const* before = nullptr;
+    for (auto index : work.note_of) {
+        auto& planned = plan.notes[index];
+        planned.decision = read_decision(strategy, work.tasks[next], choices[next]);
+        ++next;
+        planned.importance = importance_of(*planned.decision, plan.passage.notes[index].length, before);
+        before = &*planned.decision;
+    }
+    warn_of_high_text(plan);
     return plan;
 }
 

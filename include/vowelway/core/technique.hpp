@@ -34,7 +34,8 @@ struct Technique {
     // What is missing of the level the singer has at ease on the same vowel: cost of 1 dB.
     double ring = 0.08;
     Decibels ring_tolerance{1};       ///< a deficit nobody minds
-    Decibels level_per_octave{11};    ///< how the level at ease grows with pitch
+    Decibels level_per_octave{8};       ///< how the level at ease grows with pitch,
+    Decibels upper_level_per_octave{13}; ///< and from `upper_begins` on
     // fo and 2fo in the band just above fR1, where the folds are least supported: cost of full exposure.
     double stability = 0.3;
     std::vector<WantedRelation> relations;

@@ -2,6 +2,7 @@
 // From a singer and a passage (or a range) to the plan.
 #pragma once
 
+#include "vowelway/core/technique.hpp"
 #include "vowelway/plan/plan.hpp"
 
 #include <optional>
@@ -14,6 +15,8 @@ struct PlanRequest {
     std::optional<Singer> reference;   ///< the average of the singer's voice type, to estimate vowels not measured
     Passage passage;                   ///< may be without notes when a range is given
     std::optional<PitchRange> range;   ///< default: the singer's range and the passage's compass together
+    Technique technique;
+    int draws = 100;                   ///< over the deviations of the resonances, for the certainty of each advice
     std::vector<Vowel> vowels;         ///< planned besides those sung; when no notes: default the singer's own
 };
 

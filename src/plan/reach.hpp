@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: MIT
+// Which shapes a singer reaches from a vowel, and what they take. Private to the layer.
+#pragma once
+
+#include "shape_grid.hpp"
+#include "vowelway/acoustics/reachable.hpp"
+#include "vowelway/core/technique.hpp"
+
+namespace vowelway {
+
+/// What every shape of the grid takes from the singer: effort and attention; out_of_reach where no gesture leads.
+/// The reachable set has every second semitone; between two of its shapes the effort is their mean.
+ShapeCosts efforts_of(ShapeGrid const& grid, ReachableSet const& reach, Technique const& technique);
+
+} // namespace vowelway

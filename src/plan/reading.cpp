@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: MIT
+#include "reading.hpp"
+
+#include "vowelway/plan/zones.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <string>
+
+namespace vowelway {
+
+std::string_view to_string(Advice advice) {
+    switch (advice) {
+    case Advice::hold: return "hold";
+    case Advice::migrate: return "migrate";
+    case Advice::modify: return "modify";
+    }
+    return "";
+}
+
+namespace {
+
+// Resonances are known to about 10 Hz at best, so sentences say no more.
+std::string hz(Frequency f) { return std::to_string(std::lround(in_hertz(f) / 10) * 10) + " Hz"; }
+std::string whole(double v) { return std::to_string(std::lround(v)); }
+
+Target target_of(VowelModel const& model, ShapeGrid const& grid, std::size_t shape, VowelSpace const& space) {
+    auto const& r = model.resonances;
+    Target target{r.r1, r.r2, r.vowel.quality()};
+    if (shape == grid.home()) return target;
+    double const up1 = std::exp2(grid.d1(shape) / 12.0), up2 = std::exp2(grid.d2(shape) / 12.0);
+    for (auto [resonance, up] : {std::pair{&target.r1, up1}, std::pair{&target.r2, up2}}) {
+        resonance->centre *= up;
+        resonance->sd *= up;
+    }
+    target.shade = space.shade_of(resonance_set(target.r1.centre, target.r2.centre, space.quarter()), model.in_space);
+    return target;
+}
+
+// "closer", "more open", "darker", "brighter": the way from the intended to the heard place.
+std::string drift(HeardPlace const& intended, HeardPlace const& heard, bool as_order) {
+    double const open = (heard.openness - intended.openness).value, front = 0.5 * (heard.front - intended.front).value;
+    if (std::abs(open) >= std::abs(front)) return open < 0 ? (as_order ? "let it close" : "closer") : (as_order ? "let it open" : "more open");
+    return front < 0 ? (as_order ? "let it darken" : "darker") : (as_order ? "let it brighten" : "brighter");
+}
+
+std::string relation_sentence(Task const& task, VowelModel const& model, Target const& target, Technique const& technique) {
+    auto const& wanted = technique.relations.front();
+    return technique.name + " wants " + wanted.harmonic.str() + (wanted.side == WantedRelation::Side::below_fR1 ? " below" : " above") +
+           " fR1: " + wanted.harmonic.str() + " is " + hz(frequency_of(wanted.harmonic, task.pitch)) + ", fR1 goes from " +
+           hz(model.home.r1) + " to " + hz(target.r1.centre);
+}
+
+// Which term of the cost the change saves most, said with its numbers.
+std::string why_modify(Strategy& strategy, Task const& task, Choice const& choice, VowelModel const& model, Decision const& d) {
+    auto const& land = strategy.landscape(task.pitch, task.loudness);
+    auto const& grid = strategy.grid();
+    auto const kept = heard_cost(grid, grid.home(), land, model.home, strategy.aim());
+    auto const moved = heard_cost(grid, choice.shape, land, model.home, strategy.aim());
+    double const text = kept.text - moved.text, ring = kept.ring - moved.ring, stability = kept.stability - moved.stability,
+                 relation = kept.relation - moved.relation;
+    double const most = std::max({text, ring, stability, relation});
+    auto const fo = task.pitch.frequency();
+    std::string const r1 = hz(model.home.r1), to = hz(d.target.r1.centre);
+    if (most == relation && relation > 0) return relation_sentence(task, model, d.target, strategy.aim().technique);
+    if (most == ring) {
+        std::string const gain = d.gain.value >= 0.5 ? " gains " + whole(d.gain.value) + " dB" : " keeps the tone carrying";
+        if (fo > model.home.r1) return "fo is " + hz(fo) + ", above fR1 at " + r1 + ": raising fR1 to " + to + gain;
+        if (2.0 * fo > model.home.r1)
+            return "fR1 at " + r1 + " lies between fo (" + hz(fo) + ") and 2fo (" + hz(2.0 * fo) + ") and carries neither: fR1 at " + to + gain;
+        return "no harmonic lies near fR1 at " + r1 + ": fR1 at " + to + gain;
+    }
+    if (most == stability) {
+        auto const n = fo > 0.97 * model.home.r1 ? Harmonic{1} : Harmonic{2};
+        return n.str() + " at " + hz(frequency_of(n, task.pitch)) + " lies just above fR1 at " + r1 +
+               ", where the tract supports the folds least: fR1 at " + to + " takes it out of there";
+    }
+    return "kept, it would be heard as " + d.heard_kept.vowel.ipa() + "; fR1 at " + to + " and fR2 at " + hz(d.target.r2.centre) + " keep it nearer to " +
+           model.resonances.vowel.ipa();
+}
+
+std::string why_left(Task const& task, VowelModel const& model, Decision const& d, HeardPlace const& heard) {
+    auto const fo = task.pitch.frequency();
+    auto const r1 = model.home.r1;
+    std::string where;
+    if (2.0 * fo < r1) where = "2fo at " + hz(2.0 * fo) + " is below fR1 at " + hz(r1);
+    else if (fo < r1) where = "fR1 at " + hz(r1) + " lies between fo (" + hz(fo) + ") and 2fo (" + hz(2.0 * fo) + ")";
+    else where = "fo at " + hz(fo) + " is above fR1 at " + hz(r1);
+    if (d.advice == Advice::hold) return where + ": it is heard as meant";
+    return where + ": the same shape sounds " + drift(model.home.spoken, heard, false) + ", like " + d.heard_kept.vowel.ipa() + "; a change would cost more than it gains";
+}
+
+// The main gesture without its degree.
+std::string brief_of(Decision const& d) {
+    if (d.gestures.empty()) return "adjust slightly";
+    auto words = d.gestures.front().words;
+    for (std::string_view degree : {" very slightly", " a little", " a good deal"})
+        if (words.ends_with(degree)) words.resize(words.size() - degree.size());
+    return words;
+}
+
+} // namespace
+
+Decision read_decision(Strategy& strategy, Task const& task, Choice const& choice) {
+    auto const& model = strategy.models()[task.vowel];
+    auto const& grid = strategy.grid();
+    auto const& space = strategy.space();
+    Decision d;
+    d.zone = read_zone(task.pitch, model.resonances.r1);
+    d.heard = space.hear(choice.heard, model.in_space);
+    d.heard_kept = space.hear(choice.heard_kept, model.in_space);
+    d.advice = choice.advice;
+    d.certainty = choice.certainty;
+    d.gain = choice.gain;
+    d.text_cost = d.heard.distance;
+    d.target = target_of(model, grid, choice.shape, space);
+    if (d.advice == Advice::modify) {
+        if (auto const shape = model.reach->reach(d.target.r1.centre, d.target.r2.centre)) d.gestures = describe(shape->gesture);
+        d.why = why_modify(strategy, task, choice, model, d);
+        d.brief = brief_of(d);
+    } else {
+        d.why = why_left(task, model, d, choice.heard_kept);
+        if (d.advice == Advice::migrate) d.brief = drift(model.home.spoken, choice.heard_kept, true);
+    }
+    return d;
+}
+
+double importance_of(Decision const& d, Duration length, Decision const* before) {
+    if (d.advice == Advice::hold && d.zone.zone != Zone::turning && d.zone.zone != Zone::meeting) return 0;
+    double const held = std::clamp(std::sqrt(in_seconds(length) / 2), 0.2, 1.0);
+    double const far = std::min(1.0, d.heard_kept.distance.value / 3);
+    double weight = d.advice == Advice::modify ? 0.6 : d.advice == Advice::migrate ? 0.25 : 0.15;
+    weight += 0.15 * far + (d.certainty < 0.8 ? 0.1 : 0);
+    bool const changes = !before || before->advice != d.advice || !(before->target.shade == d.target.shade);
+    return std::min(1.0, held * weight * (changes ? 1.0 : 0.6) / 0.85);
+}
+
+} // namespace vowelway

@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: MIT
+// From a choice of the optimiser to a decision in a singer's words. Private to the layer.
+#pragma once
+
+#include "strategy.hpp"
+#include "vowelway/plan/plan.hpp"
+
+namespace vowelway {
+
+/// Everything said of one task: zone, heard vowels, target with its shade and gesture, reasons.
+Decision read_decision(Strategy& strategy, Task const& task, Choice const& choice);
+
+/// 0 nothing to watch .. 1: how much a note deserves attention. `before`: the decision on the note before it.
+double importance_of(Decision const& decision, Duration length, Decision const* before);
+
+} // namespace vowelway

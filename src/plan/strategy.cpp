@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: MIT
+#include "strategy.hpp"
+
+#include "vowelway/acoustics/area_from_resonances.hpp"
+#include "vowelway/acoustics/scales.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdint>
+#include <numbers>
+
+namespace vowelway {
+
+namespace {
+
+// Landscapes are shared by pitches within this and loudnesses within half of that.
+constexpr double pitch_step_cents = 5;
+constexpr double loudness_step_db = 2.5;
+
+// A small generator of our own: the same draws on every machine (the standard library's distributions differ).
+class NormalDraws {
+  public:
+    explicit NormalDraws(std::uint64_t seed) : state_(seed) {}
+    double next() {
+        double const u = uniform(), v = uniform();
+        return std::sqrt(-2 * std::log(u)) * std::cos(2 * std::numbers::pi * v); // Box & Muller 1958
+    }
+
+  private:
+    double uniform() { // splitmix64 (Steele, Lea & Flood 2014)
+        std::uint64_t z = (state_ += 0x9e3779b97f4a7c15u);
+        z = (z ^ (z >> 30)) * 0xbf58476d1ce4e5b9u;
+        z = (z ^ (z >> 27)) * 0x94d049bb133111ebu;
+        z ^= z >> 31;
+        return (static_cast<double>(z >> 11) + 0.5) * 0x1p-53;
+    }
+    std::uint64_t state_;
+};
+
+Source source_of(Technique const& t) {
+    Source source;
+    source.slope = t.source_slope;
+    source.upper_slope = t.upper_slope;
+    source.upper_begins = t.upper_begins;
+    source.upper_complete = t.upper_complete;
+    return source;
+}
+
+Length tract_of(Singer const& singer, std::vector<VowelResonances> const& vowels) {
+    if (singer.tract_length) return *singer.tract_length;
+    return estimate_tract_length(singer.vowels.empty() ? std::span(vowels) : std::span(singer.vowels));
+}
+
+std::vector<std::pair<Vowel, ResonanceSet>> shapes_of(Singer const& singer, std::vector<VowelResonances> const& vowels, Frequency quarter) {
+    std::vector<std::pair<Vowel, ResonanceSet>> out;
+    for (auto const& v : vowels) out.emplace_back(v.vowel.quality(), resonance_set(v, quarter));
+    for (auto const& v : singer.vowels) {
+        bool const known = std::any_of(out.begin(), out.end(), [&](auto const& o) { return o.first == v.vowel.quality(); });
+        if (!known) out.emplace_back(v.vowel.quality(), resonance_set(v, quarter));
+    }
+    return out;
+}
+
+// A comfortable fifth above the lowest pitch, and an octave from there: where level comes by itself.
+Pitch ease_pitch_of(PitchRange const& range, Tuning const& tuning) { return tuning.pitch(range.low) + semitones(7); }
+
+} // namespace
+
+Strategy::Strategy(Singer const& singer, Technique technique, std::vector<VowelResonances> const& vowels, PitchRange const& range)
+    : aim_{std::move(technique), ease_pitch_of(range, singer.tuning)}, source_(source_of(aim_.technique)),
+      tract_(tract_of(singer, vowels)), quarter_(quarter_wave(tract_)), space_(shapes_of(singer, vowels, quarter_), quarter_, speaking_pitch(quarter_)) {
+    for (double step : {-3.0, 0.0, 3.0}) ease_.emplace_back(aim_.ease_pitch + semitones(step), Decibels{0}, source_, quarter_);
+    for (std::size_t i = 0; i < vowels.size(); ++i) {
+        auto reach = std::make_shared<ReachableSet const>(vowels[i], tract_);
+        auto efforts = efforts_of(grid_, *reach, aim_.technique);
+        VowelModel model{vowels[i], i, {}, std::move(reach), std::move(efforts)};
+        model.home = {vowels[i].r1.centre, vowels[i].r2.centre, space_.entries()[i].spoken, level_at_ease(vowels[i].r1.centre, vowels[i].r2.centre)};
+        models_.push_back(std::move(model));
+    }
+}
+
+Decibels Strategy::level_at_ease(Frequency r1, Frequency r2) const {
+    Decibels sum{0};
+    for (auto const& land : ease_) sum = sum + land.at(r1, r2).level;
+    return sum / static_cast<double>(ease_.size());
+}
+
+Landscape const& Strategy::landscape(Pitch pitch, Decibels loudness) {
+    auto const cents = static_cast<int>(std::lround((pitch - Pitch(hertz(440))).value / pitch_step_cents));
+    auto const level = static_cast<int>(std::lround(loudness.value / loudness_step_db));
+    auto& land = landscapes_[{cents, level}];
+    if (!land)
+        land = std::make_unique<Landscape>(Pitch(hertz(440)) + Cents{cents * pitch_step_cents}, Decibels{level * loudness_step_db}, source_, quarter_);
+    return *land;
+}
+
+Home Strategy::home_at(VowelModel const& model, Frequency r1, Frequency r2) const {
+    // The listener knows this singer's vowel: its place moves with its resonances.
+    auto home = model.home;
+    home.spoken.openness = home.spoken.openness + (bark(r1) - bark(home.r1));
+    home.spoken.front = home.spoken.front + (bark(r2) - bark(home.r2));
+    home.r1 = r1;
+    home.r2 = r2;
+    home.at_ease = level_at_ease(r1, r2);
+    return home;
+}
+
+std::vector<Home> Strategy::draw_homes(int draw) const {
+    std::vector<Home> homes;
+    for (std::size_t i = 0; i < models_.size(); ++i) {
+        NormalDraws normal((static_cast<std::uint64_t>(draw) << 20) + i * 7919 + 1);
+        auto const& r = models_[i].resonances;
+        auto const drawn = [&](Resonance const& res) { return res.centre * std::exp(normal.next() * (res.sd / res.centre)); };
+        auto const r1 = drawn(r.r1), r2 = drawn(r.r2);
+        homes.push_back(home_at(models_[i], r1, std::max(r2, 1.15 * r1)));
+    }
+    return homes;
+}
+
+std::vector<Choice> Strategy::solve(std::vector<Task> const& tasks, std::vector<Home> const& homes) {
+    std::map<std::pair<Landscape const*, std::size_t>, ShapeCosts> heard;
+    std::vector<CourseNote> notes;
+    std::vector<Landscape const*> lands;
+    notes.reserve(tasks.size());
+    lands.reserve(tasks.size());
+    float const line = static_cast<float>(aim_.technique.line);
+    for (auto const& task : tasks) {
+        auto const& land = landscape(task.pitch, task.loudness);
+        auto& costs = heard[{&land, task.vowel}];
+        if (costs.empty()) fill_heard(grid_, land, homes[task.vowel], aim_, costs);
+        double const benefit = std::clamp(std::sqrt(in_seconds(task.length)), 0.35, 1.6);
+        float const per_r1 = line * static_cast<float>(task.line);
+        notes.push_back({&costs, &models_[task.vowel].efforts, static_cast<float>(benefit), {per_r1, 0.6f * per_r1}});
+        lands.push_back(&land);
+    }
+    auto const course = best_course(grid_, notes);
+    std::vector<Choice> out(tasks.size());
+    for (std::size_t i = 0; i < tasks.size(); ++i) {
+        auto const& home = homes[tasks[i].vowel];
+        auto& choice = out[i];
+        choice.shape = course[i];
+        auto const kept = lands[i]->at(home.r1, home.r2);
+        choice.heard_kept = choice.heard = kept.heard;
+        if (choice.shape != grid_.home()) {
+            auto const moved = lands[i]->at(home.r1 * std::exp2(grid_.d1(choice.shape) / 12.0), home.r2 * std::exp2(grid_.d2(choice.shape) / 12.0));
+            choice.heard = moved.heard;
+            choice.gain = moved.loudness - kept.loudness;
+            choice.advice = Advice::modify;
+        } else if (distance(kept.heard, home.spoken) > drift_noticed) {
+            choice.advice = Advice::migrate;
+        }
+    }
+    return out;
+}
+
+std::vector<Choice> Strategy::decide(std::vector<Task> const& tasks, int draws) {
+    std::vector<Home> homes;
+    for (auto const& model : models_) homes.push_back(model.home);
+    auto choices = solve(tasks, homes);
+    drawn_.clear();
+    for (int draw = 0; draw < draws; ++draw) {
+        auto const found = solve(tasks, draw_homes(draw));
+        auto& advice = drawn_.emplace_back();
+        for (auto const& choice : found) advice.push_back(choice.advice);
+    }
+    for (std::size_t i = 0; i < choices.size() && draws > 0; ++i) {
+        auto const same = std::count_if(drawn_.begin(), drawn_.end(), [&](auto const& d) { return d[i] == choices[i].advice; });
+        choices[i].certainty = static_cast<double>(same) / draws;
+    }
+    return choices;
+}
+
+} // namespace vowelway

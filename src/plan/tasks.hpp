@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: MIT
+// The notes of a passage as the optimiser sees them. Private to the layer.
+#pragma once
+
+#include "strategy.hpp"
+#include "vowelway/core/passage.hpp"
+
+#include <vector>
+
+namespace vowelway {
+
+/// How strongly a note is bound to the one before it: the cost of changing the shape between them against that of
+/// a step between notes half a second apart, in one breath and on one syllable.
+///   time      half a second over the time between the onsets, 1/4 .. 4: fast notes move less
+///   breath    a rest of a quarter of a second or more: 1/5
+///   syllable  a new one: 0.7, for the consonants move the tract anyway; with another vowel: 0.5
+///   repeated  the same syllable, vowel and pitch again: 4, it stays as it was
+///   leap      of more than a fourth: 0.6, for the ear does not compare colours across it as it does in a step
+/// Common practice, no source; the sizes are our judgement.
+double line_between(SungNote const& before, SungNote const& note);
+
+/// Loudness against mezzo-forte: 3.5 dB a step of the dynamic marks (our judgement: pp -10, ff +7 dB).
+Decibels loudness_of(SungNote const& note);
+
+} // namespace vowelway
