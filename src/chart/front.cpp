@@ -72,8 +72,8 @@ double passive_ranges(Canvas& canvas, Plan const& plan, double x, double y, doub
     y += 10;
     canvas.write({axis_from, y}, plan.range.low.str(), plain(type::small, ink::soft));
     canvas.write({axis_to, y}, plan.range.high.str(), plain(type::small, ink::soft), Align::right);
-    canvas.write({x + width, y}, "± semitones", plain(type::small, ink::soft), Align::right);
-    return y + 4;
+    canvas.write({x + width, y + 10}, "± in semitones", plain(type::small, ink::soft), Align::right);
+    return y + 14;
 }
 
 double watch_table(Canvas& canvas, Plan const& plan, std::map<std::size_t, int> const& watched, double x, double y, double width) {

@@ -33,7 +33,6 @@ class PangoText : public TextMeasurer {
     };
     Shaped const& shaped(std::string_view utf8, TextStyle const& style) const;
 
-    Handle<PangoFontMap, g_object_unref> map_;
     Handle<PangoContext, g_object_unref> context_;
     mutable std::unordered_map<std::string, Shaped> shaped_;
 };

@@ -167,7 +167,7 @@ void draw_crossings(Canvas& canvas, Strip const& s, PitchAxis const& axis, doubl
     for (auto const& c : s.vowel->crossings)
         if (c.harmonic.number <= most_harmonics && c.resonance.number <= 2) order.push_back(&c);
     std::ranges::stable_sort(order, {}, [](Crossing const* c) { return rank(*c); });
-    LabelPlacer placer({s.body_left() + 1, axis.top, s.body_right() - s.body_left() - 2, axis.bottom - axis.top});
+    LabelPlacer placer({s.body_left() + 0.6, axis.top + 1, s.body_right() - s.body_left() - 1, axis.bottom - axis.top - 2});
     for (auto const& cell : s.vowel->strip) // the bars of the time sung stay readable
         if (double const length = sung_length(s, cell, most); length > 0)
             placer.block({s.body_left(), axis.y(cell.pitch) - 3, length, 6});
@@ -182,7 +182,7 @@ void draw_crossings(Canvas& canvas, Strip const& s, PitchAxis const& axis, doubl
         for (double const end : {top, bottom}) canvas.line({x - 0.4, end}, {x + 2.8, end}, {.width = 0.8, .color = color});
         if (weighty) canvas.line({s.body_left(), y}, {s.body_right(), y}, {.width = 1.1, .color = color});
         auto const name = c->harmonic.str() + "=" + c->resonance.str();
-        double const room = s.body_right() - s.body_left() - 6;
+        double const room = s.body_right() - s.body_left() - 7;
         auto style = weighty ? bold(type::small, color) : plain(type::small, color);
         if (canvas.measurer().measure(name, style).advance > room) style.bold = false;
         bool const whole = canvas.measurer().measure(name, style).advance <= room;

@@ -15,7 +15,7 @@ inline constexpr Color wash{0.955, 0.955, 0.965};
 inline constexpr Color white{1, 1, 1};
 inline constexpr Color first{0.10, 0.31, 0.55};  // fR1
 inline constexpr Color first_wash{0.89, 0.93, 0.97};
-inline constexpr Color second{0.68, 0.38, 0.08}; // fR2
+inline constexpr Color second{0.58, 0.30, 0.04}; // fR2
 inline constexpr Color second_wash{0.98, 0.93, 0.85};
 inline constexpr Color modify{0.62, 0.10, 0.22};
 inline constexpr Color migrate{0.13, 0.42, 0.36};

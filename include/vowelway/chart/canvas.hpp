@@ -39,7 +39,7 @@ enum class Face {
 
 struct TextStyle {
     double size = 9;
-    Color color;
+    Color color = {};
     bool bold = false, italic = false;
     Face face = Face::text;
 };
@@ -86,7 +86,7 @@ class Path {
 /// How a line is drawn. Dashes and gaps alternate; none: solid. Round caps make dots of empty pieces.
 struct Pen {
     double width = 0.5;
-    Color color;
+    Color color = {};
     std::vector<double> dashes = {};
     bool round = false;
 };

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: MIT
+// Small charts, stroke by stroke, against tests/golden. To remake them: run the test program with
+// VOWELWAY_REMAKE_GOLDENS=1 (it then fails on purpose) and read the difference before committing it.
+#include "support/fixed_measurer.hpp"
+#include "support/sample_plan.hpp"
+#include "vowelway/chart/draw.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cstdlib>
+#include <fstream>
+#include <iterator>
+
+using namespace vowelway;
+
+namespace {
+
+void compare(std::string const& name, std::vector<chart::Page> const& pages) {
+    std::string strokes;
+    for (auto const& page : pages) strokes += "page " + std::to_string(static_cast<int>(page.size.width)) + "\n" + page.drawing.strokes();
+    std::string const file = std::string(VOWELWAY_SOURCE_DIR) + "/tests/golden/" + name + ".strokes";
+    if (std::getenv("VOWELWAY_REMAKE_GOLDENS")) {
+        std::ofstream(file) << strokes;
+        FAIL("golden remade: " << file);
+    }
+    std::ifstream in(file);
+    REQUIRE_MESSAGE(in.good(), file << " is missing");
+    std::string const golden{std::istreambuf_iterator<char>(in), {}};
+    if (strokes == golden) return;
+    std::size_t at = 0, line = 1;
+    while (at < std::min(strokes.size(), golden.size()) && strokes[at] == golden[at]) line += strokes[at++] == '\n';
+    auto const line_of = [&](std::string const& s) {
+        auto const from = at == 0 ? 0 : s.rfind('\n', at - 1) + 1;
+        return s.substr(from, s.find('\n', from) - from);
+    };
+    FAIL(file << ":" << line << "\n  golden: " << line_of(golden) << "\n  now:    " << line_of(strokes));
+}
+
+Plan two_bars() {
+    Passage p;
+    p.title = "Two bars";
+    using enum BeamPart;
+    sample::add_bar(p, {{"C4", 1, "Mi-", "i"}, {"F#4", 0.5, "-o", "o", false, 0, {begin}}, {"G4", 0.5, "", "", false, 0, {end}}, {nullptr, 1}, {"A4", 1, "bel", "ɛ", true}});
+    sample::add_bar(p, {{"A4", 2, ""}, {"D4", 2, "so-", "o", false, 0, {}, false, false, true}});
+    p.staff.measures.back().right = Barline::final;
+    auto singer = sample::singer();
+    std::erase_if(singer.vowels, [](auto const& v) { return v.vowel.base == U'a' || v.vowel.base == U'u'; });
+    return sample::plan_of(p, singer, parse_pitch_range("C4..A4"));
+}
+
+} // namespace
+
+TEST_CASE("golden: passage sheet of two bars") {
+    compare("passage_sheet", chart::lay_out(two_bars(), {.kind = chart::Kind::passage_sheet}, sample::FixedMeasurer{}));
+}
+
+TEST_CASE("golden: pitch-by-vowel plan of a sixth") {
+    compare("pitch_by_vowel", chart::lay_out(two_bars(), {.kind = chart::Kind::pitch_by_vowel}, sample::FixedMeasurer{}));
+}
