@@ -117,7 +117,7 @@ Aligned align(std::vector<Nucleus> const& nuclei, Word const& word, std::vector<
         for (auto const& piece : pieces[s]) {
             auto const& nucleus = nuclei[piece.nucleus];
             if (piece.role == 0) {
-                Nucleus one{{}, piece.sound, {}, nucleus.optional, nucleus.stressed};
+                Nucleus one{{}, piece.sound, {}, nucleus.optional, nucleus.stressed, nucleus.secondary};
                 for (auto const& other : pieces[s]) {
                     if (other.nucleus != piece.nucleus) continue;
                     if (other.role < 0) one.before.push_back(other.sound);
@@ -129,7 +129,7 @@ Aligned align(std::vector<Nucleus> const& nuclei, Word const& word, std::vector<
         if (here.empty() && !pieces[s].empty()) { // only glides: the first becomes the vowel
             auto sound = pieces[s].front().sound;
             sound.vowel = full(sound.vowel);
-            Nucleus one{{}, sound, {}, false, false};
+            Nucleus one{{}, sound, {}};
             for (std::size_t i = 1; i < pieces[s].size(); ++i) one.after.push_back(pieces[s][i].sound);
             here.push_back(one);
         }
@@ -139,13 +139,13 @@ Aligned align(std::vector<Nucleus> const& nuclei, Word const& word, std::vector<
         }
         // Nothing sounds here: take the letters at their word.
         for (std::size_t i = syllables[s].from; i < syllables[s].to && !out.syllables[s]; ++i)
-            if (auto const vowel = letter_vowel(word[i].base, language)) out.syllables[s] = Nucleus{{}, {*vowel, i}, {}, false, false};
+            if (auto const vowel = letter_vowel(word[i].base, language)) out.syllables[s] = Nucleus{{}, {*vowel, i}, {}};
         if (!restored_e(word, syllables[s], language)) {
             regular = false;
             out.guessed[s] = true;
         }
         if (!out.syllables[s]) { // no vowel letter: the neutral vowel carries the consonants
-            out.syllables[s] = Nucleus{{}, {vowel_of("ə"), syllables[s].from}, {}, false, false};
+            out.syllables[s] = Nucleus{{}, {vowel_of("ə"), syllables[s].from}, {}};
         }
     }
     if (!regular)

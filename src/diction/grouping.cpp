@@ -28,7 +28,7 @@ std::vector<Nucleus> gather(std::vector<Phone> const& phones, std::span<std::str
         auto const& phone = phones[i];
         bool const vowel_next = i + 1 < phones.size() && phones[i + 1].vowel && !phones[i + 1].vowel->glide;
         if (!phone.vowel) {
-            if (phone.syllabic) out.push_back({{}, {vowel_of("ə"), 0}, {}, false, false});
+            if (phone.syllabic) out.push_back({{}, {vowel_of("ə"), 0}, {}});
             auto const glide = consonant_glide(phone);
             if (glide && vowel_next) before.push_back({*glide, 0});
             else if (glide && after_vowel && out.back().after.empty()) out.back().after.push_back({*glide, 0});
@@ -50,7 +50,7 @@ std::vector<Nucleus> gather(std::vector<Phone> const& phones, std::span<std::str
             continue;
         }
         vowel.glide = false;
-        out.push_back({std::move(before), {vowel, 0}, {}, false, phone.stress == 2});
+        out.push_back({std::move(before), {vowel, 0}, {}, false, phone.stress == 2, phone.stress == 1});
         before.clear();
         after_vowel = true;
     }

@@ -129,7 +129,7 @@ Sounds italian(Word const& word) {
             before.push_back({glide_of(word[i].base == U'u' ? "u" : "i"), i});
             continue;
         }
-        Nucleus nucleus{std::move(before), {plain(word[i].base), i}, {}, false, stress.letter == i};
+        Nucleus nucleus{std::move(before), {plain(word[i].base), i}, {}, false, stress.letter == i, false};
         before.clear();
         if (nucleus.stressed && stress.open == true && word[i].base == U'e') nucleus.held.vowel = vowel_of("ɛ");
         if (nucleus.stressed && stress.open == true && word[i].base == U'o') nucleus.held.vowel = vowel_of("ɔ");

@@ -56,7 +56,7 @@ Sounds latin(Word const& word) {
     std::string_view const spelled = plain_letters;
     if (spelled == "cui" || spelled == "huic") { // one syllable, u held
         std::size_t const u = spelled.find('u');
-        out.nuclei.push_back({{}, {vowel_of("u"), u}, {{glide_of("i"), u + 1}}, false, true});
+        out.nuclei.push_back({{}, {vowel_of("u"), u}, {{glide_of("i"), u + 1}}, false, true, false});
         return out;
     }
     std::vector<Sound> before;
@@ -76,7 +76,7 @@ Sounds latin(Word const& word) {
             before.push_back({glide_of(u_glide ? "u" : "i"), i});
             continue;
         }
-        Nucleus nucleus{std::move(before), {*v, i}, {}, false, false};
+        Nucleus nucleus{std::move(before), {*v, i}, {}};
         before.clear();
         char32_t const next = base(i + 1);
         bool const digraph = (base(i) == U'a' || base(i) == U'o') && next == U'e' && !apart(i + 1) && word[i + 1].mark != mark::macron &&
@@ -96,7 +96,7 @@ Sounds latin(Word const& word) {
     }
     if (out.nuclei.empty() && !before.empty()) { // "i" alone
         before.front().vowel.glide = false;
-        out.nuclei.push_back({{}, before.front(), {}, false, false});
+        out.nuclei.push_back({{}, before.front(), {}});
     }
     return out;
 }

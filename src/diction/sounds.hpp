@@ -24,6 +24,7 @@ struct Nucleus {
     std::vector<Sound> after;  ///< glide out of it
     bool optional = false;     ///< French final e muet
     bool stressed = false;
+    bool secondary = false;    ///< a weaker stress, as on the second part of a compound
 
     /// Dictionary notation: held vowel and falling glide, "au̯".
     std::string ipa() const;
