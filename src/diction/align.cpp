@@ -63,10 +63,9 @@ bool restored_e(Word const& word, LetterRange range, Language language) {
 
 Nucleus meet(std::vector<Nucleus> const& nuclei, Language language) {
     std::vector<Nucleus> kept;
-    for (std::size_t i = 0; i < nuclei.size(); ++i) {
-        bool const mute = language == Language::french && nuclei[i].held.vowel.base == U'ə' && i + 1 < nuclei.size();
-        if (!mute) kept.push_back(nuclei[i]);
-    }
+    for (auto const& nucleus : nuclei)
+        if (language != Language::french || nucleus.held.vowel.base != U'ə') kept.push_back(nucleus);
+    if (kept.empty()) kept.push_back(nuclei.back());
     std::size_t held = 0;
     for (std::size_t i = 1; i < kept.size(); ++i)
         if (weight(kept[i]) >= weight(kept[held])) held = i;

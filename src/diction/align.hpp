@@ -26,7 +26,7 @@ struct Aligned {
 Aligned align(std::vector<Nucleus> const& nuclei, Word const& word, std::vector<LetterRange> const& syllables, Language language);
 
 /// Several vowels on one note: the stressed, else the most sonorous is held, the later of two equals; those
-/// before and after it pass. French e muet falls before a vowel.
+/// before and after it pass. French e muet falls beside another vowel.
 Nucleus meet(std::vector<Nucleus> const& nuclei, Language language);
 
 } // namespace vowelway::diction

@@ -54,7 +54,7 @@ struct German {
             if (i < offset || !from(i - offset).starts_with(stem.letters)) continue;
             if (one_of(at(i - offset + stem.letters.size()), stem.unless_followed_by)) continue;
             // A stem that begins with its vowel must not be the tail of a cluster of vowels.
-            if (offset == 0 && i > 0 && vowel(i - 1)) continue;
+            if (offset == 0 && i > 0 && (vowel(i - 1) || at(i - 1) == 'v')) continue;
             auto const vowel = vowel_of(stem.vowel);
             if (stem.letters[offset] != at(i)) continue;
             nucleus.held.vowel = vowel;
@@ -89,7 +89,8 @@ struct German {
         bool const prefix = i > 0 && one_of(at(i - 1), "gb") && (i == 1 || consonant(i - 2) || before(i - 1).ends_with("e")) && vowels_follow(i + 1);
         bool const after_stress = k > 0 && (nuclei[k - 1].stressed || nuclei[k - 1].secondary) && !foreign();
         bool const ending = k + 1 == nuclei.size() && k > 0 &&
-                            (from(i) == "e" || from(i) == "en" || from(i) == "em" || from(i) == "es" || from(i) == "et" || from(i) == "el");
+                            (from(i) == "e" || from(i) == "en" || from(i) == "em" || from(i) == "es" || from(i) == "et" || from(i) == "el" || from(i) == "est");
+        if (k > 0 && at(i + 1) == 'r' && vowel(i + 2)) v = vowel_of("ə"); // Ma-le-rei, Li-te-ra-tur
         bool const joint = (at(i + 1) == 'n' && one_of(at(i + 2), "bfhlmprwv")) || (at(i + 1) == 's' && one_of(at(i + 2), "bfghklmnrwvz")) ||
                            (at(i + 1) == 'l' && one_of(at(i + 2), "hnrwzs"));
         if (prefix && at(i + 1) != 'r' && !any(from(i - 1), {"gen", "best", "geo", "ges"})) v = vowel_of("ə");

@@ -45,7 +45,7 @@ inline constexpr GermanStem german_stems[] = {
     {"schenk", "ɛ"}, {"denk", "ɛ"}, {"engel", "ɛ"}, {"ende", "ɛ", "rnmst"}, {"entz", "ɛ"}, {"mensch", "ɛ"}, {"spende", "ɛ"}, {"zettel", "ɛ"}, {"kerker", "ɛ"},
     {"perl", "ɛ"}, {"kerz", "ɛ"}, {"merk", "ɛ"}, {"terr", "ɛ"}, {"germ", "ɛ"}, {"pers", "ɛ"}, {"perf", "ɛ"}, {"perm", "ɛ"}, {"perz", "ɛ"}, {"term", "ɛ"},
     {"enz", "ɛ"}, {"ekt", "ɛ"}, {"ensi", "ɛ"}, {"enti", "ɛ"}, {"ental", "ɛ"}, {"entar", "ɛ"}, {"ment", "ɛ"}, {"nerv", "ɛ"}, {"lerch", "ɛ"}, {"fels", "ɛ"},
-    {"sender", "ɛ"}, {"expert", "ɛ"}, {"pert", "ɛ"}, {"erker", "ɛ"}, {"erfolg", "ɛ"}, {"ergi", "ɛ"}, {"ernte", "ɛ"}, {"kern", "ɛ"}, {"ext", "ɛ"}, {"best", "ɛ"},
+    {"sender", "ɛ"}, {"expert", "ɛ"}, {"pert", "ɛ"}, {"erker", "ɛ"}, {"erfolg", "ɛ"}, {"ergi", "ɛ"}, {"ernte", "ɛ"}, {"kern", "ɛ"}, {"ext", "ɛ"},
     {"becken", "ɛ"}, {"ex", "ɛ"},
     // i
     {"vierz", "ɪ"}, {"viert", "ɪ"}, {"wider", "i"}, {"kritik", "i"},
