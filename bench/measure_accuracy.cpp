@@ -136,11 +136,21 @@ void mixed_vowels(std::vector<Token> const& tokens, Condition const& c) {
             sound = low.samples;
         }
         if (c.t60 > 0) sound = make::in_room(sound, 16000, c.t60, 0, random);
+        auto const pause = make::white(8000, random); // what the microphone hears before and after
+        double const noise_size = std::sqrt(make::power(sound) * std::pow(10, -c.snr_db / 10));
         sound = make::with_noise(std::move(sound), c.snr_db, random);
         auto const m = means.at({t.group, t.ipa});
         Expectation e{{{{hertz(m[0]), 0.18}, {hertz(m[1]), 0.15}, {hertz(m[2]), 0.12}}}, hertz(spacing_of(t.group))};
         FormantOptions options;
         options.kind = c.kind;
+        double most = 1e-12;
+        for (double v : sound) most = std::max(most, std::abs(v));
+        auto const scaled_pause = make::scaled(pause, 1.0);
+        double pause_most = 0;
+        for (double v : pause) pause_most = std::max(pause_most, std::abs(v));
+        auto noise = average_spectrum(scaled_pause, hertz(16000));
+        for (auto& p : noise.power) p *= std::pow(pause_most * noise_size * 0.3 / most, 2);
+        options.noise = &noise;
         if (c.kind == ProbeKind::sung) options.fo = hertz(c.fo);
         tally.add(read_formants(make::scaled(sound), hertz(16000), e, options), t.formants);
     }

@@ -14,7 +14,6 @@ namespace {
 using Complex = std::complex<double>;
 using RowMatrix = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
 constexpr double pi = std::numbers::pi;
-constexpr double weight_memory = 0.0013; // s
 constexpr double ridge = 1e-9;           // of the trace: keeps digital silence and pure tones solvable
 
 Pole pole_at(Complex z, Frequency rate) {
@@ -72,20 +71,16 @@ Predictor predict(std::span<double const> r, int order, Frequency rate) {
 WeightedMoments::WeightedMoments(int order)
     : order_(order), moments_(static_cast<std::size_t>((order + 1) * (order + 1)), 0.0) {}
 
-void WeightedMoments::add(std::span<double const> x, Frequency rate) {
+void WeightedMoments::add(std::span<double const> x, std::span<double const> weights) {
     auto const p = static_cast<std::size_t>(order_);
-    auto const memory = std::max<std::size_t>(static_cast<std::size_t>(std::lround(weight_memory * in_hertz(rate))), p / 2);
-    auto const first = std::max(p, memory);
-    if (x.size() <= first) return;
-    auto const rows = static_cast<Eigen::Index>(x.size() - first);
-    Eigen::MatrixXd delayed(rows, order_ + 1);
-    double energy = 0;
-    for (std::size_t n = first - memory; n < first; ++n) energy += x[n] * x[n];
-    for (std::size_t n = first; n < x.size(); ++n) {
-        double const weight = std::sqrt(std::max(energy, 0.0));
+    std::vector<std::size_t> used;
+    for (std::size_t n = p; n < x.size(); ++n)
+        if (weights[n] > 0) used.push_back(n);
+    Eigen::MatrixXd delayed(static_cast<Eigen::Index>(used.size()), order_ + 1);
+    for (std::size_t i = 0; i < used.size(); ++i) {
+        double const weight = std::sqrt(weights[used[i]]);
         for (std::size_t k = 0; k <= p; ++k)
-            delayed(static_cast<Eigen::Index>(n - first), static_cast<Eigen::Index>(k)) = weight * x[n - k];
-        energy += x[n] * x[n] - x[n - memory] * x[n - memory];
+            delayed(static_cast<Eigen::Index>(i), static_cast<Eigen::Index>(k)) = weight * x[used[i] - k];
     }
     Eigen::Map<RowMatrix>(moments_.data(), order_ + 1, order_ + 1) += delayed.transpose() * delayed;
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "analysis/looks.hpp"
 
+#include "analysis/epochs.hpp"
 #include "analysis/resample.hpp"
 
 #include <algorithm>
@@ -11,6 +12,7 @@ namespace {
 
 constexpr int most_blocks = 8;
 constexpr double floor_left = 0.05;  // of a bin's power, at least, after the noise is taken off
+constexpr double closed_share = 0.45; // of a period, counted from the closure
 constexpr double emphasis = 0.97;    // first difference against the slope of a voiced source
 
 int order_needed(std::vector<LookSetting> const& settings, Frequency ceiling) {
@@ -61,7 +63,8 @@ Looks look_at_noise(std::span<float const> steady, Frequency rate, std::vector<L
     return looks;
 }
 
-Looks look_at_pulses(std::span<float const> steady, Frequency rate, std::vector<LookSetting> const& settings) {
+Looks look_at_pulses(std::span<float const> steady, Frequency rate, std::vector<LookSetting> const& settings,
+                     FormantOptions const& options) {
     Looks looks;
     looks.frames = static_cast<int>(std::max(1.0, std::floor(static_cast<double>(steady.size()) / in_hertz(rate) /
                                                              in_seconds(spectrum_frame) * 2 - 1)));
@@ -69,6 +72,8 @@ Looks look_at_pulses(std::span<float const> steady, Frequency rate, std::vector<
         int const order = order_needed(settings, ceiling);
         auto sound = resample(steady, rate, ceiling * 2.0);
         for (std::size_t n = sound.samples.size(); n-- > 1;) sound.samples[n] -= emphasis * sound.samples[n - 1];
+        auto const epochs = find_epochs(sound.samples, sound.rate, options.fo);
+        auto const weights = closed_phase_weights(sound.samples, sound.rate, epochs, closed_share);
         auto const pieces = std::clamp<std::size_t>(
             static_cast<std::size_t>(static_cast<double>(sound.samples.size()) / in_hertz(sound.rate) / 0.06), 1,
             most_blocks);
@@ -76,7 +81,8 @@ Looks look_at_pulses(std::span<float const> steady, Frequency rate, std::vector<
         WeightedMoments whole(order);
         for (std::size_t b = 0; b < pieces; ++b) {
             auto const from = b * sound.samples.size() / pieces, to = (b + 1) * sound.samples.size() / pieces;
-            blocks[b].add(std::span(sound.samples).subspan(from, to - from), sound.rate);
+            blocks[b].add(std::span(sound.samples).subspan(from, to - from),
+                          std::span(weights).subspan(from, to - from));
             whole += blocks[b];
         }
         if (whole.empty()) continue;
@@ -97,7 +103,7 @@ Looks look_at_pulses(std::span<float const> steady, Frequency rate, std::vector<
 Looks look(std::span<float const> steady, Frequency rate, std::vector<LookSetting> const& settings,
            FormantOptions const& options) {
     return options.kind == ProbeKind::whisper ? look_at_noise(steady, rate, settings, options)
-                                              : look_at_pulses(steady, rate, settings);
+                                              : look_at_pulses(steady, rate, settings, options);
 }
 
 double variance_of_centre(Look const& look, Pole const& pole, double noise_seconds) {

@@ -1,54 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/analysis/spectrum.hpp"
 
-#include "analysis/fft.hpp"
+#include "analysis/frames.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace vowelway {
 namespace {
-
-/// The frames of one sound: their window, where they begin, and the transform of each.
-class Frames {
-  public:
-    Frames(std::span<float const> samples, Frequency rate) : samples_(samples) {
-        auto const wanted = static_cast<std::size_t>(std::lround(in_seconds(spectrum_frame) * in_hertz(rate)));
-        length_ = std::max<std::size_t>(std::min(wanted, samples.size()), 2);
-        hop_ = std::max<std::size_t>(length_ / 2, 1);
-        padded_ = fast_length(2 * length_);
-        window_.resize(length_);
-        double energy = 0;
-        for (std::size_t n = 0; n < length_; ++n) {
-            double const turn = 2 * std::numbers::pi * (static_cast<double>(n) + 0.5) / static_cast<double>(length_);
-            window_[n] = 0.54 - 0.46 * std::cos(turn);
-            energy += window_[n] * window_[n];
-        }
-        for (auto& w : window_) w /= std::sqrt(energy);
-        buffer_.resize(padded_);
-        bin_ = rate / static_cast<double>(padded_);
-    }
-
-    std::size_t count() const { return samples_.size() < length_ ? 1 : 1 + (samples_.size() - length_) / hop_; }
-    PowerSpectrum empty() const { return {std::vector<double>(padded_ / 2 + 1, 0.0), bin_, 0}; }
-
-    void add_to(PowerSpectrum& sum, std::size_t frame) {
-        auto const from = frame * hop_;
-        for (std::size_t n = 0; n < length_; ++n)
-            buffer_[n] = from + n < samples_.size() ? window_[n] * static_cast<double>(samples_[from + n]) : 0;
-        auto const& bins = fft_.forward(buffer_);
-        for (std::size_t k = 0; k < sum.power.size(); ++k) sum.power[k] += std::norm(bins[k]);
-        ++sum.frames;
-    }
-
-  private:
-    std::span<float const> samples_;
-    std::size_t length_ = 0, hop_ = 0, padded_ = 0;
-    Frequency bin_;
-    std::vector<double> window_, buffer_;
-    RealFft fft_;
-};
 
 void divide(PowerSpectrum& spectrum, int frames) {
     for (auto& p : spectrum.power) p /= std::max(frames, 1);

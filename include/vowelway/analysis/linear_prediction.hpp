@@ -34,16 +34,13 @@ std::vector<double> band_autocorrelation(PowerSpectrum const& spectrum, Frequenc
 /// stops at a lower order when the rest is predicted exactly.
 Predictor predict(std::span<double const> autocorrelation, int order, Frequency rate);
 
-/// Prediction of the covariance kind with a weight for each sample, so that the moments of excitation
-/// count less. The weight is the energy of the 1.3 ms before the sample: low just when the folds close,
-/// high while the resonances ring (stabilised weighted linear prediction: Magi, Pohjalainen, Backstrom &
-/// Alku, Speech Communication 51, 2009, 401).
-/// Holds the sums for all orders up to `order`; sums of several pieces add.
+/// Prediction of the covariance kind with a weight >= 0 for each sample, so that the moments of excitation
+/// count less. Holds the sums for all orders up to `order`; sums of several pieces add.
 class WeightedMoments {
   public:
     explicit WeightedMoments(int order);
 
-    void add(std::span<double const> samples, Frequency rate);
+    void add(std::span<double const> samples, std::span<double const> weights);
     WeightedMoments& operator+=(WeightedMoments const& other);
     /// 1 <= order <= the one given. Poles may lie outside the unit circle.
     Predictor predict(int order, Frequency rate) const;

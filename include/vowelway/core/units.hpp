@@ -21,6 +21,12 @@ constexpr Duration seconds(double value) { return value * boost::units::si::seco
 constexpr Length centimetres(double value) { return value * 0.01 * boost::units::si::metres; }
 constexpr Area square_centimetres(double value) { return value * 1e-4 * boost::units::si::square_metre; }
 
+/// From one moment to another, start <= end.
+struct TimeSpan {
+    Duration start, end;
+    Duration length() const { return end - start; }
+};
+
 constexpr double in_hertz(Frequency f) { return f.value(); }
 constexpr double in_seconds(Duration t) { return t.value(); }
 constexpr double in_centimetres(Length l) { return l.value() * 100; }

@@ -12,11 +12,6 @@
 
 namespace vowelway {
 
-/// From one moment of a recording to another.
-struct TimeSpan {
-    Duration start, end;
-};
-
 /// What was found while reading, complete once reading is over.
 struct AudioFacts {
     std::string format;  ///< container and coding, "mov / aac"

@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: MIT
+#include "analysis/epochs.hpp"
+
+#include "vowelway/analysis/linear_prediction.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace vowelway {
+namespace {
+
+constexpr double weight_memory = 0.0013; // s
+constexpr double just_after = 0.0003;    // s
+constexpr double longest_ringing = 0.012; // s
+constexpr double creak_gap = 0.008;       // s: no two pulses of a creak are nearer
+constexpr double stands_out = 4.0;        // times the local root mean square
+
+/// The largest value of each neighbourhood of +-reach samples.
+std::vector<std::size_t> peaks_apart(std::vector<double> const& e, std::size_t reach) {
+    std::vector<std::size_t> found;
+    for (std::size_t n = 0; n < e.size();) {
+        auto const end = std::min(e.size(), n + reach + 1);
+        auto const top = static_cast<std::size_t>(std::max_element(e.begin() + static_cast<std::ptrdiff_t>(n),
+                                                                   e.begin() + static_cast<std::ptrdiff_t>(end)) -
+                                                  e.begin());
+        auto const low = top > reach ? top - reach : 0;
+        bool const higher_before = std::any_of(e.begin() + static_cast<std::ptrdiff_t>(low),
+                                               e.begin() + static_cast<std::ptrdiff_t>(top),
+                                               [&](double v) { return v > e[top]; });
+        if (top == n || !higher_before) {
+            if (!higher_before && e[top] > 0) found.push_back(top);
+            n = top + reach + 1;
+        } else {
+            n = top;
+        }
+    }
+    return found;
+}
+
+} // namespace
+
+std::vector<double> residual(std::span<double const> x, Frequency rate) {
+    int const order = static_cast<int>(std::lround(in_hertz(rate) / 1000)) + 2;
+    std::vector<double> r(static_cast<std::size_t>(order) + 1, 0.0);
+    for (std::size_t k = 0; k < r.size(); ++k)
+        for (std::size_t n = k; n < x.size(); ++n) r[k] += x[n] * x[n - k];
+    std::vector<double> e(x.size(), 0.0);
+    if (r[0] <= 0) return e;
+    r[0] *= 1 + 1e-9;
+    auto const a = predict(r, order, rate).a;
+    double skew = 0;
+    for (std::size_t n = a.size(); n < x.size(); ++n) {
+        for (std::size_t k = 0; k < a.size(); ++k) e[n] += a[k] * x[n - k];
+        skew += e[n] * e[n] * e[n];
+    }
+    if (skew < 0)
+        for (auto& v : e) v = -v;
+    return e;
+}
+
+std::vector<std::size_t> find_epochs(std::span<double const> sound, Frequency rate, std::optional<Frequency> fo) {
+    auto const e = residual(sound, rate);
+    double const gap = fo ? 0.6 * in_hertz(rate) / in_hertz(*fo) : creak_gap * in_hertz(rate);
+    auto found = peaks_apart(e, static_cast<std::size_t>(std::max(1.0, gap)));
+    if (fo) return found;
+    double mean = 0;
+    for (double v : e) mean += v * v;
+    double const level = std::sqrt(mean / static_cast<double>(std::max<std::size_t>(e.size(), 1)));
+    std::erase_if(found, [&](std::size_t n) { return e[n] < stands_out * level; });
+    return found;
+}
+
+std::vector<double> closed_phase_weights(std::span<double const> x, Frequency rate,
+                                         std::vector<std::size_t> const& epochs, double closed) {
+    auto const memory = static_cast<std::size_t>(std::max(2.0, std::round(weight_memory * in_hertz(rate))));
+    std::vector<double> weights(x.size(), 0.0);
+    double energy = 0;
+    for (std::size_t n = 0; n < x.size(); ++n) {
+        weights[n] = n >= memory ? std::max(energy, 0.0) : 0.0;
+        energy += x[n] * x[n] - (n >= memory ? x[n - memory] * x[n - memory] : 0.0);
+    }
+    if (epochs.size() < 3) return weights;
+    std::vector<bool> kept(x.size(), false);
+    auto const after = static_cast<std::size_t>(std::ceil(just_after * in_hertz(rate)));
+    for (std::size_t i = 0; i + 1 < epochs.size(); ++i) {
+        double const way = std::min(closed * static_cast<double>(epochs[i + 1] - epochs[i]),
+                                    longest_ringing * in_hertz(rate));
+        auto const end = std::min(x.size(), epochs[i] + static_cast<std::size_t>(way));
+        for (std::size_t n = epochs[i] + after; n < end; ++n) kept[n] = true;
+    }
+    for (std::size_t n = 0; n < x.size(); ++n)
+        if (!kept[n]) weights[n] = 0;
+    return weights;
+}
+
+} // namespace vowelway

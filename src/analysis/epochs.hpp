@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: MIT
+// The moments when the folds close. Private to the analysis layer.
+#pragma once
+
+#include "vowelway/core/units.hpp"
+
+#include <cstddef>
+#include <optional>
+#include <span>
+#include <vector>
+
+namespace vowelway {
+
+/// Prediction error of a plain prediction over the whole piece, signed so that its peaks point up: what
+/// excites the tract, roughly.
+std::vector<double> residual(std::span<double const> sound, Frequency rate);
+
+/// Samples at which the prediction error of `sound` peaks, in order: one in a period of `fo`, or, without
+/// it (creak), wherever a peak stands out from its surroundings.
+std::vector<std::size_t> find_epochs(std::span<double const> sound, Frequency rate, std::optional<Frequency> fo);
+
+/// A weight for each sample: the energy of the 1.3 ms before it, kept only in the closed phase, from just
+/// after an epoch to `closed` of the way to the next (at most 12 ms). Without epochs, the energy alone.
+/// Energy: stabilised weighted linear prediction (C. Magi, J. Pohjalainen, T. Backstrom & P. Alku, Speech
+/// Communication 51, 2009, 401). Closed phase: M. Airaksinen, T. Raitio, B. Story & P. Alku, IEEE/ACM Trans.
+/// Audio Speech Lang. Process. 22 (2014) 596.
+std::vector<double> closed_phase_weights(std::span<double const> sound, Frequency rate,
+                                         std::vector<std::size_t> const& epochs, double closed);
+
+} // namespace vowelway

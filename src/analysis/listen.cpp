@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: MIT
+#include "vowelway/analysis/listen.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace vowelway {
+namespace {
+
+constexpr double step = 0.010;      // s, of the level
+constexpr double page_length = 30;  // s
+constexpr double guard = 0.05;      // s around a sound that are not counted as pause
+constexpr double lowest_level = -120, histogram_step = 0.5; // dB
+constexpr std::size_t histogram_size = 240;
+
+double decibels(double power) { return 10 * std::log10(std::max(power, 1e-12)); }
+
+/// Level in each step, of what lies above 100 Hz (second-order high-pass: rumble and handling do not count), then the
+/// greatest of five neighbours, so that the pauses between the pulses of a creak do not count as silence.
+std::vector<double> levels_of(std::span<float const> x, double rate) {
+    double const w = std::tan(std::numbers::pi * 100 / rate), norm = 1 / (1 + std::numbers::sqrt2 * w + w * w);
+    double const b1 = 2 * (w * w - 1) * norm, b2 = (1 - std::numbers::sqrt2 * w + w * w) * norm;
+    auto const length = static_cast<std::size_t>(std::lround(step * rate));
+    std::vector<double> raw(x.size() / length, 0.0);
+    double s1 = 0, s2 = 0;
+    for (std::size_t n = 0; n < raw.size() * length; ++n) {
+        double const s0 = static_cast<double>(x[n]) - b1 * s1 - b2 * s2;
+        double const y = norm * (s0 - 2 * s1 + s2);
+        s2 = s1;
+        s1 = s0;
+        raw[n / length] += y * y;
+    }
+    std::vector<double> levels(raw.size());
+    for (std::size_t i = 0; i < raw.size(); ++i) {
+        auto const from = i < 2 ? 0 : i - 2, to = std::min(raw.size(), i + 3);
+        levels[i] = decibels(*std::max_element(raw.begin() + static_cast<std::ptrdiff_t>(from),
+                                               raw.begin() + static_cast<std::ptrdiff_t>(to)) /
+                             static_cast<double>(length));
+    }
+    return levels;
+}
+
+double level_at(std::vector<int> const& histogram, double share) {
+    double total = 0, run = 0;
+    for (int c : histogram) total += c;
+    for (std::size_t k = 0; k < histogram.size(); ++k) {
+        run += histogram[k];
+        if (run >= share * total) return lowest_level + histogram_step * (static_cast<double>(k) + 0.5);
+    }
+    return lowest_level;
+}
+
+std::vector<int> histogram_of(std::vector<double> const& levels) {
+    std::vector<int> histogram(histogram_size, 0);
+    for (double l : levels) {
+        double const k = std::clamp((l - lowest_level) / histogram_step, 0.0, static_cast<double>(histogram_size - 1));
+        ++histogram[static_cast<std::size_t>(k)];
+    }
+    return histogram;
+}
+
+struct Run {
+    std::size_t from, to; // steps
+};
+
+/// Runs of steps above the threshold, short gaps closed, clicks left out.
+std::vector<Run> sounding_runs(std::vector<double> const& levels, double threshold) {
+    auto const gap = static_cast<std::size_t>(in_seconds(longest_gap) / step);
+    auto const least = static_cast<std::size_t>(in_seconds(shortest_stretch) / step);
+    std::vector<Run> runs;
+    for (std::size_t i = 0; i < levels.size(); ++i) {
+        if (levels[i] < threshold) continue;
+        if (!runs.empty() && i - runs.back().to <= gap) runs.back().to = i + 1;
+        else runs.push_back({i, i + 1});
+    }
+    std::erase_if(runs, [&](Run const& r) { return r.to - r.from < least; });
+    return runs;
+}
+
+} // namespace
+
+Listener::Listener(Frequency rate, std::vector<TimeSpan> cues)
+    : rate_(rate), cues_(std::move(cues)), histogram_(histogram_size, 0) {}
+
+bool Listener::hear(std::span<float const> samples) {
+    page_.insert(page_.end(), samples.begin(), samples.end());
+    while (!overfull_ && static_cast<double>(page_.size()) >= page_length * in_hertz(rate_)) turn_page(false);
+    return !overfull_;
+}
+
+void Listener::keep(std::size_t from, std::size_t to) {
+    auto const count = to - from;
+    kept_ += count;
+    if (static_cast<double>(kept_) > in_seconds(most_sound) * in_hertz(rate_)) {
+        overfull_ = true;
+        return;
+    }
+    auto const begin = page_.begin() + static_cast<std::ptrdiff_t>(from);
+    auto const end = page_.begin() + static_cast<std::ptrdiff_t>(to);
+    auto const start = seconds(static_cast<double>(page_start_ + from) / in_hertz(rate_));
+    if (!heard_.stretches.empty()) { // goes on from the page before
+        auto& last = heard_.stretches.back();
+        if (std::abs(in_seconds(last.start + last.length() - start)) < 0.5 / in_hertz(rate_) && cues_.empty()) {
+            last.samples.insert(last.samples.end(), begin, end);
+            return;
+        }
+    }
+    heard_.stretches.push_back({{begin, end}, rate_, start});
+}
+
+void Listener::turn_page(bool last) {
+    double const hz = in_hertz(rate_);
+    auto const length = static_cast<std::size_t>(std::lround(step * hz));
+    auto levels = levels_of(page_, hz);
+    if (!last && !levels.empty()) { // cut at the softest moment of the last third
+        auto const third = levels.begin() + static_cast<std::ptrdiff_t>(levels.size() * 2 / 3);
+        levels.erase(std::min_element(third, levels.end()) + 1, levels.end());
+    }
+    auto const here = histogram_of(levels);
+    for (std::size_t k = 0; k < here.size(); ++k) histogram_[k] += here[k];
+    // A page that is all sound has no floor of its own.
+    double const floor = std::min(level_at(here, 0.10), level_at(histogram_, 0.10));
+    double const loudest = std::max(level_at(here, 0.95), floor);
+    double const threshold = std::max(floor + std::clamp(0.35 * (loudest - floor), 5.0, 15.0), silence.value);
+    auto const runs = loudest - floor < least_contrast.value ? std::vector<Run>{} : sounding_runs(levels, threshold);
+
+    auto const page_end = last ? page_.size() : levels.size() * length;
+    if (cues_.empty()) {
+        for (auto const& r : runs) keep(r.from * length, std::min(r.to * length, page_end));
+    } else {
+        for (auto const& cue : cues_) {
+            auto const from = std::max(in_seconds(cue.start) * hz - static_cast<double>(page_start_), 0.0);
+            auto const to = std::min(in_seconds(cue.end) * hz - static_cast<double>(page_start_), static_cast<double>(page_end));
+            if (to <= from) continue;
+            bool const goes_on = from == 0 && page_start_ > 0 && !heard_.stretches.empty() &&
+                                 heard_.stretches.back().start >= cue.start - seconds(1 / hz);
+            auto const f = static_cast<std::size_t>(from), t = static_cast<std::size_t>(to);
+            if (goes_on) heard_.stretches.back().samples.insert(heard_.stretches.back().samples.end(),
+                                                                page_.begin() + static_cast<std::ptrdiff_t>(f),
+                                                                page_.begin() + static_cast<std::ptrdiff_t>(t));
+            else keep(f, t);
+        }
+    }
+
+    // The pauses: steps below the threshold and away from any sound.
+    auto const away = static_cast<std::size_t>(guard / step);
+    std::vector<bool> pause(levels.size(), !runs.empty());
+    for (std::size_t i = 0; i < levels.size(); ++i)
+        if (levels[i] >= threshold)
+            for (std::size_t j = i < away ? 0 : i - away; j < std::min(levels.size(), i + away + 1); ++j) pause[j] = false;
+    for (std::size_t i = 0; i < levels.size();) {
+        auto end = i;
+        while (end < levels.size() && pause[end]) ++end;
+        if (static_cast<double>(end - i) * step >= 0.1) {
+            auto const piece = std::span(page_).subspan(i * length, std::min(end - i, std::size_t{500}) * length);
+            auto const spectrum = average_spectrum(piece, rate_);
+            std::vector<PowerSpectrum> both{spectrum};
+            if (heard_.noise) both.push_back(*heard_.noise);
+            heard_.noise = pooled(both);
+        }
+        i = std::max(end, i + 1);
+    }
+
+    page_.erase(page_.begin(), page_.begin() + static_cast<std::ptrdiff_t>(page_end));
+    page_start_ += page_end;
+}
+
+Heard Listener::finish() {
+    heard_.length = seconds(static_cast<double>(page_start_ + page_.size()) / in_hertz(rate_));
+    if (!page_.empty() && !overfull_) turn_page(true);
+    heard_.floor = {level_at(histogram_, 0.10)};
+    heard_.loudest = {level_at(histogram_, 0.95)};
+    heard_.stands_out = heard_.loudest - heard_.floor >= least_contrast;
+    return std::move(heard_);
+}
+
+} // namespace vowelway
