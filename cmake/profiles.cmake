@@ -1,22 +1,31 @@
-# The average voices of profiles/*.yaml become texts within the library: no path is ever looked for.
-file(GLOB profile_files CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/profiles/*.yaml)
-set_property(DIRECTORY ${PROJECT_SOURCE_DIR} APPEND PROPERTY CMAKE_CONFIGURE_DEPENDS ${profile_files})
-set(profile_entries "")
-foreach(file ${profile_files})
-  get_filename_component(name ${file} NAME_WE)
-  file(READ ${file} content)
-  string(APPEND profile_entries "    {\"${name}\", R\"yaml(${content})yaml\"},\n")
-endforeach()
-file(CONFIGURE OUTPUT ${PROJECT_BINARY_DIR}/generated/built_in_texts.cpp @ONLY CONTENT [[
-// Made by cmake/profiles.cmake from profiles/*.yaml.
-#include "io/profile/built_in_texts.hpp"
+# The average voices and the techniques become texts within the library: no path is ever looked for.
+function(list_texts folder entries)
+  file(GLOB files CONFIGURE_DEPENDS ${folder}/*.yaml)
+  set_property(DIRECTORY ${PROJECT_SOURCE_DIR} APPEND PROPERTY CMAKE_CONFIGURE_DEPENDS ${files})
+  set(list "")
+  foreach(file ${files})
+    get_filename_component(name ${file} NAME_WE)
+    file(READ ${file} content)
+    string(APPEND list "    {\"${name}\", R\"yaml(${content})yaml\"},\n")
+  endforeach()
+  set(${entries} "${list}" PARENT_SCOPE)
+endfunction()
 
-namespace vowelway::profile {
+list_texts(${PROJECT_SOURCE_DIR}/profiles profile_entries)
+list_texts(${PROJECT_SOURCE_DIR}/profiles/techniques technique_entries)
+file(CONFIGURE OUTPUT ${PROJECT_BINARY_DIR}/generated/built_in_texts.cpp @ONLY CONTENT [[
+// Made by cmake/profiles.cmake from profiles/*.yaml and profiles/techniques/*.yaml.
+#include "io/built_in_texts.hpp"
+
+namespace vowelway {
 namespace {
-constexpr BuiltInText texts[] = {
+constexpr BuiltInText voices[] = {
 @profile_entries@};
+constexpr BuiltInText techniques[] = {
+@technique_entries@};
 }
-std::span<BuiltInText const> built_in_texts() { return texts; }
-} // namespace vowelway::profile
+std::span<BuiltInText const> built_in_voice_texts() { return voices; }
+std::span<BuiltInText const> built_in_technique_texts() { return techniques; }
+} // namespace vowelway
 ]])
 target_sources(vowelway_io PRIVATE ${PROJECT_BINARY_DIR}/generated/built_in_texts.cpp)

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/io/profile/built_in.hpp"
 
-#include "io/profile/built_in_texts.hpp"
+#include "io/built_in_texts.hpp"
 #include "vowelway/io/profile/read_profile.hpp"
 
 #include <algorithm>
@@ -11,7 +11,7 @@ namespace vowelway {
 
 Singer built_in_voice(VoiceType type) {
     auto const name = std::string(to_string(type));
-    auto const texts = profile::built_in_texts();
+    auto const texts = built_in_voice_texts();
     auto const found = std::find_if(texts.begin(), texts.end(), [&](auto const& text) { return text.name == name; });
     if (found == texts.end()) throw InputError("there is no average voice \"" + name + "\"", "give a profile of the singer");
     return parse_profile(std::string(found->yaml), "built-in profile " + name).singer;

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: MIT
+// profiles/*.yaml and profiles/techniques/*.yaml as texts within the program; the source file is made by
+// cmake/profiles.cmake. Private to the layer.
+#pragma once
+
+#include <span>
+#include <string_view>
+
+namespace vowelway {
+
+struct BuiltInText {
+    std::string_view name, yaml;
+};
+std::span<BuiltInText const> built_in_voice_texts();
+std::span<BuiltInText const> built_in_technique_texts();
+
+} // namespace vowelway
