@@ -7,6 +7,7 @@
 #include "vowelway/diction/sing_words.hpp"
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/score/read_score.hpp"
+#include "vowelway/io/technique/read_technique.hpp"
 #include "vowelway/io/write_file.hpp"
 #include "vowelway/plan/make_plan.hpp"
 #include "vowelway/report/plan_report.hpp"
@@ -27,7 +28,7 @@ namespace fs = std::filesystem;
 
 struct Options {
     std::string score, singer, range, part, language, technique = "classical", a4, vowels, words, paper = "a4", as = "table";
-    int verse = 0;
+    int verse = 0, draws = 100;
     double transpose = 0;
     bool grey = false;
     std::vector<std::string> outputs;
@@ -107,6 +108,8 @@ void run(Options const& o) {
     check_outputs(o);
     if (o.score.empty() && o.range.empty()) throw CLI::RequiredError("a SCORE or --range");
     PlanRequest request;
+    request.technique = find_technique(o.technique);
+    request.draws = o.draws;
     Remarks remarks;
     request.singer = find_singer(o.singer, remarks);
     auto const tuning = tuning_of(o, request.singer);
@@ -135,6 +138,7 @@ void add_plan(CLI::App& app) {
     command->add_option("--words", o->words, "your own pronunciations, YAML")->type_name("FILE");
     command->add_option("--transpose", o->transpose, "semitones up (or down, negative)")->check(CLI::Range(-36.0, 36.0));
     command->add_option("--technique", o->technique, "classical, belt, choral, or a YAML file")->capture_default_str();
+    command->add_option("--draws", o->draws, "draws over the deviations, for the certainty of each advice")->check(CLI::Range(0, 10000))->capture_default_str();
     command->add_option("--a4", o->a4, "tuning of A4 (default: the profile's, else 440 Hz)")->type_name("HZ");
     command->add_option("-o,--output", o->outputs, fmt::format("file to write, by its ending: {}; - for standard output; may be repeated", forms))->type_name("FILE")->allow_extra_args(false);
     command->add_option("--as", o->as, "form on standard output")->check(CLI::IsMember({"table", "csv", "json"}))->capture_default_str();

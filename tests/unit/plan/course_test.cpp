@@ -10,11 +10,11 @@ using namespace vowelway;
 
 namespace {
 
-double cheapest_by_brute_force(ShapeGrid const& grid, std::vector<ShapeCosts const*> const& costs, std::vector<StepCost> const& steps) {
-    std::vector<std::size_t> course(costs.size(), 0);
+double cheapest_by_brute_force(ShapeGrid const& grid, std::vector<CourseNote> const& notes) {
+    std::vector<std::size_t> course(notes.size(), 0);
     double best = 1e300;
     for (;;) {
-        best = std::min(best, cost_of_course(grid, costs, steps, course));
+        best = std::min(best, cost_of_course(grid, notes, course));
         std::size_t n = 0;
         while (n < course.size() && ++course[n] == grid.size()) course[n++] = 0;
         if (n == course.size()) return best;
@@ -29,38 +29,40 @@ TEST_CASE("the course found is the cheapest of all courses, on 300 random passag
     std::uniform_real_distribution<float> cost(0, 1), step(0, 0.4f);
     for (int round = 0; round < 300; ++round) {
         CAPTURE(round);
-        std::vector<ShapeCosts> tables(4, ShapeCosts(grid.size()));
-        std::vector<ShapeCosts const*> costs;
-        std::vector<StepCost> steps;
-        for (auto& table : tables) {
-            for (auto& c : table) c = cost(random) < 0.15f ? out_of_reach : cost(random);
-            table[grid.home()] = cost(random); // home is always in reach
-            costs.push_back(&table);
-            steps.push_back({step(random), step(random)});
+        std::vector<ShapeCosts> heard(4, ShapeCosts(grid.size())), fixed = heard;
+        std::vector<CourseNote> notes;
+        for (std::size_t n = 0; n < 4; ++n) {
+            for (auto& c : heard[n]) c = cost(random);
+            for (auto& c : fixed[n]) c = cost(random) < 0.15f ? out_of_reach : cost(random);
+            fixed[n][grid.home()] = cost(random); // home is always in reach
+            notes.push_back({&heard[n], &fixed[n], cost(random), {step(random), step(random)}});
         }
-        auto const course = best_course(grid, costs, steps);
-        CHECK(cost_of_course(grid, costs, steps, course) == doctest::Approx(cheapest_by_brute_force(grid, costs, steps)).epsilon(1e-4));
+        auto const course = best_course(grid, notes);
+        CHECK(cost_of_course(grid, notes, course) == doctest::Approx(cheapest_by_brute_force(grid, notes)).epsilon(1e-4));
     }
 }
 
 TEST_CASE("nothing to gain: the course stays at home, whatever the step costs") {
     ShapeGrid const grid;
     ShapeCosts const flat(grid.size(), 0.5f);
-    std::vector<ShapeCosts const*> const costs(50, &flat);
     for (float step : {0.0f, 0.1f}) {
-        std::vector<StepCost> const steps(50, StepCost{step, step});
-        for (auto s : best_course(grid, costs, steps)) CHECK(s == grid.home());
+        std::vector<CourseNote> const notes(50, CourseNote{&flat, &flat, 1, {step, step}});
+        for (auto s : best_course(grid, notes)) CHECK(s == grid.home());
     }
 }
 
 TEST_CASE("a single expensive home among many: moving is weighed against staying") {
     ShapeGrid const grid{-2, 2, 0, 0};
+    ShapeCosts const nothing(grid.size(), 0.0f);
     ShapeCosts flat(grid.size(), 1.0f), high(grid.size(), 1.0f);
     flat[grid.home()] = 0;
     high[grid.at(2, 0)] = 0;
-    std::vector<ShapeCosts const*> const costs{&flat, &high, &flat};
-    auto const moves = best_course(grid, costs, std::vector<StepCost>(3, StepCost{0.2f, 0}));
-    CHECK(moves[1] == grid.at(2, 0)); // 4 semitones there and back cost 0.8, staying costs 1
-    auto const stays = best_course(grid, costs, std::vector<StepCost>(3, StepCost{0.3f, 0}));
-    CHECK(stays[1] == grid.home()); // 1.2 against 1
+    auto const passage = [&](float step, float length) {
+        std::vector<CourseNote> notes;
+        for (auto const* heard : {&flat, &high, &flat}) notes.push_back({heard, &nothing, length, {step, 0}});
+        return notes;
+    };
+    CHECK(best_course(grid, passage(0.2f, 1))[1] == grid.at(2, 0)); // 4 semitones there and back cost 0.8, staying costs 1
+    CHECK(best_course(grid, passage(0.3f, 1))[1] == grid.home());   // 1.2 against 1
+    CHECK(best_course(grid, passage(0.2f, 0.5f))[1] == grid.home()); // a short note is not worth the way
 }
