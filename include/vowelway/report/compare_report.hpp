@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+// Singers compared, and one singer described, as text, CSV and JSON. The fields are told in docs/comparing.md.
+#pragma once
+
+#include "vowelway/plan/compare.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace vowelway {
+
+std::string comparison_text(Comparison const& comparison);
+/// One row a vowel and singer; RFC 4180.
+std::string comparison_csv(Comparison const& comparison);
+std::string comparison_json(Comparison const& comparison);
+
+/// What `profile show` says: nothing here is computed by the reports.
+struct SingerPicture {
+    Singer singer;
+    std::optional<TractLength> tract;
+    std::vector<Placement> among; ///< nearest voice type first
+    Remarks remarks;
+};
+std::string singer_text(SingerPicture const& picture);
+std::string singer_json(SingerPicture const& picture);
+
+} // namespace vowelway

@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: MIT
+// vowelway compare: turning points and meetings of several singers or voice types.
+#include "cli/commands.hpp"
+#include "cli/remarks.hpp"
+#include "vowelway/core/error.hpp"
+#include "vowelway/io/profile/built_in.hpp"
+#include "vowelway/io/write_file.hpp"
+#include "vowelway/report/compare_report.hpp"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <filesystem>
+#include <iostream>
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace vowelway::cli {
+
+namespace {
+
+struct Settings {
+    std::vector<std::string> singers, outputs;
+    std::string vowels, as = "table";
+    bool voices = false;
+};
+
+constexpr std::size_t most_singers = 32;
+
+std::string form(Comparison const& comparison, std::string const& as) {
+    if (as == "json" || as == ".json") return comparison_json(comparison);
+    if (as == "csv" || as == ".csv") return comparison_csv(comparison);
+    return comparison_text(comparison);
+}
+
+void run(Settings const& settings) {
+    for (auto const& output : settings.outputs) {
+        auto const extension = std::filesystem::path(output).extension();
+        if (output != "-" && extension != ".txt" && extension != ".csv" && extension != ".json")
+            throw CLI::ValidationError("--output", output + " has no known ending; use one of .txt .csv .json");
+    }
+    auto names = settings.singers;
+    if (settings.voices)
+        for (auto const voice : all_voice_types) names.emplace_back(to_string(voice));
+    if (names.size() < 2) throw CLI::RequiredError("two singers, or --voices");
+    if (names.size() > most_singers) throw CLI::ValidationError("SINGER", fmt::format("more than {} singers", most_singers));
+
+    Remarks remarks;
+    std::vector<ComparedSinger> singers;
+    for (auto const& name : names) {
+        ComparedSinger one{find_singer(name, remarks), std::nullopt};
+        if (!one.singer.average && one.singer.voice != VoiceType::other) one.reference = built_in_voice(one.singer.voice);
+        singers.push_back(std::move(one));
+    }
+    auto comparison = compare_singers(std::move(singers), settings.vowels.empty() ? std::vector<Vowel>{} : parse_vowels(settings.vowels));
+    comparison.remarks.insert(comparison.remarks.begin(), remarks.begin(), remarks.end());
+    print_remarks(comparison.remarks);
+    if (settings.outputs.empty()) std::cout << form(comparison, settings.as);
+    for (auto const& output : settings.outputs) {
+        if (output == "-") {
+            std::cout << form(comparison, settings.as);
+            continue;
+        }
+        write_file(output, form(comparison, std::filesystem::path(output).extension().string()));
+        std::cerr << "wrote " << output << "\n";
+    }
+}
+
+} // namespace
+
+void add_compare(CLI::App& app) {
+    auto* command = app.add_subcommand("compare", "Where the vowels of several singers or voice types turn, and where they differ");
+    auto settings = std::make_shared<Settings>();
+    command->add_option("SINGER", settings->singers, "profiles or voice types, two or more");
+    command->add_flag("--voices", settings->voices, "all average voices (besides those named)");
+    command->add_option("--vowels", settings->vowels, "only these, \"i e a o u\" (IPA or X-SAMPA)");
+    command->add_option("-o,--output", settings->outputs, "file to write, by its ending: .txt .csv .json; - for standard output; may be repeated")
+        ->type_name("FILE")->allow_extra_args(false);
+    command->add_option("--as", settings->as, "form on standard output")->check(CLI::IsMember({"table", "csv", "json"}))->capture_default_str();
+    command->footer("Example: vowelway compare me.yaml tenor baritone\n         vowelway compare --voices --vowels \"i a u\" -o voices.csv");
+    command->callback([settings] { run(*settings); });
+}
+
+} // namespace vowelway::cli
