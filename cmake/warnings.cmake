@@ -6,7 +6,7 @@ target_compile_options(vowelway_flags INTERFACE
   -Wconversion        # a silent narrowing is a wrong number on paper
   -Wno-sign-conversion  # containers count in size_t, music in int: the casts would hide the code
   -Wno-restrict       # GCC 12 reports std::string concatenation falsely (GCC bug 105651)
-  -Wnon-virtual-dtor -Woverloaded-virtual -Wnull-dereference -Wduplicated-cond -Wlogical-op
+  -Wnon-virtual-dtor -Woverloaded-virtual -Wduplicated-cond -Wlogical-op
   $<$<CONFIG:Debug>:-Og>)
 if(VOWELWAY_SANITIZE)
   target_compile_options(vowelway_flags INTERFACE
