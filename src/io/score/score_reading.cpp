@@ -37,6 +37,7 @@ void read_header(pugi::xml_node root, Passage& passage) {
         if (creator.attribute("type").value() == std::string_view("composer") && passage.composer.empty())
             passage.composer = joined_lines(creator.child_value());
     if (passage.composer.empty()) passage.composer = other;
+    if (passage.title.empty()) passage.title = joined_lines(root.child("credit").child_value("credit-words"));
 }
 
 /// A male voice written at the pitch of the treble clef, or the other way round.
@@ -123,11 +124,13 @@ ScoreReading read_music(XmlSource const& source, ScoreOptions const& options) {
     auto const shift = interval_for_key(options.transpose_semitones, fifths);
     auto sung = sing(source, line, time, options, shift, remarks);
     if (sung.notes.empty())
-        throw InputError("part \"" + passage.part + "\" has no notes to sing", "choose another part with --part", {source.file(), 0, 0, {}});
+        throw InputError("part \"" + passage.part + "\" has no notes to sing",
+                         infos.size() > 1 ? "choose another part with --part" : "it holds only rests, or notes without pitch",
+                         {source.file(), 0, 0, {}});
     if (std::none_of(sung.notes.begin(), sung.notes.end(), [](SungNote const& n) { return !n.syllables.empty() || n.hummed || n.typed_ipa; }))
         remarks.push_back({Remark::Kind::assumed, "the part has no words: the vowels are unknown"});
     if (part.early_backups > 0)
-        remarks.push_back({Remark::Kind::assumed, std::to_string(part.early_backups) + " steps back before the start of a bar are cut at its start"});
+        remarks.push_back({Remark::Kind::assumed, "bars where a <backup> leads before their start are read from their start: " + std::to_string(part.early_backups)});
     set_dynamics(sung, part, line, time);
     auto staff_shift = shift;
     staff_shift.semitones -= 12 * std::round(shift.semitones / 12);

@@ -48,8 +48,9 @@ class Singer {
             into_bar_ + length < bar.nominal + time_tolerance) {
             offset_ = into_bar_; // the second half of a split bar
         } else {
-            // A pick-up counts from where its bar would begin.
-            bool const pickup = i == 0 && bar.nominal > 0 && length < bar.nominal - time_tolerance;
+            // A pick-up counts from where its bar would begin. The score says that it is one (MusicXML 4.0,
+            // "implicit"; number 0 in older files): a short bar 1 may just be incomplete.
+            bool const pickup = i == 0 && (bar.implicit || bar.number == "0") && bar.nominal > 0 && length < bar.nominal - time_tolerance;
             offset_ = pickup ? bar.nominal - length : 0;
             if (!bar.number.empty()) printed_ = bar.number;
         }

@@ -312,7 +312,7 @@ VoiceLine choose_line(XmlSource const& source, Part const& part, int voice, Scor
     else if (verse_index < lines.phonetic.size()) phonetic = lines.phonetic[verse_index];
 
     auto const voices = voices_of(part, out.verse);
-    if (voices.empty()) throw InputError("the part has no notes", "choose another part with --part", {source.file(), 0, 0, {}});
+    if (voices.empty()) throw InputError("part \"" + (part.info.name.empty() ? part.info.id : part.info.name) + "\" is empty", "choose another part with --part", {source.file(), 0, 0, {}});
     Weaver const weaver(out.verse, phonetic);
     auto main = std::max_element(voices.begin(), voices.end(), [](Voice const& a, Voice const& b) {
         return a.words != b.words ? a.words < b.words : a.words == 0 && a.notes < b.notes;

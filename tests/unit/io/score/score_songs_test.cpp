@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: MIT
+// Real songs. The readings were taken from the printed page of each (the notation itself), not from the program.
+#include "vowelway/io/score/read_score.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <filesystem>
+#include <string>
+
+using namespace vowelway;
+
+namespace {
+
+std::filesystem::path const songs = std::filesystem::path(VOWELWAY_SOURCE_DIR) / "tests/data/scores/lieder";
+
+ScoreOptions choose(std::string part, int verse = 0) {
+    ScoreOptions out;
+    out.part = std::move(part);
+    out.verse = verse;
+    return out;
+}
+
+std::string words(Passage const& passage) {
+    std::string out;
+    for (auto const& note : passage.notes)
+        for (auto const& syllable : note.syllables) {
+            out += syllable.text;
+            if (syllable.part == Syllable::Part::single || syllable.part == Syllable::Part::end) out += ' ';
+        }
+    return out;
+}
+
+bool remarked(Passage const& passage, std::string_view text) {
+    return std::any_of(passage.remarks.begin(), passage.remarks.end(),
+                       [&](Remark const& r) { return r.text.find(text) != std::string::npos; });
+}
+
+} // namespace
+
+TEST_CASE("words join to a text; verse numbers and full stops under rests are no syllables") {
+    auto const passage = read_score(songs / "cornelius_wiegenlied.mxl");
+    CHECK(words(passage).starts_with("Vöglein fliegt dem Nestchen zu, hat sich müd' geflogen; Schifflein sucht "));
+    CHECK(passage.title == "Wiegenlied");
+    CHECK(passage.composer == "Peter Cornelius");
+    CHECK(passage.part == "Voice");
+    CHECK(remarked(passage, "verse 1 of 3"));
+    CHECK(words(read_score(songs / "cornelius_wiegenlied.mxl", choose("", 2))).size() > 100);
+    CHECK_THROWS_AS(read_score(songs / "cornelius_wiegenlied.mxl", choose("", 4)), InputError);
+}
+
+TEST_CASE("a verse is followed from voice to voice on its staff") {
+    // Soprano, bars 2 to 4: the words of the first voice go on in the second.
+    auto const passage = read_score(songs / "brahms_magdalena.mxl", choose("soprano"));
+    CHECK(words(passage).starts_with("An dem österlichen Tag Maria Magdalena ging zu dem Grab; was fand sie in dem Grabe stehn? "));
+    CHECK(read_score(songs / "brahms_magdalena.mxl", choose("4")).part == "Bass");
+    CHECK_THROWS_WITH_AS(read_score(songs / "brahms_magdalena.mxl", choose("flute")), doctest::Contains("1 \"Soprano\", 2 \"Alto\""), InputError);
+}
+
+TEST_CASE("every note of a song has its place on the staff, in time order") {
+    for (auto const* name : {"brahms_magdalena.mxl", "cornelius_wiegenlied.mxl", "reichardt_vaters_klage.mxl", "satie_omnibus.mxl",
+                             "tegner_betlehems_stjarna.mxl"}) {
+        CAPTURE(name);
+        auto const passage = read_score(songs / name);
+        std::size_t next = 0;
+        for (auto const& measure : passage.staff.measures) {
+            double end = 0;
+            for (auto const& event : measure.events) {
+                CHECK(event.onset >= end - 1e-6);
+                end = event.onset + event.length;
+                CHECK(end <= measure.length + 1e-6);
+                if (!event.sung) continue;
+                CHECK(*event.sung < passage.notes.size());
+                if (*event.sung == next) ++next; // a fresh note; otherwise a tie or a grace note
+                else CHECK((*event.sung + 1 == next || event.grace));
+            }
+        }
+        CHECK(next == passage.notes.size());
+        for (std::size_t i = 1; i < passage.notes.size(); ++i)
+            CHECK(passage.notes[i].start >= passage.notes[i - 1].start + passage.notes[i - 1].length - seconds(1e-9));
+    }
+}
+
+TEST_CASE("a line an octave above the singer's range is noticed") {
+    ScoreOptions options;
+    options.singer_range = parse_pitch_range("G2..E4"); // a baritone's
+    auto const passage = read_score(songs / "reichardt_vaters_klage.mxl", options);
+    CHECK(remarked(passage, "--transpose -12"));
+    options.transpose_semitones = -12;
+    CHECK_FALSE(remarked(read_score(songs / "reichardt_vaters_klage.mxl", options), "--transpose"));
+    options.transpose_semitones = 0;
+    options.singer_range = parse_pitch_range("C4..A5"); // a soprano's
+    CHECK_FALSE(remarked(read_score(songs / "reichardt_vaters_klage.mxl", options), "--transpose"));
+}
