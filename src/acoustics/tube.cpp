@@ -97,7 +97,7 @@ double lossless_phase(Tube const& t, double f) {
 } // namespace
 
 double frequency_of(Complex pole) { return pole.imag() / (2 * pi); }
-double bandwidth_of(Complex pole) { return -pole.real() / pi; }
+double bandwidth_of(Complex pole) { return 0.0 - pole.real() / pi; } // never -0
 Complex pole_at(double frequency, double bandwidth) { return {-pi * bandwidth, 2 * pi * frequency}; }
 
 Complex denominator(Tube const& t, Complex s) {

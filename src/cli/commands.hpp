@@ -11,7 +11,11 @@ namespace vowelway::cli {
 // Each adds its subcommand to `app`, with help and an example, and the callback that runs it. A callback
 // throws InputError for bad input (exit code 3) and CLI::Error for a bad command line (exit code 2).
 
+void add_compare(CLI::App& app);
+void add_measure(CLI::App& app);
 void add_plan(CLI::App& app);
+void add_profile(CLI::App& app);
+void add_tract(CLI::App& app);
 void add_words(CLI::App& app);
 
 } // namespace vowelway::cli
