@@ -50,7 +50,15 @@ int main(int argc, char** argv) {
         if (tab == std::string::npos) continue;
         auto const word = line.substr(0, tab);
         if (half != "all" && (half == "test") != folding::in_test_half(word)) continue;
-        lexicon[word].push_back(line.substr(tab + 1));
+        auto const phones = line.substr(tab + 1);
+        lexicon[word].push_back(phones);
+        // English "ɪ ə" is one vowel in "near" and two in "Acadian": the lexicon does not say which.
+        std::string_view const pair = "ɪ ə";
+        auto const joint = phones.rfind(pair);
+        if (*language == Language::english && joint != std::string::npos) {
+            auto apart = phones;
+            lexicon[word].push_back(apart.replace(joint, pair.size(), "i.ə"));
+        }
     }
     std::string text;
     for (auto const& [word, alternatives] : lexicon) text += word + "\n";

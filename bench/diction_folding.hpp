@@ -62,7 +62,10 @@ inline bool falls(char32_t a, char32_t b, Language language) {
 
 inline Nuclei nuclei(std::string_view phones_text, Language language) {
     Nuclei out;
-    auto const phones = diction::phones(phones_text);
+    std::string text; // blanks only separate phones; a dot is a syllable border
+    for (char c : phones_text)
+        if (c != ' ') text += c;
+    auto const phones = diction::phones(text);
     auto const is_vowel = [&](std::size_t i) { return i < phones.size() && phones[i].vowel && !phones[i].vowel->glide; };
     bool open = false; // a nucleus that may still take a glide
     char32_t last = 0;
@@ -73,7 +76,7 @@ inline Nuclei nuclei(std::string_view phones_text, Language language) {
             open = false;
         } else if (!p.vowel || p.vowel->glide) {
             char32_t const c = p.vowel ? p.vowel->base : p.text == "j" ? U'j' : p.text == "w" ? U'w' : 0;
-            if (open && c && !is_vowel(i + 1)) out.back() += glide(c);
+            if (open && c && (p.vowel || !is_vowel(i + 1))) out.back() += glide(c);
             open = false;
         } else if (open && falls(last, p.vowel->base, language)) {
             out.back() += glide(p.vowel->base);

@@ -1,8 +1,83 @@
 // SPDX-License-Identifier: MIT
+// English: the British standard without r after vowels, which the neutral stage pronunciation starts from.
+// Sources: D. Adams, A Handbook of Diction for Singers (1999); J. C. Wells, Accents of English (1982); from memory.
 #include "diction/grouping.hpp"
+#include "diction/synthesiser.hpp"
 
 namespace vowelway::diction {
 
-Sounds english(Word const& word) { return synthesised(word, Language::english); }
+namespace {
+constexpr std::string_view falling[] = {"aɪ", "aʊ", "eɪ", "ɔɪ", "əʊ", "oʊ", "iə", "eə", "ɛə", "ʊə", "ɔə"};
+
+bool consonant(Word const& word, std::size_t i) { return i < word.size() && is_letter(word[i].base) && !is_vowel_letter(word[i].base); }
+
+// A weak first a: neutral before one consonant (or a doubled one), full before two: "again", "accept"; "admire".
+void mend_first_a(Nucleus& first, Word const& word) {
+    std::size_t const i = first.held.letter;
+    bool const weak = !first.stressed && !first.secondary && first.after.empty() &&
+                      (first.held.vowel.base == U'a' || first.held.vowel.base == U'æ' || first.held.vowel.base == U'ə');
+    if (!weak || word[i].base != U'a' || !consonant(word, i + 1)) return;
+    bool const closed = consonant(word, i + 2) && word[i + 1].base != word[i + 2].base && word[i + 2].base != U'h' && word[i + 2].base != U'r' && word[i + 2].base != U'l';
+    first.held.vowel.base = closed ? U'æ' : U'ə';
+}
+
+// A written r after the vowel that no vowel follows: "heart", "ever", "fire".
+bool r_belongs(Nucleus const& nucleus, std::size_t limit, Word const& word) {
+    std::size_t i = (nucleus.after.empty() ? nucleus.held.letter : nucleus.after.back().letter) + 1;
+    while (i < limit && is_vowel_letter(word[i].base)) ++i;
+    if (i >= word.size() || word[i].base != U'r') return false;
+    while (i < word.size() && word[i].base == U'r') ++i;
+    bool const mute_e = i < word.size() && word[i].base == U'e' && (i + 1 == word.size() || (i + 2 == word.size() && (word[i + 1].base == U's' || word[i + 1].base == U'd')));
+    return i >= word.size() || !is_vowel_letter(word[i].base) || mute_e;
+}
+
+// Poets' contractions: the apostrophe stands for an e, "heav'n", "flow'r"; the two vowels share a note.
+bool contracted(Word const& word) {
+    std::size_t const n = word.size();
+    return n >= 4 && word[n - 2].base == U'\'' && (word[n - 1].base == U'n' || word[n - 1].base == U'r') && consonant(word, n - 3) && word[n - 3].base != U'n';
+}
+
+} // namespace
+
+Sounds english(Word const& written) {
+    Sounds out;
+    auto word = written;
+    bool const one_syllable_less = contracted(word);
+    if (one_syllable_less) word[word.size() - 2].base = U'e';
+    auto sounded = phones(Synthesiser::instance().ipa(lower(word), Language::english));
+    for (std::size_t i = 0; i < sounded.size(); ++i) {
+        if (!sounded[i].vowel) continue;
+        auto& v = *sounded[i].vowel;
+        bool const vowel_next = i + 1 < sounded.size() && sounded[i + 1].vowel;
+        if (v.base == U'ɐ') v.base = U'ə';
+        bool const weak_i = v.base == U'i' && sounded[i].stress == 0; // "A-ca-di-an"; stressed it is the vowel of near
+        if ((v.base == U'ɪ' || weak_i) && vowel_next && !(i > 0 && sounded[i - 1].vowel)) {
+            // a syllable of its own: "ma-te-ri-al"
+            v.base = U'i';
+            sounded[i + 1].boundary_before = true;
+        }
+    }
+    out.nuclei = gather(sounded, falling);
+    for (auto& nucleus : out.nuclei)
+        if (nucleus.held.vowel.base == U'i' && !nucleus.after.empty()) nucleus.held.vowel.base = U'ɪ';
+    place_on_letters(out.nuclei, word);
+    if (out.nuclei.size() > 1) mend_first_a(out.nuclei.front(), word);
+    // The last vowel of "happy" is i.
+    if (out.nuclei.size() > 1 && !sounded.empty() && out.nuclei.back().held.vowel.base == U'ɪ') {
+        std::size_t const i = out.nuclei.back().held.letter;
+        bool const last = i + 1 == word.size() || (i + 2 == word.size() && (word[i].base == U'e' || (word[i].base == U'i' && word[i + 1].base == U'e'))) ||
+                          (word[i].base == U'i' && i + 3 == word.size() && word[i + 1].base == U'e' && word[i + 2].base == U's');
+        if (last && word[i].base != U'e') out.nuclei.back().held.vowel.base = U'i';
+    }
+    if (one_syllable_less && out.nuclei.size() > 1) {
+        auto weak = out.nuclei.back().held;
+        weak.vowel.glide = true;
+        out.nuclei.pop_back();
+        out.nuclei.back().after.push_back(weak);
+    }
+    for (std::size_t k = 0; k < out.nuclei.size(); ++k)
+        out.nuclei[k].before_r = r_belongs(out.nuclei[k], k + 1 < out.nuclei.size() ? out.nuclei[k + 1].held.letter : word.size(), word);
+    return out;
+}
 
 } // namespace vowelway::diction

@@ -98,7 +98,8 @@ double place_on_letters(std::vector<Nucleus>& nuclei, Word const& word) {
     auto const vowel = [&](std::size_t i) { return i < m && is_vowel_letter(word[i].base); };
     auto const pass = [&](std::size_t i) {
         if (!vowel(i)) return 0.0;
-        if (word[i].base == U'e' && (i + 1 == m || (i + 2 == m && word[i + 1].base == U's'))) return 0.1;
+        bool const last_e = i + 1 == m || (i + 2 == m && word[i + 1].base == U's') || (i + 3 == m && word[i + 1].base == U'n' && word[i + 2].base == U't');
+        if (word[i].base == U'e' && !word[i].mark && last_e) return 0.1;
         if ((i > 0 && vowel(i - 1)) || vowel(i + 1)) return word[i].mark ? 0.5 : 0.25;
         if (word[i].base == U'e') return 0.5;
         return 1.0;
@@ -112,9 +113,11 @@ double place_on_letters(std::vector<Nucleus>& nuclei, Word const& word) {
             double const skip = cost[k][i - 1] + pass(i - 1);
             double take = far;
             if (k > 0) {
+                bool const nasal_letter = i < m && (((word[i].base == U'n' || word[i].base == U'm') && !vowel(i + 1)) || vowel(i));
+                double const nasal = nuclei[k - 1].held.vowel.nasal && !nasal_letter ? 0.6 : 0;
                 double const misfits = vowel(i - 1) ? misfit(word[i - 1].base, nuclei[k - 1].held.vowel)
                                                     : word[i - 1].base == U'w' || word[i - 1].base == U'j' ? 1.2 : 2.5;
-                take = cost[k - 1][i - 1] + misfits;
+                take = cost[k - 1][i - 1] + misfits + nasal;
             }
             cost[k][i] = std::min(skip, take);
             taken[k][i] = take < skip;
@@ -143,12 +146,18 @@ double place_on_letters(std::vector<Nucleus>& nuclei, Word const& word) {
             if (at + 1 < limit && vowel(at + 1)) ++at;
             sound.letter = at;
         }
-        for (auto& sound : nuclei[j].before) sound.letter = nuclei[j].held.letter;
+        // A glide into the vowel is written by the vowel letter before it, where there is one to spare.
+        std::size_t const least = j > 0 ? (nuclei[j - 1].after.empty() ? nuclei[j - 1].held.letter : nuclei[j - 1].after.back().letter) + 1 : 0;
+        std::size_t glide_at = nuclei[j].held.letter;
+        for (auto sound = nuclei[j].before.rbegin(); sound != nuclei[j].before.rend(); ++sound) {
+            if (glide_at > least && vowel(glide_at - 1)) --glide_at;
+            sound->letter = glide_at;
+        }
     }
     return worst;
 }
 
-std::vector<std::size_t> divide(std::vector<Nucleus> const& nuclei, Word const& word) {
+std::vector<std::size_t> divide(std::vector<Nucleus> const& nuclei, Word const& word, Language language) {
     std::vector<std::size_t> starts;
     auto const base = [&](std::size_t i) { return word[i].base; };
     for (std::size_t k = 0; k < nuclei.size(); ++k) {
@@ -170,10 +179,10 @@ std::vector<std::size_t> divide(std::vector<Nucleus> const& nuclei, Word const& 
             char32_t const before = cut > from ? base(cut - 1) : 0;
             bool const liquid = (last == U'l' || last == U'r') && std::u32string_view(U"bcdfgptv").find(before) != std::u32string_view::npos && before;
             bool const digraph = (last == U'h' && before && std::u32string_view(U"cpstgr").find(before) != std::u32string_view::npos) ||
-                                 (last == U'n' && before == U'g') || (last == U'c' && before == U's' && to > cut + 1 - 1 && (base(to) == U'e' || base(to) == U'i'));
+                                 (last == U'n' && before == U'g') || (last == U'c' && before == U's' && (base(to) == U'e' || base(to) == U'i'));
             if (liquid || digraph) --cut;
             if (digraph && last == U'h' && before == U'c' && cut > from && base(cut - 1) == U's') --cut;
-            if (last == U'\'' && cut > from) --cut;
+            if (language == Language::italian && cut > from && base(cut - 1) == U's' && base(cut) != U's') --cut;
         }
         starts.push_back(std::max(cut, starts.back()));
     }

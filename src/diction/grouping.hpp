@@ -20,7 +20,7 @@ double place_on_letters(std::vector<Nucleus>& nuclei, Word const& word);
 
 bool is_vowel_letter(char32_t base);
 /// For each nucleus the first letter of its syllable; the consonants between two vowels go to the
-/// following syllable as far as they can begin one.
-std::vector<std::size_t> divide(std::vector<Nucleus> const& nuclei, Word const& word);
+/// following syllable as far as they can begin one; in Italian s goes with the consonant after it.
+std::vector<std::size_t> divide(std::vector<Nucleus> const& nuclei, Word const& word, Language language);
 
 } // namespace vowelway::diction

@@ -170,6 +170,7 @@ std::vector<std::pair<Language, double>> signs(std::string_view word) {
     }
     if (greek_seen) out[greek] += 1;
     if (cyrillic_seen) out[russian] += 1;
+    if (word.ends_with('a') && (word.find("ä") != word.npos || word.find("ö") != word.npos || word.find("å") != word.npos)) out[swedish] += 0.5;
     if (ends(word, {"orum", "arum", "ibus", "mus", "tis", "um", "us", "ae"})) out[latin] += 0.4;
     if (ends(word, {"zione", "tà", "mento", "etto", "ello", "ella", "ando", "endo", "ché"})) out[italian] += 0.4;
     if (ends(word, {"ung", "keit", "heit", "chen", "lein", "sch", "cht", "st"})) out[german] += 0.3;

@@ -57,12 +57,28 @@ Reading read_word(std::string_view word, Language language, DictionOptions const
     return out;
 }
 
-SungVowel sung(Nucleus const& nucleus, Language, DictionOptions const&, VowelOrigin origin) {
+SungVowel sung(Nucleus const& nucleus, Language language, DictionOptions const& options, VowelOrigin origin) {
     SungVowel out;
     out.held = nucleus.held.vowel;
     for (auto const& sound : nucleus.before) out.before.push_back(sound.vowel);
     for (auto const& sound : nucleus.after) out.after.push_back(sound.vowel);
     out.origin = origin;
+    if (origin == VowelOrigin::override_) return out; // the teacher's own vowels stay as they are
+    auto& base = out.held.base;
+    switch (language) {
+    case Language::latin: // open throughout
+        if (base == U'e') base = U'ɛ';
+        if (base == U'o') base = U'ɔ';
+        break;
+    case Language::french: // e muet takes the lips of œ
+        if (base == U'ə') base = U'œ';
+        break;
+    case Language::english: // "go" is held on o
+        if (base == U'ə' && !out.after.empty() && out.after.front().base == U'ʊ') base = U'o';
+        if (options.r_colour && nucleus.before_r) (out.after.empty() ? out.held : out.after.back()).rhotic = true;
+        break;
+    default: break;
+    }
     return out;
 }
 
@@ -74,7 +90,7 @@ SungWord sing(std::string_view word, Language language, DictionOptions const& op
     out.doubt = reading.sounds.doubt;
     if (nuclei.empty()) out.doubt = "no vowel was found";
     out.guessed = !out.doubt.empty();
-    auto const starts = divide(nuclei, reading.letters);
+    auto const starts = divide(nuclei, reading.letters, language);
     for (std::size_t k = 0; k < nuclei.size(); ++k) {
         std::size_t const from = k == 0 ? 0 : reading.letters[starts[k]].from;
         std::size_t const to = k + 1 < nuclei.size() ? reading.letters[starts[k + 1]].from : word.size();
