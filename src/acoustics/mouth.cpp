@@ -78,11 +78,11 @@ Tube Mouth::shaped(GestureVector const& gesture) const {
     return t;
 }
 
-std::optional<Posture> Mouth::moved(Posture const& from, GestureVector const& gesture) const {
+std::optional<Posture> Mouth::moved(Posture const& from, GestureVector const& gesture, std::size_t poles) const {
     Posture out{gesture, shaped(gesture), {}};
     if (*std::min_element(out.tube.area.begin(), out.tube.area.end()) < narrowest) return std::nullopt;
-    for (auto const& pole : from.poles) {
-        auto const found = find_pole(out.tube, pole);
+    for (std::size_t k = 0; k < std::min(poles, from.poles.size()); ++k) {
+        auto const found = find_pole(out.tube, from.poles[k]);
         double const f = found ? frequency_of(*found) : 0;
         if (f < 100 || (!out.poles.empty() && f < frequency_of(out.poles.back()) + 20)) {
             if (out.poles.size() < 2) return std::nullopt;
@@ -146,6 +146,7 @@ std::optional<Posture> Mouth::towards(Posture const& from, double factor1, doubl
         return Eigen::Vector2d(target - Eigen::Vector2d(std::log(frequency_of(p.poles[0])), std::log(frequency_of(p.poles[1]))));
     };
     Posture now = from;
+    double left = miss_of(now).cwiseAbs().maxCoeff();
     for (int k = 0; k < most_steps; ++k) {
         auto const j = jacobian(now);
         Eigen::Vector2d wanted = miss_of(now);
@@ -156,10 +157,20 @@ std::optional<Posture> Mouth::towards(Posture const& from, double factor1, doubl
         for (std::size_t p = 0; p < 6; ++p) longest = std::max(longest, std::abs(gesture[p] - now.gesture[p]));
         if (double const share = 0.5 / longest; share < 1)
             for (std::size_t p = 0; p < 6; ++p) gesture[p] = std::lerp(now.gesture[p], gesture[p], share);
-        auto const next = moved(now, gesture);
+        auto next = moved(now, gesture, 2);
         if (!next) return std::nullopt;
-        now = *next;
-        if (miss_of(now).cwiseAbs().maxCoeff() < tolerance) return now;
+        double const remains = miss_of(*next).cwiseAbs().maxCoeff();
+        // No way on: every part that helps has come to its limit.
+        if (remains > 0.8 * left && remains > tolerance) return std::nullopt;
+        left = remains;
+        now = std::move(*next);
+        if (left >= tolerance) continue;
+        for (std::size_t n = 2; n < from.poles.size(); ++n) {
+            auto const found = find_pole(now.tube, from.poles[n]);
+            if (!found || frequency_of(*found) < frequency_of(now.poles.back()) + 20) break;
+            now.poles.push_back(*found);
+        }
+        return now;
     }
     return std::nullopt;
 }

@@ -26,9 +26,9 @@ class Mouth {
     Posture const& home() const { return home_; }
     /// The tube of a gesture.
     Tube shaped(GestureVector const& gesture) const;
-    /// The posture of a gesture, its poles followed from those of a near posture; nothing if one is lost or the
-    /// airway all but closes.
-    std::optional<Posture> moved(Posture const& from, GestureVector const& gesture) const;
+    /// The posture of a gesture, its first poles followed from those of a near posture; nothing if fR1 or fR2 is lost
+    /// or the airway all but closes.
+    std::optional<Posture> moved(Posture const& from, GestureVector const& gesture, std::size_t poles = 4) const;
     /// Relative change of fR1 and fR2 with each part of the gesture.
     using Jacobian = std::array<GestureVector, 2>;
     Jacobian jacobian(Posture const& at) const;

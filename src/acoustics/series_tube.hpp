@@ -9,7 +9,7 @@
 
 namespace vowelway::tube {
 
-inline constexpr int series_sections = 32, series_terms = 8;
+inline constexpr int series_sections = 24, series_terms = 8;
 using Series = std::array<double, series_terms>;
 
 /// Mean (geometric) area of a tract of this length: 2.1 cm² for 17 cm, and the same shape for others.

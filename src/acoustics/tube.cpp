@@ -47,30 +47,35 @@ Load load(Tube const& t, Complex s) {
     return {z, z * (-1.5 + (r + 0.5 * x) / (r + x))};
 }
 
-// One section's matrix [P U]lipward = [ch, -Z sh; -sh/Z, ch] [P U]glottisward. Sections of one length share it.
+// A product without the library's search for infinities, which costs as much as the product.
+inline Complex times(Complex const& a, Complex const& b) {
+    return {a.real() * b.real() - a.imag() * b.imag(), a.real() * b.imag() + a.imag() * b.real()};
+}
+
+// One section's matrix [P U]lipward = [ch, -Z sh; -sh/Z, ch] [P U]glottisward, Z = gamma rho c / A. With V = gamma rho c U
+// it is [P V]lipward = [ch, -sh/A; -A sh, ch] [P V]glottisward. Sections of one length share ch and sh.
 class Chain {
   public:
     Chain(Tube const& t, Complex s) : tube_(t), medium_(medium(t.loss, s)) {}
 
-    struct Step {
-        Complex ch, sh, z;
-    };
-    Step step(std::size_t i) {
-        if (tube_.length[i] != length_) {
-            length_ = tube_.length[i];
-            Complex const e = std::exp(medium_.sigma * (length_ / c)), back = 1.0 / e;
-            ch_ = 0.5 * (e + back);
-            sh_ = 0.5 * (e - back);
-        }
-        return {ch_, sh_, medium_.gamma * (rho * c / tube_.area[i])};
+    /// Makes ch and sh those of section i.
+    void at(std::size_t i) {
+        if (tube_.length[i] == length_) return;
+        length_ = tube_.length[i];
+        Complex const e = std::exp(medium_.sigma * (length_ / c)), back = 1.0 / e;
+        ch = 0.5 * (e + back);
+        sh = 0.5 * (e - back);
     }
-    Medium const& medium_here() const { return medium_; }
+    /// V over U.
+    Complex scale() const { return medium_.gamma * (rho * c); }
+    Complex sigma() const { return medium_.sigma; }
+
+    Complex ch, sh;
 
   private:
     Tube const& tube_;
     Medium medium_;
     double length_ = -1;
-    Complex ch_, sh_;
 };
 
 // Phase of the lossless tube at the lips; grows with frequency. A rotation along each section; at each joint the
@@ -102,14 +107,15 @@ Complex pole_at(double frequency, double bandwidth) { return {-pi * bandwidth, 2
 
 Complex denominator(Tube const& t, Complex s) {
     Chain chain(t, s);
-    Complex p = 1, u = 0;
+    Complex p = 1, v = 0;
     for (std::size_t i = 0; i < t.size(); ++i) {
-        auto const [ch, sh, z] = chain.step(i);
-        Complex const next = ch * p - z * sh * u;
-        u = ch * u - sh / z * p;
+        chain.at(i);
+        double const area = t.area[i];
+        Complex const next = times(chain.ch, p) - times(chain.sh, v) * (1 / area);
+        v = times(chain.ch, v) - times(chain.sh, p) * area;
         p = next;
     }
-    return p - load(t, s).impedance * u;
+    return p - load(t, s).impedance * v / chain.scale();
 }
 
 double lossless_resonance(Tube const& t, int n) {
@@ -154,7 +160,8 @@ std::optional<Complex> find_pole(Tube const& t, Complex guess) {
         before = s;
         d_before = d;
         s += step;
-        if (size < 0.02) return s;
+        // The next step would be shorter by a factor of thousands.
+        if (size < 0.5) return s;
         d = denominator(t, s);
     }
     return std::nullopt;
@@ -174,47 +181,50 @@ Complex input_impedance(Tube const& t, double f) {
     Complex const s(0, 2 * pi * f);
     Chain chain(t, s);
     // Backwards from the load: Z = (Zl ch + z sh)/(ch + Zl/z sh).
-    Complex p = load(t, s).impedance, u = 1;
+    Complex p = load(t, s).impedance, v = chain.scale();
     for (std::size_t i = t.size(); i-- > 0;) {
-        auto const [ch, sh, z] = chain.step(i);
-        Complex const next = ch * p + z * sh * u;
-        u = ch * u + sh / z * p;
+        chain.at(i);
+        double const area = t.area[i];
+        Complex const next = times(chain.ch, p) + times(chain.sh, v) * (1 / area);
+        v = times(chain.ch, v) + times(chain.sh, p) * area;
         p = next;
     }
-    return p / u;
+    return p / v * chain.scale();
 }
 
 void sensitivities(Tube const& t, Complex pole, std::vector<double>& by_area, std::vector<double>* by_length) {
     std::size_t const count = t.size();
     Chain chain(t, pole);
-    std::vector<Chain::Step> steps(count);
     std::vector<std::pair<Complex, Complex>> before(count + 1);
     before[0] = {1, 0};
     for (std::size_t i = 0; i < count; ++i) {
-        steps[i] = chain.step(i);
-        auto const& [ch, sh, z] = steps[i];
-        auto const& [p, u] = before[i];
-        before[i + 1] = {ch * p - z * sh * u, ch * u - sh / z * p};
+        chain.at(i);
+        auto const& [p, v] = before[i];
+        before[i + 1] = {times(chain.ch, p) - times(chain.sh, v) * (1 / t.area[i]), times(chain.ch, v) - times(chain.sh, p) * t.area[i]};
     }
     auto const lips = load(t, pole);
     Complex const nudge = pole * 1e-5;
     Complex const slope = (denominator(t, pole + nudge) - denominator(t, pole - nudge)) / (2.0 * nudge);
     // A change dD of the denominator moves the pole by -dD/slope, and ln F by the imaginary part of that over 2 pi F.
-    auto const relative = [&](Complex change) { return (-change / slope).imag() / pole.imag(); };
+    Complex const share = -1.0 / slope / pole.imag();
+    auto const relative = [&](Complex change) { return change.real() * share.imag() + change.imag() * share.real(); };
     by_area.resize(count);
     if (by_length) by_length->resize(count);
-    Complex a = 1, b = -lips.impedance; // what the rest of the chain does to (P, U)
+    Complex a = 1, b = -lips.impedance / chain.scale(); // what the rest of the chain does to (P, V)
     for (std::size_t i = count; i-- > 0;) {
-        auto const& [ch, sh, z] = steps[i];
-        auto const& [p, u] = before[i];
-        by_area[i] = relative(a * z * sh * u - b * sh / z * p);
-        if (by_length)
-            (*by_length)[i] = relative(chain.medium_here().sigma * (t.length[i] / c) * (a * (sh * p - z * ch * u) + b * (sh * u - ch / z * p)));
-        Complex const next = a * ch - b * sh / z;
-        b = b * ch - a * z * sh;
+        chain.at(i);
+        auto const& [p, v] = before[i];
+        double const area = t.area[i];
+        by_area[i] = relative(times(chain.sh, times(a, v) * (1 / area) - times(b, p) * area));
+        if (by_length) {
+            Complex const to_p = times(chain.sh, p) - times(chain.ch, v) * (1 / area), to_v = times(chain.sh, v) - times(chain.ch, p) * area;
+            (*by_length)[i] = relative(times(chain.sigma() * (t.length[i] / c), times(a, to_p) + times(b, to_v)));
+        }
+        Complex const next = times(a, chain.ch) - times(b, chain.sh) * area;
+        b = times(b, chain.ch) - times(a, chain.sh) * (1 / area);
         a = next;
     }
-    by_area[count - 1] += relative(-before[count].second * lips.by_log_area);
+    by_area[count - 1] += relative(-before[count].second / chain.scale() * lips.by_log_area);
 }
 
 } // namespace vowelway::tube

@@ -115,16 +115,15 @@ Vowel VowelSpace::name(HeardPlace const& place, std::size_t intended) const {
     auto const& own = entries_[intended];
     if (distance(place, own.spoken).value < unnoticed) return own.vowel;
     bool const rounded = is_rounded(own.vowel);
-    Candidate const* best = nullptr;
+    auto named = own.vowel;
     double least = std::numeric_limits<double>::infinity();
     for (auto const& candidate : candidates_) {
         double const cost = distance(place, candidate.place).value + candidate.penalty + (candidate.rounded != rounded ? rounding_penalty : 0);
         if (cost < least) {
             least = cost;
-            best = &candidate;
+            named = candidate.vowel;
         }
     }
-    auto named = best->vowel;
     named.nasal = own.vowel.nasal;
     named.rhotic = named.rhotic || own.vowel.rhotic;
     named.length = own.vowel.length;
