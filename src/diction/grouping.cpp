@@ -77,8 +77,23 @@ std::string_view commonly(char32_t letter) {
     }
 }
 
-double misfit(char32_t letter, Vowel const& vowel) {
+// The vowels that two letters write together.
+std::string_view together(char32_t first, char32_t second) {
+    struct Pair {
+        char32_t first, second;
+        std::string_view vowels;
+    };
+    static constexpr Pair pairs[] = {{U'a', U'i', "eɛaə"}, {U'a', U'y', "eɛa"}, {U'a', U'u', "oɔa"}, {U'e', U'i', "ɛeai"}, {U'e', U'u', "øœɔ"},
+                                     {U'o', U'u', "uaʊʌə"}, {U'o', U'i', "aɔ"}, {U'i', U'e', "iɪ"},  {U'o', U'o', "uʊ"},  {U'e', U'a', "iɛɪɑ"},
+                                     {U'e', U'e', "iɪe"},  {U'o', U'a', "əoɔ"},  {U'o', U'e', "øœe"}, {U'a', U'e', "ɛeɛ"}};
+    for (auto const& pair : pairs)
+        if (pair.first == first && pair.second == second) return pair.vowels;
+    return {};
+}
+
+double misfit(char32_t letter, char32_t next, Vowel const& vowel) {
     double best = 1;
+    if (together(letter, next).find(utf8::encode(vowel.base)) != std::string_view::npos) return 0;
     auto rest = commonly(letter);
     double rank = 0;
     while (auto const c = utf8::eat(rest)) {
@@ -100,6 +115,7 @@ double place_on_letters(std::vector<Nucleus>& nuclei, Word const& word) {
         if (!vowel(i)) return 0.0;
         bool const last_e = i + 1 == m || (i + 2 == m && word[i + 1].base == U's') || (i + 3 == m && word[i + 1].base == U'n' && word[i + 2].base == U't');
         if (word[i].base == U'e' && !word[i].mark && last_e) return 0.1;
+        if (i > 0 && !word[i].mark && !together(word[i - 1].base, word[i].base).empty()) return 0.1;
         if ((i > 0 && vowel(i - 1)) || vowel(i + 1)) return word[i].mark ? 0.5 : 0.25;
         if (word[i].base == U'e') return 0.5;
         return 1.0;
@@ -115,7 +131,7 @@ double place_on_letters(std::vector<Nucleus>& nuclei, Word const& word) {
             if (k > 0) {
                 bool const nasal_letter = i < m && (((word[i].base == U'n' || word[i].base == U'm') && !vowel(i + 1)) || vowel(i));
                 double const nasal = nuclei[k - 1].held.vowel.nasal && !nasal_letter ? 0.6 : 0;
-                double const misfits = vowel(i - 1) ? misfit(word[i - 1].base, nuclei[k - 1].held.vowel)
+                double const misfits = vowel(i - 1) ? misfit(word[i - 1].base, i < m ? word[i].base : U'\0', nuclei[k - 1].held.vowel)
                                                     : word[i - 1].base == U'w' || word[i - 1].base == U'j' ? 1.2 : 2.5;
                 take = cost[k - 1][i - 1] + misfits + nasal;
             }
@@ -134,7 +150,7 @@ double place_on_letters(std::vector<Nucleus>& nuclei, Word const& word) {
     while (k > 0) {
         if (taken[k][i]) {
             nuclei[k - 1].held.letter = i - 1;
-            worst = std::max(worst, vowel(i - 1) ? misfit(word[i - 1].base, nuclei[k - 1].held.vowel) : 1);
+            worst = std::max(worst, vowel(i - 1) ? misfit(word[i - 1].base, i < m ? word[i].base : U'\0', nuclei[k - 1].held.vowel) : 1);
             --k;
         }
         --i;

@@ -122,11 +122,13 @@ LanguageGuess guess_language(Passage const& passage) {
     if (auto const named = parse_language(passage.language); named && !passage.language.empty())
         return {*named, "the passage names its language", 1, true};
     std::string text;
+    bool open = false; // within a word
     for (auto const& note : passage.notes)
         for (auto const& syllable : note.syllables) {
-            bool const joined = syllable.part == Syllable::Part::middle || syllable.part == Syllable::Part::end;
-            if (!joined) text += ' ';
+            using Part = Syllable::Part;
+            if (!open || syllable.part == Part::single || syllable.part == Part::begin) text += ' ';
             text += syllable.text;
+            open = syllable.part == Part::begin || syllable.part == Part::middle;
         }
     return guess_language(text);
 }

@@ -103,7 +103,7 @@ std::map<std::string_view, std::vector<Language>> const& function_words() {
 // Letters that few languages write (Unicode CLDR exemplar characters, from memory).
 struct Telling {
     char32_t base, mark;
-    std::initializer_list<Language> languages;
+    std::vector<Language> languages;
 };
 
 std::vector<Telling> const& telling_letters() {
@@ -169,7 +169,7 @@ std::vector<std::pair<Language, double>> signs(std::string_view word) {
                 for (auto const language : telling.languages) out[language] += 1 / static_cast<double>(telling.languages.size());
     }
     if (greek_seen) out[greek] += 1;
-    if (cyrillic_seen) out[russian] += 1;
+    if (cyrillic_seen) out[russian] += 0.9;
     if (word.ends_with('a') && (word.find("ä") != word.npos || word.find("ö") != word.npos || word.find("å") != word.npos)) out[swedish] += 0.5;
     if (ends(word, {"orum", "arum", "ibus", "mus", "tis", "um", "us", "ae"})) out[latin] += 0.4;
     if (ends(word, {"zione", "tà", "mento", "etto", "ello", "ella", "ando", "endo", "ché"})) out[italian] += 0.4;

@@ -146,7 +146,7 @@ void set_vowels(Passage& passage, DictionOptions const& options) {
             if (aligned.syllables[s])
                 found[sounding[s].note].push_back({*aligned.syllables[s], aligned.guessed[s] ? VowelOrigin::guessed : reading.origin});
         bool const guessed = doubtful || !aligned.explanation.empty();
-        if (guessed && has_diction_rules(language) && guessed_words.insert(diction::lower(joined.text)).second) {
+        if (guessed && guessed_words.insert(diction::lower(joined.text)).second) {
             auto why = doubtful ? reading.sounds.doubt : aligned.explanation;
             guesses.push_back({joined.text, shown_vowels(aligned.syllables) + ": " + why});
         }
@@ -159,6 +159,7 @@ void set_vowels(Passage& passage, DictionOptions const& options) {
             if (one.origin == VowelOrigin::guessed) origin = one.origin;
         }
         auto const met = nuclei.size() == 1 ? nuclei.front() : diction::meet(nuclei, language);
+        if (passage.notes[i].vowel && passage.notes[i].vowel->origin == VowelOrigin::typed) continue; // read from the passage
         passage.notes[i].vowel = diction::sung(met, language, options, origin);
     }
     if (any_text && !has_diction_rules(language))

@@ -53,7 +53,7 @@ Reading read_word(std::string_view word, Language language, DictionOptions const
     }
     out.sounds = by_parts(out.letters, language);
     if (!has_diction_rules(language)) out.origin = VowelOrigin::synthesiser;
-    if (!out.sounds.doubt.empty()) out.origin = VowelOrigin::guessed;
+    else if (!out.sounds.doubt.empty()) out.origin = VowelOrigin::guessed;
     return out;
 }
 

@@ -112,6 +112,20 @@ inline Nuclei nuclei(SungWord const& word, Language language) {
     return out;
 }
 
+/// What counts as right. English "ɪ ə" is one vowel in "near" and two in "Acadian", and the lexicon does not say
+/// which: both are allowed.
+inline std::vector<std::string> alternatives(std::vector<std::string> const& listed, Language language) {
+    auto out = listed;
+    constexpr std::string_view pair = "ɪ ə";
+    for (auto const& phones : listed) {
+        auto const joint = phones.rfind(pair);
+        if (language != Language::english || joint == std::string::npos) continue;
+        auto apart = phones;
+        out.push_back(apart.replace(joint, pair.size(), "i.ə"));
+    }
+    return out;
+}
+
 inline std::size_t edit_distance(Nuclei const& a, Nuclei const& b) {
     std::vector<std::size_t> row(b.size() + 1);
     for (std::size_t j = 0; j <= b.size(); ++j) row[j] = j;
