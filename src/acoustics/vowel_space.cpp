@@ -73,19 +73,24 @@ void VowelSpace::find_candidates() {
     }
     double const per_height = slope(height, 0.7, 0.4, 1.0), per_backness = slope(backness, -2.5, -4.0, -1.5);
 
+    // A vowel and its four shades; not those that lead out of the chart, such as a raised /i/ or a retracted /u/.
     auto const add = [&](Vowel vowel, HeardPlace place, double penalty, bool shades) {
         bool const rounded = is_rounded(vowel);
-        for (int up = -1; up <= 1; ++up)
-            for (int forward = -1; forward <= 1; ++forward) {
-                int const marks = std::abs(up) + std::abs(forward);
-                if (marks && !shades) continue;
-                auto shade = vowel;
-                shade.raised = up;
-                shade.advanced = forward;
-                candidates_.push_back({shade,
-                                       {place.openness - Bark{per_height * 0.75 * up}, place.front - Bark{per_backness * 0.3 * forward}},
-                                       penalty + mark_penalty * marks, rounded});
+        candidates_.push_back({vowel, place, penalty, rounded});
+        auto const home = chart_place(vowel);
+        for (int way : {1, -1}) {
+            if (!shades) break;
+            auto shade = vowel;
+            if (way > 0 ? home.height > 0.5 : home.height < 5.5) {
+                shade.raised = way;
+                candidates_.push_back({shade, {place.openness - Bark{per_height * 0.75 * way}, place.front}, penalty + mark_penalty, rounded});
             }
+            shade.raised = 0;
+            if (way > 0 ? home.backness > 0.5 : home.backness < 1.5) {
+                shade.advanced = way;
+                candidates_.push_back({shade, {place.openness, place.front - Bark{per_backness * 0.3 * way}}, penalty + mark_penalty, rounded});
+            }
+        }
     };
     for (auto const& entry : entries_) {
         bool const plain = entry.vowel.raised == 0 && entry.vowel.advanced == 0;

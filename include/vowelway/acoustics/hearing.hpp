@@ -70,9 +70,9 @@ class VowelSpace {
     /// Probability that a listener who picks among the singer's vowels takes the intended one.
     double recognised(HeardPlace const& place, std::size_t intended) const;
 
-    /// The IPA name of a place: one of the singer's vowels or another common symbol of the chart, if need be with
-    /// diacritics (raised, lowered, advanced, retracted). The plain intended vowel within about one just
-    /// noticeable difference; symbols of the same rounding, and few diacritics, are preferred.
+    /// The IPA name of a place: one of the singer's vowels, if need be with one diacritic (raised, lowered, advanced,
+    /// retracted), or another common symbol of the chart. The plain intended vowel within about one just noticeable
+    /// difference; symbols of the same rounding, and without diacritic, are preferred.
     Vowel name(HeardPlace const& place, std::size_t intended) const;
     /// The IPA shade that tells a singer which shape to aim at.
     Vowel shade_of(ResonanceSet const& target, std::size_t intended) const { return name(spoken_place(target), intended); }
