@@ -8,7 +8,7 @@
 #include "vowelway/io/score/read_score.hpp"
 
 #include <algorithm>
-#include <cstring>
+#include <ctime>
 #include <memory>
 #include <pugixml.hpp>
 #include <zip.h>
@@ -74,6 +74,26 @@ std::string unpack(zip_t* archive, std::string const& member, std::uintmax_t bou
     }
 }
 
+struct Release {
+    zip_source_t* source;
+    ~Release() { zip_source_free(source); }
+};
+
+/// Closes an archive written to a buffer and gives its bytes. The caller has kept the source.
+std::string closed(Archive archive, zip_source_t* source, std::string const& file) {
+    if (zip_close(archive.get()) < 0) broken(file, zip_strerror(archive.get()));
+    (void)archive.release(); // closed
+    if (zip_source_open(source) < 0) broken(file, "the new archive cannot be read back");
+    zip_source_seek(source, 0, SEEK_END);
+    auto const size = zip_source_tell(source);
+    zip_source_seek(source, 0, SEEK_SET);
+    std::string out(static_cast<std::size_t>(std::max<zip_int64_t>(0, size)), '\0');
+    auto const got = zip_source_read(source, out.data(), out.size());
+    zip_source_close(source);
+    if (got != size) broken(file, "the new archive cannot be read back");
+    return out;
+}
+
 std::string root_file(std::string const& container, std::string const& file) {
     std::string const where = file + "/META-INF/container.xml";
     auto const decoded = decode_xml(container, where);
@@ -115,10 +135,7 @@ std::string replace_member(std::string const& bytes, std::string const& member, 
     auto* source = source_of(bytes, file);
     auto archive = open(source, 0, file);
     zip_source_keep(source); // what is written is read from it after closing
-    struct Release {
-        zip_source_t* source;
-        ~Release() { zip_source_free(source); }
-    } const release{source};
+    Release const release{source};
     auto const index = zip_name_locate(archive.get(), member.c_str(), 0);
     if (index < 0) broken(file, "\"" + member + "\" is missing");
     zip_stat_t before;
@@ -132,17 +149,29 @@ std::string replace_member(std::string const& bytes, std::string const& member, 
     }
     // The member keeps its time, so that the same input gives the same bytes whatever the clock says.
     if ((before.valid & ZIP_STAT_MTIME) != 0) zip_file_set_mtime(archive.get(), static_cast<zip_uint64_t>(index), before.mtime, 0);
-    if (zip_close(archive.get()) < 0) broken(file, zip_strerror(archive.get()));
-    (void)archive.release(); // closed
-    if (zip_source_open(source) < 0) broken(file, "the new archive cannot be read back");
-    zip_source_seek(source, 0, SEEK_END);
-    auto const size = zip_source_tell(source);
-    zip_source_seek(source, 0, SEEK_SET);
-    std::string out(static_cast<std::size_t>(std::max<zip_int64_t>(0, size)), '\0');
-    auto const got = zip_source_read(source, out.data(), out.size());
-    zip_source_close(source);
-    if (got != size) broken(file, "the new archive cannot be read back");
-    return out;
+    return closed(std::move(archive), source, file);
+}
+
+std::string make_mxl(std::string_view musicxml, std::string const& file) {
+    static constexpr std::string_view container =
+        "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<container>\n  <rootfiles>\n    <rootfile full-path=\"score.musicxml\" "
+        "media-type=\"application/vnd.recordare.musicxml+xml\"/>\n  </rootfiles>\n</container>\n";
+    auto* source = source_of({}, file);
+    auto archive = open(source, ZIP_CREATE | ZIP_TRUNCATE, file);
+    zip_source_keep(source);
+    Release const release{source};
+    for (auto const& [name, content] : {std::pair("META-INF/container.xml", container), std::pair("score.musicxml", musicxml)}) {
+        auto* member = zip_source_buffer(archive.get(), content.data(), content.size(), 0);
+        if (!member) broken(file, zip_strerror(archive.get()));
+        auto const index = zip_file_add(archive.get(), name, member, ZIP_FL_ENC_UTF_8);
+        if (index < 0) {
+            zip_source_free(member);
+            broken(file, zip_strerror(archive.get()));
+        }
+        constexpr std::time_t any_day = 1'000'000'000; // no clock in the bytes
+        zip_file_set_mtime(archive.get(), static_cast<zip_uint64_t>(index), any_day, 0);
+    }
+    return closed(std::move(archive), source, file);
 }
 
 } // namespace vowelway

@@ -25,4 +25,7 @@ MxlScore read_mxl(std::string const& archive, std::string const& file);
 std::string replace_member(std::string const& archive, std::string const& member, std::string_view bytes,
                            std::string const& file);
 
+/// A fresh archive around a score. The same score gives the same bytes.
+std::string make_mxl(std::string_view musicxml, std::string const& file);
+
 } // namespace vowelway

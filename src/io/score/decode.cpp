@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "io/score/decode.hpp"
 
+#include "core/text.hpp"
 #include "core/utf8.hpp"
 #include "vowelway/core/error.hpp"
 
@@ -61,6 +62,14 @@ bool is_utf8_name(std::string name) {
 int line_of(std::string_view text, std::size_t offset) {
     auto const head = text.substr(0, offset);
     return 1 + static_cast<int>(std::count(head.begin(), head.end(), '\n'));
+}
+
+bool looks_like_xml(std::string_view bytes) {
+    using namespace std::string_view_literals;
+    for (auto mark : {"\xEF\xBB\xBF"sv, "\xFF\xFE\0\0"sv, "\0\0\xFE\xFF"sv, "\xFF\xFE"sv, "\xFE\xFF"sv})
+        if (text::eat(bytes, mark)) break;
+    while (text::eat(bytes, "\0"sv)) {}
+    return text::trim(bytes).starts_with('<');
 }
 
 Decoded decode_xml(std::string bytes, std::string const& file) {

@@ -19,6 +19,9 @@ struct Decoded {
 /// encoding, an encoding iconv does not know) with `file` and a line.
 Decoded decode_xml(std::string bytes, std::string const& file);
 
+/// XML begins with "<", whatever the encoding and byte order mark.
+bool looks_like_xml(std::string_view bytes);
+
 /// The line, from 1, of a byte offset.
 int line_of(std::string_view text, std::size_t offset);
 

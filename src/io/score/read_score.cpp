@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/io/score/read_score.hpp"
 
-#include "core/text.hpp"
 #include "io/score/archive.hpp"
 #include "io/score/bytes.hpp"
+#include "io/score/decode.hpp"
 #include "io/score/score_reading.hpp"
 #include "io/yaml/tree.hpp"
 
@@ -19,15 +19,6 @@ bool has_extension(std::filesystem::path const& file, std::initializer_list<char
     for (auto const* wanted : extensions)
         if (extension == wanted) return true;
     return false;
-}
-
-/// XML begins with "<", whatever the encoding and byte order mark.
-bool looks_like_xml(std::string_view bytes) {
-    using namespace std::string_view_literals;
-    for (auto mark : {"\xEF\xBB\xBF"sv, "\xFF\xFE\0\0"sv, "\0\0\xFE\xFF"sv, "\xFF\xFE"sv, "\xFE\xFF"sv})
-        if (text::eat(bytes, mark)) break;
-    while (text::eat(bytes, "\0"sv)) {}
-    return text::trim(bytes).starts_with('<');
 }
 
 } // namespace

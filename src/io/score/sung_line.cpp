@@ -100,7 +100,7 @@ class Singer {
         words(sung, e);
         take_time_from_grace(sung, begin);
         out_.notes.push_back(std::move(sung));
-        out_.sources.push_back(note);
+        out_.sources.push_back(event.node());
         out_.onsets.push_back(begin);
         tied_ = ties_on(event, note);
         end_ = end;

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: MIT
+// The same score with a plan written into it.
+#pragma once
+
+#include "vowelway/io/score/read_score.hpp"
+
+#include <cstddef>
+#include <filesystem>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace vowelway {
+
+/// What to write at one note; empty fields write nothing.
+struct ScoreMark {
+    std::size_t note = 0; ///< index in Passage::notes, as read_score gives them for the same options
+    std::string ipa;      ///< on a line of its own under the text
+    std::string words;    ///< above the note
+    std::string sign;     ///< above the note, before the words
+};
+
+struct ScoreMarks {
+    std::vector<ScoreMark> notes;
+    std::string heading; ///< a block of text at the foot of the first page; lines parted by line breaks
+};
+
+/// Writes the score with the marks; marks of an earlier run are replaced. All else keeps its bytes: only
+/// elements of ours are put in, and a compressed score's other members stay as they are. (A score that is not
+/// in UTF-8 is written in UTF-8: its encoding may have no letters of the IPA.)
+///
+/// What is put in, valid against MusicXML 4.0: a <lyric name="vowelway"> with the number after the part's
+/// last, <direction id="vowelway-..."> with <words> before the note, <credit id="vowelway-heading">.
+///
+/// The form follows the destination's extension: .mxl compressed, .musicxml and .xml plain.
+/// Throws InputError for what read_score refuses, for a source that is no MusicXML, and when the destination
+/// cannot be written; then nothing is left behind. Throws std::out_of_range for a note that is not there.
+void write_marked_score(std::filesystem::path const& source, ScoreOptions const& options, ScoreMarks const& marks,
+                        std::filesystem::path const& destination);
+
+/// The text of a score without any marks of ours; the same bytes where there are none.
+std::string without_marks(std::string_view musicxml, std::string const& file);
+
+} // namespace vowelway

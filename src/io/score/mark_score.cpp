@@ -1,0 +1,214 @@
+// SPDX-License-Identifier: MIT
+#include "vowelway/io/score/mark_score.hpp"
+
+#include "core/text.hpp"
+#include "io/score/archive.hpp"
+#include "io/score/bytes.hpp"
+#include "io/score/decode.hpp"
+#include "io/score/lyrics.hpp"
+#include "io/score/score_reading.hpp"
+#include "vowelway/io/write_file.hpp"
+
+#include <algorithm>
+#include <stdexcept>
+
+namespace vowelway {
+
+namespace {
+
+bool blank(char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; }
+
+/// Element content or attribute value; characters XML forbids are left out.
+std::string escaped(std::string_view text) {
+    std::string out;
+    for (char c : text) {
+        if (c == '&') out += "&amp;";
+        else if (c == '<') out += "&lt;";
+        else if (c == '>') out += "&gt;";
+        else if (c == '"') out += "&quot;";
+        else if (static_cast<unsigned char>(c) >= 0x20 || c == '\n' || c == '\t') out += c;
+    }
+    return out;
+}
+
+/// Elements to put into a text, each right before a tag. The white space before that tag is repeated after the
+/// element: so the element and the white space after it are ours, and taking both away gives the text back.
+class Insertions {
+  public:
+    explicit Insertions(std::string_view text) : text_(text) {}
+
+    void before(std::size_t tag, std::string element) {
+        auto from = tag;
+        while (from > 0 && blank(text_[from - 1])) --from;
+        all_.push_back({tag, std::move(element) + std::string(text_.substr(from, tag - from))});
+    }
+
+    std::string done() {
+        std::stable_sort(all_.begin(), all_.end(), [](auto const& a, auto const& b) { return a.at < b.at; });
+        std::string out;
+        std::size_t from = 0;
+        for (auto const& insertion : all_) {
+            out += text_.substr(from, insertion.at - from);
+            out += insertion.text;
+            from = insertion.at;
+        }
+        out += text_.substr(from);
+        return out;
+    }
+
+  private:
+    struct Insertion {
+        std::size_t at;
+        std::string text;
+    };
+    std::string_view text_;
+    std::vector<Insertion> all_;
+};
+
+bool has_our_id(pugi::xml_node node) { return std::string_view(node.attribute("id").value()).starts_with(std::string(mark_name) + "-"); }
+
+/// The elements of ours, in the order of the text.
+void collect_ours(pugi::xml_node node, std::vector<pugi::xml_node>& out) {
+    for (auto const& child : node.children()) {
+        std::string_view const name = child.name();
+        bool const ours = (name == "lyric" && child.attribute("name").value() == mark_name) ||
+                          ((name == "direction" || name == "credit") && has_our_id(child));
+        if (ours) out.push_back(child);
+        else if (name == "measure" || name == "part" || name == "note") collect_ours(child, out);
+    }
+}
+
+/// A lyric number no lyric of the part has.
+std::string fresh_number(XmlSource const& source, pugi::xml_node note) {
+    // The part's <part> in either order of the document.
+    auto const parent = note.parent();
+    bool const timewise = source.root().name() == std::string_view("score-timewise");
+    std::string const id = (timewise ? parent : parent.parent()).attribute("id").value();
+    double last = 0;
+    auto const look = [&](pugi::xml_node music) {
+        for (auto const& n : music.children("note"))
+            for (auto const& lyric : n.children("lyric")) {
+                std::string_view number = lyric.attribute("number").value();
+                last = std::max(last, text::eat_number(number).value_or(1));
+            }
+    };
+    if (timewise) {
+        for (auto const& measure : source.root().children("measure"))
+            for (auto const& part : measure.children("part"))
+                if (part.attribute("id").value() == id) look(part);
+    } else
+        for (auto const& measure : parent.parent().children("measure")) look(measure);
+    return std::to_string(static_cast<int>(std::clamp(last, 0.0, 1000.0)) + 1);
+}
+
+std::string lyric_element(std::string const& number, std::string const& ipa) {
+    return "<lyric number=\"" + number + "\" name=\"" + std::string(mark_name) + "\"><syllabic>single</syllabic><text>" + escaped(ipa) +
+           "</text></lyric>";
+}
+
+std::string direction_element(std::size_t index, ScoreMark const& mark, pugi::xml_node note, bool several_staves) {
+    auto const gap = mark.sign.empty() || mark.words.empty() ? "" : " ";
+    std::string out = "<direction placement=\"above\" id=\"" + std::string(mark_name) + "-" + std::to_string(index + 1) +
+                      "\"><direction-type><words>" + escaped(mark.sign + gap + mark.words) + "</words></direction-type>";
+    if (several_staves)
+        for (auto const* name : {"voice", "staff"})
+            if (auto const value = trimmed(note.child(name)); !value.empty())
+                out += "<" + std::string(name) + ">" + escaped(value) + "</" + name + ">";
+    return out + "</direction>";
+}
+
+/// At the foot of the first page, within its margins where the score tells them.
+std::string credit_element(pugi::xml_node root, std::string const& heading) {
+    std::string place;
+    auto const layout = root.child("defaults").child("page-layout");
+    for (auto const& margins : layout.children("page-margins")) {
+        auto const left = trimmed(margins.child("left-margin")), bottom = trimmed(margins.child("bottom-margin"));
+        if (left.empty() || bottom.empty()) continue;
+        place = " default-x=\"" + escaped(left) + "\" default-y=\"" + escaped(bottom) + "\"";
+        break;
+    }
+    return "<credit page=\"1\" id=\"" + std::string(mark_name) + "-heading\"><credit-type>" + std::string(mark_name) +
+           "</credit-type><credit-words" + place + " justify=\"left\" valign=\"bottom\" halign=\"left\" font-size=\"8\">" + escaped(heading) +
+           "</credit-words></credit>";
+}
+
+std::string marked(XmlSource const& source, ScoreOptions const& options, ScoreMarks const& marks) {
+    auto const reading = read_music(source, options);
+    Insertions insertions(source.text());
+    auto const tag_of = [&](pugi::xml_node node) { return source.offset(node); };
+    if (!marks.heading.empty())
+        if (auto const list = source.root().child("part-list")) insertions.before(tag_of(list), credit_element(source.root(), marks.heading));
+    std::string number;
+    for (std::size_t i = 0; i < marks.notes.size(); ++i) {
+        auto const& mark = marks.notes[i];
+        auto const note = reading.notes.at(mark.note);
+        if (!mark.words.empty() || !mark.sign.empty())
+            insertions.before(tag_of(note), direction_element(mark.note, mark, note, reading.staves > 1));
+        if (mark.ipa.empty()) continue;
+        if (number.empty()) number = fresh_number(source, note);
+        // Lyrics stand after all else in a note, but before <play> and <listen>.
+        auto after = note.child("play");
+        if (auto const listen = note.child("listen"); listen && (!after || tag_of(listen) < tag_of(after))) after = listen;
+        std::size_t at = 0;
+        if (after) at = tag_of(after);
+        else if (auto const* element = source.outline().at(tag_of(note))) at = element->end_tag;
+        insertions.before(at, lyric_element(number, mark.ipa));
+    }
+    return insertions.done();
+}
+
+/// A text decoded from another encoding says from now on that it is UTF-8.
+std::string declared_utf8(std::string text) {
+    auto const end = text.find("?>");
+    auto const at = text.starts_with("<?xml") ? text.find("encoding", 0) : std::string::npos;
+    if (at == std::string::npos || at > end) return text;
+    auto const open = text.find_first_of("\"'", at);
+    auto const close = text.find(text[open], open + 1);
+    return text.replace(open + 1, close - open - 1, "UTF-8");
+}
+
+bool wants_archive(std::filesystem::path const& file) {
+    auto extension = file.extension().string();
+    for (char& c : extension) c = static_cast<char>(c | 0x20);
+    return extension == ".mxl";
+}
+
+} // namespace
+
+std::string without_marks(std::string_view musicxml, std::string const& file) {
+    if (musicxml.find(mark_name) == std::string_view::npos) return std::string(musicxml);
+    XmlSource const source(std::string(musicxml), file);
+    if (!source.decoded().same_bytes) return std::string(musicxml); // ours are always in UTF-8
+    std::vector<pugi::xml_node> ours;
+    collect_ours(source.root(), ours);
+    auto const text = source.text();
+    std::string out(musicxml.substr(0, source.decoded().mark));
+    std::size_t from = 0;
+    for (auto const& node : ours) {
+        auto const begin = source.offset(node);
+        auto const* element = source.outline().at(begin);
+        if (!element) continue;
+        out += text.substr(from, begin - from);
+        from = element->end;
+        while (from < text.size() && blank(text[from])) ++from;
+    }
+    out += text.substr(from);
+    return out;
+}
+
+void write_marked_score(std::filesystem::path const& file, ScoreOptions const& options, ScoreMarks const& marks,
+                        std::filesystem::path const& destination) {
+    auto bytes = read_bytes(file, largest_score_file);
+    if (!looks_like_zip(bytes) && !looks_like_xml(bytes))
+        throw InputError("only a MusicXML score can be marked", "give a .musicxml, .xml or .mxl score", {file.string(), 0, 0, {}});
+    auto score = unpack_score(std::move(bytes), file);
+    XmlSource const source(without_marks(score.xml, score.shown), score.shown);
+    std::string text = marked(source, options, marks);
+    if (source.decoded().same_bytes) text.insert(0, source.decoded().mark > 0 ? "\xEF\xBB\xBF" : "");
+    else text = declared_utf8(std::move(text));
+    if (!wants_archive(destination)) write_file(destination, text);
+    else if (!score.archive.empty()) write_file(destination, replace_member(score.archive, score.member, text, score.shown));
+    else write_file(destination, make_mxl(text, score.shown));
+}
+
+} // namespace vowelway
