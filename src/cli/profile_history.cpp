@@ -37,7 +37,7 @@ std::string hertz_of(Resonance const& r) {
 
 std::string step(Cents c, bool clear) {
     auto const st = tenth(in_semitones(c));
-    return (st == 0 ? "0" : fmt::format("{:+.1f}", st)) + (clear ? " !" : "  ");
+    return (st == 0 ? "0.0" : fmt::format("{:+.1f}", st)) + (clear ? " !" : "  ");
 }
 
 Json resonance_json(Resonance const& r, Tuning const& tuning) {

@@ -17,16 +17,12 @@ using report::csv_line;
 using report::number;
 using report::pitch_with_uncertainty;
 using report::rounded;
+using report::signed_semitones;
 using Json = nlohmann::ordered_json;
 
 constexpr std::size_t widest_table = 4; // singers side by side; more go below each other
 
 std::string name_of(Singer const& singer) { return singer.name.empty() ? std::string(to_string(singer.voice)) : singer.name; }
-
-std::string signed_semitones(Cents c) {
-    auto const text = number(in_semitones(c), 1);
-    return c.value > 0 && text != "0" ? "+" + text : text;
-}
 
 std::string point(Comparison const& c, std::size_t singer, ComparedRow const& row, bool turning) {
     auto const& v = row.of[singer];
@@ -100,6 +96,10 @@ std::string comparison_text(Comparison const& c) {
         for (auto const& v : row.of) estimated = estimated || (v && v->resonances.estimated);
     if (estimated) out += "? estimated, not measured\n";
     if (auto const generic = passaggi(c); !generic.empty()) out += fmt::format("\nPassaggio of the handbooks: {}\n{}", generic_passaggio_label, generic);
+    std::string averages;
+    for (auto const& singer : c.singers)
+        if (singer.average) averages += (averages.empty() ? "" : ", ") + name_of(singer);
+    if (!averages.empty()) out += fmt::format("\n{}: {}\n", averages, average_voice_notice);
     return out;
 }
 

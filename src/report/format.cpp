@@ -14,6 +14,11 @@ std::string number(double value, int decimals) {
     return out == "-0" ? "0" : out;
 }
 
+std::string signed_semitones(Cents interval) {
+    auto const text = fmt::format("{:+.1f}", in_semitones(interval));
+    return text == "+0.0" || text == "-0.0" ? "0.0" : text;
+}
+
 std::string pitch_with_uncertainty(Tuning const& tuning, Pitch pitch, Cents sd) {
     auto const name = tuning.name(pitch);
     if (sd.value > 50) return fmt::format("{} ±{} st", name.pitch.str(), number(in_semitones(sd), 1));

@@ -17,6 +17,9 @@ inline double rounded(double value, double step) {
 /// "12", "-1", "0.5": at most `decimals` decimals, without trailing zeros.
 std::string number(double value, int decimals = 0);
 
+/// "+1.2", "-0.5", "0.0": an interval in semitones.
+std::string signed_semitones(Cents interval);
+
 /// The pitch name with its deviation, or with "about" and no cents when the deviation is larger than half a semitone.
 std::string pitch_with_uncertainty(Tuning const& tuning, Pitch pitch, Cents sd);
 

@@ -39,8 +39,7 @@ std::string_view key(TractLength::From from) {
 
 std::string semitones_above(std::optional<Cents> const& c) {
     if (!c) return "";
-    auto const text = number(in_semitones(*c), 1);
-    return c->value > 0 && text != "0" ? "+" + text : text;
+    return report::signed_semitones(*c);
 }
 
 std::string resonance_table(Singer const& singer) {
@@ -78,7 +77,7 @@ std::string placement_table(std::vector<Placement> const& among) {
     Table table({{"voice"}, {"fR1", right}, {"fR2", right}, {"fR3", right}, {"vowels", right}, {"distance", right}});
     for (auto const& p : among)
         table.row({std::string(to_string(p.voice)), semitones_above(p.above[0]), semitones_above(p.above[1]), semitones_above(p.above[2]),
-                   std::to_string(p.vowels), number(p.distance, 1)});
+                   std::to_string(p.vowels), fmt::format("{:.1f}", p.distance)});
     return "Against the average voices: semitones above them, mean over the vowels both have\n\n" + table.str() +
            "distance: 1 is as far as voices of one type usually lie apart; resonances tell a voice type only roughly\n";
 }
@@ -106,8 +105,8 @@ std::string singer_text(SingerPicture const& p) {
     out += "\n";
     if (s.average) out += fmt::format("{}\n", average_voice_notice);
     if (p.tract)
-        out += fmt::format("vocal tract: {} cm{}, {}\n", number(in_centimetres(p.tract->length), 1),
-                           p.tract->sd ? fmt::format(" ±{}", number(in_centimetres(*p.tract->sd), 1)) : "", how(*p.tract));
+        out += fmt::format("vocal tract: {:.1f} cm{}, {}\n", in_centimetres(p.tract->length),
+                           p.tract->sd ? fmt::format(" ±{:.1f}", in_centimetres(*p.tract->sd)) : "", how(*p.tract));
     out += "\n" + resonance_table(s);
     if (!p.among.empty()) out += "\n" + placement_table(p.among);
     return out;

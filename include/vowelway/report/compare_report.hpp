@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Singers compared, and one singer described, as text, CSV and JSON. The fields are told in docs/comparing.md.
+// Singers compared, and one singer described, as text, CSV and JSON. The fields are told in docs/profile-format.md.
 #pragma once
 
 #include "vowelway/plan/compare.hpp"
