@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "strategy.hpp"
 
+#include "parallel.hpp"
 #include "vowelway/acoustics/area_from_resonances.hpp"
 #include "vowelway/acoustics/scales.hpp"
 
@@ -70,12 +71,17 @@ Strategy::Strategy(Singer const& singer, Technique technique, std::vector<VowelR
     : aim_{std::move(technique), ease_pitch_of(range, singer.tuning)}, source_(source_of(aim_.technique)),
       tract_(tract_of(singer, vowels)), quarter_(quarter_wave(tract_)), space_(shapes_of(singer, vowels, quarter_), quarter_, speaking_pitch(quarter_)) {
     for (double step : {-3.0, 0.0, 3.0}) ease_.emplace_back(aim_.ease_pitch + semitones(step), Decibels{0}, source_, quarter_);
+    // The reachable sets are what takes longest; each is a matter of its own vowel.
+    std::vector<std::shared_ptr<ReachableSet const>> reach(vowels.size());
+    ReachOptions options;
+    options.farthest_up = semitones(grid_.high1);
+    options.farthest_down = semitones(-grid_.low1);
+    options.farthest_r2 = semitones(std::max(grid_.high2, -grid_.low2));
+    in_parallel(vowels.size(), [&](std::size_t i) { reach[i] = std::make_shared<ReachableSet const>(vowels[i], tract_, options); });
     for (std::size_t i = 0; i < vowels.size(); ++i) {
-        auto reach = std::make_shared<ReachableSet const>(vowels[i], tract_);
-        auto efforts = efforts_of(grid_, *reach, aim_.technique);
-        VowelModel model{vowels[i], i, {}, std::move(reach), std::move(efforts)};
-        model.home = {vowels[i].r1.centre, vowels[i].r2.centre, space_.entries()[i].spoken, level_at_ease(vowels[i].r1.centre, vowels[i].r2.centre)};
-        models_.push_back(std::move(model));
+        auto const r1 = vowels[i].r1.centre, r2 = vowels[i].r2.centre;
+        auto efforts = efforts_of(grid_, *reach[i], aim_.technique);
+        models_.push_back({vowels[i], i, {r1, r2, space_.entries()[i].spoken, level_at_ease(r1, r2)}, std::move(reach[i]), std::move(efforts)});
     }
 }
 
@@ -117,32 +123,50 @@ std::vector<Home> Strategy::draw_homes(int draw) const {
     return homes;
 }
 
-std::vector<Choice> Strategy::solve(std::vector<Task> const& tasks, std::vector<Home> const& homes) {
-    std::map<std::pair<Landscape const*, std::size_t>, ShapeCosts> heard;
-    std::vector<CourseNote> notes;
-    std::vector<Landscape const*> lands;
-    notes.reserve(tasks.size());
-    lands.reserve(tasks.size());
-    float const line = static_cast<float>(aim_.technique.line);
+// What all draws share: which landscape each task lies in, and which tables of (landscape, vowel) there are.
+struct Strategy::Prepared {
+    std::vector<Landscape const*> lands;                            // of each task
+    std::vector<std::size_t> table_of;                              // of each task
+    std::vector<std::pair<Landscape const*, std::size_t>> tables;   // landscape and vowel
+    std::vector<CourseNote> notes;                                  // all but what is heard
+};
+
+Strategy::Prepared Strategy::prepare(std::vector<Task> const& tasks) {
+    Prepared out;
+    std::map<std::pair<Landscape const*, std::size_t>, std::size_t> known;
+    auto const line = static_cast<float>(aim_.technique.line);
     for (auto const& task : tasks) {
-        auto const& land = landscape(task.pitch, task.loudness);
-        auto& costs = heard[{&land, task.vowel}];
-        if (costs.empty()) fill_heard(grid_, land, homes[task.vowel], aim_, costs);
+        auto const* land = &landscape(task.pitch, task.loudness);
+        auto const [at, is_new] = known.try_emplace({land, task.vowel}, out.tables.size());
+        if (is_new) out.tables.emplace_back(land, task.vowel);
+        out.lands.push_back(land);
+        out.table_of.push_back(at->second);
         double const benefit = std::clamp(std::sqrt(in_seconds(task.length)), 0.35, 1.6);
         float const per_r1 = line * static_cast<float>(task.line);
-        notes.push_back({&costs, &models_[task.vowel].efforts, static_cast<float>(benefit), {per_r1, 0.6f * per_r1}});
-        lands.push_back(&land);
+        out.notes.push_back({nullptr, &models_[task.vowel].efforts, static_cast<float>(benefit), {per_r1, 0.6f * per_r1}});
     }
+    return out;
+}
+
+std::vector<Choice> Strategy::solve(std::vector<Task> const& tasks, Prepared const& prepared, std::vector<Home> const& homes) const {
+    std::vector<ShapeCosts> heard(prepared.tables.size());
+    for (std::size_t i = 0; i < heard.size(); ++i) {
+        auto const [land, vowel] = prepared.tables[i];
+        fill_heard(grid_, *land, homes[vowel], aim_, heard[i]);
+    }
+    auto notes = prepared.notes;
+    for (std::size_t i = 0; i < notes.size(); ++i) notes[i].heard = &heard[prepared.table_of[i]];
     auto const course = best_course(grid_, notes);
     std::vector<Choice> out(tasks.size());
     for (std::size_t i = 0; i < tasks.size(); ++i) {
         auto const& home = homes[tasks[i].vowel];
+        auto const& land = *prepared.lands[i];
         auto& choice = out[i];
         choice.shape = course[i];
-        auto const kept = lands[i]->at(home.r1, home.r2);
+        auto const kept = land.at(home.r1, home.r2);
         choice.heard_kept = choice.heard = kept.heard;
         if (choice.shape != grid_.home()) {
-            auto const moved = lands[i]->at(home.r1 * std::exp2(grid_.d1(choice.shape) / 12.0), home.r2 * std::exp2(grid_.d2(choice.shape) / 12.0));
+            auto const moved = land.at(home.r1 * std::exp2(grid_.d1(choice.shape) / 12.0), home.r2 * std::exp2(grid_.d2(choice.shape) / 12.0));
             choice.heard = moved.heard;
             choice.gain = moved.loudness - kept.loudness;
             choice.advice = Advice::modify;
@@ -154,15 +178,14 @@ std::vector<Choice> Strategy::solve(std::vector<Task> const& tasks, std::vector<
 }
 
 std::vector<Choice> Strategy::decide(std::vector<Task> const& tasks, int draws) {
+    auto const prepared = prepare(tasks);
     std::vector<Home> homes;
     for (auto const& model : models_) homes.push_back(model.home);
-    auto choices = solve(tasks, homes);
-    drawn_.clear();
-    for (int draw = 0; draw < draws; ++draw) {
-        auto const found = solve(tasks, draw_homes(draw));
-        auto& advice = drawn_.emplace_back();
-        for (auto const& choice : found) advice.push_back(choice.advice);
-    }
+    auto choices = solve(tasks, prepared, homes);
+    drawn_.assign(static_cast<std::size_t>(draws), {});
+    in_parallel(drawn_.size(), [&](std::size_t draw) {
+        for (auto const& choice : solve(tasks, prepared, draw_homes(static_cast<int>(draw)))) drawn_[draw].push_back(choice.advice);
+    });
     for (std::size_t i = 0; i < choices.size() && draws > 0; ++i) {
         auto const same = std::count_if(drawn_.begin(), drawn_.end(), [&](auto const& d) { return d[i] == choices[i].advice; });
         choices[i].certainty = static_cast<double>(same) / draws;

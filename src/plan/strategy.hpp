@@ -61,7 +61,9 @@ class Strategy {
     std::vector<std::vector<Advice>> const& drawn() const { return drawn_; }
 
   private:
-    std::vector<Choice> solve(std::vector<Task> const& tasks, std::vector<Home> const& homes);
+    struct Prepared;
+    Prepared prepare(std::vector<Task> const& tasks);
+    std::vector<Choice> solve(std::vector<Task> const& tasks, Prepared const& prepared, std::vector<Home> const& homes) const;
     std::vector<Home> draw_homes(int draw) const;
     Home home_at(VowelModel const& model, Frequency r1, Frequency r2) const;
     Decibels level_at_ease(Frequency r1, Frequency r2) const;
