@@ -16,6 +16,7 @@ constexpr Frequency looked_at = hertz(8000);
 constexpr double frame_length = 0.060, frame_hop = 0.060; // s
 constexpr double lowest_pitch = 70, highest_pitch = 1000;  // Hz
 constexpr double regular = 0.45;     // at least, for a pitch
+constexpr double lasting = 0.6;      // the sound itself still like itself after 15 to 40 ms: a pitch whose fundamental lies on F1
 constexpr double peaked = 6.0;       // at least, for a creak
 constexpr double nearly_best = 0.85; // a shorter period this good is preferred: no octave too low
 
@@ -23,19 +24,30 @@ struct Period {
     double samples = 0, likeness = 0;
 };
 
-/// The period in `e` (one frame) by its normalised autocorrelation, tapering undone.
-Period period_of(std::vector<double> const& autocorrelation, double rate, std::size_t length) {
+/// The autocorrelation of a frame, normalised, tapering undone, lags up to `lags`.
+std::vector<double> likeness_of(std::vector<double> const& x, std::size_t from, std::size_t length, std::size_t lags,
+                                RealFft& fft, std::vector<double>& frame) {
+    std::fill(frame.begin(), frame.end(), 0.0);
+    std::copy_n(x.begin() + static_cast<std::ptrdiff_t>(from), length, frame.begin());
+    auto bins = fft.forward(frame);
+    for (auto& b : bins) b = std::norm(b);
+    auto const& r = fft.inverse(bins, frame.size());
+    std::vector<double> likeness(lags + 1, 0.0);
+    if (r[0] <= 0) return likeness;
+    for (std::size_t lag = 0; lag <= lags; ++lag)
+        likeness[lag] = r[lag] / r[0] * static_cast<double>(length) / static_cast<double>(length - lag);
+    return likeness;
+}
+
+/// The shortest lag of a pitch that is nearly as good as the best.
+Period period_of(std::vector<double> const& likeness, double rate) {
     auto const from = static_cast<std::size_t>(rate / highest_pitch), to = static_cast<std::size_t>(rate / lowest_pitch);
-    if (autocorrelation[0] <= 0) return {};
-    auto const at = [&](std::size_t lag) {
-        return autocorrelation[lag] / autocorrelation[0] * static_cast<double>(length) / static_cast<double>(length - lag);
-    };
-    double best = 0;
-    for (std::size_t lag = from; lag <= to; ++lag) best = std::max(best, at(lag));
+    double const best = *std::max_element(likeness.begin() + static_cast<std::ptrdiff_t>(from),
+                                          likeness.begin() + static_cast<std::ptrdiff_t>(to) + 1);
     for (std::size_t lag = from; lag <= to; ++lag) {
-        double const here = at(lag);
-        if (here < nearly_best * best || here < at(lag - 1) || here < at(lag + 1)) continue;
-        double const left = at(lag - 1), right = at(lag + 1), bend = left - 2 * here + right;
+        double const left = likeness[lag - 1], here = likeness[lag], right = likeness[lag + 1];
+        if (here < nearly_best * best || here < left || here < right) continue;
+        double const bend = left - 2 * here + right;
         double const shift = bend < 0 ? 0.5 * (left - right) / bend : 0;
         return {static_cast<double>(lag) + shift, here};
     }
@@ -63,20 +75,28 @@ Excitation recognise_excitation(std::span<float const> steady, Frequency rate) {
     auto const length = static_cast<std::size_t>(frame_length * hz), hop = static_cast<std::size_t>(frame_hop * hz);
     RealFft fft;
     std::vector<double> frame(fast_length(2 * length));
-    std::vector<double> periods, likeness;
+    auto const lags = static_cast<std::size_t>(0.040 * hz), late = static_cast<std::size_t>(0.015 * hz);
+    std::vector<double> of_error, of_sound, lasts, error_periods, sound_periods;
     for (std::size_t from = 0; from + length <= e.size(); from += hop) {
-        std::fill(frame.begin(), frame.end(), 0.0);
-        std::copy_n(e.begin() + static_cast<std::ptrdiff_t>(from), length, frame.begin());
-        auto bins = fft.forward(frame);
-        for (auto& b : bins) b = std::norm(b);
-        auto const period = period_of(fft.inverse(bins, frame.size()), hz, length);
-        if (period.samples > 0) periods.push_back(period.samples);
-        likeness.push_back(period.likeness);
+        auto const error = period_of(likeness_of(e, from, length, lags, fft, frame), hz);
+        of_error.push_back(error.likeness);
+        if (error.samples > 0) error_periods.push_back(error.samples);
+        auto const likeness = likeness_of(sound.samples, from, length, lags, fft, frame);
+        auto const heard = period_of(likeness, hz);
+        of_sound.push_back(heard.likeness);
+        if (heard.samples > 0) sound_periods.push_back(heard.samples);
+        lasts.push_back(*std::max_element(likeness.begin() + static_cast<std::ptrdiff_t>(late), likeness.end()));
     }
-    if (!likeness.empty()) found.regularity = median(likeness);
-    if (found.regularity >= regular && !periods.empty()) {
+    if (of_error.empty()) return found;
+    found.regularity = median(of_error);
+    double const tone = std::min(median(of_sound), median(lasts));
+    if (found.regularity >= regular && !error_periods.empty()) {
         found.kind = ProbeKind::sung;
-        found.rate = hertz(hz / median(periods));
+        found.rate = hertz(hz / median(error_periods));
+    } else if (tone >= lasting && !sound_periods.empty()) {
+        found.kind = ProbeKind::sung;
+        found.regularity = tone;
+        found.rate = hertz(hz / median(sound_periods));
     } else if (found.peakedness >= peaked) {
         found.kind = ProbeKind::creak;
         auto const epochs = find_epochs(sound.samples, sound.rate, std::nullopt);

@@ -123,7 +123,10 @@ void Listener::turn_page(bool last) {
     double const floor = std::min(level_at(here, 0.10), level_at(histogram_, 0.10));
     double const loudest = std::max(level_at(here, 0.95), floor);
     double const threshold = std::max(floor + std::clamp(0.35 * (loudest - floor), 5.0, 15.0), silence.value);
-    auto const runs = loudest - floor < least_contrast.value ? std::vector<Run>{} : sounding_runs(levels, threshold);
+    bool const flat = loudest - floor < least_contrast.value;
+    auto runs = flat ? std::vector<Run>{} : sounding_runs(levels, threshold);
+    bool const all_of_it = flat && last && page_start_ == 0 && loudest > silence.value;
+    if (all_of_it) runs = {{0, levels.size()}}; // a short recording without a pause: others decide
 
     auto const page_end = last ? page_.size() : levels.size() * length;
     if (cues_.empty()) {
@@ -145,7 +148,7 @@ void Listener::turn_page(bool last) {
 
     // The pauses: steps below the threshold and away from any sound.
     auto const away = static_cast<std::size_t>(guard / step);
-    std::vector<bool> pause(levels.size(), !runs.empty());
+    std::vector<bool> pause(levels.size(), !all_of_it);
     for (std::size_t i = 0; i < levels.size(); ++i)
         if (levels[i] >= threshold)
             for (std::size_t j = i < away ? 0 : i - away; j < std::min(levels.size(), i + away + 1); ++j) pause[j] = false;

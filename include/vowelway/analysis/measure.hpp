@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: MIT
+// From what was heard to resonances per take and vowel: the whole way, without files.
+#pragma once
+
+#include "vowelway/analysis/listen.hpp"
+#include "vowelway/analysis/quality.hpp"
+#include "vowelway/analysis/tract_reading.hpp"
+#include "vowelway/core/error.hpp"
+#include "vowelway/core/singer.hpp"
+
+#include <array>
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace vowelway {
+
+/// Rate at which recordings are read for measuring: resonances up to 8 kHz.
+inline constexpr Frequency measuring_rate = hertz(16000);
+
+struct Recording {
+    std::string name;               ///< for messages
+    Heard heard;                    ///< at measuring_rate
+    Frequency band = hertz(8000);   ///< half the file's own rate, if lower
+    std::vector<TimeSpan> clipped;
+    std::vector<Vowel> cued;        ///< one for each stretch, when the recording came with cues; else empty
+};
+
+struct MeasureRequest {
+    Singer reference;           ///< the singer, or the average of the voice type
+    std::vector<Vowel> vowels;  ///< in the order they were spoken
+    int repeat = 0;             ///< times the list is gone through; 0: found out
+    std::optional<ProbeKind> kind; ///< nothing: recognised for each take
+    std::array<ProbeShifts, 3> shifts{published_shift(ProbeKind::whisper), published_shift(ProbeKind::creak),
+                                      published_shift(ProbeKind::sung)}; ///< in the order of ProbeKind
+};
+
+/// One vowel said once.
+struct Take {
+    std::size_t recording = 0;
+    TimeSpan span;   ///< of the sound, in the recording
+    SteadyPart steady;
+    Vowel vowel;
+    Excitation excitation;
+    Expectation expected;
+    FormantReading measured;
+    TractReading tract;
+    ProbeQuality quality;
+    std::string refused; ///< empty: good for a number; else why not
+    bool usable() const { return refused.empty(); }
+};
+
+/// All usable takes of a vowel with one kind of probe. Deviations: within and between takes; the shift's own is
+/// not made smaller by repeating.
+struct MeasuredVowel {
+    Vowel vowel;
+    ProbeKind kind = ProbeKind::whisper;
+    int takes = 0;
+    FormantReading measured;
+    TractReading tract;
+    std::array<std::optional<Cents>, 3> repeat_spread; ///< standard deviation between takes, from two on
+    std::vector<Finding> findings;                     ///< of the repeats together
+};
+
+struct Measurements {
+    std::vector<Take> takes;
+    std::vector<MeasuredVowel> vowels;
+    std::array<ProbeShifts, 3> shifts; ///< as used: learned further where a vowel came in two kinds
+    bool learned = false;              ///< this time
+    Remarks remarks;
+};
+
+/// Throws InputError when nothing stands out, when the sounds cannot be matched to the list (it says what was found with
+/// times), or when no take is usable.
+Measurements measure(std::vector<Recording> const& recordings, MeasureRequest const& request);
+
+} // namespace vowelway

@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: MIT
+#include "vowelway/analysis/measure.hpp"
+
+#include "analysis/assign_vowels.hpp"
+#include "analysis/pool_takes.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+
+namespace vowelway {
+namespace {
+
+constexpr double least_relief = 7;   // dB: mere noise has less
+constexpr std::array unclear{0.12, 0.10}; // deviation of F1 and F2 in proportion, above which nothing stands out
+constexpr double least_rise = 3;     // dB above the pauses
+
+std::size_t index(ProbeKind kind) { return static_cast<std::size_t>(kind); }
+
+std::string clean(double value, char const* unit) {
+    char text[40];
+    std::snprintf(text, sizeof text, "%.0f %s", value, unit);
+    return text;
+}
+
+void require_sound(Recording const& r) {
+    Place const place{r.name, 0, 0, {}};
+    if (in_seconds(r.heard.length) < in_seconds(shortest_steady))
+        throw InputError("lasts " + clean(1000 * in_seconds(r.heard.length), "ms") + " only",
+                         "record each vowel for about a second", place);
+    if (r.heard.loudest < silence)
+        throw InputError("is silent", "check the microphone, and that the right file was copied", place);
+    if (r.heard.stretches.empty())
+        throw InputError("holds nothing that stands out from the background (" +
+                             clean((r.heard.loudest - r.heard.floor).value, "dB") + ")",
+                         "a quieter room, the phone at a hand's width beside the mouth, and a second of silence before", place);
+}
+
+std::string why_refused(Take const& t, Recording const& r) {
+    auto const& m = t.measured;
+    if (t.excitation.kind == ProbeKind::sung && t.excitation.rate && *t.excitation.rate > highest_sung_probe)
+        return "sung at " + clean(in_hertz(*t.excitation.rate), "Hz") + ": above " + clean(in_hertz(highest_sung_probe), "Hz") +
+               " the harmonics lie too far apart to show the resonances between them; creak, or sing lower";
+    if (m.frames == 0) return "too short: hold the vowel for a second";
+    if (t.excitation.kind == ProbeKind::whisper && !r.heard.stands_out && r.cued.empty())
+        return "there is no pause to tell a whisper from the noise of the room; leave a second of silence before it";
+    bool const drowned = t.quality.low_above_floor && t.quality.low_above_floor->value < least_rise &&
+                         t.quality.high_above_floor->value < least_rise;
+    if (drowned) return "it does not rise above the background; a quieter room, the phone nearer";
+    if (t.quality.relief.value < least_relief) return "its spectrum is flat: noise of the room rather than a vowel";
+    if (!m.formants[0] || !m.formants[1])
+        return m.formants[0] || m.formants[1] ? "only one of the two low resonances stands out where the vowel should have them"
+                                              : "no resonances where the vowel should have them; is it the vowel listed?";
+    for (std::size_t k = 0; k < 2; ++k)
+        if (m.formants[k]->sd / m.formants[k]->centre > unclear[k]) return "F" + std::to_string(k + 1) + " is not clear";
+    return "";
+}
+
+Take read_take(Assigned const& a, Recording const& r, MeasureRequest const& request) {
+    Take t;
+    t.recording = a.recording;
+    t.span = a.span;
+    t.vowel = a.vowel;
+    auto const& sound = r.heard.stretches[a.stretch];
+    auto const steady = steady_part(sound, a.span);
+    if (!steady) {
+        t.steady.span = a.span;
+        t.refused = "too short: hold the vowel for a second";
+        return t;
+    }
+    t.steady = *steady;
+    auto const samples = part(sound, steady->span.start, steady->span.end);
+    t.excitation = recognise_excitation(samples, sound.rate);
+    if (request.kind) t.excitation.kind = *request.kind;
+    auto const kind = t.excitation.kind;
+    t.expected = expect(request.reference, a.vowel, kind, request.shifts[index(kind)]).formants;
+    FormantOptions options;
+    options.kind = kind;
+    if (kind == ProbeKind::sung) options.fo = t.excitation.rate;
+    if (r.band < 0.5 * sound.rate) options.band_limit = r.band;
+    if (r.heard.noise) options.noise = &*r.heard.noise;
+    t.measured = read_formants(samples, sound.rate, t.expected, options);
+    if (kind == ProbeKind::creak) t.measured.fo = t.excitation.rate;
+    bool const clipped = std::any_of(r.clipped.begin(), r.clipped.end(), [&](TimeSpan const& c) {
+        return c.start < steady->span.end && steady->span.start < c.end;
+    });
+    t.quality = judge({samples, sound.rate, options.noise, *steady, clipped, t.excitation, t.measured, t.expected, a.vowel});
+    t.refused = clipped ? "overdriven: turn the level down or move the phone away" : why_refused(t, r);
+    return t;
+}
+
+void learn(Measurements& m) {
+    std::vector<ProbePair> whisper_creak, whisper_sung;
+    for (auto const& w : m.vowels) {
+        if (w.kind != ProbeKind::whisper) continue;
+        for (auto const& other : m.vowels) {
+            if (!(other.vowel == w.vowel)) continue;
+            if (other.kind == ProbeKind::creak) whisper_creak.push_back({w.measured, other.measured});
+            if (other.kind == ProbeKind::sung) whisper_sung.push_back({w.measured, other.measured});
+        }
+    }
+    auto& whisper = m.shifts[index(ProbeKind::whisper)];
+    if (!whisper_creak.empty()) learn_shifts(whisper, m.shifts[index(ProbeKind::creak)], whisper_creak);
+    else if (!whisper_sung.empty()) {
+        auto sung = m.shifts[index(ProbeKind::sung)]; // what a low sung vowel shows is taken as it is
+        learn_shifts(whisper, sung, whisper_sung);
+    }
+    m.learned = !whisper_creak.empty() || !whisper_sung.empty();
+}
+
+} // namespace
+
+Measurements measure(std::vector<Recording> const& recordings, MeasureRequest const& request) {
+    Measurements m;
+    m.shifts = request.shifts;
+    for (auto const& r : recordings) require_sound(r);
+    for (auto const& a : assign_vowels(recordings, request, m.remarks))
+        m.takes.push_back(read_take(a, recordings[a.recording], request));
+
+    std::vector<std::pair<Vowel, ProbeKind>> groups; // in the order of the takes
+    for (auto const& t : m.takes)
+        if (std::pair const key{t.vowel.quality(), t.excitation.kind};
+            t.usable() && std::find(groups.begin(), groups.end(), key) == groups.end())
+            groups.push_back(key);
+    for (auto const& [vowel, kind] : groups) {
+        std::vector<Take const*> of_group;
+        for (auto const& t : m.takes)
+            if (t.usable() && t.vowel.quality() == vowel && t.excitation.kind == kind) of_group.push_back(&t);
+        m.vowels.push_back(pool_takes(of_group));
+    }
+    std::erase_if(m.vowels, [](MeasuredVowel const& v) { return !v.measured.formants[0] || !v.measured.formants[1]; });
+    learn(m);
+    for (auto& v : m.vowels) v.tract = tract_reading(v.measured, v.vowel, v.kind, m.shifts[index(v.kind)]);
+    for (auto& t : m.takes)
+        if (t.usable()) t.tract = tract_reading(t.measured, t.vowel, t.excitation.kind, m.shifts[index(t.excitation.kind)]);
+    return m;
+}
+
+} // namespace vowelway

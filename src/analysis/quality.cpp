@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: MIT
+#include "vowelway/analysis/quality.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+
+namespace vowelway {
+namespace {
+
+// Limits of the findings: our judgement.
+constexpr double barely_audible = 6;  // dB above the floor
+constexpr double most_balance = 30;   // dB between the low and the high resonance
+constexpr double least_filled = 0.6;
+constexpr double most_unsteady = 3.5; // dB
+constexpr double short_steady = 0.3;  // s
+constexpr double clearly_high = 1.3;  // spreads of the expectation
+constexpr double clearly_back = -1.5;
+constexpr std::size_t bands = 16;
+
+std::string number(double value, char const* unit) {
+    char text[40];
+    std::snprintf(text, sizeof text, "%.0f %s", value, unit);
+    return text;
+}
+
+double decibels(double power) { return 10 * std::log10(std::max(power, 1e-14)); }
+
+/// Level around a frequency, of a band a fifth of an octave to each side.
+double level_around(PowerSpectrum const& s, Frequency f) { return decibels(s.mean(0.87 * f, 1.15 * f)); }
+
+void judge_levels(ProbeQuality& q, ProbeEvidence const& e, PowerSpectrum const& spectrum) {
+    auto const low = e.reading.formants[0] ? e.reading.formants[0]->centre : e.expectation.formants[0].centre;
+    auto const high = e.reading.formants[1] ? e.reading.formants[1]->centre : e.expectation.formants[1].centre;
+    double const low_level = level_around(spectrum, low), high_level = level_around(spectrum, high);
+    q.balance = {low_level - high_level};
+    if (e.noise) {
+        q.low_above_floor = Decibels{low_level - level_around(*e.noise, low)};
+        q.high_above_floor = Decibels{high_level - level_around(*e.noise, high)};
+    }
+    std::array<double, bands> levels{};
+    double const highest = 1.15 * in_hertz(e.expectation.formants[2].centre);
+    double filled = 0, sx = 0, sy = 0, sxx = 0, sxy = 0;
+    double const top = decibels(*std::max_element(spectrum.power.begin(), spectrum.power.end()));
+    for (std::size_t b = 0; b < bands; ++b) {
+        auto const edge = [&](std::size_t k) { return hertz(200 * std::pow(highest / 200, static_cast<double>(k) / bands)); };
+        levels[b] = decibels(spectrum.mean(edge(b), edge(b + 1)));
+        double const floor = e.noise ? decibels(e.noise->mean(edge(b), edge(b + 1))) + barely_audible : top - 60;
+        filled += levels[b] > floor;
+        auto const x = static_cast<double>(b);
+        sx += x, sy += levels[b], sxx += x * x, sxy += x * levels[b];
+    }
+    q.filled = filled / bands;
+    double const slope = (bands * sxy - sx * sy) / (bands * sxx - sx * sx);
+    for (std::size_t b = 0; b < bands; ++b) levels[b] -= slope * static_cast<double>(b);
+    auto const [least, most] = std::minmax_element(levels.begin(), levels.end());
+    q.relief = {*most - *least};
+}
+
+void judge_height(ProbeQuality& q, ProbeEvidence const& e) {
+    for (std::size_t k = 0; k < 3; ++k)
+        if (auto const& f = e.reading.formants[k]) {
+            auto const& due = e.expectation.formants[k];
+            q.height[k] = std::log(f->centre / due.centre) / due.spread;
+        }
+}
+
+} // namespace
+
+std::string_view to_string(Finding::Kind kind) {
+    switch (kind) {
+    case Finding::Kind::noisy: return "noisy";
+    case Finding::Kind::low_missing: return "low missing";
+    case Finding::Kind::high_missing: return "high missing";
+    case Finding::Kind::narrow: return "narrow";
+    case Finding::Kind::unsteady: return "unsteady";
+    case Finding::Kind::short_: return "short";
+    case Finding::Kind::clipped: return "clipped";
+    case Finding::Kind::all_high: return "all high";
+    case Finding::Kind::tongue_back: return "tongue back";
+    case Finding::Kind::close_whisper: return "close whisper";
+    case Finding::Kind::scattered: return "scattered";
+    }
+    return "";
+}
+
+ProbeQuality judge(ProbeEvidence const& e) {
+    ProbeQuality q;
+    q.unsteadiness = e.part.unsteadiness;
+    q.length = e.part.span.length();
+    judge_levels(q, e, average_spectrum(e.steady, e.rate));
+    judge_height(q, e);
+
+    using K = Finding::Kind;
+    auto const say = [&](K kind, std::string says, std::string tries) {
+        q.findings.push_back({kind, std::move(says), std::move(tries)});
+    };
+    if (e.clipped) say(K::clipped, "the recording is overdriven here", "move the phone away or turn the level down");
+    bool const low_weak = q.low_above_floor && q.low_above_floor->value < barely_audible;
+    bool const high_weak = q.high_above_floor && q.high_above_floor->value < barely_audible;
+    if (low_weak && high_weak)
+        say(K::noisy, "the sound hardly rises above the background (" + number(q.low_above_floor->value, "dB") + ")",
+            "a quieter room, the phone at a hand's width beside the mouth");
+    else if (!e.reading.formants[0] || low_weak)
+        say(K::low_missing, "the low resonance does not stand out",
+            e.excitation.kind == ProbeKind::whisper ? "whisper on an easy, slower breath, or creak instead"
+                                                    : "a softer, lower creak with the jaw as for singing");
+    else if (!e.reading.formants[1] || high_weak || q.balance.value > most_balance)
+        say(K::high_missing,
+            "the high resonance is weak" +
+                (e.reading.formants[1] ? " (" + number(q.balance.value, "dB") + " under the low one)" : std::string()),
+            "keep the tongue's sides at the upper teeth and the sound forward, as for a clear spoken vowel");
+    if (q.filled < least_filled)
+        say(K::narrow, "only " + number(100 * q.filled, "%") + " of the spectrum is excited",
+            e.excitation.kind == ProbeKind::sung ? "creak on the vowel instead of singing it"
+                                                 : "more breath noise, lips open, no fricative in it");
+    if (q.unsteadiness.value > most_unsteady)
+        say(K::unsteady, "the vowel moves (" + number(q.unsteadiness.value, "dB") + " from moment to moment)",
+            "hold jaw, lips and tongue still for a second");
+    if (in_seconds(q.length) < short_steady)
+        say(K::short_, "only " + number(1000 * in_seconds(q.length), "ms") + " are steady", "hold it for a second");
+    auto const high = [&](std::size_t k) { return q.height[k] && *q.height[k] > clearly_high; };
+    if (high(0) && high(1) && (high(2) || !q.height[2]))
+        say(K::all_high, "all resonances lie high", "let the larynx rest low, tongue and lips less far forward, as for singing");
+    if (q.height[1] && *q.height[1] < clearly_back && (q.balance.value > 20 || !e.reading.formants[2]))
+        say(K::tongue_back, "the second resonance lies low and the high band is weak",
+            "bring the tongue forward: it seems drawn back");
+    if (e.excitation.kind == ProbeKind::whisper && is_close(e.vowel))
+        say(K::close_whisper, "the low resonance of a whispered close vowel is unreliable", "creak on this vowel");
+    return q;
+}
+
+} // namespace vowelway

@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: MIT
+// vowelway measure: resonances from a recording of a whisper, a creak or a low note.
+#include "cli/commands.hpp"
+#include "cli/measuring.hpp"
+#include "cli/remarks.hpp"
+#include "vowelway/core/error.hpp"
+#include "vowelway/io/profile/built_in.hpp"
+#include "vowelway/io/profile/read_profile.hpp"
+#include "vowelway/io/profile/write_profile.hpp"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <ctime>
+#include <filesystem>
+#include <memory>
+
+namespace vowelway::cli {
+namespace {
+
+struct Settings {
+    MeasuringOptions measuring;
+    std::string into, name, date, note, as = "table";
+    std::vector<std::string> outputs;
+};
+
+std::string today() {
+    std::time_t const now = std::time(nullptr);
+    std::tm parts{};
+    localtime_r(&now, &parts);
+    return fmt::format("{:04}-{:02}-{:02}", parts.tm_year + 1900, parts.tm_mon + 1, parts.tm_mday);
+}
+
+VoiceType voice_of(std::string const& name) {
+    auto const voice = parse_voice_type(name);
+    if (!voice || *voice == VoiceType::other)
+        throw InputError("there is no average voice \"" + name + "\"",
+                         "name bass, baritone, tenor, countertenor, alto, mezzo, soprano or treble");
+    return *voice;
+}
+
+/// Whom to measure: the profile to extend, the one named, or a new one over the average of the voice type.
+Profile profile_for(Settings const& s, Remarks& remarks) {
+    if (!s.into.empty() && std::filesystem::exists(s.into)) {
+        if (!s.measuring.singer.empty())
+            throw CLI::ValidationError("--singer", "is not needed with --into an existing profile");
+        return read_whole_profile(s.into);
+    }
+    if (!s.measuring.singer.empty()) {
+        if (std::filesystem::exists(s.measuring.singer)) return read_whole_profile(s.measuring.singer);
+        Profile p;
+        p.singer = find_singer(s.measuring.singer, remarks);
+        return p;
+    }
+    if (s.measuring.voice.empty())
+        throw InputError("nothing says where this singer's resonances are due",
+                         "name the voice (--voice tenor), a profile (--singer me.yaml), or --into an existing profile");
+    Profile p;
+    p.singer = built_in_voice(voice_of(s.measuring.voice));
+    return p;
+}
+
+std::vector<Measurement> history_of(Measurements const& m, Settings const& s) {
+    std::vector<Measurement> all;
+    for (auto const& v : m.vowels) {
+        auto const& r = v.tract.resonances;
+        if (!r[0] || !r[1]) continue;
+        Measurement one;
+        one.date = s.date;
+        one.method = method_of(v.kind);
+        one.vowel = v.vowel.quality();
+        one.probes = v.takes;
+        one.r1 = *r[0];
+        one.r2 = *r[1];
+        one.r3 = r[2];
+        for (std::size_t k = 0; k < 3; ++k)
+            if (v.measured.formants[k]) one.heard[k] = v.measured.formants[k]->centre;
+        one.note = s.note;
+        all.push_back(std::move(one));
+    }
+    // What is appended last becomes the vowel's current value: of several probes the surest.
+    std::stable_sort(all.begin(), all.end(), [](Measurement const& a, Measurement const& b) { return a.r1.sd > b.r1.sd; });
+    return all;
+}
+
+std::vector<ProbeShift> learned_shifts(Measurements const& m, std::string const& date) {
+    std::vector<ProbeShift> all;
+    for (auto kind : {ProbeKind::whisper, ProbeKind::creak}) {
+        auto const& learned = m.shifts[static_cast<std::size_t>(kind)];
+        if (!m.learned || learned.pairs == 0) continue;
+        ProbeShift shift;
+        shift.method = method_of(kind);
+        for (std::size_t k = 0; k < 3; ++k) shift.of[k] = ShiftOfResonance{learned.of[k].mean, learned.of[k].singer_sd};
+        shift.pairs = learned.pairs;
+        shift.date = date;
+        all.push_back(shift);
+    }
+    return all;
+}
+
+void write_into(Settings const& s, Profile const& profile, Measurements const& m) {
+    auto const history = history_of(m, s);
+    auto const shifts = learned_shifts(m, s.date);
+    if (std::filesystem::exists(s.into)) {
+        append_measurements(s.into, history);
+        for (auto const& shift : shifts) set_shift(s.into, shift);
+    } else {
+        Profile made;
+        made.singer.name = s.name.empty() ? std::filesystem::path(s.into).stem().string() : s.name;
+        made.singer.voice = profile.singer.voice;
+        made.singer.tuning = profile.singer.tuning;
+        made.singer.provenance.date = s.date;
+        for (auto const& h : history) {
+            made.singer.provenance.method = h.method;
+            VowelResonances v;
+            v.vowel = h.vowel;
+            v.r1 = h.r1, v.r2 = h.r2, v.r3 = h.r3;
+            std::erase_if(made.singer.vowels, [&](auto const& old) { return old.vowel == v.vowel; });
+            made.singer.vowels.push_back(v);
+        }
+        made.history = history;
+        made.shifts = shifts;
+        write_profile(s.into, made);
+    }
+    fmt::print(stderr, "{}: {} vowels written, {}\n", s.into, history.size(), s.date);
+}
+
+void run(Settings s) {
+    if (s.date.empty()) s.date = today();
+    Remarks remarks;
+    auto const profile = profile_for(s, remarks);
+    auto const reference = reference_for(profile.singer);
+    auto const request = request_for(s.measuring, reference, profile.shifts);
+    auto const recordings = read_recordings(s.measuring, remarks);
+    auto m = measure(recordings, request);
+    if (reference.average)
+        remarks.push_back({Remark::Kind::assumed, "the resonances are looked for around those of the " + reference.name});
+    m.remarks.insert(m.remarks.begin(), remarks.begin(), remarks.end());
+    m.remarks.push_back({Remark::Kind::caution, "whisper or creak softly and briefly; stop if it tires you; this is no medical advice"});
+    print_remarks(m.remarks);
+    write_outputs(s.outputs, s.as, measurements_table(m, recordings, reference.tuning),
+                  measurements_json(m, recordings).dump(2) + "\n");
+    if (m.vowels.empty())
+        throw InputError("no take gives a number", "see the reason of each above, and record again");
+    if (!s.into.empty()) write_into(s, profile, m);
+}
+
+} // namespace
+
+void add_measure(CLI::App& app) {
+    auto* command = app.add_subcommand("measure", "Resonances of a singer's vowels from a whisper, a creak or a low note");
+    auto s = std::make_shared<Settings>();
+    add_measuring_options(*command, s->measuring);
+    command->add_option("--voice", s->measuring.voice, "the voice type, when there is no profile to know the singer from");
+    command->add_option("--singer", s->measuring.singer, "a profile or a voice type to know the singer from");
+    command->add_option("--into", s->into, "the profile to extend, or to begin");
+    command->add_option("--name", s->name, "the singer's name in a new profile (otherwise the file's)");
+    command->add_option("--date", s->date, "day of the recording, such as 2026-10-03 (otherwise today)");
+    command->add_option("--note", s->note, "a remark kept with the measurement");
+    command->add_option("--as", s->as, "table or json")->check(CLI::IsMember({"table", "json"}));
+    command->add_option("-o,--output", s->outputs, "a .json or .txt file, or - (may be repeated)");
+    command->footer("Example: vowelway measure take.m4a --vowels \"i e a o u\" --repeat 3 --voice tenor --into me.yaml");
+    command->callback([s] { run(*s); });
+}
+
+} // namespace vowelway::cli

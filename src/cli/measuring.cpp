@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: MIT
+#include "cli/measuring.hpp"
+
+#include "vowelway/analysis/expectation.hpp"
+#include "vowelway/core/error.hpp"
+#include "vowelway/io/audio/read_audio.hpp"
+#include "vowelway/io/audio/read_cues.hpp"
+#include "vowelway/io/profile/built_in.hpp"
+#include "vowelway/io/write_file.hpp"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <cmath>
+#include <filesystem>
+
+namespace vowelway::cli {
+
+void add_measuring_options(CLI::App& command, MeasuringOptions& o) {
+    command.add_option("AUDIO", o.audio, "recordings: wav, flac, mp3, ogg, opus, m4a, aac, webm, mp4")->required();
+    command.add_option("--vowels", o.vowels, "the vowels in the order they were said, IPA or X-SAMPA: \"i e a o u\"");
+    command.add_option("--repeat", o.repeat, "times the list is gone through (otherwise found out)")->check(CLI::Range(1, 50));
+    command.add_option("--cues", o.cues, "a file with start, end and vowel on each line, for one recording");
+    command.add_option("--probe", o.probe, "whisper, creak or sung (otherwise recognised)")
+        ->check(CLI::IsMember({"whisper", "creak", "sung"}));
+}
+
+std::vector<Recording> read_recordings(MeasuringOptions const& o, Remarks& remarks) {
+    std::vector<Cue> cues;
+    if (!o.cues.empty()) {
+        if (o.audio.size() != 1) throw CLI::ValidationError("--cues", "goes with one recording");
+        cues = read_cues(o.cues);
+    }
+    std::vector<TimeSpan> spans;
+    for (auto const& c : cues) spans.push_back(c.span);
+
+    std::vector<Recording> recordings;
+    for (auto const& path : o.audio) {
+        Recording r;
+        r.name = path;
+        Listener listener(measuring_rate, spans);
+        auto const facts = read_audio(path, measuring_rate, [&](std::span<float const> s) { return listener.hear(s); });
+        r.heard = listener.finish();
+        if (listener.overfull())
+            throw InputError(fmt::format("holds more than {:.0f} s of sound", in_seconds(most_sound)),
+                             "cut out the probes: a breath is enough", Place{path, 0, 0, {}});
+        if (!cues.empty() && cues.back().span.end > r.heard.length + seconds(0.05))
+            throw InputError(fmt::format("the cues go on to {} but the recording ends at {}", clock_time(cues.back().span.end),
+                                         clock_time(r.heard.length)),
+                             "use the cues of this recording", Place{o.cues, 0, 0, {}});
+        for (auto const& c : cues) r.cued.push_back(c.vowel);
+        r.band = 0.95 * std::min(facts.rate / 2.0, measuring_rate / 2.0);
+        r.clipped = facts.clipped;
+        if (facts.rate < hertz(11000))
+            remarks.push_back({Remark::Kind::caution, path + " holds nothing above " +
+                                                          fmt::format("{:.0f} Hz; fR3 may be missing", in_hertz(facts.rate) / 2)});
+        recordings.push_back(std::move(r));
+    }
+    return recordings;
+}
+
+Singer reference_for(Singer const& singer) {
+    if (singer.average || singer.voice == VoiceType::other) return singer;
+    auto reference = singer;
+    auto const average = built_in_voice(singer.voice);
+    double sum = 0;
+    int count = 0;
+    for (auto const& v : singer.vowels)
+        if (auto const* a = average.find(v.vowel)) sum += std::log(v.r2.centre / a->r2.centre), ++count;
+    double const scale = count > 0 ? std::exp(sum / count) : 1;
+    for (auto v : average.vowels) {
+        if (singer.find(v.vowel)) continue;
+        for (auto* r : {&v.r1, &v.r2}) r->centre *= scale;
+        if (v.r3) v.r3->centre *= scale;
+        reference.vowels.push_back(v);
+    }
+    if (!reference.tract_length && average.tract_length) reference.tract_length = *average.tract_length / scale;
+    if (singer.vowels.empty()) reference.average = true;
+    return reference;
+}
+
+MeasureRequest request_for(MeasuringOptions const& o, Singer const& reference, std::vector<ProbeShift> const& known) {
+    MeasureRequest request;
+    request.reference = reference;
+    if (!o.vowels.empty()) request.vowels = parse_vowels(o.vowels);
+    if (request.vowels.empty() && o.cues.empty())
+        throw CLI::ValidationError("--vowels", "say what was spoken, such as --vowels \"i e a o u\", or give --cues");
+    request.repeat = o.repeat;
+    if (!o.probe.empty()) request.kind = parse_probe_kind(o.probe);
+    for (auto const& learned : known) {
+        auto const kind = learned.method == Method::creak ? ProbeKind::creak : ProbeKind::whisper;
+        auto& shifts = request.shifts[static_cast<std::size_t>(kind)];
+        for (std::size_t k = 0; k < 3; ++k)
+            if (learned.of[k]) {
+                shifts.of[k].mean = learned.of[k]->mean;
+                shifts.of[k].singer_sd = learned.of[k]->sd;
+            }
+        shifts.pairs = learned.pairs;
+    }
+    return request;
+}
+
+void write_outputs(std::vector<std::string> const& outputs, std::string const& as, std::string const& table,
+                   std::string const& json) {
+    if (outputs.empty()) fmt::print("{}", as == "json" ? json : table);
+    for (auto const& output : outputs) {
+        if (output == "-") fmt::print("{}", as == "json" ? json : table);
+        else write_file(output, std::filesystem::path(output).extension() == ".json" ? json : table);
+    }
+}
+
+Method method_of(ProbeKind kind) {
+    switch (kind) {
+    case ProbeKind::whisper: return Method::whisper;
+    case ProbeKind::creak: return Method::creak;
+    case ProbeKind::sung: return Method::sung;
+    }
+    return Method::whisper;
+}
+
+} // namespace vowelway::cli

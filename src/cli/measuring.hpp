@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: MIT
+// What the commands measure and check share: from the command line and files to measurements, and their forms.
+#pragma once
+
+#include "vowelway/analysis/measure.hpp"
+#include "vowelway/core/singer.hpp"
+#include "vowelway/io/profile/measurement.hpp"
+
+#include <nlohmann/json_fwd.hpp>
+
+#include <string>
+#include <vector>
+
+namespace CLI {
+class App;
+}
+
+namespace vowelway::cli {
+
+struct MeasuringOptions {
+    std::vector<std::string> audio;
+    std::string vowels, cues, probe, singer, voice;
+    int repeat = 0;
+};
+void add_measuring_options(CLI::App& command, MeasuringOptions& options);
+
+/// The recordings as heard; the memory used does not grow with their length.
+std::vector<Recording> read_recordings(MeasuringOptions const& options, Remarks& remarks);
+
+/// The singer's own vowels and, for those the profile lacks, the average of the voice type scaled to this singer.
+Singer reference_for(Singer const& singer);
+
+MeasureRequest request_for(MeasuringOptions const& options, Singer const& reference, std::vector<ProbeShift> const& known);
+
+/// Takes, vowels, shifts and remarks as one JSON document (docs/measuring.md).
+nlohmann::ordered_json measurements_json(Measurements const& m, std::vector<Recording> const& recordings);
+/// The same for a person: the vowels, then what there is to say of each take.
+std::string measurements_table(Measurements const& m, std::vector<Recording> const& recordings, Tuning const& tuning);
+
+/// The text goes to the file by its extension (.json, .txt), or to standard output for "-".
+void write_outputs(std::vector<std::string> const& outputs, std::string const& as, std::string const& table,
+                   std::string const& json);
+
+Method method_of(ProbeKind kind);
+
+} // namespace vowelway::cli

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: MIT
+#include "vowelway/io/audio/read_cues.hpp"
+
+#include "core/text.hpp"
+#include "vowelway/core/error.hpp"
+
+#include <algorithm>
+#include <fstream>
+#include <iterator>
+#include <optional>
+#include <sstream>
+
+namespace vowelway {
+namespace {
+
+constexpr std::size_t longest_file = 1 << 20;
+constexpr char const* shape = "write start, end and vowel, such as: 0.50 1.60 e";
+
+/// Seconds, from "3.25", "0:03.2" or "1:02:03".
+std::optional<double> moment(std::string_view text) {
+    double total = 0;
+    for (int parts = 0; parts < 3; ++parts) {
+        auto const value = text::eat_number(text);
+        if (!value || *value < 0) return std::nullopt;
+        total = 60 * total + *value;
+        if (text.empty()) return total;
+        if (!text::eat(text, ":")) return std::nullopt;
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+std::vector<Cue> parse_cues(std::string const& text, std::string const& file) {
+    std::vector<Cue> cues;
+    std::istringstream lines(text);
+    std::string line;
+    for (int number = 1; std::getline(lines, line); ++number) {
+        line = line.substr(0, line.find('#'));
+        std::replace(line.begin(), line.end(), ',', ' ');
+        std::replace(line.begin(), line.end(), '\t', ' ');
+        std::istringstream words(line);
+        std::vector<std::string> const word{std::istream_iterator<std::string>(words), {}};
+        if (word.empty()) continue;
+        Place const place{file, number, 0, {}};
+        if (word.size() != 3) throw InputError("a cue of " + std::to_string(word.size()) + " words", shape, place);
+        auto const start = moment(word[0]), end = moment(word[1]);
+        if (!start || !end) throw InputError("\"" + word[start ? 1 : 0] + "\" is no time", shape, place);
+        if (*end <= *start) throw InputError("the cue ends before it begins", shape, place);
+        if (!cues.empty() && seconds(*start) < cues.back().span.end)
+            throw InputError("the cue begins before the one above has ended", "put them in order, without overlap", place);
+        if (cues.size() == most_cues) throw InputError("more than 500 cues", "measure a part of the recording", place);
+        try {
+            cues.push_back({{seconds(*start), seconds(*end)}, parse_vowel(word[2])});
+        } catch (InputError& error) {
+            throw error.at(place);
+        }
+    }
+    if (cues.empty()) throw InputError("holds no cues", shape, Place{file, 0, 0, {}});
+    return cues;
+}
+
+std::vector<Cue> read_cues(std::string const& path) {
+    std::ifstream file(path, std::ios::binary);
+    if (!file) throw InputError("the cue file cannot be opened", "check the name", Place{path, 0, 0, {}});
+    std::string text(longest_file + 1, '\0');
+    file.read(text.data(), static_cast<std::streamsize>(text.size()));
+    text.resize(static_cast<std::size_t>(file.gcount()));
+    if (text.size() > longest_file) throw InputError("is longer than 1 MiB: no cue file", shape, Place{path, 0, 0, {}});
+    return parse_cues(text, path);
+}
+
+} // namespace vowelway
