@@ -142,23 +142,21 @@ void Engraver::slurs(std::vector<Set> const& sets, System const& system, Canvas&
     };
     auto const bottom_of = [](Set const& s) { return (s.steps.empty() ? 4 * space : y_of_step(s.steps.front())) + 0.9 * space; };
     auto const curve = [&](double from, double to) {
-        // Below when every stem under it points up, else above: where the heads are.
-        bool below = true;
+        std::vector<Set const*> under;
         for (auto const& s : sets)
-            if (s.atom->x >= from - 1 && s.atom->x <= to + 1 && !s.event->rest() && !(s.has_stem && s.stem.up)) below = false;
-        double start = below ? -1e9 : 1e9, end = start, peak = start;
-        for (auto const& s : sets) {
-            if (s.atom->x < from - 1 || s.atom->x > to + 1 || s.event->rest()) continue;
-            double const y = below ? bottom_of(s) : top_of(s);
-            if (std::abs(std::abs(start) - 1e9) < 1) start = y;
-            end = y;
-            peak = below ? std::max(peak, y) : std::min(peak, y);
+            if (s.atom->x >= from - 1 && s.atom->x <= to + 1 && !s.event->rest()) under.push_back(&s);
+        if (under.empty() || to - from < 1) return;
+        // Below when every stem under it points up, else above: where the heads are. From a grace note: below.
+        bool const graced = under.front()->event->grace;
+        bool const below = graced || std::ranges::all_of(under, [](Set const* s) { return s->has_stem && s->stem.up; });
+        auto const edge = [&](Set const& s) { return below ? bottom_of(s) : top_of(s); };
+        double const start = edge(*under.front()), end = edge(*under.back()), width = to - from;
+        double height = std::min(std::clamp(width * 0.12, 0.7 * space, 2.0 * space), width * 0.5);
+        for (auto const* s : under) { // as far beyond the chord as the notes within need
+            double const chord = start + (end - start) * (s->atom->x - from) / width;
+            height = std::max(height, 1.35 * (below ? edge(*s) - chord : chord - edge(*s)));
         }
-        if (std::abs(std::abs(start) - 1e9) < 1) return;
-        double const sign = below ? 1 : -1, width = to - from;
-        double const chord = below ? std::min(start, end) : std::max(start, end);
-        double const height = std::max(std::clamp(width * 0.1, 0.9 * space, 2.2 * space), std::abs(peak - chord) * 1.25 + 0.4 * space);
-        crescent(canvas, {from, start}, {to, end}, sign * height);
+        crescent(canvas, {from, start}, {to, end}, (below ? 1 : -1) * std::min(height, 6 * space));
     };
     for (auto const& set : sets) {
         for (int i = 0; i < set.event->slurs_end && !open_slurs_.empty(); ++i) {

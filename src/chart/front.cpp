@@ -34,7 +34,8 @@ double heading(Canvas& canvas, double x, double y, double width, std::string_vie
 }
 
 double passive_ranges(Canvas& canvas, Plan const& plan, double x, double y, double width) {
-    y = heading(canvas, x, y, width, "Leave the vowel alone up to");
+    y = heading(canvas, x, y, width, "Leave the vowel alone to");
+    canvas.write({x + width, y - 7}, "± semitones", plain(type::small, ink::soft), Align::right);
     auto const& tuning = plan.passage.tuning;
     double const low = tuning.pitch(plan.range.low).frequency().value(), high = tuning.pitch(plan.range.high).frequency().value();
     double const axis_from = x + 23, axis_to = x + width - 42;
@@ -72,8 +73,7 @@ double passive_ranges(Canvas& canvas, Plan const& plan, double x, double y, doub
     y += 10;
     canvas.write({axis_from, y}, plan.range.low.str(), plain(type::small, ink::soft));
     canvas.write({axis_to, y}, plan.range.high.str(), plain(type::small, ink::soft), Align::right);
-    canvas.write({x + width, y + 10}, "± in semitones", plain(type::small, ink::soft), Align::right);
-    return y + 14;
+    return y + 4;
 }
 
 double watch_table(Canvas& canvas, Plan const& plan, std::map<std::size_t, int> const& watched, double x, double y, double width) {
@@ -113,7 +113,7 @@ double watch_table(Canvas& canvas, Plan const& plan, std::map<std::size_t, int> 
             canvas.write({heard + 8, base}, d.heard.vowel.quality().ipa(), plain(10, ink::migrate), Align::centre);
         advice_sign(canvas, {act + 4, base - 3}, 7, d.advice);
         auto const shade = d.advice == Advice::modify ? d.target.shade.quality().ipa() + "  " : std::string{};
-        canvas.write({act + 11, base}, fitted(m, shade + d.brief, plain(type::body), x + width - act - 11), plain(type::body, color_of(d.advice)));
+        canvas.write({act + 11, base}, fitted(m, shade + brief_of(d), plain(type::body), x + width - act - 11), plain(type::body, color_of(d.advice)));
         y = base + 3.4;
         canvas.line({x, y}, {x + width, y}, {.width = 0.35, .color = ink::rule});
     }
@@ -149,12 +149,13 @@ double draw_title(Canvas& canvas, Plan const& plan, std::string_view sentence, d
     canvas.write({0, y_title}, fitted(m, title, bold(type::title), width - composer_width - 14), bold(type::title));
     double y = y_title + 2;
     y += 16;
-    auto const who = fmt::format("{}, {}", plan.singer.name, to_string(plan.singer.voice));
-    auto const how = fmt::format("technique: {}   ·   {}", plan.technique, measured(plan.singer));
-    auto const how_style = plan.singer.average ? bold(type::body, ink::modify) : plain(type::body);
-    double const how_width = m.measure(how, how_style).advance;
-    canvas.write({width, y}, how, how_style, Align::right);
-    canvas.write({0, y}, fitted(m, who, bold(type::heading), width - how_width - 12), bold(type::heading));
+    auto const who = plan.singer.average ? plan.singer.name : fmt::format("{}, {}", plan.singer.name, to_string(plan.singer.voice));
+    auto const source = measured(plan.singer), how = fmt::format("technique: {}   ·   ", plan.technique);
+    auto const source_style = plan.singer.average ? bold(type::body, ink::modify) : plain(type::body);
+    double const source_width = m.measure(source, source_style).advance, how_width = m.measure(how, plain(type::body)).advance;
+    canvas.write({width, y}, source, source_style, Align::right);
+    canvas.write({width - source_width, y}, how, plain(type::body), Align::right);
+    canvas.write({0, y}, fitted(m, who, bold(type::heading), width - source_width - how_width - 12), bold(type::heading));
     y += 5;
     canvas.line({0, y}, {width, y}, {.width = 1.2, .color = ink::black});
     y += 3;
@@ -179,11 +180,11 @@ double draw_lane_legend(Canvas& canvas, double y, double width) {
     auto const& m = canvas.measurer();
     auto const room = [&](double sample, std::string_view text) {
         double const need = sample + 4 + m.measure(text, style).advance;
-        if (x > 0 && x + need > width) x = 0, y += 14;
+        if (x > 0 && x + need > width) x = 0, y += 12.5;
     };
     auto const say = [&](double sample, std::string_view text) {
         canvas.write({x + sample + 4, y}, text, style);
-        x += sample + 4 + m.measure(text, style).advance + 13;
+        x += sample + 4 + m.measure(text, style).advance + 11;
     };
     auto const line = [&](Pen const& pen, std::string_view text) {
         room(16, text);
@@ -192,10 +193,18 @@ double draw_lane_legend(Canvas& canvas, double y, double width) {
     };
     line({.width = 1.3, .color = ink::black}, "fo");
     line({.width = 0.95, .color = ink::black}, "2fo");
-    line({.width = 0.45, .color = ink::soft}, "higher harmonics");
+    line({.width = 0.45, .color = ink::soft}, "3fo and higher");
     room(9, "harmonic in a band");
     canvas.fill(Path().circle({x + 4, y - 3}, 2.5), ink::black);
     say(9, "harmonic in a band");
+    auto const bands = [&](Color wash, Color edge, std::vector<double> dashes, std::string_view text) {
+        room(18, text);
+        canvas.fill(Box{x, y - 8, 18, 9}, wash);
+        for (double const side : {y - 8, y + 1}) canvas.line({x, side}, {x + 18, side}, {.width = 0.6, .color = edge, .dashes = dashes});
+        say(18, text);
+    };
+    bands(ink::first_wash, ink::first, {}, "fR1 ± its uncertainty");
+    bands(ink::second_wash, ink::second, {2.2, 1.4}, "fR2");
     auto const swatch = [&](Zone zone, double p, std::string_view text) {
         room(18, text);
         Box const box{x, y - 8, 18, 9};
@@ -205,21 +214,20 @@ double draw_lane_legend(Canvas& canvas, double y, double width) {
         canvas.line({x, box.bottom()}, {box.right(), box.bottom()}, {.width = 0.6, .color = ink::first});
         say(18, text);
     };
-    swatch(Zone::open, 0, "fR1 ± its uncertainty: open, 2fo below it");
-    swatch(Zone::turning, 0.6, "turning, 2fo passes it");
-    swatch(Zone::close, 1, "close, 2fo above it");
-    swatch(Zone::meeting, 1, "meeting, fo is at it");
-    swatch(Zone::above, 1, "above, fo over it");
-    room(18, "fR2");
-    canvas.fill(Box{x, y - 8, 18, 9}, ink::second_wash);
-    for (double const edge : {y - 8, y + 1}) canvas.line({x, edge}, {x + 18, edge}, {.width = 0.6, .color = ink::second, .dashes = {2.2, 1.4}});
-    say(18, "fR2");
+    swatch(Zone::open, 0, "open: 2fo below fR1");
+    swatch(Zone::turning, 0.6, "turning: 2fo passes it");
+    swatch(Zone::close, 1, "close: 2fo above it");
+    swatch(Zone::meeting, 1, "meeting: fo at it");
+    swatch(Zone::above, 1, "above: fo over it");
     for (auto const advice : {Advice::hold, Advice::migrate, Advice::modify}) {
         room(9, meaning(advice));
         advice_sign(canvas, {x + 4, y - 3}, 7, advice);
         say(9, meaning(advice));
     }
-    return y + 8;
+    room(6, "the measurement leaves it open");
+    canvas.write({x, y}, "?", bold(type::label));
+    say(6, "the measurement leaves it open");
+    return y + 6;
 }
 
 void draw_margins(Canvas& canvas, Plan const& plan, std::string_view what, Size paper, std::size_t page, std::size_t pages) {

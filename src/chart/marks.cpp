@@ -93,13 +93,16 @@ std::string_view happening(Zone zone) {
 std::string_view meaning(Advice advice) {
     switch (advice) {
     case Advice::hold: return "hold: nothing needed";
-    case Advice::migrate: return "migrate: keep the shape, let the vowel drift";
+    case Advice::migrate: return "migrate: keep the shape, the vowel drifts";
     case Advice::modify: return "modify: change the shape";
     }
     return "";
 }
 
-std::string name_of(Pitch pitch, Tuning const& tuning) { return tuning.name(pitch).pitch.str(); }
+std::string brief_of(Decision const& decision) {
+    constexpr double sure = 0.75; // our choice: three draws of four agree
+    return decision.certainty < sure ? decision.brief + " ?" : decision.brief;
+}
 
 std::vector<std::string> wrapped(TextMeasurer const& measurer, std::string_view text, TextStyle const& style,
                                  double width) {

@@ -26,8 +26,8 @@ std::string_view happening(Zone zone);
 /// What the word means, for a legend.
 std::string_view meaning(Advice advice);
 
-/// "as spelled" pitch name without a tuning: F♯4.
-std::string name_of(Pitch pitch, Tuning const& tuning);
+/// The brief of a decision; with a question mark when the measurement leaves it open.
+std::string brief_of(Decision const& decision);
 
 /// Breaks at blanks so that no line is wider than `width`; a longer word stands alone.
 std::vector<std::string> wrapped(TextMeasurer const& measurer, std::string_view text, TextStyle const& style,

@@ -12,11 +12,10 @@ namespace vowelway::chart {
 namespace {
 
 constexpr std::string_view sentence =
-    "Under the music: the voice's harmonics (lines) against this singer's resonances (bands). Where a harmonic enters "
-    "a band the sound of the vowel changes; the last row says what to do.";
+    "The voice's harmonics (lines) meet the resonances of the vowel (bands); where they do, its sound changes.";
 constexpr std::size_t most_watched = 8;
 constexpr double between = 13, most_stretch = 24;      // vertical room between blocks
-constexpr double least_lane = 80, most_lane = 116;     // height of the resonance lane
+constexpr double least_lane = 72, most_lane = 116;     // height of the resonance lane
 
 struct Sheet {
     std::vector<std::size_t> blocks;
@@ -34,14 +33,6 @@ std::vector<Sheet> assign(std::vector<Block> const& blocks, double lane, double 
         sheets.back().used += height;
     }
     return sheets;
-}
-
-/// The tallest lane that takes no more pages than the lowest.
-double lane_that_fits(std::vector<Block> const& blocks, double front, double page_height) {
-    auto const least = assign(blocks, least_lane, front, page_height).size();
-    double lane = most_lane;
-    while (lane > least_lane && assign(blocks, lane, front, page_height).size() > least) lane -= 2;
-    return std::max(lane, least_lane);
 }
 
 } // namespace
@@ -65,11 +56,9 @@ std::vector<Page> passage_sheet(Plan const& plan, Size paper, TextMeasurer const
     front_height = draw_lane_legend(front, front_height, width) + 6;
 
     double const page_height = paper.height - margin_top - margin_bottom;
-    double const lane = lane_that_fits(blocks, front_height, page_height);
-    auto const scale = lane_scale(plan, lane);
-    auto const sheets = assign(blocks, lane, front_height, page_height);
+    auto const sheets = assign(blocks, least_lane, front_height, page_height);
 
-    // Place: what is left over goes between the blocks.
+    // Place: what is left over makes the lanes taller, then goes between the blocks.
     std::vector<Page> pages;
     for (std::size_t s = 0; s < sheets.size(); ++s) {
         auto const& sheet = sheets[s];
@@ -81,7 +70,11 @@ std::vector<Page> passage_sheet(Plan const& plan, Size paper, TextMeasurer const
             y += front_height;
         }
         bool const last = s + 1 == sheets.size();
-        double const spare = std::max(0.0, page_height + between - sheet.used);
+        double spare = std::max(0.0, page_height + between - sheet.used);
+        double const many = std::max<double>(1, static_cast<double>(sheet.blocks.size()));
+        double const lane = std::min(most_lane, least_lane + spare / many);
+        spare -= (lane - least_lane) * many;
+        auto const scale = lane_scale(plan, lane);
         double const gaps = std::max<double>(1, static_cast<double>(sheet.blocks.size()) - (s == 0 ? 0 : 1));
         double const stretch = std::min(last ? 8.0 : most_stretch, spare / gaps);
         bool opening = s != 0;

@@ -18,7 +18,7 @@ namespace {
 constexpr std::string_view sentence =
     "Each strip is a vowel, pitch goes upwards: its texture says where the sung note lies against the vowel's first "
     "resonance, the letters what a listener will hear, the rim what to do, the bars how long the song stays there.";
-constexpr std::size_t most_strips = 9;
+constexpr std::size_t most_strips = 12;
 constexpr double axis_left = 60, axis_right = 20; // room beside the strips
 constexpr double rim = 5, most_strip = 78;
 constexpr int most_harmonics = 5; // crossings of higher ones crowd, and say little
@@ -269,6 +269,7 @@ std::vector<Page> pitch_by_vowel(Plan const& plan, Size paper, TextMeasurer cons
         double const pitch = std::min(most_strip, (right - left) / static_cast<double>(per_page));
         double const end = left + pitch * static_cast<double>(to - from);
         draw_axis(page.drawing, axis, left, end);
+        page.drawing.write({end + 2, names}, "Hz", plain(type::small, ink::soft));
         for (std::size_t i = from; i < to; ++i) {
             Strip const strip{&plan.vowels[i], left + 3 + pitch * static_cast<double>(i - from), pitch - 5};
             draw_zones(page.drawing, strip, axis);

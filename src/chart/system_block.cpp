@@ -57,7 +57,7 @@ TextStyle style_of(StaffText::Kind kind) {
 std::string shade_of(Decision const& d) { return d.advice == Advice::modify ? d.target.shade.quality().ipa() : std::string{}; }
 
 bool same_advice(Decision const& a, Decision const& b) {
-    return a.advice == b.advice && a.brief == b.brief && shade_of(a) == shade_of(b);
+    return a.advice == b.advice && brief_of(a) == brief_of(b) && shade_of(a) == shade_of(b);
 }
 
 } // namespace
@@ -234,18 +234,18 @@ double BlockMaker::advice(std::vector<Sounding> const& soundings, double width, 
             rail_end = to;
         }
         if (d.advice == Advice::hold) continue;
-        auto const shade = shade_of(d);
+        auto const shade = shade_of(d), brief = brief_of(d);
         auto const words_style = plain(type::label, color);
         auto const shade_style = bold(10, color);
         double const shade_width = shade.empty() ? 0 : measurer_->measure(shade, shade_style).advance + 3;
-        double const words_width = d.brief.empty() ? 0 : measurer_->measure(d.brief, words_style).advance;
+        double const words_width = brief.empty() ? 0 : measurer_->measure(brief, words_style).advance;
         auto const put = [&](double need, bool words) {
             for (int r = 0; r < 2; ++r) {
                 double const at = std::min(run.from, limit - need);
                 if (need <= 0 || at < ends[r]) continue;
                 double const baseline = y + 10 + (r + 1) * line - 2.5;
                 drawing.text({at, baseline}, shade, shade_style);
-                if (words) drawing.text({at + shade_width, baseline}, d.brief, words_style);
+                if (words) drawing.text({at + shade_width, baseline}, brief, words_style);
                 ends[r] = at + need + 2 * clear;
                 y_end = std::max(y_end, baseline + 2.5);
                 return true;
