@@ -61,6 +61,7 @@ Sounds english(Word const& written) {
     for (auto& nucleus : out.nuclei)
         if (nucleus.held.vowel.base == U'i' && !nucleus.after.empty()) nucleus.held.vowel.base = U'ɪ';
     place_on_letters(out.nuclei, word);
+    drop_unwritten_glides(out.nuclei);
     if (out.nuclei.size() > 1) mend_first_a(out.nuclei.front(), word);
     // The last vowel of "happy" is i.
     if (out.nuclei.size() > 1 && !sounded.empty() && out.nuclei.back().held.vowel.base == U'ɪ') {

@@ -222,6 +222,7 @@ Sounds simple(Word const& word) {
     bool const split_gn = spelled.starts_with("gn") && out.nuclei.size() > 1 && out.nuclei.front().held.vowel.base == U'ə';
     if (split_gn) out.nuclei.erase(out.nuclei.begin()); // "gən" for gn
     place_on_letters(out.nuclei, word);
+    drop_unwritten_glides(out.nuclei);
     German mender{word, out.nuclei, spelled};
     for (std::size_t k = 0; k < out.nuclei.size(); ++k) {
         if (mender.mend_stem(k)) continue;

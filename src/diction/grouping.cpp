@@ -50,7 +50,7 @@ std::vector<Nucleus> gather(std::vector<Phone> const& phones, std::span<std::str
             continue;
         }
         vowel.glide = false;
-        out.push_back({std::move(before), {vowel, 0}, {}, false, phone.stress == 2, phone.stress == 1});
+        out.push_back({std::move(before), {vowel, 0}, {}, false, phone.stress == 2, phone.stress == 1, after_vowel});
         before.clear();
         after_vowel = true;
     }
@@ -107,7 +107,8 @@ double misfit(char32_t letter, char32_t next, Vowel const& vowel) {
 
 double place_on_letters(std::vector<Nucleus>& nuclei, Word const& word) {
     // Least cost over increasing letters, one for each nucleus. Passing over a vowel letter costs little
-    // beside another vowel letter (it writes the same vowel) and for a last e, much elsewhere.
+    // beside another vowel letter (it writes the same vowel) and for a last e, much elsewhere. Consonants
+    // between two nuclei should be written between their letters, and only then.
     std::size_t const n = nuclei.size(), m = word.size();
     if (n == 0 || m == 0) return n == 0 ? 0 : 1;
     auto const vowel = [&](std::size_t i) { return i < m && is_vowel_letter(word[i].base); };
@@ -120,40 +121,52 @@ double place_on_letters(std::vector<Nucleus>& nuclei, Word const& word) {
         if (word[i].base == U'e') return 0.5;
         return 1.0;
     };
-    constexpr double far = std::numeric_limits<double>::infinity();
-    std::vector<std::vector<double>> cost(n + 1, std::vector<double>(m + 1, far));
-    std::vector<std::vector<bool>> taken(n + 1, std::vector<bool>(m + 1, false));
-    cost[0][0] = 0;
-    for (std::size_t k = 0; k <= n; ++k) {
-        for (std::size_t i = 1; i <= m; ++i) {
-            double const skip = cost[k][i - 1] + pass(i - 1);
-            double take = far;
-            if (k > 0) {
-                bool const nasal_letter = i < m && (((word[i].base == U'n' || word[i].base == U'm') && !vowel(i + 1)) || vowel(i));
-                double const nasal = nuclei[k - 1].held.vowel.nasal && !nasal_letter ? 0.6 : 0;
-                double const misfits = vowel(i - 1) ? misfit(word[i - 1].base, i < m ? word[i].base : U'\0', nuclei[k - 1].held.vowel)
-                                                    : word[i - 1].base == U'w' || word[i - 1].base == U'j' ? 1.2 : 2.5;
-                take = cost[k - 1][i - 1] + misfits + nasal;
-            }
-            cost[k][i] = std::min(skip, take);
-            taken[k][i] = take < skip;
-        }
+    std::vector<double> passed(m + 1, 0);       // cost of passing over the first i letters
+    std::vector<std::size_t> consonants(m + 1, 0); // among the first i letters
+    for (std::size_t i = 0; i < m; ++i) {
+        passed[i + 1] = passed[i] + pass(i);
+        consonants[i + 1] = consonants[i] + (is_letter(word[i].base) && !vowel(i) && word[i].base != U'h');
     }
-    std::size_t i = m, k = n;
-    if (cost[n][m] == far) { // fewer letters than nuclei
+    auto const fit = [&](std::size_t k, std::size_t i) {
+        auto const& v = nuclei[k].held.vowel;
+        if (!vowel(i)) return word[i].base == U'w' || word[i].base == U'j' ? 1.2 : 2.5;
+        bool const nasal_letter = vowel(i + 1) || (i + 1 < m && (word[i + 1].base == U'n' || word[i + 1].base == U'm') && !vowel(i + 2));
+        return misfit(word[i].base, i + 1 < m ? word[i + 1].base : U'\0', v) + (v.nasal && !nasal_letter ? 0.6 : 0);
+    };
+    if (n > m) { // fewer letters than nuclei
         for (std::size_t j = 0; j < n; ++j) nuclei[j].held.letter = std::min(j, m - 1);
         for (auto& nucleus : nuclei)
             for (auto& sound : nucleus.after) sound.letter = nucleus.held.letter;
         return 1;
     }
-    double worst = 0;
-    while (k > 0) {
-        if (taken[k][i]) {
-            nuclei[k - 1].held.letter = i - 1;
-            worst = std::max(worst, vowel(i - 1) ? misfit(word[i - 1].base, i < m ? word[i].base : U'\0', nuclei[k - 1].held.vowel) : 1);
-            --k;
+    constexpr double far = std::numeric_limits<double>::infinity();
+    std::vector<std::vector<double>> cost(n, std::vector<double>(m, far));
+    std::vector<std::vector<std::size_t>> from(n, std::vector<std::size_t>(m, 0));
+    for (std::size_t k = 0; k < n; ++k)
+        for (std::size_t i = k; i < m; ++i) {
+            double const here = fit(k, i);
+            if (k == 0) {
+                cost[0][i] = passed[i] + here;
+                continue;
+            }
+            for (std::size_t j = k - 1; j < i; ++j) {
+                bool const parted = consonants[i] > consonants[j + 1];
+                double const joint = parted == nuclei[k].meets ? 0.8 : 0;
+                double const total = cost[k - 1][j] + passed[i] - passed[j + 1] + joint + here;
+                if (total < cost[k][i]) {
+                    cost[k][i] = total;
+                    from[k][i] = j;
+                }
+            }
         }
-        --i;
+    std::size_t at_letter = n - 1;
+    for (std::size_t i = n - 1; i < m; ++i)
+        if (cost[n - 1][i] + passed[m] - passed[i + 1] < cost[n - 1][at_letter] + passed[m] - passed[at_letter + 1]) at_letter = i;
+    double worst = 0;
+    for (std::size_t k = n; k-- > 0;) {
+        nuclei[k].held.letter = at_letter;
+        worst = std::max(worst, std::min(1.0, fit(k, at_letter)));
+        at_letter = from[k][at_letter];
     }
     for (std::size_t j = 0; j < n; ++j) {
         std::size_t const limit = j + 1 < n ? nuclei[j + 1].held.letter : m;
@@ -171,6 +184,11 @@ double place_on_letters(std::vector<Nucleus>& nuclei, Word const& word) {
         }
     }
     return worst;
+}
+
+void drop_unwritten_glides(std::vector<Nucleus>& nuclei) {
+    for (auto& nucleus : nuclei)
+        std::erase_if(nucleus.before, [&](Sound const& sound) { return sound.letter == nucleus.held.letter; });
 }
 
 std::vector<std::size_t> divide(std::vector<Nucleus> const& nuclei, Word const& word, Language language) {

@@ -18,6 +18,9 @@ std::vector<Nucleus> gather(std::vector<Phone> const& phones, std::span<std::str
 /// the worst of them fits, 0 well .. 1 not at all.
 double place_on_letters(std::vector<Nucleus>& nuclei, Word const& word);
 
+/// Drops the glides that no vowel letter writes: the w of "will", the j of "music" are consonants.
+void drop_unwritten_glides(std::vector<Nucleus>& nuclei);
+
 bool is_vowel_letter(char32_t base);
 /// For each nucleus the first letter of its syllable; the consonants between two vowels go to the
 /// following syllable as far as they can begin one; in Italian s goes with the consonant after it.

@@ -121,7 +121,8 @@ Sounds italian(Word const& word) {
     std::vector<Sound> before;
     for (std::size_t i = 0; i < word.size(); ++i) {
         if (!walk.vowel(i)) {
-            if (is_letter(word[i].base) && word[i].base > U'z') out.doubt = "a letter that is not Italian";
+            char32_t const c = word[i].base;
+            if (is_letter(c) && (c > U'z' || c == U'k' || c == U'w' || c == U'x')) out.doubt = "a letter that is not Italian";
             continue;
         }
         if (walk.spells(i)) continue;

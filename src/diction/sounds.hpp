@@ -25,6 +25,7 @@ struct Nucleus {
     bool optional = false;     ///< French final e muet
     bool stressed = false;
     bool secondary = false;    ///< a weaker stress, as on the second part of a compound
+    bool meets = false;        ///< follows the vowel before it without a consonant
     bool before_r = false;     ///< English: a written r belongs to it ("heart")
 
     /// Dictionary notation: held vowel and falling glide, "au̯".

@@ -2,6 +2,8 @@
 #include "diction/grouping.hpp"
 #include "diction/synthesiser.hpp"
 
+#include <algorithm>
+
 namespace vowelway::diction {
 
 namespace {
@@ -19,6 +21,11 @@ Sounds synthesised(Word const& word, Language language) {
 }
 
 Sounds sounds(Word const& word, Language language) {
+    if (std::any_of(word.begin(), word.end(), [](Letter const& l) { return l.base >= U'0' && l.base <= U'9'; })) {
+        auto out = synthesised(word, language);
+        out.doubt = "a number, as the synthesiser reads it";
+        return out;
+    }
     switch (language) {
     case Language::italian: return italian(word);
     case Language::latin: return latin(word);
