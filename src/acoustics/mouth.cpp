@@ -60,8 +60,7 @@ Mouth::Mouth(Tube home, GestureVector const& least, GestureVector const& most) :
         if (middle[i] > 0.88) lengthening_[i][2] = std::log1p(size / lips);
         if (middle[i] > 0.1 && middle[i] < 0.35) lengthening_[i][5] = -std::log1p(size / larynx);
     }
-    for (int n = 1; n <= 4; ++n)
-        if (auto const pole = nth_pole(t, n)) home_.poles.push_back(*pole);
+    home_.poles = first_poles(t, 4);
 }
 
 Tube Mouth::shaped(GestureVector const& gesture) const {

@@ -64,11 +64,8 @@ SeriesSolution solve_series(std::vector<double> const& targets, double length, d
     now.series = mean_series;
     now.length = length;
     now.tube = series_tube(now.series, length, loss);
-    for (int k = 1; k <= count; ++k) {
-        auto const pole = nth_pole(now.tube, k);
-        if (!pole) return now;
-        now.poles.push_back(*pole);
-    }
+    now.poles = first_poles(now.tube, count);
+    if (now.poles.size() < targets.size()) return now;
     auto const misses = [&](std::vector<Complex> const& poles) {
         Eigen::Vector3d out = Eigen::Vector3d::Zero();
         for (int k = 0; k < count; ++k) out[k] = std::log(targets[k] / frequency_of(poles[k]));

@@ -10,6 +10,12 @@
 
 namespace vowelway {
 
+Length length_of(AreaFunction const& tract) {
+    Length sum;
+    for (auto const& section : tract) sum += section.length;
+    return sum;
+}
+
 namespace {
 
 constexpr std::array<std::pair<TractLoss, std::string_view>, 4> loss_names{{{TractLoss::none, "none"},
@@ -28,23 +34,19 @@ tube::Tube checked(AreaFunction const& tract, TractLoss loss) {
         double const length = in_centimetres(tract[i].length), area = in_square_centimetres(tract[i].area);
         auto const refuse = [&](std::string const& what) {
             throw InputError("section " + std::to_string(i + 1) + " from the glottis is " + what,
-                             "lengths are 0.01..5 cm and areas 0.001..100 cm²; an airway that is shut has no resonances");
+                             "lengths are 0.01..30 cm and areas 0.001..100 cm²; an airway that is shut has no resonances");
         };
-        if (!(length >= 0.01 && length <= 5)) refuse(std::to_string(length) + " cm long");
+        if (!(length >= 0.01 && length <= 30)) refuse(std::to_string(length) + " cm long");
         if (!(area >= 0.001 && area <= 100)) refuse(std::to_string(area) + " cm² wide");
         out.length.push_back(length);
         out.area.push_back(area);
     }
+    if (double const total = in_centimetres(length_of(tract)); total > 100)
+        throw InputError("a tract of " + std::to_string(static_cast<int>(total)) + " cm", "give at most 100 cm; is the length of a section that of the whole?");
     return out;
 }
 
 } // namespace
-
-Length length_of(AreaFunction const& tract) {
-    Length sum;
-    for (auto const& section : tract) sum += section.length;
-    return sum;
-}
 
 std::string_view to_string(TractLoss loss) {
     for (auto const& [value, name] : loss_names)
@@ -62,13 +64,9 @@ std::vector<TractResonance> resonances(AreaFunction const& tract, TractLoss loss
     auto const t = checked(tract, loss);
     std::vector<TractResonance> out;
     // Losses shift a resonance by far less than the 400 Hz of margin here.
-    for (int n = 1; tube::lossless_resonance(t, n) < up_to.value() + 400; ++n) {
-        auto const pole = tube::nth_pole(t, n);
-        if (!pole) continue;
-        TractResonance const found{hertz(tube::frequency_of(*pole)), hertz(tube::bandwidth_of(*pole))};
-        if (found.centre > up_to) continue;
-        if (!out.empty() && std::abs((found.centre - out.back().centre).value()) < 0.1) continue;
-        out.push_back(found);
+    for (auto const& pole : tube::poles_below(t, up_to.value() + 400)) {
+        TractResonance const found{hertz(tube::frequency_of(pole)), hertz(tube::bandwidth_of(pole))};
+        if (found.centre <= up_to) out.push_back(found);
     }
     return out;
 }
@@ -100,10 +98,11 @@ std::vector<Band> compliant_bands(AreaFunction const& tract, TractLoss loss, Fre
 
 Sensitivity sensitivity(AreaFunction const& tract, int number, TractLoss loss) {
     auto const t = checked(tract, loss);
-    auto const pole = number >= 1 && tube::lossless_resonance(t, number) < 8000 ? tube::nth_pole(t, number) : std::nullopt;
-    if (!pole) throw std::out_of_range("sensitivity: no resonance " + std::to_string(number));
+    auto const poles = number >= 1 && tube::lossless_resonance(t, number) < 8000 ? tube::first_poles(t, number) : std::vector<tube::Complex>{};
+    if (number < 1 || poles.size() < static_cast<std::size_t>(number))
+        throw std::out_of_range("sensitivity: no resonance " + std::to_string(number));
     Sensitivity out;
-    tube::sensitivities(t, *pole, out.area, &out.length);
+    tube::sensitivities(t, poles.back(), out.area, &out.length);
     return out;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "acoustics/tube.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -148,9 +149,14 @@ double lossless_resonance(Tube const& t, int n) {
 
 double mode_at(Tube const& t, double f) { return lossless_phase(t, f) / pi + 0.5; }
 
-std::optional<Complex> find_pole(Tube const& t, Complex guess) {
+std::optional<Complex> find_pole(Tube const& t, Complex guess, std::vector<Complex> const& known) {
+    auto const value = [&](Complex at) {
+        Complex d = denominator(t, at);
+        for (auto const& pole : known) d /= at - pole;
+        return d;
+    };
     Complex before = guess, s = guess + Complex(-3, 3);
-    Complex d_before = denominator(t, before), d = denominator(t, s);
+    Complex d_before = value(before), d = value(s);
     for (int k = 0; k < 40; ++k) {
         Complex const slope = (d - d_before) / (s - before);
         Complex step = -d / slope;
@@ -162,19 +168,44 @@ std::optional<Complex> find_pole(Tube const& t, Complex guess) {
         s += step;
         // The next step would be shorter by a factor of thousands.
         if (size < 0.5) return s;
-        d = denominator(t, s);
+        d = value(s);
     }
     return std::nullopt;
 }
 
-std::optional<Complex> nth_pole(Tube const& t, int n) {
-    double const f = lossless_resonance(t, n);
-    if (t.loss == TractLoss::none) return Complex(0, 2 * pi * f);
-    bool const walls = t.loss != TractLoss::radiation;
-    // Yielding walls raise a resonance to hypot(F, about 200 Hz): Stevens 1998.
-    auto const pole = find_pole(t, pole_at(walls ? std::hypot(f, 200) : f, 60));
-    if (!pole || frequency_of(*pole) < 60) return std::nullopt;
-    return pole;
+namespace {
+
+// The pole that losses make of a lossless resonance.
+std::optional<Complex> pole_from(Tube const& t, double lossless, std::vector<Complex> const& known) {
+    if (t.loss == TractLoss::none) return Complex(0, 2 * pi * lossless);
+    // Yielding walls raise a resonance to hypot(F, about 200 Hz): Stevens 1998. Wide resonances are looked for last.
+    double const f = t.loss == TractLoss::radiation ? lossless : std::hypot(lossless, 200);
+    for (double bandwidth : {60.0, 300.0, 1000.0}) {
+        auto const pole = find_pole(t, pole_at(f, bandwidth), known);
+        if (pole && frequency_of(*pole) > 60 && bandwidth_of(*pole) > 0) return pole;
+    }
+    return std::nullopt;
+}
+
+template <class More> std::vector<Complex> poles_while(Tube const& t, More more) {
+    std::vector<Complex> out;
+    for (int n = 1;; ++n) {
+        double const f = lossless_resonance(t, n);
+        if (!more(n, f)) break;
+        if (auto const pole = pole_from(t, f, out)) out.push_back(*pole);
+    }
+    std::sort(out.begin(), out.end(), [](Complex a, Complex b) { return a.imag() < b.imag(); });
+    return out;
+}
+
+} // namespace
+
+std::vector<Complex> first_poles(Tube const& t, int count) {
+    return poles_while(t, [&](int n, double) { return n <= count; });
+}
+
+std::vector<Complex> poles_below(Tube const& t, double up_to) {
+    return poles_while(t, [&](int, double f) { return f < up_to; });
 }
 
 Complex input_impedance(Tube const& t, double f) {

@@ -35,10 +35,12 @@ double lossless_resonance(Tube const& t, int n);
 /// Which of those resonances lies at f: n there, n +- 1/2 half a turn of phase away.
 double mode_at(Tube const& t, double f);
 
-/// Follows the pole from a guess; nothing if it does not settle near it.
-std::optional<Complex> find_pole(Tube const& t, Complex guess);
-/// n-th pole, from the lossless resonance; nothing if losses have swallowed it.
-std::optional<Complex> nth_pole(Tube const& t, int n);
+/// Follows the pole from a guess, keeping off those already known; nothing if it does not settle.
+std::optional<Complex> find_pole(Tube const& t, Complex guess, std::vector<Complex> const& known = {});
+/// The first `count` poles, from low to high; fewer if losses have swallowed one.
+std::vector<Complex> first_poles(Tube const& t, int count);
+/// All whose lossless resonance lies below `up_to`.
+std::vector<Complex> poles_below(Tube const& t, double up_to);
 
 Complex input_impedance(Tube const& t, double f);
 

@@ -16,8 +16,8 @@ struct TubeSection {
     Area area;
 };
 
-/// Cross-sections from just above the glottis to the lips. Range  1..512 sections, each 0.01..5 cm long and
-/// 0.001..100 cm² wide; functions that take one throw InputError naming the section otherwise.
+/// Cross-sections from just above the glottis to the lips. Range  1..512 sections, each 0.01..30 cm long and
+/// 0.001..100 cm² wide, 100 cm in all; functions that take one throw InputError naming the section otherwise.
 using AreaFunction = std::vector<TubeSection>;
 
 Length length_of(AreaFunction const& tract);
@@ -25,9 +25,9 @@ Length length_of(AreaFunction const& tract);
 /// What the tract loses. The bandwidths are those of a uniform tube of 17.5 cm and 3 cm² for fR1 and fR3.
 enum class TractLoss {
     none,           ///< hard walls, ideally open mouth: 0, 0 Hz. For comparison with theory
-    radiation,      ///< hard walls, sound leaves the mouth: 4, 94 Hz
-    closed_glottis, ///< yielding walls, friction and heat (Sondhi & Schroeter 1987): 34, 99 Hz. Our default
-    voiced          ///< the same with the friction term of Story, Laukkanen & Titze 2000: 75, 139 Hz, near the average
+    radiation,      ///< hard walls, sound leaves the mouth: 2, 46 Hz
+    closed_glottis, ///< yielding walls, friction and heat (Sondhi & Schroeter 1987): 34, 98 Hz. Our default
+    voiced          ///< the same with the friction term of Story, Laukkanen & Titze 2000: 75, 133 Hz, near the average
                     ///< over the glottal cycle
 };
 std::string_view to_string(TractLoss loss);

@@ -74,7 +74,7 @@ class Table {
         if (row.fields.size() != columns_.count)
             throw InputError("the line has " + std::to_string(row.fields.size()) + " fields, the header " + std::to_string(columns_.count),
                              "give every line a field for each column", Place{file_, row.line, 0, ""});
-        double const length = number(row, section_length, 0.01, 5), wide = number(row, area, 0.001, 100);
+        double const length = number(row, section_length, 0.01, 30), wide = number(row, area, 0.001, 100);
         double const index = number(row, section_index, 0, 1e6);
         if (index != static_cast<double>(static_cast<long>(index)))
             throw error(row, section_index, "is no whole number", "number the sections from the glottis 1, 2, 3 ..");
