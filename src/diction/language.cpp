@@ -81,7 +81,7 @@ LanguageGuess guess(std::vector<std::string> const& words) {
     out.share = static_cast<double>(tally.count) / static_cast<double>(words.size());
     out.sure = tally.weight >= 3 && tally.weight > 1.3 * next;
     out.evidence = std::to_string(tally.count) + " of " + std::to_string(words.size()) + " words speak for it: " + list(tally.words);
-    if (!out.sure && ranked.size() > 1)
+    if (!out.sure && next > 0.6 * tally.weight)
         out.evidence += "; " + std::string(to_string(ranked[1].first)) + " is nearly as likely";
     return out;
 }

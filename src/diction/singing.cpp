@@ -75,6 +75,7 @@ SungVowel sung(Nucleus const& nucleus, Language language, DictionOptions const& 
         break;
     case Language::english: // "go" is held on o
         if (base == U'ə' && !out.after.empty() && out.after.front().base == U'ʊ') base = U'o';
+        if (base == U'e' && !out.after.empty() && out.after.front().base == U'ə') base = U'ɛ'; // "fair"
         if (options.r_colour && nucleus.before_r) (out.after.empty() ? out.held : out.after.back()).rhotic = true;
         break;
     default: break;
