@@ -3,6 +3,7 @@
 #pragma once
 
 #include "vowelway/chart/drawing.hpp"
+#include "vowelway/plan/compare.hpp"
 #include "vowelway/plan/plan.hpp"
 
 #include <vector>
@@ -11,5 +12,8 @@ namespace vowelway::chart {
 
 std::vector<Page> passage_sheet(Plan const& plan, Size paper, TextMeasurer const& measurer);
 std::vector<Page> pitch_by_vowel(Plan const& plan, Size paper, TextMeasurer const& measurer);
+
+std::vector<Page> resonance_map(Plan const& plan, Pitch pitch, Size paper, TextMeasurer const& measurer);
+std::vector<Page> voices_compared(Comparison const& comparison, Size paper, TextMeasurer const& measurer);
 
 } // namespace vowelway::chart

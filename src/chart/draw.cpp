@@ -54,6 +54,41 @@ Caption caption(Plan const& plan) {
                                        to_string(plan.singer.voice), plan.technique)};
 }
 
+Caption caption(Comparison const& comparison) {
+    std::string names;
+    for (auto const& singer : comparison.singers) names += (names.empty() ? "" : ", ") + singer.name;
+    return {.title = "Voices compared", .description = "Turning points and meetings by vowel: " + names};
+}
+
+Pitch pitch_of_map(Plan const& plan, ChartOptions const& options) {
+    auto const& tuning = plan.passage.tuning;
+    if (options.map_pitch) return tuning.pitch(*options.map_pitch);
+    return plan.passage.notes.empty() ? tuning.pitch(plan.range.high) : compass(plan.passage).second;
+}
+
+/// Lays out with the real fonts and writes in the form the name asks for.
+template <class Content>
+std::vector<fs::path> write(Content const& content, ChartOptions const& options, fs::path const& destination) {
+    auto const form = destination.extension();
+    if (form != ".pdf" && form != ".svg" && form != ".png")
+        throw InputError(fmt::format("no chart can be written as \"{}\"", form.string()),
+                         "name the file .pdf, .svg or .png", {.file = destination.string(), .musical = {}});
+    PangoText const text;
+    auto const pages = lay_out(content, options, text);
+    if (form == ".pdf") {
+        save(destination, as_pdf(pages, text, options.grey, caption(content)));
+        return {destination};
+    }
+    std::vector<fs::path> written;
+    for (std::size_t i = 0; i < pages.size(); ++i) {
+        auto const name = pages.size() == 1 ? destination : numbered(destination, i + 1);
+        save(name, form == ".svg" ? as_svg(pages[i], text, options.grey, caption(content))
+                                  : as_png(pages[i], text, options.grey, options.png_dpi));
+        written.push_back(name);
+    }
+    return written;
+}
+
 } // namespace
 
 std::string_view to_string(Kind kind) {
@@ -61,6 +96,7 @@ std::string_view to_string(Kind kind) {
     case Kind::automatic: return "automatic";
     case Kind::passage_sheet: return "passage sheet";
     case Kind::pitch_by_vowel: return "pitch-by-vowel plan";
+    case Kind::resonance_map: return "resonance map";
     }
     return "";
 }
@@ -98,32 +134,30 @@ std::vector<Page> lay_out(Plan const& plan, ChartOptions const& options, TextMea
         throw InputError("a passage sheet needs notes, and this plan is of a range only",
                          "give a score, or ask for the pitch-by-vowel plan");
 
+    switch (options.kind) {
+    case Kind::passage_sheet: return passage_sheet(plan, size, measurer);
+    case Kind::pitch_by_vowel: return pitch_by_vowel(plan, size, measurer);
+    case Kind::resonance_map: return resonance_map(plan, pitch_of_map(plan, options), size, measurer);
+    case Kind::automatic: break;
+    }
     std::vector<Page> pages;
-    if (options.kind != Kind::pitch_by_vowel && has_notes) pages = passage_sheet(plan, size, measurer);
-    if (options.kind != Kind::passage_sheet)
-        for (auto& page : pitch_by_vowel(plan, size, measurer)) pages.push_back(std::move(page));
+    if (has_notes) pages = passage_sheet(plan, size, measurer);
+    for (auto& page : pitch_by_vowel(plan, size, measurer)) pages.push_back(std::move(page));
     return pages;
 }
 
+std::vector<Page> lay_out(Comparison const& comparison, ChartOptions const& options, TextMeasurer const& measurer) {
+    if (comparison.rows.empty())
+        throw InputError("the singers have no vowel in common to compare", "give profiles with vowels");
+    return voices_compared(comparison, size_of(options.paper), measurer);
+}
+
 std::vector<fs::path> write_chart(Plan const& plan, ChartOptions const& options, fs::path const& destination) {
-    auto const form = destination.extension();
-    if (form != ".pdf" && form != ".svg" && form != ".png")
-        throw InputError(fmt::format("no chart can be written as \"{}\"", form.string()),
-                         "name the file .pdf, .svg or .png", {.file = destination.string(), .musical = {}});
-    PangoText const text;
-    auto const pages = lay_out(plan, options, text);
-    if (form == ".pdf") {
-        save(destination, as_pdf(pages, text, options.grey, caption(plan)));
-        return {destination};
-    }
-    std::vector<fs::path> written;
-    for (std::size_t i = 0; i < pages.size(); ++i) {
-        auto const name = pages.size() == 1 ? destination : numbered(destination, i + 1);
-        save(name, form == ".svg" ? as_svg(pages[i], text, options.grey, caption(plan))
-                                  : as_png(pages[i], text, options.grey, options.png_dpi));
-        written.push_back(name);
-    }
-    return written;
+    return write(plan, options, destination);
+}
+
+std::vector<fs::path> write_chart(Comparison const& comparison, ChartOptions const& options, fs::path const& destination) {
+    return write(comparison, options, destination);
 }
 
 } // namespace vowelway::chart

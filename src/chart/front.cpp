@@ -139,27 +139,36 @@ std::map<std::size_t, int> notes_to_watch(Plan const& plan, std::size_t at_most)
     return numbers;
 }
 
-double draw_title(Canvas& canvas, Plan const& plan, std::string_view sentence, double width) {
+Head head_of(Plan const& plan, std::string_view sentence) {
+    auto const& singer = plan.singer;
+    return {.title = plan.passage.title.empty() ? fmt::format("Vowel plan {}", plan.range.str()) : plan.passage.title,
+            .aside = plan.passage.composer,
+            .who = singer.average ? singer.name : fmt::format("{}, {}", singer.name, to_string(singer.voice)),
+            .how = fmt::format("technique: {}", plan.technique),
+            .source = measured(singer),
+            .average = singer.average,
+            .sentence = std::string(sentence)};
+}
+
+double draw_title(Canvas& canvas, Head const& head, double width) {
     auto const& m = canvas.measurer();
-    auto const title = plan.passage.title.empty() ? fmt::format("Vowel plan {}", plan.range.str()) : plan.passage.title;
-    double const y_title = 17;
-    auto const composer = fitted(m, plan.passage.composer, slanted(type::body, ink::soft), width * 0.45);
-    double const composer_width = m.measure(composer, slanted(type::body, ink::soft)).advance;
-    canvas.write({width, y_title}, composer, slanted(type::body, ink::soft), Align::right);
-    canvas.write({0, y_title}, fitted(m, title, bold(type::title), width - composer_width - 14), bold(type::title));
-    double y = y_title + 2;
-    y += 16;
-    auto const who = plan.singer.average ? plan.singer.name : fmt::format("{}, {}", plan.singer.name, to_string(plan.singer.voice));
-    auto const source = measured(plan.singer), how = fmt::format("technique: {}   ·   ", plan.technique);
-    auto const source_style = plan.singer.average ? bold(type::body, ink::modify) : plain(type::body);
-    double const source_width = m.measure(source, source_style).advance, how_width = m.measure(how, plain(type::body)).advance;
-    canvas.write({width, y}, source, source_style, Align::right);
+    double y = 17;
+    auto const aside_style = slanted(type::body, ink::soft);
+    auto const aside = fitted(m, head.aside, aside_style, width * 0.45);
+    double const aside_width = m.measure(aside, aside_style).advance;
+    canvas.write({width, y}, aside, aside_style, Align::right);
+    canvas.write({0, y}, fitted(m, head.title, bold(type::title), width - aside_width - 14), bold(type::title));
+    y += 18;
+    auto const source_style = head.average ? bold(type::body, ink::modify) : plain(type::body);
+    auto const how = head.how.empty() || head.source.empty() ? head.how : head.how + "   ·   ";
+    double const source_width = m.measure(head.source, source_style).advance, how_width = m.measure(how, plain(type::body)).advance;
+    canvas.write({width, y}, head.source, source_style, Align::right);
     canvas.write({width - source_width, y}, how, plain(type::body), Align::right);
-    canvas.write({0, y}, fitted(m, who, bold(type::heading), width - source_width - how_width - 12), bold(type::heading));
+    canvas.write({0, y}, fitted(m, head.who, bold(type::heading), width - source_width - how_width - 12), bold(type::heading));
     y += 5;
     canvas.line({0, y}, {width, y}, {.width = 1.2, .color = ink::black});
     y += 3;
-    for (auto const& line : wrapped(m, sentence, slanted(type::body), width)) {
+    for (auto const& line : wrapped(m, head.sentence, slanted(type::body), width)) {
         y += 11.5;
         canvas.write({0, y}, line, slanted(type::body));
     }
@@ -230,7 +239,7 @@ double draw_lane_legend(Canvas& canvas, double y, double width) {
     return y + 6;
 }
 
-void draw_margins(Canvas& canvas, Plan const& plan, std::string_view what, Size paper, std::size_t page, std::size_t pages) {
+void draw_margins(Canvas& canvas, Head const& head, std::string_view what, Size paper, std::size_t page, std::size_t pages) {
     auto const style = plain(type::small, ink::soft);
     double const right = paper.width - margin_side, width = right - margin_side, y = paper.height - 26;
     auto const& m = canvas.measurer();
@@ -243,11 +252,10 @@ void draw_margins(Canvas& canvas, Plan const& plan, std::string_view what, Size 
         canvas.write({right, margin_top - 12}, what, style, Align::right);
         return;
     }
-    auto const title = plan.passage.title.empty() ? plan.range.str() : plan.passage.title;
-    auto const who = plan.singer.average ? fmt::format("{} ({})", plan.singer.name, average_voice_notice) : plan.singer.name;
+    auto const who = fitted(m, head.average ? fmt::format("{} ({})", head.who, head.source) : head.who, style, width * 0.6);
     double const who_width = m.measure(who, style).advance;
     canvas.write({right, margin_top - 12}, who, style, Align::right);
-    canvas.write({margin_side, margin_top - 12}, fitted(m, title, style, width - who_width - 12), style);
+    canvas.write({margin_side, margin_top - 12}, fitted(m, head.title, style, width - who_width - 12), style);
 }
 
 } // namespace vowelway::chart

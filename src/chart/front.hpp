@@ -15,14 +15,23 @@ namespace vowelway::chart {
 /// The notes to watch, in the order sung: index of the note -> its number from 1.
 std::map<std::size_t, int> notes_to_watch(Plan const& plan, std::size_t at_most);
 
-/// Title, singer, technique, measurement; the chart in one sentence. Returns how far down it went.
-double draw_title(Canvas& canvas, Plan const& plan, std::string_view sentence, double width);
+/// What stands at the head of a chart.
+struct Head {
+    std::string title, aside; ///< aside: the composer
+    std::string who, how;
+    std::string source;       ///< how and when the resonances became known
+    bool average = false;     ///< the source is the notice of an average voice, and is made to stand out
+    std::string sentence;     ///< what the chart shows
+};
+Head head_of(Plan const& plan, std::string_view sentence);
+/// Returns how far down it went.
+double draw_title(Canvas& canvas, Head const& head, double width);
 /// Table of the notes to watch beside the passive ranges.
 double draw_watch(Canvas& canvas, Plan const& plan, std::map<std::size_t, int> const& watched, double y, double width);
 /// What the lines, textures and signs mean.
 double draw_lane_legend(Canvas& canvas, double y, double width);
 /// Caution and page number at the foot; at the head the kind of chart, later the running title.
-void draw_margins(Canvas& canvas, Plan const& plan, std::string_view what, Size paper, std::size_t page, std::size_t pages);
+void draw_margins(Canvas& canvas, Head const& head, std::string_view what, Size paper, std::size_t page, std::size_t pages);
 
 /// "/ɑ/"
 std::string slashed(Vowel const& vowel);

@@ -51,7 +51,8 @@ std::vector<Page> passage_sheet(Plan const& plan, Size paper, TextMeasurer const
     for (auto const& system : systems) blocks.push_back(maker.make(system));
 
     Drawing front(measurer);
-    double front_height = draw_title(front, plan, sentence, width);
+    auto const title = head_of(plan, sentence);
+    double front_height = draw_title(front, title, width);
     front_height = draw_watch(front, plan, watched, front_height, width);
     front_height = draw_lane_legend(front, front_height, width) + 6;
 
@@ -63,7 +64,7 @@ std::vector<Page> passage_sheet(Plan const& plan, Size paper, TextMeasurer const
     for (std::size_t s = 0; s < sheets.size(); ++s) {
         auto const& sheet = sheets[s];
         Page page{paper, Drawing(measurer)};
-        draw_margins(page.drawing, plan, "passage sheet", paper, s + 1, sheets.size());
+        draw_margins(page.drawing, title, "passage sheet", paper, s + 1, sheets.size());
         double y = margin_top;
         if (s == 0) {
             front.replay(page.drawing, {margin_side, margin_top});

@@ -5,12 +5,12 @@
 #include "chart/front.hpp"
 #include "chart/label_placer.hpp"
 #include "chart/marks.hpp"
+#include "chart/pitch_axis.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
-#include <span>
 
 namespace vowelway::chart {
 namespace {
@@ -19,58 +19,8 @@ constexpr std::string_view sentence =
     "Each strip is a vowel, pitch goes upwards: its texture says where the sung note lies against the vowel's first "
     "resonance, the letters what a listener will hear, the rim what to do, the bars how long the song stays there.";
 constexpr std::size_t most_strips = 12;
-constexpr double axis_left = 60, axis_right = 20; // room beside the strips
 constexpr double rim = 5, most_strip = 78;
 constexpr int most_harmonics = 5; // crossings of higher ones crowd, and say little
-
-/// Pitch to height on the page.
-struct PitchAxis {
-    Tuning tuning;
-    double low = 0, high = 0; ///< key numbers of the lowest and the highest row
-    double top = 0, bottom = 0;
-
-    double row() const { return (bottom - top) / (high - low + 1); }
-    double y(double key) const { return bottom - (key - low + 0.5) * row(); }
-    double y(Pitch p) const { return y(tuning.key_number(p.frequency())); }
-    double clamped(Pitch p) const { return std::clamp(y(p), top, bottom); }
-};
-
-bool black_key(int key) {
-    int const k = ((key % 12) + 12) % 12;
-    return k == 1 || k == 3 || k == 6 || k == 8 || k == 10;
-}
-
-void draw_axis(Canvas& canvas, PitchAxis const& axis, double left, double right) {
-    double const row = axis.row();
-    for (int key = static_cast<int>(axis.low); key <= static_cast<int>(axis.high); ++key) {
-        double const y = axis.y(key);
-        if (black_key(key)) canvas.fill(Box{left, y - row / 2, right - left, row}, ink::wash);
-        auto const name = axis.tuning.name(axis.tuning.pitch(key)).pitch;
-        bool const c = name.step == 'C' && name.alter == 0;
-        if (black_key(key)) continue;
-        if (row < 8.4 && !c && name.step != 'F' && name.step != 'A') continue;
-        canvas.write({left - 5, y + 3}, name.str(), c ? bold(type::label) : plain(type::label, ink::soft), Align::right);
-        if (!c) continue;
-        if (row >= 8.4) canvas.write({right + 2, y + 2.6}, fmt::format("{:.0f}", in_hertz(axis.tuning.pitch(key).frequency())), plain(type::small, ink::soft));
-    }
-    // The lines of bass and treble staff, each at its own semitone, so that one sees where one is.
-    double const from = left - axis_left + 4, to = left - 27;
-    constexpr int bass[] = {43, 47, 50, 53, 57}, treble[] = {64, 67, 71, 74, 77};
-    auto const lines = [&](std::span<int const> keys, char const* clef, int on) {
-        bool any = false;
-        for (int const key : keys) {
-            if (key < axis.low || key > axis.high) continue;
-            canvas.line({from, axis.y(key)}, {to, axis.y(key)}, {.width = 0.6, .color = ink::black});
-            any = true;
-        }
-        if (!any || on < axis.low || on > axis.high) return;
-        double const gap = 3.4 * axis.row() > 30 ? 7.0 : std::max(4.0, 2.0 * axis.row() * 0.5);
-        bool const g = on == 67;
-        canvas.text({from + 3, axis.y(on) + (g ? 1.0 : 3.0) * gap}, clef, music(4 * gap));
-    };
-    lines(bass, "\U0001D122", 53);
-    lines(treble, "\U0001D11E", 67);
-}
 
 /// Time sung at each pitch: longest bar of the plan, for scale.
 double longest(Plan const& plan) {
@@ -250,12 +200,13 @@ std::vector<Page> pitch_by_vowel(Plan const& plan, Size paper, TextMeasurer cons
     std::size_t const strips = plan.vowels.size(), pages = (strips + most_strips - 1) / most_strips;
     std::size_t const per_page = (strips + pages - 1) / pages;
 
+    auto const title = head_of(plan, sentence);
     std::vector<Page> result;
     for (std::size_t p = 0; p < pages; ++p) {
         Page page{paper, Drawing(measurer)};
-        draw_margins(page.drawing, plan, "pitch-by-vowel plan", paper, p + 1, pages);
+        draw_margins(page.drawing, title, "pitch-by-vowel plan", paper, p + 1, pages);
         Drawing head(measurer);
-        double const head_height = p == 0 ? draw_title(head, plan, sentence, width) : 0;
+        double const head_height = p == 0 ? draw_title(head, title, width) : 0;
         Drawing legend(measurer);
         double const legend_height = draw_legend(legend, 0, width, most);
         head.replay(page.drawing, {margin_side, margin_top});
@@ -264,11 +215,11 @@ std::vector<Page> pitch_by_vowel(Plan const& plan, Size paper, TextMeasurer cons
         double const bottom = paper.height - margin_bottom - 12 - legend_height;
         legend.replay(page.drawing, {margin_side, bottom + 12});
         PitchAxis axis{plan.passage.tuning, std::round(plan.range.low.key_number()), std::round(plan.range.high.key_number()), names + 8, bottom};
-        double const left = margin_side + axis_left, right = paper.width - margin_side - axis_right;
+        double const left = margin_side + PitchAxis::room_left, right = paper.width - margin_side - PitchAxis::room_right;
         std::size_t const from = p * per_page, to = std::min(strips, from + per_page);
         double const pitch = std::min(most_strip, (right - left) / static_cast<double>(per_page));
         double const end = left + pitch * static_cast<double>(to - from);
-        draw_axis(page.drawing, axis, left, end);
+        axis.draw(page.drawing, left, end);
         page.drawing.write({end + 2, names}, "Hz", plain(type::small, ink::soft));
         for (std::size_t i = from; i < to; ++i) {
             Strip const strip{&plan.vowels[i], left + 3 + pitch * static_cast<double>(i - from), pitch - 5};

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "vowelway/chart/drawing.hpp"
+#include "vowelway/plan/compare.hpp"
 #include "vowelway/plan/plan.hpp"
 
 #include <filesystem>
@@ -17,6 +18,7 @@ enum class Kind {
     automatic,      ///< the passage sheet and the pitch-by-vowel plan; of a range only the latter
     passage_sheet,  ///< the vocal line, under it harmonics against resonances, and what to do
     pitch_by_vowel, ///< each vowel's zones over the range, and how much of the passage lies where
+    resonance_map,  ///< the plane of fR1 and fR2, with the harmonics of one pitch
 };
 std::string_view to_string(Kind kind);
 
@@ -31,6 +33,7 @@ struct ChartOptions {
     Kind kind = Kind::automatic;
     bool grey = false; ///< no colour at all; nothing is lost
     double png_dpi = 150;
+    std::optional<SpelledPitch> map_pitch; ///< of the resonance map; default: the highest note, or the range's top
 };
 
 /// The fonts the charts are set in: Charis SIL for words and IPA, Noto Music for musical symbols.
@@ -46,6 +49,11 @@ std::vector<Page> lay_out(Plan const& plan, ChartOptions const& options, TextMea
 /// the fonts alone. Each file appears whole or not at all. Returns what was written.
 /// Throws InputError for another extension, a missing font, or a place that cannot be written.
 std::vector<std::filesystem::path> write_chart(Plan const& plan, ChartOptions const& options,
+                                               std::filesystem::path const& destination);
+
+/// Voices compared: turning points and meetings by vowel and voice. The kind in the options is not looked at.
+std::vector<Page> lay_out(Comparison const& comparison, ChartOptions const& options, TextMeasurer const& measurer);
+std::vector<std::filesystem::path> write_chart(Comparison const& comparison, ChartOptions const& options,
                                                std::filesystem::path const& destination);
 
 } // namespace vowelway::chart
