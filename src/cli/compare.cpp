@@ -2,6 +2,7 @@
 // vowelway compare: turning points and meetings of several singers or voice types.
 #include "cli/commands.hpp"
 #include "cli/remarks.hpp"
+#include "vowelway/chart/draw.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/write_file.hpp"
@@ -14,6 +15,7 @@
 #include <iostream>
 #include <memory>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace vowelway::cli {
@@ -22,8 +24,8 @@ namespace {
 
 struct Settings {
     std::vector<std::string> singers, outputs;
-    std::string vowels, as = "table";
-    bool voices = false;
+    std::string vowels, as = "table", paper = "a4";
+    bool voices = false, grey = false;
 };
 
 constexpr std::size_t most_singers = 32;
@@ -34,11 +36,15 @@ std::string form(Comparison const& comparison, std::string const& as) {
     return comparison_text(comparison);
 }
 
+constexpr std::string_view forms = ".txt .csv .json .pdf .svg .png";
+
+bool is_chart(std::string const& extension) { return extension == ".pdf" || extension == ".svg" || extension == ".png"; }
+
 void run(Settings const& settings) {
     for (auto const& output : settings.outputs) {
-        auto const extension = std::filesystem::path(output).extension();
-        if (output != "-" && extension != ".txt" && extension != ".csv" && extension != ".json")
-            throw CLI::ValidationError("--output", output + " has no known ending; use one of .txt .csv .json");
+        auto const extension = std::filesystem::path(output).extension().string();
+        if (output != "-" && !is_chart(extension) && extension != ".txt" && extension != ".csv" && extension != ".json")
+            throw CLI::ValidationError("--output", fmt::format("{} has no known ending; use one of {}", output, forms));
     }
     auto names = settings.singers;
     if (settings.voices)
@@ -62,7 +68,15 @@ void run(Settings const& settings) {
             std::cout << form(comparison, settings.as);
             continue;
         }
-        write_file(output, form(comparison, std::filesystem::path(output).extension().string()));
+        auto const extension = std::filesystem::path(output).extension().string();
+        if (is_chart(extension)) {
+            chart::ChartOptions options;
+            options.paper = chart::parse_paper(settings.paper).value();
+            options.grey = settings.grey;
+            for (auto const& written : chart::write_chart(comparison, options, output)) std::cerr << "wrote " << written.string() << "\n";
+            continue;
+        }
+        write_file(output, form(comparison, extension));
         std::cerr << "wrote " << output << "\n";
     }
 }
@@ -75,8 +89,10 @@ void add_compare(CLI::App& app) {
     command->add_option("SINGER", settings->singers, "profiles or voice types, two or more");
     command->add_flag("--voices", settings->voices, "all average voices (besides those named)");
     command->add_option("--vowels", settings->vowels, "only these, \"i e a o u\" (IPA or X-SAMPA)");
-    command->add_option("-o,--output", settings->outputs, "file to write, by its ending: .txt .csv .json; - for standard output; may be repeated")
+    command->add_option("-o,--output", settings->outputs, fmt::format("file to write, by its ending: {}; - for standard output; may be repeated", forms))
         ->type_name("FILE")->allow_extra_args(false);
+    command->add_option("--size", settings->paper, "paper of the charts")->check(CLI::IsMember({"a4", "letter", "tablet"}))->capture_default_str();
+    command->add_flag("--grey", settings->grey, "charts without colour");
     command->add_option("--as", settings->as, "form on standard output")->check(CLI::IsMember({"table", "csv", "json"}))->capture_default_str();
     command->footer("Example: vowelway compare me.yaml tenor baritone\n         vowelway compare --voices --vowels \"i a u\" -o voices.csv");
     command->callback([settings] { run(*settings); });
