@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // English: the British standard without r after vowels, which the neutral stage pronunciation starts from.
 // Sources: D. Adams, A Handbook of Diction for Singers (1999); J. C. Wells, Accents of English (1982); from memory.
+#include "diction/english_stems.hpp"
 #include "diction/grouping.hpp"
 #include "diction/synthesiser.hpp"
 
@@ -11,14 +12,51 @@ constexpr std::string_view falling[] = {"aɪ", "aʊ", "eɪ", "ɔɪ", "əʊ", "o�
 
 bool consonant(Word const& word, std::size_t i) { return i < word.size() && is_letter(word[i].base) && !is_vowel_letter(word[i].base); }
 
-// A weak first a: neutral before one consonant (or a doubled one), full before two: "again", "accept"; "admire".
+// A weak first a: neutral before one consonant, a doubled one, or one and l, r, h: "again", "accept", "apply".
 void mend_first_a(Nucleus& first, Word const& word) {
     std::size_t const i = first.held.letter;
     bool const weak = !first.stressed && !first.secondary && first.after.empty() &&
                       (first.held.vowel.base == U'a' || first.held.vowel.base == U'æ' || first.held.vowel.base == U'ə');
     if (!weak || word[i].base != U'a' || !consonant(word, i + 1)) return;
     bool const closed = consonant(word, i + 2) && word[i + 1].base != word[i + 2].base && word[i + 2].base != U'h' && word[i + 2].base != U'r' && word[i + 2].base != U'l';
-    first.held.vowel.base = closed ? U'æ' : U'ə';
+    if (!closed) first.held.vowel.base = U'ə';
+}
+
+std::string spelling(Word const& word) {
+    std::string out;
+    for (auto const& letter : word) out += letter.base < 0x80 ? static_cast<char>(letter.base) : '?';
+    return out;
+}
+
+void mend_broad_a(Nucleus& nucleus, std::string_view spelled) {
+    auto& v = nucleus.held.vowel;
+    std::size_t const i = nucleus.held.letter;
+    if ((v.base != U'a' && v.base != U'æ') || !nucleus.after.empty()) return;
+    for (auto const& stem : broad_a) {
+        std::size_t const offset = stem.letters.find('a');
+        std::size_t const first = stem.letters.size() > offset + 1 && stem.letters.starts_with("a") && stem.letters.find('a', 1) != std::string_view::npos
+                                      ? stem.letters.find('a', 1) : offset; // ad-vance
+        for (std::size_t const at : {offset, first}) {
+            if (i < at || !spelled.substr(i - at).starts_with(stem.letters)) continue;
+            std::size_t const next = i - at + stem.letters.size();
+            if (next < spelled.size() && stem.unless.find(spelled[next]) != std::string_view::npos) continue;
+            if (at == offset && first != offset) continue; // the a of ad-
+            v = vowel_of("ɑː");
+            return;
+        }
+    }
+}
+
+// Weak e at the beginning is ɪ ("enchant", "exact"); i before -ly, -ness, -ful, -less too ("hastily").
+void mend_weak_front(Nucleus& nucleus, std::size_t k, std::string_view spelled) {
+    auto& v = nucleus.held.vowel;
+    std::size_t const i = nucleus.held.letter;
+    bool const weak = !nucleus.stressed && !nucleus.secondary && nucleus.after.empty();
+    if (!weak) return;
+    if (k == 0 && i == 0 && spelled.front() == 'e' && v.base == U'ɛ') v = vowel_of("ɪ");
+    auto const rest = spelled.substr(i + 1);
+    bool const ending = rest == "ly" || rest == "ness" || rest == "nesses" || rest == "ful" || rest == "fully" || rest == "less";
+    if (v.base == U'i' && spelled[i] != 'e' && ending) v = vowel_of("ɪ");
 }
 
 // A written r after the vowel that no vowel follows: "heart", "ever", "fire".
@@ -69,6 +107,11 @@ Sounds english(Word const& written) {
         bool const last = i + 1 == word.size() || (i + 2 == word.size() && (word[i].base == U'e' || (word[i].base == U'i' && word[i + 1].base == U'e'))) ||
                           (word[i].base == U'i' && i + 3 == word.size() && word[i + 1].base == U'e' && word[i + 2].base == U's');
         if (last && word[i].base != U'e') out.nuclei.back().held.vowel.base = U'i';
+    }
+    auto const spelled = spelling(word);
+    for (std::size_t k = 0; k < out.nuclei.size(); ++k) {
+        mend_broad_a(out.nuclei[k], spelled);
+        mend_weak_front(out.nuclei[k], k, spelled);
     }
     if (one_syllable_less && out.nuclei.size() > 1) {
         auto weak = out.nuclei.back().held;

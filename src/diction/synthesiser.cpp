@@ -14,7 +14,7 @@ namespace {
 std::mutex in_use;
 
 // The British voice, whose standard the neutral stage pronunciation starts from, is named "en".
-std::string voice_name(Language language) { return language == Language::norwegian ? "nb" : language == Language::english ? "en-gb-x-rp" : std::string(tag(language)); }
+std::string voice_name(Language language) { return language == Language::norwegian ? "nb" : std::string(tag(language)); }
 } // namespace
 
 Synthesiser& Synthesiser::instance() {
