@@ -52,6 +52,7 @@ struct German {
         for (auto const& stem : german_stems) {
             std::size_t const offset = stem.letters.find_first_of("aeiouyAOU");
             if (i < offset || !from(i - offset).starts_with(stem.letters)) continue;
+            if (stem.letters == "test" && i != offset) continue; // "sag-test"
             if (one_of(at(i - offset + stem.letters.size()), stem.unless_followed_by)) continue;
             // A stem that begins with its vowel must not be the tail of a cluster of vowels.
             if (offset == 0 && i > 0 && (vowel(i - 1) || at(i - 1) == 'v')) continue;
@@ -84,6 +85,8 @@ struct German {
         if (v.base != U'e' && v.base != U'ɛ') return;
         if (k > 0 && at(i + 1) == 'r' && !nucleus.stressed && (from(i + 2) == "n" || from(i + 2) == "nd" || from(i + 2) == "ns" || from(i + 2).starts_with("nde"))) v = vowel_of("ɐ");
         if (k == 1 && (before(i) == "Ub" || before(i) == "unt" || before(i) == "wied") && at(i + 1) == 'r') v = vowel_of("ɐ");
+        if (k > 0 && i > 1 && any(from(i - 1), {"gehOr", "gedank", "gedenk", "gefAhr", "gefUhr", "gebAud", "gekomm", "gebrach", "gestreb", "gesell", "gesetz", "gericht"}))
+            v = vowel_of("ə");
         if (k > 0 && !nucleus.stressed && i > 1 && at(i - 1) == 'g' && at(i - 2) == 's' && consonant(i + 1) && at(i + 1) != 'n' && vowels_follow(i + 1)) v = vowel_of("ə");
         if (!weak || (v.base != U'e' && v.base != U'ɛ')) return;
         bool const prefix = i > 0 && one_of(at(i - 1), "gb") && (i == 1 || consonant(i - 2) || before(i - 1).ends_with("e")) && vowels_follow(i + 1);
@@ -91,12 +94,14 @@ struct German {
         bool const ending = k + 1 == nuclei.size() && k > 0 &&
                             (from(i) == "e" || from(i) == "en" || from(i) == "em" || from(i) == "es" || from(i) == "et" || from(i) == "el" || from(i) == "est");
         if (k > 0 && at(i + 1) == 'r' && vowel(i + 2)) v = vowel_of("ə"); // Ma-le-rei, Li-te-ra-tur
-        bool const joint = (at(i + 1) == 'n' && one_of(at(i + 2), "bfhlmprwv")) || (at(i + 1) == 's' && one_of(at(i + 2), "bfghklmnrwvz")) ||
-                           (at(i + 1) == 'l' && one_of(at(i + 2), "hnrwzs"));
+        bool const joint = (at(i + 1) == 'n' && one_of(at(i + 2), "bcfhjklmpqrswvz")) || (at(i + 1) == 's' && one_of(at(i + 2), "bfghklmnrwvz")) ||
+                           (at(i + 1) == 'l' && one_of(at(i + 2), "bfghkmnprwzs"));
         if (prefix && at(i + 1) != 'r' && !any(from(i - 1), {"gen", "best", "geo", "ges"})) v = vowel_of("ə");
         else if (prefix && any(from(i - 1), {"gesch", "gesi", "gesa", "gesp"})) v = vowel_of("ə");
         else if (after_stress && at(i + 1) == 'r' && consonant(i + 2) && at(i + 2) != 'r' && !(i > 0 && at(i - 1) == 'v')) v = vowel_of("ɐ");
-        else if (ending || (after_stress && (joint || (open_syllable(i) && at(i + 1) != 'h' && (doubled_before(i) || (i >= 2 && consonant(i - 1) && consonant(i - 2))))))) v = vowel_of("ə");
+        else if (ending || (k > 0 && joint && !foreign()) ||
+                 (after_stress && open_syllable(i) && at(i + 1) != 'h' && (doubled_before(i) || (i >= 2 && consonant(i - 1) && consonant(i - 2)))))
+            v = vowel_of("ə");
     }
 
     void mend_quantity(std::size_t k) {
@@ -123,7 +128,9 @@ struct German {
             auto const& left = nuclei[k - 1];
             bool const meets = nuclei[k].held.letter == left.held.letter + 1 && at(left.held.letter) == 'i' && left.before.empty() && left.after.empty();
             bool const weak = !left.stressed;
-            bool const consonant_before = left.held.letter > 0 && consonant(left.held.letter - 1);
+            std::size_t const i = left.held.letter;
+            bool const cluster = i >= 2 && (at(i - 1) == 'l' || at(i - 1) == 'r') && consonant(i - 2) && at(i - 2) != 'r' && at(i - 2) != 'l';
+            bool const consonant_before = i > 0 && consonant(i - 1) && !cluster;
             if (meets && weak && consonant_before && k >= 2 && at(nuclei[k].held.letter) != 'u') {
                 auto glide = left.held;
                 glide.vowel = glide_of("i");
@@ -157,6 +164,9 @@ std::string repaired(std::string ipa, std::string const& spelled) {
         ipa.replace(at, 2, vowel + "ɾ");
         at += vowel.size();
     }
+    // and "gən" for gn: Gnade, ungnädig
+    if (spelled.find("gn") != std::string::npos && spelled.find("gen") == std::string::npos)
+        if (auto const at = ipa.find("ɡən"); at != std::string::npos) ipa.replace(at, std::string_view("ɡən").size(), "ɡn");
     return ipa;
 }
 
@@ -176,18 +186,26 @@ std::size_t joint(std::string const& spelled) {
     constexpr std::string_view endings[] = {"", "e", "en", "er", "es", "s", "n", "in", "innen", "ern", "ens", "em", "t", "et", "te", "end", "ig", "lich", "chen", "chens", "lein", "ung", "ungen"};
     std::string_view const all = spelled;
     auto const has_vowel = [](std::string_view s) { return s.find_first_of("aeiouyAOU") != std::string_view::npos; };
+    auto const known = [&](std::string_view stem) { return elements.contains(stem); };
+    auto const inflected = [&](std::string_view part) {
+        return std::any_of(std::begin(endings), std::end(endings), [&](auto const ending) {
+            if (part.size() < ending.size() + 3 || !part.ends_with(ending)) return false;
+            auto const stem = part.substr(0, part.size() - ending.size());
+            return known(stem) || (ending.starts_with('e') && known(std::string(stem) + "e"));
+        });
+    };
+    std::size_t found = 0;
     for (std::size_t cut = 3; cut + 3 <= all.size(); ++cut) {
-        auto const left = all.substr(0, cut);
-        if (!has_vowel(left) || left == "ver" || left == "zer" || left.ends_with("ver")) continue;
-        auto const tail = all.substr(cut);
-        for (auto const ending : endings) {
-            if (tail.size() < ending.size() + 3 || !tail.ends_with(ending)) continue;
-            auto const stem = tail.substr(0, tail.size() - ending.size());
-            if (elements.contains(stem)) return cut;
-            if (!ending.empty() && ending.front() == 'e' && elements.contains(std::string(stem) + "e")) return cut;
-        }
+        auto const left = all.substr(0, cut), right = all.substr(cut);
+        if (!has_vowel(left) || left == "ver" || left == "zer" || left.ends_with("ver") || left.ends_with('c') || right.starts_with("ck")) continue;
+        char const last = left.back(), before_last = left[cut - 2];
+        bool const vowels_meet = has_vowel(left.substr(cut - 1)) && has_vowel(right.substr(0, 1)); // "Läufer" does not end in "Ufer"
+        bool const odd_end = (last == 'i' && before_last != 'e') || (last == 'u' && before_last != 'a' && before_last != 'e') || last == 'A' || last == 'O' || last == 'U';
+        if (vowels_meet || odd_end || !inflected(right)) continue;
+        if (inflected(left)) return cut; // both parts are known
+        if (!found) found = cut;
     }
-    return 0;
+    return found;
 }
 
 Sounds simple(Word const& word);
@@ -219,8 +237,6 @@ Sounds simple(Word const& word) {
         if (v.base == U'y' && v.length != VowelLength::long_) v.base = U'ʏ';
     }
     out.nuclei = gather(sounded, falling);
-    bool const split_gn = spelled.starts_with("gn") && out.nuclei.size() > 1 && out.nuclei.front().held.vowel.base == U'ə';
-    if (split_gn) out.nuclei.erase(out.nuclei.begin()); // "gən" for gn
     place_on_letters(out.nuclei, word);
     drop_unwritten_glides(out.nuclei);
     German mender{word, out.nuclei, spelled};
