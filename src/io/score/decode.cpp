@@ -68,8 +68,8 @@ bool looks_like_xml(std::string_view bytes) {
     using namespace std::string_view_literals;
     for (auto mark : {"\xEF\xBB\xBF"sv, "\xFF\xFE\0\0"sv, "\0\0\xFE\xFF"sv, "\xFF\xFE"sv, "\xFE\xFF"sv})
         if (text::eat(bytes, mark)) break;
-    while (text::eat(bytes, "\0"sv)) {}
-    return text::trim(bytes).starts_with('<');
+    auto const first = bytes.find_first_not_of(" \t\r\n\0"sv);
+    return first != std::string_view::npos && bytes[first] == '<';
 }
 
 Decoded decode_xml(std::string bytes, std::string const& file) {
@@ -99,8 +99,9 @@ Decoded decode_xml(std::string bytes, std::string const& file) {
         } else {
             if (out.encoding.starts_with("UTF-16") || out.encoding.starts_with("utf-16"))
                 throw InputError("the text says it is " + out.encoding + " but is not", "save the score again as UTF-8", {file, 1, 0, {}});
-            out.same_bytes = false;
             out.text = convert(bytes, out.encoding, file);
+            out.same_bytes = out.text == bytes; // ASCII throughout
+            out.ascii = true;
         }
     }
     if (auto const zero = out.text.find('\0'); zero != std::string::npos)

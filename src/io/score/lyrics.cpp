@@ -97,7 +97,7 @@ std::vector<Piece> pieces_of(std::u32string const& text, Part whole) {
             piece.typed_hyphen = true;
         }
         if (piece.typed_hyphen) piece.part = piece.part == Part::single || piece.part == Part::begin ? Part::begin : Part::middle;
-        if (t.size() > 1 && is_hyphen(t.front()) && has_letter(t)) {
+        if (t.size() > 1 && (is_hyphen(t.front()) || t.front() == en_dash) && is_letter(t[1])) {
             t.erase(0, 1);
             if (piece.part == Part::single) piece.part = Part::end;
             else if (piece.part == Part::begin) piece.part = Part::middle;

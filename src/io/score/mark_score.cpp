@@ -2,6 +2,7 @@
 #include "vowelway/io/score/mark_score.hpp"
 
 #include "core/text.hpp"
+#include "core/utf8.hpp"
 #include "io/score/archive.hpp"
 #include "io/score/bytes.hpp"
 #include "io/score/decode.hpp"
@@ -35,11 +36,13 @@ std::string escaped(std::string_view text) {
 /// element: so the element and the white space after it are ours, and taking both away gives the text back.
 class Insertions {
   public:
-    explicit Insertions(std::string_view text) : text_(text) {}
+    /// `ascii`: other characters are written as references.
+    Insertions(std::string_view text, bool ascii) : text_(text), ascii_(ascii) {}
 
     void before(std::size_t tag, std::string element) {
         auto from = tag;
         while (from > 0 && blank(text_[from - 1])) --from;
+        if (ascii_) element = with_references(element);
         all_.push_back({tag, std::move(element) + std::string(text_.substr(from, tag - from))});
     }
 
@@ -61,7 +64,14 @@ class Insertions {
         std::size_t at;
         std::string text;
     };
+    static std::string with_references(std::string_view text) {
+        std::string out;
+        while (auto const c = utf8::eat(text)) out += *c < 0x80 ? std::string(1, static_cast<char>(*c)) : "&#" + std::to_string(static_cast<unsigned>(*c)) + ";";
+        return out;
+    }
+
     std::string_view text_;
+    bool ascii_;
     std::vector<Insertion> all_;
 };
 
@@ -109,12 +119,19 @@ std::string lyric_element(std::string const& number, std::string const& ipa) {
 std::string direction_element(std::size_t index, ScoreMark const& mark, pugi::xml_node note, bool several_staves) {
     auto const gap = mark.sign.empty() || mark.words.empty() ? "" : " ";
     std::string out = "<direction placement=\"above\" id=\"" + std::string(mark_name) + "-" + std::to_string(index + 1) +
-                      "\"><direction-type><words>" + escaped(mark.sign + gap + mark.words) + "</words></direction-type>";
+                      "\"><direction-type><words font-style=\"normal\" font-size=\"8\">" + escaped(mark.sign + gap + mark.words) + "</words></direction-type>";
     if (several_staves)
         for (auto const* name : {"voice", "staff"})
             if (auto const value = trimmed(note.child(name)); !value.empty())
                 out += "<" + std::string(name) + ">" + escaped(value) + "</" + name + ">";
     return out + "</direction>";
+}
+
+/// A line break may be shown as nothing: a blank before it keeps the words apart.
+std::string lines_of(std::string_view text) {
+    std::string out;
+    for (char c : text) out += c == '\n' ? std::string(" \n") : std::string(1, c);
+    return escaped(out);
 }
 
 /// At the foot of the first page, within its margins where the score tells them.
@@ -128,13 +145,13 @@ std::string credit_element(pugi::xml_node root, std::string const& heading) {
         break;
     }
     return "<credit page=\"1\" id=\"" + std::string(mark_name) + "-heading\"><credit-type>" + std::string(mark_name) +
-           "</credit-type><credit-words" + place + " justify=\"left\" valign=\"bottom\" halign=\"left\" font-size=\"8\">" + escaped(heading) +
+           "</credit-type><credit-words" + place + " justify=\"left\" valign=\"bottom\" halign=\"left\" font-size=\"8\">" + lines_of(heading) +
            "</credit-words></credit>";
 }
 
 std::string marked(XmlSource const& source, ScoreOptions const& options, ScoreMarks const& marks) {
     auto const reading = read_music(source, options);
-    Insertions insertions(source.text());
+    Insertions insertions(source.text(), source.decoded().same_bytes && source.decoded().ascii);
     auto const tag_of = [&](pugi::xml_node node) { return source.offset(node); };
     if (!marks.heading.empty())
         if (auto const list = source.root().child("part-list")) insertions.before(tag_of(list), credit_element(source.root(), marks.heading));

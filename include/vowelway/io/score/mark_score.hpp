@@ -26,8 +26,8 @@ struct ScoreMarks {
 };
 
 /// Writes the score with the marks; marks of an earlier run are replaced. All else keeps its bytes: only
-/// elements of ours are put in, and a compressed score's other members stay as they are. (A score that is not
-/// in UTF-8 is written in UTF-8: its encoding may have no letters of the IPA.)
+/// elements of ours are put in, and a compressed score's other members stay as they are. (A score with letters
+/// beyond ASCII in another encoding than UTF-8 is written in UTF-8, which it then declares.)
 ///
 /// What is put in, valid against MusicXML 4.0: a <lyric name="vowelway"> with the number after the part's
 /// last, <direction id="vowelway-..."> with <words> before the note, <credit id="vowelway-heading">.
