@@ -88,18 +88,20 @@ struct German {
         if (k > 0 && i > 1 && any(from(i - 1), {"gehOr", "gedank", "gedenk", "gefAhr", "gefUhr", "gebAud", "gekomm", "gebrach", "gestreb", "gesell", "gesetz", "gericht"}))
             v = vowel_of("ə");
         if (k > 0 && !nucleus.stressed && i > 1 && at(i - 1) == 'g' && at(i - 2) == 's' && consonant(i + 1) && at(i + 1) != 'n' && vowels_follow(i + 1)) v = vowel_of("ə");
+        bool const plain_joint = (at(i + 1) == 'n' && one_of(at(i + 2), "bhlmprwvfj")) || (at(i + 1) == 'l' && one_of(at(i + 2), "hp"));
+        if (k > 0 && plain_joint && v.base == U'ɛ' && !nucleus.stressed && !foreign()) v = vowel_of("ə"); // Ziegen-böcke, Angel-haken
         if (!weak || (v.base != U'e' && v.base != U'ɛ')) return;
         bool const prefix = i > 0 && one_of(at(i - 1), "gb") && (i == 1 || consonant(i - 2) || before(i - 1).ends_with("e")) && vowels_follow(i + 1);
         bool const after_stress = k > 0 && (nuclei[k - 1].stressed || nuclei[k - 1].secondary) && !foreign();
         bool const ending = k + 1 == nuclei.size() && k > 0 &&
                             (from(i) == "e" || from(i) == "en" || from(i) == "em" || from(i) == "es" || from(i) == "et" || from(i) == "el" || from(i) == "est");
-        if (k > 0 && at(i + 1) == 'r' && vowel(i + 2)) v = vowel_of("ə"); // Ma-le-rei, Li-te-ra-tur
+        if (k > 0 && any(from(i + 1), {"rei", "rat", "rar", "rin", "risch"})) v = vowel_of("ə"); // Ma-le-rei, Li-te-ra-tur
         bool const joint = (at(i + 1) == 'n' && one_of(at(i + 2), "bcfhjklmpqrswvz")) || (at(i + 1) == 's' && one_of(at(i + 2), "bfghklmnrwvz")) ||
                            (at(i + 1) == 'l' && one_of(at(i + 2), "bfghkmnprwzs"));
         if (prefix && at(i + 1) != 'r' && !any(from(i - 1), {"gen", "best", "geo", "ges"})) v = vowel_of("ə");
         else if (prefix && any(from(i - 1), {"gesch", "gesi", "gesa", "gesp"})) v = vowel_of("ə");
         else if (after_stress && at(i + 1) == 'r' && consonant(i + 2) && at(i + 2) != 'r' && !(i > 0 && at(i - 1) == 'v')) v = vowel_of("ɐ");
-        else if (ending || (k > 0 && joint && !foreign()) ||
+        else if (ending || (k > 0 && joint && !foreign()) || (after_stress && any(from(i + 1), {"sta", "stA", "sto", "stO", "str", "sch", "spa", "spi", "tr", "dr", "kr", "fl"})) ||
                  (after_stress && open_syllable(i) && at(i + 1) != 'h' && (doubled_before(i) || (i >= 2 && consonant(i - 1) && consonant(i - 2)))))
             v = vowel_of("ə");
     }
@@ -203,7 +205,8 @@ std::size_t joint(std::string const& spelled) {
         bool const odd_end = (last == 'i' && before_last != 'e') || (last == 'u' && before_last != 'a' && before_last != 'e') || last == 'A' || last == 'O' || last == 'U';
         if (vowels_meet || odd_end || !inflected(right)) continue;
         if (inflected(left)) return cut; // both parts are known
-        if (!found) found = cut;
+        // "kosmetisch" does not end in "Tisch".
+        if (!found && !right.starts_with("tisch")) found = cut;
     }
     return found;
 }
