@@ -18,6 +18,7 @@ int main(int argc, char** argv) try {
     app.failure_message(CLI::FailureMessage::simple);
     app.set_version_flag("--version", "vowelway " VOWELWAY_VERSION);
     app.footer("Results are predictions, never orders: comfort decides. vowelway COMMAND --help tells more.");
+    vowelway::cli::add_check(app);
     vowelway::cli::add_compare(app);
     vowelway::cli::add_measure(app);
     vowelway::cli::add_plan(app);

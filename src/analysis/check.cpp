@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: MIT
+#include "vowelway/analysis/check.hpp"
+
+#include <algorithm>
+#include <charconv>
+#include <chrono>
+#include <cmath>
+#include <cstdio>
+
+namespace vowelway {
+namespace {
+
+constexpr double least_heard_share = 0.02; // of F: how well the same probe repeats on another day
+
+double square(Frequency f) { return in_hertz(f) * in_hertz(f); }
+
+Distance between(Frequency found, Frequency found_sd, Frequency aim, Frequency aim_sd, bool same_probe) {
+    double const sd = std::sqrt(square(found_sd) + square(aim_sd));
+    return {found, found_sd, aim, aim_sd, interval(aim, found), in_hertz(found - aim) / std::max(sd, 1e-9), same_probe};
+}
+
+Verdict verdict_of(Distance const& d) {
+    double const share = std::abs(in_hertz(d.found - d.aim)) / in_hertz(d.aim);
+    if (std::abs(d.in_sds) > 2 && share > least_noticed) return Verdict::off;
+    return std::abs(d.distance.value) <= near_enough.value ? Verdict::there : Verdict::unclear;
+}
+
+std::string words(std::size_t k, Distance const& d) {
+    char text[96];
+    auto const name = d.same_probe ? 'F' : 'R';
+    char const* const prefix = name == 'F' ? "F" : "fR";
+    if (verdict_of(d) == Verdict::there) std::snprintf(text, sizeof text, "%s%zu there", prefix, k + 1);
+    else
+        std::snprintf(text, sizeof text, "%s%zu %.1f semitones %s (%.1f SD)%s", prefix, k + 1, std::abs(d.distance.value) / 100,
+                      d.distance.value > 0 ? "high" : "low", std::abs(d.in_sds),
+                      verdict_of(d) == Verdict::unclear ? ", within what can be told" : "");
+    return text;
+}
+
+} // namespace
+
+std::string_view to_string(Verdict verdict) {
+    switch (verdict) {
+    case Verdict::there: return "there";
+    case Verdict::unclear: return "unclear";
+    case Verdict::off: return "off";
+    }
+    return "";
+}
+
+Comparison compare_with(MeasuredVowel const& found, Aim const& aim) {
+    Comparison c;
+    c.vowel = found.vowel;
+    c.kind = found.kind;
+    c.takes = found.takes;
+    for (std::size_t k = 0; k < 3; ++k) {
+        auto const& heard = found.measured.formants[k];
+        if (heard && aim.heard[k])
+            c.resonances[k] = between(heard->centre, heard->sd, *aim.heard[k], least_heard_share * *aim.heard[k], true);
+        else if (found.tract.resonances[k] && aim.tract[k])
+            c.resonances[k] = between(found.tract.resonances[k]->centre, found.tract.resonances[k]->sd, aim.tract[k]->centre,
+                                      aim.tract[k]->sd, false);
+        if (k < 2 && c.resonances[k]) {
+            c.verdict = std::max(c.verdict, verdict_of(*c.resonances[k]));
+            c.says += (c.says.empty() ? "" : "; ") + words(k, *c.resonances[k]);
+        }
+    }
+    return c;
+}
+
+std::optional<Trend> trend_of(std::vector<DatedValue> const& values) {
+    if (values.size() < 3) return std::nullopt;
+    double w = 0, wx = 0, wy = 0, wxx = 0, wxy = 0;
+    auto const cents = [](Frequency f) { return 1200 * std::log2(in_hertz(f)); };
+    for (auto const& v : values) {
+        double const sd = 1200 / std::log(2.0) * (v.sd / v.centre), weight = 1 / std::max(sd * sd, 1.0);
+        double const week = v.days / 7;
+        w += weight, wx += weight * week, wy += weight * cents(v.centre);
+        wxx += weight * week * week, wxy += weight * week * cents(v.centre);
+    }
+    double const spread = wxx - wx * wx / w;
+    if (spread <= 1e-9 * wxx || spread <= 0) return std::nullopt;
+    return Trend{{(wxy - wx * wy / w) / spread}, {std::sqrt(1 / spread)}, static_cast<int>(values.size())};
+}
+
+std::optional<double> day_number(std::string_view iso) {
+    int parts[3] = {0, 0, 0};
+    if (iso.size() != 10 || iso[4] != '-' || iso[7] != '-') return std::nullopt;
+    std::size_t const from[3] = {0, 5, 8}, length[3] = {4, 2, 2};
+    for (int i = 0; i < 3; ++i) {
+        auto const word = iso.substr(from[i], length[i]);
+        auto const [end, error] = std::from_chars(word.data(), word.data() + word.size(), parts[i]);
+        if (error != std::errc{} || end != word.data() + word.size()) return std::nullopt;
+    }
+    std::chrono::year_month_day const day{std::chrono::year{parts[0]}, std::chrono::month{static_cast<unsigned>(parts[1])},
+                                          std::chrono::day{static_cast<unsigned>(parts[2])}};
+    if (!day.ok()) return std::nullopt;
+    return static_cast<double>(std::chrono::sys_days{day}.time_since_epoch().count());
+}
+
+} // namespace vowelway
