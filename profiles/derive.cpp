@@ -273,7 +273,7 @@ int main(int argc, char** argv) try {
         auto const path = std::filesystem::path(argv[2]) / (std::string(vowelway::to_string(voice.type)) + ".yaml");
         auto const text = profile_of(data, voice);
         if (option == "--check") good = same(path, text) && good;
-        else std::ofstream(path, std::ios::binary) << text;
+        else if (!(std::ofstream(path, std::ios::binary) << text << std::flush)) throw std::runtime_error("cannot write " + path.string());
     }
     return good ? 0 : 1;
 } catch (std::exception const& error) {

@@ -7,6 +7,7 @@
 
 #include <filesystem>
 #include <fstream>
+#include <random>
 #include <sstream>
 #include <string>
 
@@ -159,4 +160,53 @@ TEST_CASE("on disk: begun once, then only extended") {
     CHECK(read_whole_profile(path).shifts.size() == 1);
     CHECK_THROWS_AS(append_measurement(folder / "none.yaml", measured("a", 700, 1250)), InputError);
     std::filesystem::remove_all(folder);
+}
+
+TEST_CASE("the example of the documentation is a profile, and grows") {
+    std::ifstream in(VOWELWAY_SOURCE_DIR "/docs/profile-format.md");
+    std::stringstream all;
+    all << in.rdbuf();
+    auto const text = all.str();
+    auto const begin = text.find("```yaml\n"), end = text.find("\n```", begin + 8);
+    REQUIRE(begin != std::string::npos);
+    REQUIRE(end != std::string::npos);
+    auto const example = text.substr(begin + 8, end - begin - 7);
+    auto const read = parse_profile(example, "example");
+    CHECK(read.singer.vowels.size() == 4);
+    CHECK(read.history.size() == 1);
+    CHECK(read.shifts.size() == 1);
+    CHECK(parse_profile(with_measurement(example, "example", measured("i", 320, 2200)), "example").history.size() == 2);
+    CHECK(parse_profile(with_measurement(example, "example", measured("a", 720, 1250)), "example").history.size() == 3);
+}
+
+// Whatever bytes stand in a file: it is read, or refused with a place; and what can be read can grow, or says why not.
+TEST_CASE("damaged profiles are refused, never followed") {
+    std::mt19937 random(1);
+    std::string const pieces[] = {"{", "}", "[", "]", ":", ",", "#", "\n", " ", "  ", "-", "\"", "'", "&a", "*a", "!x", "|", ">", "%", "?", "± ", "±", "Hz", "9e99",
+                                  "-1", "nan", "\t", "fR1", "i", "\xCC", "\r", "---\n", "...\n"};
+    auto const whole = with_measurement(profile, "p.yaml", measured("i", 320, 2200));
+    int read = 0, refused = 0;
+    for (int round = 0; round < 300; ++round) {
+        std::string text = whole;
+        for (int change = static_cast<int>(random() % 3); change >= 0; --change) {
+            auto const at = random() % text.size();
+            if (random() % 3 == 0) text.erase(at, 1 + random() % 5);
+            else text.insert(at, pieces[random() % std::size(pieces)]);
+        }
+        try {
+            parse_profile(text, "p.yaml");
+            ++read;
+        } catch (InputError const& e) {
+            CHECK(e.place().file == "p.yaml");
+            ++refused;
+            continue;
+        }
+        try {
+            auto const grown = with_measurement(text, "p.yaml", measured("e", 400, 2000));
+            CHECK(parse_profile(grown, "p.yaml").history.size() > parse_profile(text, "p.yaml").history.size());
+        } catch (InputError const&) {
+        }
+    }
+    CHECK(read > 30);
+    CHECK(refused > 30);
 }
