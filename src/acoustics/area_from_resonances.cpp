@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/acoustics/area_from_resonances.hpp"
 
+#include "acoustics/published_tracts.hpp"
 #include "acoustics/series_tube.hpp"
 #include "vowelway/acoustics/transfer.hpp"
 #include "vowelway/core/error.hpp"
@@ -33,7 +34,8 @@ std::string objection_to(tube::SeriesSolution const& solved, std::vector<double>
 
 } // namespace
 
-SolvedTract area_from_resonances(ResonanceTargets const& wanted, Length length, double length_sd, TractLoss loss) {
+SolvedTract area_from_resonances(ResonanceTargets const& wanted, Length length, double length_sd, std::optional<Vowel> const& like,
+                                 TractLoss loss) {
     double const cm = in_centimetres(length);
     if (!(cm >= 5 && cm <= 25))
         throw InputError("a vocal tract of " + std::to_string(cm) + " cm", "adults measure 13..20 cm, children from 8 cm; give 5..25 cm");
@@ -42,7 +44,7 @@ SolvedTract area_from_resonances(ResonanceTargets const& wanted, Length length, 
     for (std::size_t k = 0; k < targets.size(); ++k)
         if (!(targets[k] > (k ? targets[k - 1] : 0.0)) || !std::isfinite(targets[k]))
             throw InputError("resonance " + std::to_string(k + 1) + " is not above the one below it", "give 0 < fR1 < fR2 < fR3");
-    auto const solved = tube::solve_series(targets, cm, length_sd, loss);
+    auto const solved = tube::solve_series(targets, like ? tube::tract_like(*like) : tube::mean_tract(), cm, length_sd, loss);
     SolvedTract out;
     for (std::size_t i = 0; i < solved.tube.size(); ++i)
         out.tract.push_back({centimetres(solved.tube.length[i]), square_centimetres(solved.tube.area[i])});

@@ -77,11 +77,15 @@ Tube Mouth::shaped(GestureVector const& gesture) const {
     return t;
 }
 
-std::optional<Posture> Mouth::moved(Posture const& from, GestureVector const& gesture, std::size_t poles) const {
+std::optional<Posture> Mouth::moved(Posture const& from, GestureVector const& gesture, std::size_t poles,
+                                    Jacobian const* slopes) const {
     Posture out{gesture, shaped(gesture), {}};
     if (*std::min_element(out.tube.area.begin(), out.tube.area.end()) < narrowest) return std::nullopt;
     for (std::size_t k = 0; k < std::min(poles, from.poles.size()); ++k) {
-        auto const found = find_pole(out.tube, from.poles[k]);
+        double shift = 0;
+        if (slopes && k < slopes->size())
+            for (std::size_t p = 0; p < gesture.size(); ++p) shift += (*slopes)[k][p] * (gesture[p] - from.gesture[p]);
+        auto const found = find_pole(out.tube, {from.poles[k].real(), from.poles[k].imag() * std::exp(std::clamp(shift, -0.3, 0.3))});
         double const f = found ? frequency_of(*found) : 0;
         if (f < 100 || (!out.poles.empty() && f < frequency_of(out.poles.back()) + 20)) {
             if (out.poles.size() < 2) return std::nullopt;
@@ -156,7 +160,7 @@ std::optional<Posture> Mouth::towards(Posture const& from, double factor1, doubl
         for (std::size_t p = 0; p < 6; ++p) longest = std::max(longest, std::abs(gesture[p] - now.gesture[p]));
         if (double const share = 0.5 / longest; share < 1)
             for (std::size_t p = 0; p < 6; ++p) gesture[p] = std::lerp(now.gesture[p], gesture[p], share);
-        auto next = moved(now, gesture, 2);
+        auto next = moved(now, gesture, 2, &j);
         if (!next) return std::nullopt;
         double const remains = miss_of(*next).cwiseAbs().maxCoeff();
         // No way on: every part that helps has come to its limit.

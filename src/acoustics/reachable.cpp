@@ -74,8 +74,11 @@ ReachableSet::ReachableSet(VowelResonances const& vowel, Length tract, ReachOpti
     auto const quarter = quarter_wave(tract);
     auto const own = resonance_set(vowel, quarter);
     double const cm = in_centimetres(tract);
-    // A length that is only an estimate gives way a little rather than twist the shape.
-    auto const solved = area_from_resonances({own.r1(), own.r2(), own.peaks[2].centre}, tract, 0.05);
+    // A length that is only an estimate gives way a little rather than twist the shape. A singer whose vowel cannot be
+    // made like the published one may still make it otherwise.
+    ResonanceTargets const targets{own.r1(), own.r2(), own.peaks[2].centre};
+    auto solved = area_from_resonances(targets, tract, 0.05, vowel.vowel);
+    if (!solved.human()) solved = area_from_resonances(targets, tract, 0.05);
     objection_ = solved.objection;
     auto const& series = solved.series;
     tube::Tube start = tube::series_tube(series, solved.residual < 0.05 ? in_centimetres(solved.length) : cm, TractLoss::closed_glottis);
@@ -143,6 +146,27 @@ ReachableSet::ReachableSet(VowelResonances const& vowel, Length tract, ReachOpti
         cell(i, j) = static_cast<int>(shapes_.size());
         shapes_.push_back(shape);
         postures.push_back(std::move(*best));
+    }
+
+    // A cell left out between two opposite neighbours: what lies half way between their gestures, if that is near it.
+    for (auto [i, j] : order) {
+        if (cell(i, j) >= 0) continue;
+        for (auto [di, dj] : {std::pair{1, 0}, {0, 1}}) {
+            auto const *before = at(i - di, j - dj), *after = at(i + di, j + dj);
+            if (!before || !after) continue;
+            GestureVector between;
+            for (std::size_t p = 0; p < between.size(); ++p) between[p] = (before->gesture[p] + after->gesture[p]) / 2;
+            auto posture = body_->mouth.moved(postures[before - shapes_.data()], between);
+            if (!posture || posture->poles.size() < 2) continue;
+            auto const shape = body_->shape_of(*posture);
+            auto const off = [&](Frequency got, Frequency wanted) { return std::abs(interval(wanted, got).value) / options_.step.value; };
+            if (off(shape.resonances.r1(), own.r1() * std::exp2(grid * i)) > 0.25 || off(shape.resonances.r2(), own.r2() * std::exp2(grid * j)) > 0.25)
+                continue;
+            cell(i, j) = static_cast<int>(shapes_.size());
+            shapes_.push_back(shape);
+            postures.push_back(std::move(*posture));
+            break;
+        }
     }
 }
 

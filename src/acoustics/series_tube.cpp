@@ -22,11 +22,9 @@ std::array<Series, series_sections> const& basis() {
     return table;
 }
 
-// Means and spreads of the terms over sixteen published area functions: Story, Titze & Hoffman 1996, Table III, and
-// Fant 1960, the two tables weighing the same (tests/data/acoustics). The mean tract has a narrow larynx tube and widens
-// towards the mouth; what differs most between vowels are the first and third terms.
+// Mean of ln A and spreads of the terms over sixteen published area functions: Story, Titze & Hoffman 1996, Table III, and
+// Fant 1960, the two tables weighing the same (tests/data/acoustics). The first and third terms differ most between vowels.
 constexpr double mean_log_area = 0.76;
-constexpr Series mean_series{-0.40, -0.23, -0.10, -0.23, -0.05, -0.23, -0.02, -0.01};
 constexpr Series spread_series{0.71, 0.27, 0.71, 0.43, 0.20, 0.23, 0.08, 0.12};
 
 // Poles of a tube near those of a slightly different one; empty if one is lost or two have run together.
@@ -56,12 +54,13 @@ Tube series_tube(Series const& series, double length, TractLoss loss) {
     return t;
 }
 
-SeriesSolution solve_series(std::vector<double> const& targets, double length, double length_sd, TractLoss loss) {
+SeriesSolution solve_series(std::vector<double> const& targets, Series const& start, double length, double length_sd,
+                            TractLoss loss) {
     constexpr double accuracy = 1e-4, longest_step = 0.4;
     constexpr int most_steps = 40, unknowns = series_terms + 1; // the last is ln(length)
     auto const count = static_cast<int>(targets.size());
     SeriesSolution now;
-    now.series = mean_series;
+    now.series = start;
     now.length = length;
     now.tube = series_tube(now.series, length, loss);
     now.poles = first_poles(now.tube, count);
