@@ -13,24 +13,35 @@ constexpr double tightest = 0.45; ///< of the springs' wish
 constexpr double gap = 0.35 * space;        ///< between two things on the staff
 constexpr double word_gap = 3.4, hyphen_gap = 5.5; ///< between two syllables
 
-/// Places the atoms with springs stretched by `stretch`; returns where the last one ends.
-double place(std::vector<Atom>& atoms, double stretch) {
-    double x = 0, lyric_end = -1e9;
-    for (std::size_t i = 0; i < atoms.size(); ++i) {
-        auto& a = atoms[i];
-        if (i > 0) {
-            auto const& before = atoms[i - 1];
-            x += std::max(before.right + gap + a.left, before.spring * stretch);
-        } else {
-            x = a.left;
-        }
+/// Where atoms stand one after another, their springs stretched.
+class Cursor {
+  public:
+    explicit Cursor(double stretch) : stretch_(stretch) {}
+
+    double put(Atom const& a) {
+        x_ = before_ ? x_ + std::max(before_->right + gap + a.left, before_->spring * stretch_) : a.left;
         if (a.under > 0) {
-            x = std::max(x, lyric_end + a.under);
-            lyric_end = x + a.under + (a.underlay.hyphen ? hyphen_gap : word_gap);
+            x_ = std::max(x_, lyric_end_ + a.under);
+            lyric_end_ = x_ + a.under + (a.underlay.hyphen ? hyphen_gap : word_gap);
         }
-        a.x = x;
+        before_ = &a;
+        return x_;
     }
-    return atoms.empty() ? 0 : std::max(x + (atoms.back().kind == Atom::Kind::barline ? 0 : atoms.back().right), lyric_end - word_gap);
+    /// Of all that was put.
+    double end() const {
+        if (!before_) return 0;
+        return std::max(x_ + (before_->kind == Atom::Kind::barline ? 0 : before_->right), lyric_end_ - word_gap);
+    }
+
+  private:
+    double stretch_, x_ = 0, lyric_end_ = -1e9;
+    Atom const* before_ = nullptr;
+};
+
+double place(std::vector<Atom>& atoms, double stretch) {
+    Cursor cursor(stretch);
+    for (auto& a : atoms) a.x = cursor.put(a);
+    return cursor.end();
 }
 
 std::vector<Atom> head_of(Bar const& bar) {
@@ -102,11 +113,17 @@ std::vector<System> assign_systems(std::vector<Bar> bars, double width) {
     best[0] = 0;
     for (std::size_t i = 0; i < n; ++i) {
         if (best[i] == never) continue;
+        Cursor tight(tightest), easy(1);
+        auto const head = head_of(bars[i]);
+        for (auto const& a : head) tight.put(a), easy.put(a);
         for (std::size_t j = i + 1; j <= n; ++j) {
-            auto atoms = atoms_of(bars, i, j);
-            double const least = place(atoms, tightest);
+            bool opening = j == i + 1;
+            for (auto const& a : bars[j - 1].atoms) {
+                opening = opening && (a.kind == Atom::Kind::clef || a.kind == Atom::Kind::key);
+                if (!opening) tight.put(a), easy.put(a);
+            }
+            double const least = tight.end(), wished = easy.end();
             if (least > width && j > i + 1) break;
-            double const wished = place(atoms, 1);
             double strain = wished > width ? 1.5 * (wished - width) / std::max(1.0, wished - least) : (width - wished) / wished;
             if (j == n && wished < width) strain = std::max(0.0, 0.6 - wished / width); // the last may be short
             double const cost = best[i] + strain * strain + 0.02;

@@ -33,7 +33,7 @@ struct ChartOptions {
     Kind kind = Kind::automatic;
     bool grey = false; ///< no colour at all; nothing is lost
     double png_dpi = 150;
-    std::optional<SpelledPitch> map_pitch; ///< of the resonance map; default: the highest note, or the range's top
+    std::optional<SpelledPitch> map_pitch = {}; ///< of the resonance map; default: the highest note, or the range's top
 };
 
 /// The fonts the charts are set in: Charis SIL for words and IPA, Noto Music for musical symbols.

@@ -12,7 +12,7 @@ using namespace vowelway;
 
 namespace {
 
-void check_all(Plan const& plan) {
+template <class Content> void check_all(Content const& content, chart::Kind kind = chart::Kind::automatic) {
     static auto const fonts = chart::chart_fonts();
     sample::FixedMeasurer const fixed;
     for (auto const paper : {chart::Paper::a4, chart::Paper::letter, chart::Paper::tablet})
@@ -20,7 +20,7 @@ void check_all(Plan const& plan) {
             CAPTURE(std::string(to_string(paper)));
             CAPTURE((measurer == &fixed));
             int number = 0;
-            for (auto const& page : chart::lay_out(plan, {.paper = paper}, *measurer)) {
+            for (auto const& page : chart::lay_out(content, {.paper = paper, .kind = kind}, *measurer)) {
                 CAPTURE(++number);
                 for (auto const& fault : sample::faults(page)) FAIL_CHECK(fault);
             }
@@ -96,4 +96,33 @@ TEST_CASE("a passage without notation, and one without any vowel sung") {
         n.hummed = true;
     }
     check_all(sample::plan_of(passage, sample::singer(), parse_pitch_range("C3..A4")));
+}
+
+TEST_CASE("voices compared: two singers, eight, with many vowels") {
+    ComparedSinger const he{sample::singer(), {}}, she{soprano(), {}};
+    check_all(compare_singers({he, she}));
+    std::vector<ComparedSinger> eight;
+    for (int i = 0; i < 8; ++i) {
+        auto one = i % 2 ? he : she;
+        one.singer.voice = all_voice_types[static_cast<std::size_t>(i)];
+        one.singer.name = std::string(to_string(one.singer.voice)) + " with a rather long name";
+        eight.push_back(one);
+    }
+    check_all(compare_singers(eight));
+    check_all(compare_singers({he, she}, parse_vowels("i y e ø ɛ œ a ɑ ɔ o u ə ɪ ʊ ʏ æ ʌ")));
+}
+
+TEST_CASE("voices compared: each voice has marks for turning and meeting on every vowel") {
+    sample::FixedMeasurer const fixed;
+    auto const comparison = compare_singers({{sample::singer(), {}}, {soprano(), {}}});
+    auto const pages = chart::lay_out(comparison, {}, fixed);
+    REQUIRE(pages.size() == 1);
+    auto const strokes = pages.front().drawing.strokes();
+    for (auto const& row : comparison.rows) CHECK(strokes.find("/" + row.vowel.ipa() + "/") != std::string::npos);
+}
+
+TEST_CASE("resonance map: of a range, of a song, at the edges") {
+    check_all(sample::song_plan(), chart::Kind::resonance_map);
+    check_all(sample::range_plan(), chart::Kind::resonance_map);
+    check_all(sample::plan_of({}, soprano(), parse_pitch_range("A3..C6")), chart::Kind::resonance_map);
 }

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: MIT
+// Lays out the charts of every score named, or in a folder named, for all average voices and papers, and looks
+// at the boxes: nothing may leave a page, no label may cover another or a note.
+//   chart_boxes FOLDER_OR_SCORE..
+#include "support/page_checks.hpp"
+#include "vowelway/chart/draw.hpp"
+#include "vowelway/diction/sing_words.hpp"
+#include "vowelway/io/profile/built_in.hpp"
+#include "vowelway/io/score/read_score.hpp"
+#include "vowelway/plan/make_plan.hpp"
+
+#include <algorithm>
+#include <cstdio>
+#include <filesystem>
+#include <vector>
+
+using namespace vowelway;
+namespace fs = std::filesystem;
+
+namespace {
+
+struct Count {
+    std::size_t pages = 0, faults = 0, refused = 0, scores = 0;
+};
+
+bool is_score(fs::path const& file) {
+    auto const e = file.extension();
+    return e == ".mxl" || e == ".musicxml" || e == ".xml";
+}
+
+void check_pages(std::string const& name, std::vector<chart::Page> const& pages, Count& count) {
+    for (std::size_t i = 0; i < pages.size(); ++i) {
+        ++count.pages;
+        for (auto const& fault : sample::faults(pages[i])) {
+            ++count.faults;
+            std::printf("%s, page %zu: %s\n", name.c_str(), i + 1, fault.c_str());
+        }
+    }
+}
+
+void check(fs::path const& score, chart::TextMeasurer const& fonts, Count& count) {
+    for (auto const voice : all_voice_types) {
+        try {
+            PlanRequest request;
+            request.singer = built_in_voice(voice);
+            request.draws = 2;
+            ScoreOptions options;
+            options.singer_range = request.singer.range;
+            request.passage = read_score(score, options);
+            set_vowels(request.passage);
+            auto const plan = make_plan(std::move(request));
+            for (auto const paper : {chart::Paper::a4, chart::Paper::letter, chart::Paper::tablet}) {
+                auto const name = score.filename().string() + ", " + std::string(to_string(voice)) + ", " + std::string(to_string(paper));
+                check_pages(name, chart::lay_out(plan, {.paper = paper}, fonts), count);
+                check_pages(name + ", map", chart::lay_out(plan, {.paper = paper, .kind = chart::Kind::resonance_map}, fonts), count);
+            }
+        } catch (InputError const&) {
+            ++count.refused; // said with a place and a remedy; the wide run over plans looks at those
+            return;
+        }
+    }
+    ++count.scores;
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    std::vector<fs::path> scores;
+    for (int i = 1; i < argc; ++i) {
+        if (!fs::is_directory(argv[i])) {
+            scores.emplace_back(argv[i]);
+            continue;
+        }
+        for (auto const& entry : fs::recursive_directory_iterator(argv[i]))
+            if (is_score(entry.path())) scores.push_back(entry.path());
+    }
+    std::ranges::sort(scores);
+    auto const fonts = chart::chart_fonts();
+    Count count;
+    for (auto const& score : scores) check(score, *fonts, count);
+    std::printf("%zu scores charted, %zu refused; %zu pages, %zu faults\n", count.scores, count.refused, count.pages, count.faults);
+    return count.faults == 0 && count.scores > 0 ? 0 : 1;
+}
