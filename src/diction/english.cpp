@@ -5,10 +5,15 @@
 #include "diction/grouping.hpp"
 #include "diction/synthesiser.hpp"
 
+#include <algorithm>
+#include <iterator>
+
 namespace vowelway::diction {
 
 namespace {
 constexpr std::string_view falling[] = {"aɪ", "aʊ", "eɪ", "ɔɪ", "əʊ", "oʊ", "iə", "eə", "ɛə", "ʊə", "ɔə"};
+// How the vowel of "near" is written.
+constexpr std::string_view near_spellings[] = {"ear", "eer", "ere", "ier", "eir", "eri", "iro", "iri", "ero", "era", "eru", "eor"};
 
 bool consonant(Word const& word, std::size_t i) { return i < word.size() && is_letter(word[i].base) && !is_vowel_letter(word[i].base); }
 
@@ -83,12 +88,15 @@ Sounds english(Word const& written) {
     bool const one_syllable_less = contracted(word);
     if (one_syllable_less) word[word.size() - 2].base = U'e';
     auto sounded = phones(Synthesiser::instance().ipa(lower(word), Language::english));
+    auto const spelled = spelling(word);
+    bool const near = std::any_of(std::begin(near_spellings), std::end(near_spellings), [&](auto const s) { return spelled.find(s) != std::string::npos; });
     for (std::size_t i = 0; i < sounded.size(); ++i) {
         if (!sounded[i].vowel) continue;
         auto& v = *sounded[i].vowel;
         bool const vowel_next = i + 1 < sounded.size() && sounded[i + 1].vowel;
         if (v.base == U'ɐ') v.base = U'ə';
-        bool const weak_i = v.base == U'i' && sounded[i].stress == 0; // "A-ca-di-an"; stressed it is the vowel of near
+        // "A-ca-di-an", "i-de-a": two vowels; stressed and with a written r it is the vowel of "near"
+        bool const weak_i = v.base == U'i' && v.length != VowelLength::long_ && (sounded[i].stress == 0 || !near);
         if ((v.base == U'ɪ' || weak_i) && vowel_next && !(i > 0 && sounded[i - 1].vowel)) {
             // a syllable of its own: "ma-te-ri-al"
             v.base = U'i';
@@ -99,7 +107,7 @@ Sounds english(Word const& written) {
     for (auto& nucleus : out.nuclei)
         if (nucleus.held.vowel.base == U'i' && !nucleus.after.empty()) nucleus.held.vowel.base = U'ɪ';
     place_on_letters(out.nuclei, word);
-    drop_unwritten_glides(out.nuclei);
+    for (auto& nucleus : out.nuclei) nucleus.before.clear(); // w and y before a vowel are consonants
     if (out.nuclei.size() > 1) mend_first_a(out.nuclei.front(), word);
     // The last vowel of "happy" is i.
     if (out.nuclei.size() > 1 && !sounded.empty() && out.nuclei.back().held.vowel.base == U'ɪ') {
@@ -108,7 +116,6 @@ Sounds english(Word const& written) {
                           (word[i].base == U'i' && i + 3 == word.size() && word[i + 1].base == U'e' && word[i + 2].base == U's');
         if (last && word[i].base != U'e') out.nuclei.back().held.vowel.base = U'i';
     }
-    auto const spelled = spelling(word);
     for (std::size_t k = 0; k < out.nuclei.size(); ++k) {
         mend_broad_a(out.nuclei[k], spelled);
         mend_weak_front(out.nuclei[k], k, spelled);

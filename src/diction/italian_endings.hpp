@@ -30,6 +30,13 @@ inline constexpr std::string_view stress_endings[] = {
 inline constexpr std::string_view quality_endings[] = {
     "tèca",   "tèche",  "émmo",  "sètte", "mèzzo", "mèzzi",  "prèzzo", "pèzzo",  "pèzzi", "òlgo", "òlga", "òlge", "òlgi",  "nòve",
     "pórre",  "iósa",   "iósi",  "ióse",  "ióso",  "uósa",   "uósi",   "uóse",   "uóso",  "òglia", "òglie", "tòrio", "tòria",
+    "èdro",   "èdri",   "èdra",  "èdre",  "òscia", "òscio",  "òsce",   "òsci",   "èco",   "èca",  "èchi", "èche", "ècano", "èma",  "èmi",
+    "òbo",    "òba",    "òbi",   "pròva", "pròvo", "tròva",  "tròvo",  "tròvi",  "òto",   "òta",  "òti",  "òte",  "vóto",  "vóti", "èmpo",
+    "èmpi",   "èmpio",  "vènga", "vèngo", "vèngano", "tènga", "tèngo",  "mèzza",  "mèzze", "plòso", "plòsa", "plòse", "plòsi", "cède", "cèdo",
+    "cèda",   "cèdi",   "cèdono", "cèdere", "éva",   "évi",    "évo",    "évano",  "lèva",  "lèvi", "lèvo", "ièva", "ièvi",  "ièvo", "brèvi",
+    "grèvi",  "pórsi",  "córso", "córsa", "córsi", "ógna",   "ógno",   "ógni",   "ógnano", "ógnino", "ónco", "ónca", "ónchi", "óncano",
+    "gésse",  "césse",  "désse", "géste", "céste", "éna",    "éno",    "éni",    "énano", "scèna", "ièno", "ièna", "ièni",  "trèno", "trèni",
+    "oscèno", "alièno", "òe",    "èa",    "èo",    "èe",     "òa",
     "uòlo",   "uòla",   "uòre",  "uòri",  "uògo",  "uòco",   "uòi",    "uòmo",   "ònica", "ònico", "fréddo",
 };
 

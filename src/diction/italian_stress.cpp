@@ -92,6 +92,19 @@ template <std::size_t N> std::optional<ItalianStress> longest(Word const& word, 
     return best;
 }
 
+// A consonant, i and a last vowel: "glòria", "prèmio", "Grècia"; not -eggio, -oglia, -oio.
+bool before_i_and_vowel(Word const& word, std::size_t letter) {
+    std::size_t const n = word.size();
+    if (n < letter + 4 || word[n - 2].base != U'i' || !is_vowel_letter(word[n - 1].base) || word[n - 1].base == U'i') return false;
+    for (std::size_t i = letter + 1; i + 2 < n; ++i)
+        if (is_vowel_letter(word[i].base)) return false;
+    char32_t const last = word[n - 3].base, first = word[letter + 1].base;
+    bool const doubled_g = last == U'g' && first == U'g' && letter + 1 != n - 3;
+    bool const palatal = (last == U'l' && first == U'g') || (last == U'n' && first == U'g') || last == U'h';
+    bool const doubled_c = last == U'c' && first == U'c' && letter + 1 != n - 3;
+    return !palatal && !doubled_g && !doubled_c;
+}
+
 bool before_opening_suffix(Word const& word, std::size_t letter) {
     std::size_t i = letter + 1;
     while (i < word.size() && !is_vowel_letter(word[i].base)) ++i;
@@ -131,7 +144,7 @@ ItalianStress italian_stress(Word const& word) {
         if (found->letter != out.letter || found->open) out = *found;
     } else if (auto const quality = longest(word, quality_endings); quality && quality->letter == out.letter) {
         out.open = quality->open;
-    } else if (out.letter && before_opening_suffix(word, *out.letter)) {
+    } else if (out.letter && (before_opening_suffix(word, *out.letter) || before_i_and_vowel(word, *out.letter))) {
         out.open = true;
     }
     return out;

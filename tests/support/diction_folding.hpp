@@ -9,6 +9,7 @@
 #include <cstdint>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace vowelway::folding {
@@ -112,17 +113,17 @@ inline Nuclei nuclei(SungWord const& word, Language language) {
     return out;
 }
 
-/// What counts as right. English "ɪ ə" is one vowel in "near" and two in "Acadian", and the lexicon does not say
-/// which: both are allowed.
+/// What counts as right. English "ɪ ə" is one vowel in "near" and two in "Acadian", "ʊ ə" one in "pure" and two in
+/// "actual", and the lexicon does not say which: both are allowed.
 inline std::vector<std::string> alternatives(std::vector<std::string> const& listed, Language language) {
     auto out = listed;
-    constexpr std::string_view pair = "ɪ ə";
-    for (auto const& phones : listed) {
-        auto const joint = phones.rfind(pair);
-        if (language != Language::english || joint == std::string::npos) continue;
-        auto apart = phones;
-        out.push_back(apart.replace(joint, pair.size(), "i.ə"));
-    }
+    if (language != Language::english) return out;
+    for (auto const& [pair, apart] : {std::pair{"ɪ ə", "i.ə"}, std::pair{"ʊ ə", "ʊ.ə"}})
+        for (auto const& phones : listed)
+            if (auto const joint = phones.rfind(pair); joint != std::string::npos) {
+                auto other = phones;
+                out.push_back(other.replace(joint, std::string_view(pair).size(), apart));
+            }
     return out;
 }
 
