@@ -11,6 +11,7 @@ namespace {
 constexpr double step = 0.010;      // s, of the level
 constexpr double page_length = 30;  // s
 constexpr double guard = 0.05;      // s around a sound that are not counted as pause
+constexpr double even_pause = 12;   // dB: a "pause" that changes more is a sound dying away
 constexpr double lowest_level = -120, histogram_step = 0.5; // dB
 constexpr std::size_t histogram_size = 240;
 
@@ -155,7 +156,9 @@ void Listener::turn_page(bool last) {
     for (std::size_t i = 0; i < levels.size();) {
         auto end = i;
         while (end < levels.size() && pause[end]) ++end;
-        if (static_cast<double>(end - i) * step >= 0.1) {
+        auto const piece_levels = std::span(levels).subspan(i, end - i);
+        bool const even = i < end && std::ranges::max(piece_levels) - std::ranges::min(piece_levels) < even_pause;
+        if (even && static_cast<double>(end - i) * step >= 0.1) {
             auto const piece = std::span(page_).subspan(i * length, std::min(end - i, std::size_t{500}) * length);
             auto const spectrum = average_spectrum(piece, rate_);
             std::vector<PowerSpectrum> both{spectrum};

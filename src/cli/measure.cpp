@@ -81,7 +81,7 @@ std::vector<Measurement> history_of(Measurements const& m, Settings const& s) {
         all.push_back(std::move(one));
     }
     // What is appended last becomes the vowel's current value: of several probes the surest.
-    auto const sureness = [](Method m) { return m == Method::sung ? 2 : m == Method::creak ? 1 : 0; };
+    auto const sureness = [](Method how) { return how == Method::sung ? 2 : how == Method::creak ? 1 : 0; };
     std::stable_sort(all.begin(), all.end(),
                      [&](Measurement const& a, Measurement const& b) { return sureness(a.method) < sureness(b.method); });
     return all;
