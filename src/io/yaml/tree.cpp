@@ -12,6 +12,7 @@
 #include <fstream>
 #include <optional>
 #include <sstream>
+#include <unordered_map>
 
 namespace vowelway::yaml {
 
@@ -39,6 +40,7 @@ class Builder : public YAML::EventHandler {
     }
 
     Node take() { return std::move(root_); }
+    Place at(YAML::Mark const& mark) { return place(offset(mark)); }
 
     void OnDocumentStart(YAML::Mark const&) override {}
     void OnDocumentEnd() override {}
@@ -65,14 +67,20 @@ class Builder : public YAML::EventHandler {
         auto const line = std::min(static_cast<std::size_t>(mark.line), line_starts_.size() - 1);
         return std::min(line_starts_[line] + static_cast<std::size_t>(std::max(0, mark.column)), text_.size());
     }
-    Place place(std::size_t at) const { // place_of, with the line already known
+    /// As place_of, but counting on from the place before: the parser goes forward.
+    Place place(std::size_t at) {
         auto const next = std::upper_bound(line_starts_.begin(), line_starts_.end(), at);
         auto const start = *(next - 1);
-        auto out = place_of(text_.substr(start, at - start), file_, at - start);
+        if (start > counted_to_ || at < counted_to_) counted_to_ = start, characters_ = 0;
+        for (; counted_to_ < at; ++counted_to_)
+            if ((static_cast<unsigned char>(text_[counted_to_]) & 0xC0u) != 0x80u) ++characters_;
+        Place out;
+        out.file = file_;
         out.line = static_cast<int>(next - line_starts_.begin());
+        out.column = 1 + characters_;
         return out;
     }
-    [[noreturn]] void refuse_alias(YAML::Mark const& mark) const {
+    [[noreturn]] void refuse_alias(YAML::Mark const& mark) {
         throw InputError("anchors and aliases (& and *) are not read here", "write the value out where it is needed", place(offset(mark)));
     }
     Node make(Node::Kind kind, YAML::Mark const& mark, YAML::anchor_t anchor, std::string const& tag) {
@@ -91,7 +99,7 @@ class Builder : public YAML::EventHandler {
         node.flow = style == YAML::EmitterStyle::Flow;
         if (open_.size() >= deepest)
             throw InputError("nested more than " + std::to_string(deepest) + " deep", "write it flatter", node.place);
-        open_.push_back({std::move(node), std::nullopt});
+        open_.push_back({std::move(node), std::nullopt, {}});
     }
     void close() {
         auto node = std::move(open_.back().node);
@@ -103,17 +111,16 @@ class Builder : public YAML::EventHandler {
             root_ = std::move(node);
             return;
         }
-        auto& [parent, key] = open_.back();
+        auto& [parent, key, keys] = open_.back();
         if (parent.kind == Node::Kind::sequence) {
             parent.items.push_back(std::move(node));
         } else if (!key) {
             if (node.kind != Node::Kind::scalar)
                 throw InputError("a key must be a word", "write key: value", node.place);
-            if (auto const* before = parent.find(node.text)) {
-                auto const first = std::find_if(parent.fields.begin(), parent.fields.end(), [&](auto const& f) { return &f.second == before; });
+            auto const [first, fresh] = keys.emplace(node.text, node.place.line);
+            if (!fresh)
                 throw InputError("\"" + node.text + "\" stands here a second time",
-                                 "keep one of the two; the first is on line " + std::to_string(first->first.place.line), node.place);
-            }
+                                 "keep one of the two; the first is on line " + std::to_string(first->second), node.place);
             key = std::move(node);
         } else {
             parent.fields.emplace_back(std::move(*key), std::move(node));
@@ -123,7 +130,8 @@ class Builder : public YAML::EventHandler {
 
     struct Open {
         Node node;
-        std::optional<Node> key; // a key whose value is still to come
+        std::optional<Node> key;                   // a key whose value is still to come
+        std::unordered_map<std::string, int> keys; // the lines of all keys so far
     };
     std::string const& text_;
     std::string const& file_;
@@ -131,6 +139,8 @@ class Builder : public YAML::EventHandler {
     std::vector<Open> open_;
     Node root_;
     std::size_t count_ = 0;
+    std::size_t counted_to_ = 0; // where place() stopped counting
+    int characters_ = 0;         // before it, on its line
 };
 
 } // namespace
@@ -180,7 +190,7 @@ Node parse(std::string const& text, std::string const& file) {
     } catch (YAML::Exception const& error) {
         Place place;
         place.file = file;
-        if (!error.mark.is_null()) place.line = error.mark.line + 1, place.column = error.mark.column + 1;
+        if (!error.mark.is_null()) place = builder.at(error.mark);
         throw InputError("is not YAML: " + error.msg, "check brackets, quotes and the spaces at the start of the line", place);
     }
 }

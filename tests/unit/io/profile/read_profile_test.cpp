@@ -177,6 +177,7 @@ TEST_CASE("hostile and broken texts are refused") {
     CHECK(has(error("a: &a {b: *a}\n"), "anchors and aliases"));
     CHECK(has(error("a: !!python/object:os.system x\n"), "the tag"));
     CHECK(has(error("a: [\n"), "is not YAML"));
+    CHECK(starts(error("ɛɛɛ: \"x\" y\n"), "demo.yaml:1:10: is not YAML")); // the column in characters here too
     CHECK(has(error("vowelway: 1\nvowels:\n\t a: 1\n"), "is not YAML"));
     CHECK(has(error("vowelway: 1\nvowels: {}\n---\nvowelway: 1\n"), "a second document"));
     CHECK(has(error(std::string(5000, '[')), "nested more than 16 deep"));
@@ -184,6 +185,9 @@ TEST_CASE("hostile and broken texts are refused") {
     std::string many = "a: [";
     for (int i = 0; i < 100'001; ++i) many += "1,";
     CHECK(has(error(many + "]\n"), "more than 100000 values"));
+    std::string keys;
+    for (int i = 0; i < 40'000; ++i) keys += "k" + std::to_string(i) + ": 1\n";
+    CHECK(has(error(keys), "unknown key \"k0\""));
 }
 
 TEST_CASE("files that are no text are refused") {
