@@ -16,12 +16,14 @@ Semitones from Demo tenor
 
 vowel  Average bass
 i            -1.8
-a              -1
+a            -1.0
 * further apart than the uncertainty of both: 95 % sure which is higher
 
 Passaggio of the handbooks: generic, from memory (R. Miller 1986, 2000); no singer was measured
   lyric tenor: D4 and G4
   lyric bass: A♭3 and D♭4
+
+Average bass: average voice: measure your own
 ! assumed: the profile gives no deviation for /a/: the usual one of the method "creak" is taken
 ! caution: Average bass: average voice: measure your own
 $ vowelway compare tenor bass --vowels a --as csv
@@ -35,6 +37,6 @@ $ vowelway compare tenor
 ! Run with --help for more information.
 -> 2
 $ vowelway compare tenor bass -o x.docx
-! --output: x.docx has no known ending; use one of .txt .csv .json
+! --output: x.docx has no known ending; use one of .txt .csv .json .pdf .svg .png
 ! Run with --help for more information.
 -> 2

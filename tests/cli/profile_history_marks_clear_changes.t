@@ -2,7 +2,7 @@
 $ vowelway profile history data/profiles/demo_tenor.yaml
 vowel  date        method   probes   fR1 Hz  as a pitch  change    fR2 Hz  as a pitch  change  note
 i      2026-09-01  creak         3  250 ±10  B3 +21 c            2200 ±70  C♯7 -14 c
-       2026-10-03  creak         3  300 ±20  D4 +37 c    +3.2 !  2200 ±70  C♯7 -14 c      0
+       2026-10-03  creak         3  300 ±20  D4 +37 c    +3.2 !  2200 ±70  C♯7 -14 c    0.0
 a      2026-09-01  whisper       2  650 ±60  E5 -24 c            1300 ±90  E6 -24 c
        2026-10-03  creak         3  707 ±20  F5 +20 c    +1.4    1250 ±60  E♭6 +8 c    -0.7
 change: semitones since the measurement before; ! more than twice what the deviations of both explain

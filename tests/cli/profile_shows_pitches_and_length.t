@@ -19,9 +19,9 @@ tenor         +0.5  -0.5  +0.1       4       0.3
 countertenor  +0.5  -0.5  +0.1       4       0.3
 baritone      +1.2  +0.1  +0.7       4       0.5
 bass          +1.8  +0.8  +1.3       4       0.9
-alto          -0.9  -1.9  -1.2       4         1
+alto          -0.9  -1.9  -1.2       4       1.0
 mezzo         -1.4  -2.5  -1.7       4       1.3
-soprano       -1.9    -3  -2.1       4       1.7
+soprano       -1.9  -3.0  -2.1       4       1.7
 treble        -3.6  -4.7  -3.8       4       2.5
 distance: 1 is as far as voices of one type usually lie apart; resonances tell a voice type only roughly
 ! assumed: the profile gives no deviation for /a/: the usual one of the method "creak" is taken
