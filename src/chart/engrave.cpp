@@ -291,16 +291,16 @@ void Engraver::articulations(Set const& set, Canvas& canvas) const {
     bool const beneath = set.has_stem && set.stem.up; // small marks stand at the head, away from the stem
     double y = beneath ? low + 1.0 * space : (set.steps.empty() ? -0.8 * space : y_of_step(set.steps.back()) - 1.0 * space);
     double const away = beneath ? 1 : -1;
-    if (e.staccato) {
+    if (e.staccato && !e.rest()) {
         canvas.fill(Path().circle({x, y}, 0.2 * space), ink::black);
         y += away * 0.8 * space;
     }
-    if (e.tenuto) {
+    if (e.tenuto && !e.rest()) {
         canvas.line({x - 0.6 * space, y}, {x + 0.6 * space, y}, {.width = 0.18 * space, .color = ink::black});
         y += away * 0.8 * space;
     }
     if (!beneath) high = std::min(high, y + 0.5 * space);
-    if (e.accent) {
+    if (e.accent && !e.rest()) {
         double const top = high - 1.3 * space;
         canvas.stroke(Path().move({x - 0.7 * space, top}).line({x + 0.7 * space, top + 0.45 * space}).line({x - 0.7 * space, top + 0.9 * space}),
                       {.width = 0.16 * space, .color = ink::black});

@@ -34,11 +34,10 @@ double heading(Canvas& canvas, double x, double y, double width, std::string_vie
 }
 
 double passive_ranges(Canvas& canvas, Plan const& plan, double x, double y, double width) {
-    y = heading(canvas, x, y, width, "Leave the vowel alone to");
-    canvas.write({x + width, y - 7}, "± semitones", plain(type::small, ink::soft), Align::right);
+    y = heading(canvas, x, y, width, "Leave the vowel alone up to");
     auto const& tuning = plan.passage.tuning;
     double const low = tuning.pitch(plan.range.low).frequency().value(), high = tuning.pitch(plan.range.high).frequency().value();
-    double const axis_from = x + 23, axis_to = x + width - 42;
+    double const axis_from = x + 23, axis_to = x + width - 47;
     auto const at = [&](Pitch p) {
         double const t = std::log(p.frequency().value() / low) / std::max(1e-9, std::log(high / low));
         return axis_from + std::clamp(t, 0.0, 1.0) * (axis_to - axis_from);
@@ -73,6 +72,7 @@ double passive_ranges(Canvas& canvas, Plan const& plan, double x, double y, doub
     y += 10;
     canvas.write({axis_from, y}, plan.range.low.str(), plain(type::small, ink::soft));
     canvas.write({axis_to, y}, plan.range.high.str(), plain(type::small, ink::soft), Align::right);
+    canvas.write({x + width, y}, "± semitones", plain(type::small, ink::soft), Align::right);
     return y + 4;
 }
 
@@ -214,6 +214,9 @@ double draw_lane_legend(Canvas& canvas, double y, double width) {
     };
     bands(ink::first_wash, ink::first, {}, "fR1 ± its uncertainty");
     bands(ink::second_wash, ink::second, {2.2, 1.4}, "fR2");
+    room(6, "uncertain");
+    canvas.write({x, y}, "?", bold(type::label));
+    say(6, "uncertain");
     auto const swatch = [&](Zone zone, double p, std::string_view text) {
         room(18, text);
         Box const box{x, y - 8, 18, 9};
@@ -233,9 +236,6 @@ double draw_lane_legend(Canvas& canvas, double y, double width) {
         advice_sign(canvas, {x + 4, y - 3}, 7, advice);
         say(9, meaning(advice));
     }
-    room(6, "the measurement leaves it open");
-    canvas.write({x, y}, "?", bold(type::label));
-    say(6, "the measurement leaves it open");
     return y + 6;
 }
 

@@ -72,20 +72,20 @@ void draw_axes(Canvas& canvas, Plane const& plane, Tuning const& tuning) {
     auto const& b = plane.box;
     canvas.fill(b, ink::wash);
     auto const style = plain(type::small, ink::soft);
-    for (double const hz : {100, 150, 200, 300, 400, 500, 700, 1000, 1500}) {
+    for (double const hz : {100, 150, 200, 250, 300, 350, 400, 450, 500, 600, 700, 800, 1000, 1200, 1500}) {
         if (hz < plane.r1_low || hz > plane.r1_high) continue;
         canvas.line({b.left - 3, plane.y(hz)}, {b.left, plane.y(hz)}, {.width = 0.6, .color = ink::soft});
         canvas.write({b.left - 5, plane.y(hz) + 2.6}, fmt::format("{:.0f}", hz), style, Align::right);
     }
-    for (double const hz : {300, 400, 500, 700, 1000, 1500, 2000, 3000, 4000}) {
+    for (double const hz : {300, 400, 500, 600, 700, 800, 1000, 1200, 1500, 1800, 2200, 2600, 3200, 4000}) {
         if (hz < plane.r2_low || hz > plane.r2_high) continue;
         canvas.line({plane.x(hz), b.bottom()}, {plane.x(hz), b.bottom() + 3}, {.width = 0.6, .color = ink::soft});
         canvas.write({plane.x(hz), b.bottom() + 11}, fmt::format("{:.0f}", hz), style, Align::centre);
     }
-    // The same as pitches, on the other sides: every third semitone is enough.
-    for (int key = 24; key <= 108; key += 1) {
+    // The same as pitches, on the other sides.
+    for (int key = 24; key <= 108; ++key) {
         auto const name = tuning.name(tuning.pitch(key)).pitch;
-        bool const shown = name.alter == 0 && (name.step == 'C' || name.step == 'F' || name.step == 'A');
+        bool const shown = name.alter == 0 && name.step != 'B' && name.step != 'E';
         if (!shown) continue;
         double const hz = in_hertz(tuning.pitch(key).frequency());
         if (hz > plane.r1_low && hz < plane.r1_high) {
@@ -166,8 +166,9 @@ std::vector<Page> resonance_map(Plan const& plan, Pitch pitch, Size paper, TextM
         auto const style = bold(16);
         auto const text = v.resonances.vowel.quality().ipa();
         auto const e = measurer.measure(text, style);
-        Box const wish{centre.x + 4, centre.y - 4 - e.above - e.below, e.right - e.left, e.above + e.below};
-        if (auto const spot = labels.find(wish, 40)) names.push_back({*spot, text, style});
+        auto const round = ellipse(plane, v.resonances.r1, v.resonances.r2).bounds();
+        Box const wish{round.right() + 3, centre.y - (e.above + e.below) / 2, e.right - e.left, e.above + e.below};
+        if (auto const spot = labels.find(wish, 60)) names.push_back({*spot, text, style});
     }
     for (auto const& v : plan.vowels) {
         auto const path = ellipse(plane, v.resonances.r1, v.resonances.r2);
