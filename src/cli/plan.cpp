@@ -2,6 +2,7 @@
 // vowelway plan: the main job.
 #include "cli/commands.hpp"
 #include "cli/remarks.hpp"
+#include "cli/score_marks.hpp"
 #include "vowelway/chart/draw.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/diction/sing_words.hpp"
@@ -27,20 +28,24 @@ namespace {
 namespace fs = std::filesystem;
 
 struct Options {
-    std::string score, singer, range, part, language, technique = "classical", a4, vowels, words, paper = "a4", as = "table";
-    int verse = 0, draws = 100;
+    std::string score, singer, range, part, language, technique = "classical", a4, vowels, words, paper = "a4", as = "table", marks = "all", kind, map_pitch;
+    int verse = 0, draws = 50;
     double transpose = 0;
     bool grey = false;
     std::vector<std::string> outputs;
 };
 
-constexpr std::string_view forms = ".txt .csv .json .pdf .svg .png";
+constexpr std::string_view forms = ".txt .csv .json .pdf .svg .png .mxl .musicxml .xml";
+
+bool is_score(std::string_view extension) { return extension == ".mxl" || extension == ".musicxml" || extension == ".xml"; }
 
 // A bad word of the command line is found before any work is done.
 void check_outputs(Options const& o) {
     for (auto const& output : o.outputs) {
         if (output == "-") continue;
         auto const extension = fs::path(output).extension().string();
+        if (is_score(extension) && o.score.empty())
+            throw CLI::ValidationError("--output", output + " is a score, and there is no SCORE to mark; name one");
         if (extension.empty() || (" " + std::string(forms) + " ").find(" " + extension + " ") == std::string::npos)
             throw CLI::ValidationError("--output", fmt::format("{} has no known ending; use one of {}", output, forms));
     }
@@ -53,18 +58,22 @@ Tuning tuning_of(Options const& o, Singer const& singer) {
     return Tuning{a4};
 }
 
-Passage read_passage(Options const& o, Singer const& singer, Tuning const& tuning) {
-    if (o.score.empty()) {
-        Passage none;
-        none.tuning = tuning;
-        return none;
-    }
+ScoreOptions score_options(Options const& o, Singer const& singer, Tuning const& tuning) {
     ScoreOptions options;
     options.part = o.part;
     options.verse = o.verse;
     options.transpose_semitones = o.transpose;
     options.tuning = tuning;
     options.singer_range = singer.range;
+    return options;
+}
+
+Passage read_passage(Options const& o, ScoreOptions const& options) {
+    if (o.score.empty()) {
+        Passage none;
+        none.tuning = options.tuning;
+        return none;
+    }
     auto passage = read_score(o.score, options);
     DictionOptions diction;
     if (!o.language.empty()) {
@@ -82,7 +91,7 @@ std::string text_form(Plan const& plan, std::string_view form) {
     return plan_text(plan);
 }
 
-void write(Plan const& plan, Options const& o) {
+void write(Plan const& plan, Options const& o, ScoreOptions const& score) {
     if (o.outputs.empty()) std::cout << text_form(plan, o.as);
     for (auto const& output : o.outputs) {
         if (output == "-") {
@@ -94,7 +103,14 @@ void write(Plan const& plan, Options const& o) {
             chart::ChartOptions options;
             options.paper = chart::parse_paper(o.paper).value();
             options.grey = o.grey;
+            if (o.kind == "sheet") options.kind = chart::Kind::passage_sheet;
+            if (o.kind == "vowels") options.kind = chart::Kind::pitch_by_vowel;
+            if (o.kind == "map" || !o.map_pitch.empty()) options.kind = chart::Kind::resonance_map;
+            if (!o.map_pitch.empty()) options.map_pitch = parse_spelled_pitch(o.map_pitch);
             for (auto const& written : chart::write_chart(plan, options, output)) std::cerr << "wrote " << written.string() << "\n";
+        } else if (is_score(extension)) {
+            write_marked_score(o.score, score, marks_of(plan, parse_mark_detail(o.marks).value()), output);
+            std::cerr << "wrote " << output << "\n";
         } else {
             write_file(output, text_form(plan, extension));
             std::cerr << "wrote " << output << "\n";
@@ -112,15 +128,15 @@ void run(Options const& o) {
     request.draws = o.draws;
     Remarks remarks;
     request.singer = find_singer(o.singer, remarks);
-    auto const tuning = tuning_of(o, request.singer);
-    request.passage = read_passage(o, request.singer, tuning);
+    auto const score = score_options(o, request.singer, tuning_of(o, request.singer));
+    request.passage = read_passage(o, score);
     if (!o.range.empty()) request.range = parse_pitch_range(o.range);
     if (!o.vowels.empty()) request.vowels = parse_vowels(o.vowels);
     if (!request.singer.average && request.singer.voice != VoiceType::other) request.reference = built_in_voice(request.singer.voice);
     request.passage.remarks.insert(request.passage.remarks.begin(), remarks.begin(), remarks.end());
     auto const plan = make_plan(std::move(request));
     print_remarks(plan.remarks);
-    write(plan, o);
+    write(plan, o, score);
 }
 
 } // namespace
@@ -143,8 +159,11 @@ void add_plan(CLI::App& app) {
     command->add_option("-o,--output", o->outputs, fmt::format("file to write, by its ending: {}; - for standard output; may be repeated", forms))->type_name("FILE")->allow_extra_args(false);
     command->add_option("--as", o->as, "form on standard output")->check(CLI::IsMember({"table", "csv", "json"}))->capture_default_str();
     command->add_option("--size", o->paper, "paper of the charts")->check(CLI::IsMember({"a4", "letter", "tablet"}))->capture_default_str();
+    command->add_option("--marks", o->marks, "how much is written into a marked score")->check(CLI::IsMember({"vowels", "changes", "all"}))->capture_default_str();
+    command->add_option("--chart", o->kind, "only this chart: the passage sheet, the vowels by pitch, or a map of the resonances (default: sheet and vowels)")->check(CLI::IsMember({"sheet", "vowels", "map"}));
+    command->add_option("--map-pitch", o->map_pitch, "pitch of the resonance map (default: the highest)")->type_name("PITCH");
     command->add_flag("--grey", o->grey, "charts without colour");
-    command->footer("Example:\n  vowelway plan song.mxl --singer me.yaml -o plan.pdf\n  vowelway plan --range C3..A4 --singer tenor");
+    command->footer("Example:\n  vowelway plan song.mxl --singer me.yaml -o plan.pdf -o marked.mxl\n  vowelway plan --range C3..A4 --singer tenor");
     command->callback([o] { run(*o); });
 }
 

@@ -16,7 +16,7 @@ struct PlanRequest {
     Passage passage;                   ///< may be without notes when a range is given
     std::optional<PitchRange> range;   ///< default: the singer's range and the passage's compass together
     Technique technique;
-    int draws = 100;                   ///< over the deviations of the resonances, for the certainty of each advice
+    int draws = 50;                    ///< over the deviations of the resonances, for the certainty of each advice
     std::vector<Vowel> vowels;         ///< planned besides those sung; when no notes: default the singer's own
 };
 

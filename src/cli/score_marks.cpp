@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: MIT
+#include "cli/score_marks.hpp"
+
+#include "vowelway/report/plan_report.hpp"
+
+namespace vowelway::cli {
+
+namespace {
+
+std::string sign_of(Advice advice) {
+    switch (advice) {
+    case Advice::hold: return "–";
+    case Advice::migrate: return "~";
+    case Advice::modify: return "◆";
+    }
+    return "";
+}
+
+bool same_advice(Decision const& a, Decision const& b) { return a.advice == b.advice && a.brief == b.brief && a.target.shade == b.target.shade; }
+
+// "turn" on the first note of a turning zone, "meet" on the first of a meeting one.
+std::string zone_word(Decision const& now, Decision const* before) {
+    if (before && before->zone.zone == now.zone.zone) return "";
+    if (now.zone.zone == Zone::turning) return "turn";
+    if (now.zone.zone == Zone::meeting) return "meet";
+    return "";
+}
+
+std::string sung_ipa(SungVowel const& vowel, Decision const& decision) {
+    std::string out;
+    for (auto const& v : vowel.before) out += v.ipa();
+    out += decision.advice == Advice::modify ? decision.target.shade.ipa() : vowel.held.quality().ipa();
+    for (auto const& v : vowel.after) out += v.ipa();
+    return out;
+}
+
+std::string heading_of(Plan const& plan) {
+    std::string out = "Vowel plan for " + plan.singer.name + ", " + plan.technique;
+    if (!plan.singer.provenance.date.empty()) out += ", measured " + plan.singer.provenance.date;
+    if (plan.singer.average) out += " (" + std::string(average_voice_notice) + ")";
+    return out + "\n" + "– hold   ~ let it drift   ◆ change the shape   turn: 2fo at fR1   meet: fo at fR1\n" + std::string(voice_caution);
+}
+
+} // namespace
+
+std::optional<MarkDetail> parse_mark_detail(std::string_view name) {
+    if (name == "vowels") return MarkDetail::vowels;
+    if (name == "changes") return MarkDetail::changes;
+    if (name == "all") return MarkDetail::all;
+    return std::nullopt;
+}
+
+ScoreMarks marks_of(Plan const& plan, MarkDetail detail) {
+    ScoreMarks out;
+    out.heading = heading_of(plan);
+    Decision const* before = nullptr;
+    for (auto const& planned : plan.notes) {
+        if (!planned.decision) continue;
+        auto const& note = plan.passage.notes[planned.note];
+        auto const& d = *planned.decision;
+        bool const changes = before ? !same_advice(*before, d) : d.advice != Advice::hold;
+        bool const new_vowel = !note.melisma || (before && !(before->target.shade == d.target.shade));
+        ScoreMark mark;
+        mark.note = planned.note;
+        if (new_vowel && (detail != MarkDetail::changes || changes || d.advice == Advice::modify)) mark.ipa = sung_ipa(*note.vowel, d);
+        if (detail != MarkDetail::vowels && changes) {
+            mark.sign = sign_of(d.advice);
+            mark.words = d.brief;
+        }
+        if (detail == MarkDetail::all)
+            if (auto const word = zone_word(d, before); !word.empty()) mark.words += (mark.words.empty() ? "" : ", ") + word;
+        if (!mark.ipa.empty() || !mark.words.empty() || !mark.sign.empty()) out.notes.push_back(std::move(mark));
+        before = &d;
+    }
+    return out;
+}
+
+} // namespace vowelway::cli
