@@ -12,13 +12,14 @@
 namespace vowelway {
 namespace {
 
-constexpr Frequency looked_at = hertz(8000);
+constexpr Frequency looked_at = hertz(16000);
 constexpr double frame_length = 0.060, frame_hop = 0.060; // s
 constexpr double lowest_pitch = 70, highest_pitch = 1000;  // Hz
 constexpr double regular = 0.45;     // at least, for a pitch
 constexpr double lasting = 0.6;      // the sound itself still like itself after 15 to 40 ms: a pitch whose fundamental lies on F1
 constexpr double peaked = 6.0;       // at least, for a creak
-constexpr double nearly_best = 0.85; // a shorter period this good is preferred: no octave too low
+constexpr double odd_rise = 4;       // dB
+constexpr double nearly_best = 0.8; // a shorter period this good is preferred: no octave too low
 
 struct Period {
     double samples = 0, likeness = 0;
@@ -42,16 +43,32 @@ std::vector<double> likeness_of(std::vector<double> const& x, std::size_t from, 
 /// The shortest lag of a pitch that is nearly as good as the best.
 Period period_of(std::vector<double> const& likeness, double rate) {
     auto const from = static_cast<std::size_t>(rate / highest_pitch), to = static_cast<std::size_t>(rate / lowest_pitch);
-    double const best = *std::max_element(likeness.begin() + static_cast<std::ptrdiff_t>(from),
-                                          likeness.begin() + static_cast<std::ptrdiff_t>(to) + 1);
+    Period best;
+    std::vector<Period> peaks;
     for (std::size_t lag = from; lag <= to; ++lag) {
         double const left = likeness[lag - 1], here = likeness[lag], right = likeness[lag + 1];
-        if (here < nearly_best * best || here < left || here < right) continue;
-        double const bend = left - 2 * here + right;
-        double const shift = bend < 0 ? 0.5 * (left - right) / bend : 0;
-        return {static_cast<double>(lag) + shift, here};
+        if (here < left || here < right) continue;
+        double const bend = left - 2 * here + right, shift = bend < 0 ? 0.5 * (left - right) / bend : 0;
+        peaks.push_back({static_cast<double>(lag) + shift, here - 0.25 * (left - right) * shift});
+        if (peaks.back().likeness > best.likeness) best = peaks.back();
     }
+    for (auto const& p : peaks)
+        if (p.likeness >= nearly_best * best.likeness) return p;
     return {};
+}
+
+double median(std::vector<double> values);
+
+/// Whether there is sound at 1, 3, 5 and 7 times `pitch`, above what lies halfway to the next multiples: if not, the true
+/// pitch is twice as high.
+bool odd_harmonics(PowerSpectrum const& spectrum, double pitch) {
+    std::vector<double> rise;
+    for (int k = 1; k <= 7; k += 2) {
+        auto const around = [&](double multiple) { return spectrum.mean(hertz(pitch * (multiple - 0.12)), hertz(pitch * (multiple + 0.12))); };
+        double const between = std::sqrt(around(k - 0.5) * around(k + 0.5));
+        rise.push_back(10 * std::log10((around(k) + 1e-16) / (between + 1e-16)));
+    }
+    return median(rise) > odd_rise;
 }
 
 double median(std::vector<double> values) {
@@ -97,6 +114,11 @@ Excitation recognise_excitation(std::span<float const> steady, Frequency rate) {
         found.kind = ProbeKind::sung;
         found.regularity = tone;
         found.rate = hertz(hz / median(sound_periods));
+    }
+    if (found.rate) {
+        double const pitch = in_hertz(*found.rate); // what is taken for a usable pitch is looked at twice
+        if (pitch > 120 && pitch <= in_hertz(highest_sung_probe) * 1.2 && !odd_harmonics(average_spectrum(steady, rate), pitch))
+            found.rate = 2.0 * *found.rate;
     } else if (found.peakedness >= peaked) {
         found.kind = ProbeKind::creak;
         auto const epochs = find_epochs(sound.samples, sound.rate, std::nullopt);

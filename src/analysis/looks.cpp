@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace vowelway {
 namespace {
@@ -13,6 +14,7 @@ namespace {
 constexpr int most_blocks = 8;
 constexpr double floor_left = 0.05;  // of a bin's power, at least, after the noise is taken off
 constexpr double closed_share = 0.45; // of a period, counted from the closure
+constexpr double leak = 0.97;         // of the integration
 constexpr double emphasis = 0.97;    // first difference against the slope of a voiced source
 
 int order_needed(std::vector<LookSetting> const& settings, Frequency ceiling) {
@@ -35,6 +37,25 @@ void take_off(PowerSpectrum& spectrum, PowerSpectrum const& noise) {
         spectrum.power[k] = std::max(spectrum.power[k] - noise.power[k], floor_left * spectrum.power[k]);
 }
 
+/// The radiation from the lips rises by 6 dB in an octave from a zero at 0 Hz, which no pole can stand for and which pushes a
+/// low F1 up. Taken off here by a leaky integration.
+void integrate(PowerSpectrum& spectrum, Frequency rate) {
+    for (std::size_t k = 0; k < spectrum.power.size(); ++k) {
+        double const w = 2 * std::numbers::pi * in_hertz(spectrum.bin) * static_cast<double>(k) / in_hertz(rate);
+        spectrum.power[k] /= 1 - 2 * leak * std::cos(w) + leak * leak;
+    }
+}
+
+/// How white a sound is after prediction, 0..1: geometric over arithmetic mean of the error's spectrum. The predictor leaves
+/// the geometric mean as it is (it is of minimum phase), so that of the sound serves.
+double whiteness(PowerSpectrum const& spectrum, LookSetting const& s) {
+    auto const r = band_autocorrelation(spectrum, s.ceiling, s.order);
+    auto const last = std::min(static_cast<std::size_t>(s.ceiling / spectrum.bin), spectrum.power.size() - 1);
+    double sum = 0;
+    for (std::size_t k = 1; k <= last; ++k) sum += std::log(spectrum.power[k] + 1e-300);
+    return std::exp(sum / static_cast<double>(last)) / std::max(predict(r, s.order, s.ceiling * 2.0).error, 1e-300);
+}
+
 Looks look_at_noise(std::span<float const> steady, Frequency rate, std::vector<LookSetting> const& settings,
                     FormantOptions const& options) {
     auto blocks = block_spectra(steady, rate, most_blocks);
@@ -42,6 +63,12 @@ Looks look_at_noise(std::span<float const> steady, Frequency rate, std::vector<L
     if (options.noise) {
         for (auto& b : blocks) take_off(b, *options.noise);
         take_off(whole, *options.noise);
+    }
+    auto integrated = whole;
+    integrate(integrated, rate);
+    if (options.settings.empty() && whiteness(integrated, settings.back()) > whiteness(whole, settings.back())) {
+        whole = std::move(integrated);
+        for (auto& b : blocks) integrate(b, rate);
     }
     Looks looks;
     looks.frames = whole.frames;

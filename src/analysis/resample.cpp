@@ -9,6 +9,7 @@
 namespace vowelway {
 
 Resampled resample(std::span<float const> samples, Frequency from, Frequency rate) {
+    if (from == rate) return {{samples.begin(), samples.end()}, rate};
     auto const pad = static_cast<std::size_t>(0.01 * in_hertz(from)); // so that the ends do not meet
     auto const length = fast_length(samples.size() + pad);
     std::vector<double> padded(length, 0.0);

@@ -3,7 +3,7 @@
 
 #include "support/probe_synthesis.hpp"
 
-#include <doctest.h>
+#include <doctest/doctest.h>
 
 #include <cmath>
 
@@ -48,7 +48,7 @@ TEST_CASE("prediction from part of the spectrum sees what lies below the ceiling
     auto const r = band_autocorrelation(spectrum, hertz(3000), 4);
     auto const found = poles(predict(r, 4, hertz(6000)));
     REQUIRE(found.size() == 2);
-    CHECK(in_hertz(found[0].centre) == doctest::Approx(600).epsilon(0.02));
+    CHECK(in_hertz(found[0].centre) == doctest::Approx(600).epsilon(0.03)); // the skirt of the pole at 6 kHz is not in the model
     CHECK(in_hertz(found[1].centre) == doctest::Approx(1500).epsilon(0.02));
 }
 

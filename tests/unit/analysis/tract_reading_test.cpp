@@ -3,7 +3,7 @@
 
 #include "vowelway/analysis/check.hpp"
 
-#include <doctest.h>
+#include <doctest/doctest.h>
 
 #include <cmath>
 
@@ -96,7 +96,7 @@ TEST_CASE("a change is told in semitones and deviations; the same kind of probe 
 
 TEST_CASE("a trend is a straight line through log frequency: a semitone in four weeks") {
     std::vector<DatedValue> values;
-    for (int week = 0; week <= 4; ++week) values.push_back({7.0 * week, hertz(700 * std::exp2(week / 48.0)), hertz(7)});
+    for (int week = 0; week <= 4; ++week) values.push_back({7.0 * week, hertz(700 * std::exp2(week / 48.0)), hertz(7 * std::exp2(week / 48.0))});
     auto const t = trend_of(values);
     REQUIRE(t);
     CHECK(t->per_week.value == doctest::Approx(25));
