@@ -1,32 +1,16 @@
 // SPDX-License-Identifier: MIT
+#include "report/csv.hpp"
 #include "report/format.hpp"
 #include "vowelway/report/plan_report.hpp"
 
-#include <initializer_list>
+#include <string>
 
 namespace vowelway {
 
 namespace {
 
+using report::csv_line;
 using report::number;
-
-// RFC 4180: quoted where it must be, quotes doubled.
-std::string field(std::string const& text) {
-    if (text.find_first_of(",\"\r\n") == std::string::npos) return text;
-    std::string out = "\"";
-    for (char c : text) out += c == '"' ? std::string("\"\"") : std::string(1, c);
-    return out + "\"";
-}
-
-void line(std::string& out, std::initializer_list<std::string> fields) {
-    bool first = true;
-    for (auto const& f : fields) {
-        if (!first) out += ",";
-        out += field(f);
-        first = false;
-    }
-    out += "\r\n";
-}
 
 std::string gestures(Decision const& d) {
     std::string out;
@@ -40,12 +24,12 @@ std::string plan_csv(Plan const& plan) {
     auto const& tuning = plan.passage.tuning;
     std::string out;
     if (plan.notes.empty()) {
-        line(out, {"vowel", "pitch", "fo_hz", "fR1_hz", "fR2_hz", "zone", "p_turned", "heard", "advice", "certainty",
+        csv_line(out, {"vowel", "pitch", "fo_hz", "fR1_hz", "fR2_hz", "zone", "p_turned", "heard", "advice", "certainty",
                    "target_ipa", "target_fR1_hz", "target_fR2_hz", "gain_db", "gesture", "why"});
         for (auto const& v : plan.vowels)
             for (auto const& cell : v.strip) {
                 auto const& d = cell.decision;
-                line(out, {v.resonances.vowel.ipa(), tuning.name(cell.pitch).pitch.str(), number(in_hertz(cell.pitch.frequency()), 2),
+                csv_line(out, {v.resonances.vowel.ipa(), tuning.name(cell.pitch).pitch.str(), number(in_hertz(cell.pitch.frequency()), 2),
                            number(in_hertz(v.resonances.r1.centre), 1), number(in_hertz(v.resonances.r2.centre), 1),
                            std::string(to_string(d.zone.zone)), number(d.zone.p_turned, 3), d.heard.vowel.ipa(),
                            std::string(to_string(d.advice)), number(d.certainty, 2), d.target.shade.ipa(),
@@ -54,18 +38,18 @@ std::string plan_csv(Plan const& plan) {
             }
         return out;
     }
-    line(out, {"measure", "beat", "pitch", "fo_hz", "start_s", "duration_s", "syllable", "vowel", "vowel_from", "zone", "p_turned",
+    csv_line(out, {"measure", "beat", "pitch", "fo_hz", "start_s", "duration_s", "syllable", "vowel", "vowel_from", "zone", "p_turned",
                "heard", "advice", "certainty", "target_ipa", "target_fR1_hz", "target_fR2_hz", "gain_db", "gesture", "why"});
     for (auto const& n : plan.notes) {
         auto const& note = plan.passage.notes[n.note];
         std::string const head[] = {note.measure, number(note.beat, 3), note.spelled.str(), number(in_hertz(note.pitch.frequency()), 2),
                                     number(in_seconds(note.start), 3), number(in_seconds(note.length), 3), note.text()};
         if (!n.decision) {
-            line(out, {head[0], head[1], head[2], head[3], head[4], head[5], head[6], "", "", "", "", "", "", "", "", "", "", "", "", ""});
+            csv_line(out, {head[0], head[1], head[2], head[3], head[4], head[5], head[6], "", "", "", "", "", "", "", "", "", "", "", "", ""});
             continue;
         }
         auto const& d = *n.decision;
-        line(out, {head[0], head[1], head[2], head[3], head[4], head[5], head[6], note.vowel->held.ipa(),
+        csv_line(out, {head[0], head[1], head[2], head[3], head[4], head[5], head[6], note.vowel->held.ipa(),
                    std::string(to_string(note.vowel->origin)), std::string(to_string(d.zone.zone)), number(d.zone.p_turned, 3),
                    d.heard.vowel.ipa(), std::string(to_string(d.advice)), number(d.certainty, 2), d.target.shade.ipa(),
                    number(in_hertz(d.target.r1.centre), 1), number(in_hertz(d.target.r2.centre), 1), number(d.gain.value, 1), gestures(d), d.why});
