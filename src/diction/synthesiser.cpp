@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "diction/synthesiser.hpp"
 
+#include "core/utf8.hpp"
 #include "vowelway/core/error.hpp"
 
 #include <espeak-ng/espeak_ng.h>
@@ -13,8 +14,29 @@ namespace vowelway::diction {
 namespace {
 std::mutex in_use;
 
-// The British voice, whose standard the neutral stage pronunciation starts from, is named "en".
+// The voice named "en" is the British one: the neutral stage pronunciation starts from its standard.
 std::string voice_name(Language language) { return language == Language::norwegian ? "nb" : std::string(tag(language)); }
+
+bool greek(Language language) { return language == Language::greek; }
+bool cyrillic(Language language) { return language == Language::russian || language == Language::ukrainian || language == Language::bulgarian; }
+
+// Letters of the language's own script, digits and apostrophes. Others make the library load a second
+// language and read memory it has freed (seen with version 1.51).
+std::string own_letters(std::string_view word, Language language) {
+    std::string out;
+    while (!word.empty()) {
+        auto const c = utf8::eat(word);
+        if (!c) {
+            word.remove_prefix(1);
+            continue;
+        }
+        bool const latin = (*c >= U'a' && *c <= U'z') || (*c >= 0xDF && *c <= 0x24F && *c != 0xF7);
+        bool const own = greek(language) ? *c >= 0x370 && *c < 0x400 : cyrillic(language) ? *c >= 0x400 && *c < 0x530 : latin;
+        if (own || *c == U'\'' || (*c >= U'0' && *c <= U'9')) out += utf8::encode(*c);
+    }
+    return out;
+}
+
 } // namespace
 
 Synthesiser& Synthesiser::instance() {
@@ -41,7 +63,8 @@ std::string Synthesiser::ipa(std::string_view word, Language language) {
                              "install the whole espeak-ng-data, or type the vowels in a word list");
         voice_ = voice;
     }
-    std::string const text(word.substr(0, longest));
+    auto const text = own_letters(word.substr(0, longest), language);
+    if (text.find_first_not_of('\'') == std::string::npos) return {};
     std::string out;
     void const* rest = text.c_str();
     constexpr int ipa_mode = 0x02;
