@@ -162,7 +162,7 @@ std::vector<Page> voices_compared(Comparison const& comparison, Size paper, Text
 
     // Assign: vowels to pages, so that the voices of one vowel keep their distance.
     double const room = width - PitchAxis::room_left - PitchAxis::room_right;
-    double const least = crowded * static_cast<double>(voices) + 10;
+    double const least = std::max(38.0, crowded * static_cast<double>(voices) + 10); // 38: names beside each other
     std::size_t const fit = std::max<std::size_t>(1, static_cast<std::size_t>(room / least) - 1); // one for the handbooks
     std::size_t const count = comparison.rows.size(), pictures = (count + fit - 1) / fit, per_page = (count + pictures - 1) / pictures;
     std::size_t const pages = pictures + (words_fit && pictures == 1 ? 0 : 1);
