@@ -18,7 +18,7 @@ constexpr std::string_view sentence =
     "For every vowel, front to back: the pitch at which each voice turns (2fo = fR1, filled) and meets it (fo = fR1, "
     "open), with the uncertainty of each; the upright bars at the left are the handbooks' passaggio.";
 constexpr std::size_t most_voices = 8; ///< more do not fit a page; the rest is left to the table
-constexpr double crowded = 6.5;        ///< least room between two voices
+constexpr double crowded = 4.7;        ///< least room between two voices
 
 /// A mark of its own shape for each voice; ink alone would not tell them apart in grey.
 void voice_mark(Canvas& canvas, Point c, double r, std::size_t voice, bool filled) {
@@ -46,12 +46,19 @@ void voice_mark(Canvas& canvas, Point c, double r, std::size_t voice, bool fille
     canvas.stroke(shape, {.width = 0.8, .color = ink::black});
 }
 
+/// As short as it is clear: where all are averages, the voice type says it.
+std::string name_of(Singer const& singer, bool all_average) {
+    if (all_average && singer.voice != VoiceType::other) return std::string(to_string(singer.voice));
+    bool const told = !singer.average || singer.name.find("verage") != std::string::npos;
+    return told ? singer.name : singer.name + " (average)";
+}
+
 void interval(Canvas& canvas, PitchAxis const& axis, double x, Crossing const& c, std::size_t voice, bool filled) {
     double const top = axis.clamped(c.pitch + c.sd), bottom = axis.clamped(c.pitch - c.sd);
     Pen const pen{.width = filled ? 1.1 : 0.8, .color = filled ? ink::first : ink::soft};
     canvas.line({x, top}, {x, bottom}, pen);
     for (double const end : {top, bottom}) canvas.line({x - 1.6, end}, {x + 1.6, end}, {.width = 0.7, .color = pen.color});
-    voice_mark(canvas, {x, axis.y(c.pitch)}, 2.5, voice, filled);
+    voice_mark(canvas, {x, axis.y(c.pitch)}, 2.3, voice, filled);
 }
 
 std::string sounding(Tuning const& tuning, Crossing const& c) {
@@ -81,13 +88,14 @@ PitchAxis axis_of(Comparison const& comparison, std::size_t voices, Tuning const
     return {.tuning = tuning, .low = std::floor(low) - 1, .high = std::ceil(high) + 1};
 }
 
+bool all_average(Comparison const& comparison) { return std::ranges::all_of(comparison.singers, &Singer::average); }
+
 double legend(Canvas& canvas, Comparison const& comparison, std::size_t voices, double y, double width) {
     auto const style = plain(type::body);
     double x = 0;
     y += 10;
     for (std::size_t v = 0; v < voices; ++v) {
-        auto const& singer = comparison.singers[v];
-        auto const name = fitted(canvas.measurer(), singer.average ? fmt::format("{} (average)", singer.name) : singer.name, style, width - 20);
+        auto const name = fitted(canvas.measurer(), name_of(comparison.singers[v], all_average(comparison)), style, width - 20);
         double const need = 12 + canvas.measurer().measure(name, style).advance;
         if (x > 0 && x + need > width) x = 0, y += 13.5;
         voice_mark(canvas, {x + 4, y - 3}, 3.2, v, true);
@@ -112,7 +120,7 @@ double table(Canvas& canvas, Comparison const& comparison, std::size_t voices, T
     for (std::size_t v = 0; v < voices; ++v) {
         double const x = first + column * static_cast<double>(v);
         voice_mark(canvas, {x + 3, y - 3}, 2.8, v, true);
-        canvas.write({x + 9, y}, fitted(m, comparison.singers[v].name, style, column - 13), style);
+        canvas.write({x + 9, y}, fitted(m, name_of(comparison.singers[v], all_average(comparison)), style, column - 13), style);
     }
     if (two) canvas.write({first + column * 2, y}, fitted(m, "second above first", style, column + 40), style);
     y += 3;
@@ -147,8 +155,9 @@ std::vector<Page> voices_compared(Comparison const& comparison, Size paper, Text
     std::size_t const voices = std::min(most_voices, comparison.singers.size());
     auto const tuning = comparison.singers.front().tuning;
     std::string who;
-    for (std::size_t v = 0; v < voices; ++v) who += (v == 0 ? "" : ", ") + comparison.singers[v].name;
-    bool const average = std::ranges::all_of(comparison.singers, &Singer::average);
+    bool const average = all_average(comparison);
+    for (std::size_t v = 0; v < voices; ++v) who += (v == 0 ? "" : ", ") + name_of(comparison.singers[v], average);
+    if (voices < comparison.singers.size()) who += fmt::format("; {} more in the table form", comparison.singers.size() - voices);
     Head const head{.title = "Voices compared", .aside = {}, .who = who, .how = {},
                     .source = average ? std::string(average_voice_notice) : std::string{}, .average = average,
                     .sentence = std::string(sentence)};
@@ -162,7 +171,7 @@ std::vector<Page> voices_compared(Comparison const& comparison, Size paper, Text
 
     // Assign: vowels to pages, so that the voices of one vowel keep their distance.
     double const room = width - PitchAxis::room_left - PitchAxis::room_right;
-    double const least = std::max(38.0, crowded * static_cast<double>(voices) + 10); // 38: names beside each other
+    double const least = std::max(38.0, crowded * static_cast<double>(voices) + 8); // 38: names beside each other
     std::size_t const fit = std::max<std::size_t>(1, static_cast<std::size_t>(room / least) - 1); // one for the handbooks
     std::size_t const count = comparison.rows.size(), pictures = (count + fit - 1) / fit, per_page = (count + pictures - 1) / pictures;
     std::size_t const pages = pictures + (words_fit && pictures == 1 ? 0 : 1);
@@ -186,8 +195,8 @@ std::vector<Page> voices_compared(Comparison const& comparison, Size paper, Text
         axis.draw(canvas, left, right);
         canvas.write({right + 2, names}, "Hz", plain(type::small, ink::soft));
         auto const x_of = [&](std::size_t g, std::size_t v) {
-            double const step = (group - 10) / static_cast<double>(voices);
-            return left + group * static_cast<double>(g) + 5 + step * (static_cast<double>(v) + 0.5);
+            double const step = (group - 8) / static_cast<double>(voices);
+            return left + group * static_cast<double>(g) + 4 + step * (static_cast<double>(v) + 0.5);
         };
         canvas.write({left + group / 2, names}, "handbooks", slanted(type::small, ink::soft), Align::centre);
         for (std::size_t v = 0; v < voices; ++v) {
