@@ -283,6 +283,29 @@ void fit_verse(VoiceLine& line, std::vector<std::string> const& text_lines, Rema
                                                       " only sung in other verses and left out"});
 }
 
+/// A syllable set under a rest by mistake belongs to the note after it, if that note has none.
+void move_off_rests(VoiceLine& line, Remarks& remarks) {
+    LineEvent* rest = nullptr;
+    int moved = 0;
+    for (auto& measure : line.measures)
+        for (auto& e : measure.events) {
+            if (!sounds(*e.event)) {
+                bool const word = e.event->rest && e.lyric && !e.lyric->syllables.empty();
+                if (word) rest = &e;
+                continue;
+            }
+            if (rest && !e.lyric) {
+                e.lyric = std::move(rest->lyric);
+                rest->lyric.reset();
+                ++moved;
+            }
+            rest = nullptr;
+        }
+    if (moved > 0)
+        remarks.push_back({Remark::Kind::assumed, std::to_string(moved) + (moved == 1 ? " syllable stands" : " syllables stand") +
+                                                      " under a rest and " + (moved == 1 ? "goes" : "go") + " to the note after"});
+}
+
 std::string choose_verse(XmlSource const& source, std::vector<std::string> const& lines, bool phonetic_too, int wish, Remarks& remarks) {
     if (lines.empty()) return {};
     if (wish == 0) {
@@ -341,6 +364,7 @@ VoiceLine choose_line(XmlSource const& source, Part const& part, int voice, Scor
         for (auto const& helper : helpers)
             for (auto const& run : runs_of(measure, helper)) weaver.weave(bar.events, run);
     }
+    move_off_rests(out, remarks);
     if (!texts.empty()) fit_verse(out, texts, remarks);
     return out;
 }

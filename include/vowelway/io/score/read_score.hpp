@@ -38,7 +38,8 @@ inline constexpr int most_part_voices = 64;
 /// - of notes sung together the highest is taken (within the singer's range where one is given);
 /// - a grace note without a syllable of its own stays on the staff and is not sung separately; one with
 ///   a syllable takes an eighth of a quarter note, at most half, from the note after it;
-/// - cue notes and notes without pitch (spoken) are left out; a syllable under a rest is left out;
+/// - cue notes and notes without pitch (spoken) are left out; a syllable under a rest goes
+///   to the note after it if that has none, else it is left out;
 /// - where a second voice on the same staff carries the chosen verse and the first does not, the second
 ///   is sung there: that is how scores write verses of different rhythm;
 /// - repeats and endings are read once, bar numbers as printed; in a bar split in two the second half

@@ -158,6 +158,14 @@ TEST_CASE("a grace note with a syllable is sung before its note; one without is 
     CHECK(folded.staff.measures[0].events[1].sung == 1u);
 }
 
+TEST_CASE("a syllable under a rest goes to the note after it, if that has none") {
+    std::string const rest_with = "<note><rest/><duration>2</duration><voice>1</voice>" + in_verse(1, "Tal") + "</note>";
+    CHECK(texts(read(note("a") + rest_with + note("") + note("m'ha"))) == Texts{"a", "Tal", "m'ha"});
+    auto const taken = read(note("a") + rest_with + note("b"));
+    CHECK(texts(taken) == Texts{"a", "b"});
+    CHECK(std::any_of(taken.remarks.begin(), taken.remarks.end(), [](Remark const& r) { return r.text.find("left out") != std::string::npos; }));
+}
+
 TEST_CASE("cue notes and spoken notes are left out and said") {
     std::string const cue = "<note><cue/><pitch><step>B</step><octave>4</octave></pitch><duration>2</duration><voice>1</voice></note>";
     std::string const spoken = "<note><unpitched/><duration>2</duration><voice>1</voice><lyric><text>Hey</text></lyric></note>";
