@@ -122,10 +122,12 @@ void Listener::turn_page(bool last) {
     for (std::size_t k = 0; k < here.size(); ++k) histogram_[k] += here[k];
     // A page that is all sound has no floor of its own.
     double const floor = std::min(level_at(here, 0.10), level_at(histogram_, 0.10));
-    double const loudest = std::max(level_at(here, 0.95), floor);
+    double const loudest = std::max(level_at(here, 0.985), floor); // half a second of a page
     double const threshold = std::max(floor + std::clamp(0.35 * (loudest - floor), 5.0, 15.0), silence.value);
     bool const flat = loudest - floor < least_contrast.value;
     auto runs = flat ? std::vector<Run>{} : sounding_runs(levels, threshold);
+    heard_.loudest = {std::max(heard_.loudest.value, loudest)};
+    heard_.stands_out = heard_.stands_out || !runs.empty();
     bool const all_of_it = flat && last && page_start_ == 0 && loudest > silence.value;
     if (all_of_it) runs = {{0, levels.size()}}; // a short recording without a pause: others decide
 
@@ -176,8 +178,6 @@ Heard Listener::finish() {
     heard_.length = seconds(static_cast<double>(page_start_ + page_.size()) / in_hertz(rate_));
     if (!page_.empty() && !overfull_) turn_page(true);
     heard_.floor = {level_at(histogram_, 0.10)};
-    heard_.loudest = {level_at(histogram_, 0.95)};
-    heard_.stands_out = heard_.loudest - heard_.floor >= least_contrast;
     return std::move(heard_);
 }
 

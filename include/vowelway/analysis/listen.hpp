@@ -15,9 +15,9 @@ struct Heard {
     std::vector<Sound> stretches;       ///< each one unbroken sound, with its time in the recording
     std::optional<PowerSpectrum> noise; ///< of the pauses; nothing when there are less than 0.1 s of them
     Decibels floor;   ///< level of the pauses, or of the softest tenth where there are none
-    Decibels loudest; ///< level exceeded for a twentieth of the time
+    Decibels loudest{-120}; ///< level exceeded for half a second within a page
     Duration length;  ///< of the whole recording
-    bool stands_out = false; ///< the loudest is at least `least_contrast` above the floor
+    bool stands_out = false; ///< something rises at least `least_contrast` above a background
 };
 
 inline constexpr Decibels least_contrast{6};
