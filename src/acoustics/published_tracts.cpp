@@ -1,9 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "acoustics/published_tracts.hpp"
 
-#include <algorithm>
-#include <iterator>
-
 namespace vowelway::tube {
 
 namespace {
@@ -37,11 +34,21 @@ Series mean_tract() {
 }
 
 Series tract_like(Vowel const& vowel) {
-    auto const apart = [&](PublishedTract const& p) { return chart_distance(Vowel{.base = p.vowel}, vowel); };
-    auto const nearest = std::min_element(std::begin(published), std::end(published),
-                                          [&](PublishedTract const& a, PublishedTract const& b) { return apart(a) < apart(b); });
+    bool const rounded = chart_place(vowel).rounding > 0.5;
+    PublishedTract const* nearest = nullptr;
+    double apart = 2; // a vowel two steps of the chart away tells nothing
+    for (auto const& tract : published) {
+        Vowel const known{.base = tract.vowel};
+        if ((chart_place(known).rounding > 0.5) != rounded) continue;
+        if (double const d = chart_distance(known, vowel); d < apart) {
+            apart = d;
+            nearest = &tract;
+        }
+    }
     Series out = mean_tract();
-    for (std::size_t m = 0; m < out.size(); ++m) out[m] = (out[m] + nearest->series[m]) / 2;
+    if (!nearest) return out;
+    double const share = 0.25 * (1 - apart / 2);
+    for (std::size_t m = 0; m < out.size(); ++m) out[m] += share * (nearest->series[m] - out[m]);
     return out;
 }
 

@@ -20,9 +20,9 @@ struct ResonanceTargets {
 };
 
 /// A likely tract with these resonances: ln A(x) = ln A0 + sum of a_m cos(m pi x/L), x from the glottis, m = 1..8,
-/// reached by the smallest steps from the mean of published area functions, or from half way to that of the vowel
-/// (Story, Titze & Hoffman 1996; Fant 1960), each term measured by its spread over those vowels. Near a uniform tube
-/// the odd terms a1, a3, a5 move fR1, fR2, fR3 alone and the even ones nothing (Schroeder 1967, Mermelstein 1967). One
+/// reached by the smallest steps from the mean of published area functions (Story, Titze & Hoffman 1996; Fant 1960), or a
+/// quarter of the way from it to that of the vowel, each term measured by its spread over those vowels. Near a uniform
+/// tube the odd terms a1, a3, a5 move fR1, fR2, fR3 alone and the even ones nothing (Schroeder 1967, Mermelstein 1967). One
 /// of many tracts with these resonances: they do not tell more.
 struct SolvedTract {
     AreaFunction tract;

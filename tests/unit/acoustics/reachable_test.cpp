@@ -163,10 +163,10 @@ TEST_CASE("a gesture does to the tract solved from resonances what it does to th
     CHECK(correlation(blind[1]) > 0.7);
     CHECK(slope(blind[0]) == Approx(1).epsilon(0.15));
     CHECK(slope(blind[1]) == Approx(1).epsilon(0.2));
-    // From half way to the vowel's published tract, as ReachableSet does; fR2 gains.
+    // From a start towards the vowel's published tract, as ReachableSet does; fR2 gains.
     auto const knowing = compare(true);
     CHECK(correlation(knowing[0]) > 0.94);
-    CHECK(correlation(knowing[1]) > 0.88);
+    CHECK(correlation(knowing[1]) > 0.8);
 }
 
 TEST_CASE("effort grows with distance, about linearly at first") {
