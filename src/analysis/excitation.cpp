@@ -16,7 +16,7 @@ constexpr Frequency looked_at = hertz(16000);
 constexpr double frame_length = 0.060, frame_hop = 0.060; // s
 constexpr double lowest_pitch = 70, highest_pitch = 1000;  // Hz
 constexpr double regular = 0.45;     // at least, for a pitch
-constexpr double lasting = 0.6;      // the sound itself still like itself after 15 to 40 ms: a pitch whose fundamental lies on F1
+constexpr double lasting = 0.6;      // of the sound itself, in every period from 15 to 40 ms: a pitch whose fundamental lies on F1
 constexpr double peaked = 6.0;       // at least, for a creak
 constexpr double odd_rise = 4;       // dB
 constexpr double nearly_best = 0.8; // a shorter period this good is preferred: no octave too low
@@ -58,6 +58,17 @@ Period period_of(std::vector<double> const& likeness, double rate) {
 }
 
 double median(std::vector<double> values);
+
+/// How alike the sound stays in every period from lag `from` on: a tone does, the ringing between the pulses of a creak dies.
+double throughout(std::vector<double> const& likeness, std::size_t from, double period) {
+    auto const width = static_cast<std::size_t>(std::ceil(1.2 * period));
+    if (width == 0) return 0;
+    double least = 1;
+    for (std::size_t lag = from; lag + width <= likeness.size(); lag += width)
+        least = std::min(least, *std::max_element(likeness.begin() + static_cast<std::ptrdiff_t>(lag),
+                                                  likeness.begin() + static_cast<std::ptrdiff_t>(lag + width)));
+    return least;
+}
 
 /// Whether there is sound at 1, 3, 5 and 7 times `pitch`, above what lies halfway to the next multiples: if not, the true
 /// pitch is twice as high.
@@ -102,7 +113,7 @@ Excitation recognise_excitation(std::span<float const> steady, Frequency rate) {
         auto const heard = period_of(likeness, hz);
         of_sound.push_back(heard.likeness);
         if (heard.samples > 0) sound_periods.push_back(heard.samples);
-        lasts.push_back(*std::max_element(likeness.begin() + static_cast<std::ptrdiff_t>(late), likeness.end()));
+        lasts.push_back(throughout(likeness, late, heard.samples));
     }
     if (of_error.empty()) return found;
     found.regularity = median(of_error);
