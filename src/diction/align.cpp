@@ -13,7 +13,7 @@ double weight(Nucleus const& nucleus) {
     // Sonority of vowels: open over mid over close (Jespersen's scale, common practice).
     double const height = chart_place(nucleus.held.vowel).height; // 6 open .. 0 close
     double const schwa = nucleus.held.vowel.base == U'ə' ? -2 : 0;
-    return height + schwa + (nucleus.stressed ? 4 : 0);
+    return height + schwa + (nucleus.stressed ? 8 : 0);
 }
 
 Vowel full(Vowel vowel) {

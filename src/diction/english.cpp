@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <optional>
 
 namespace vowelway::diction {
 
@@ -75,9 +76,15 @@ bool r_belongs(Nucleus const& nucleus, std::size_t limit, Word const& word) {
 }
 
 // Poets' contractions: the apostrophe stands for an e, "heav'n", "flow'r"; the two vowels share a note.
-bool contracted(Word const& word) {
-    std::size_t const n = word.size();
-    return n >= 4 && word[n - 2].base == U'\'' && (word[n - 1].base == U'n' || word[n - 1].base == U'r') && consonant(word, n - 3) && word[n - 3].base != U'n';
+std::optional<std::size_t> contracted(Word const& word) {
+    for (std::size_t i = 2; i + 1 < word.size(); ++i) {
+        char32_t const next = word[i + 1].base;
+        bool const nr = next == U'n' || next == U'r';
+        bool const closed = i + 2 == word.size() || !is_vowel_letter(word[i + 2].base);
+        bool const negation = next == U'n' && i + 2 < word.size() && word[i + 2].base == U't';
+        if (word[i].base == U'\'' && nr && closed && consonant(word, i - 1)) return negation ? std::nullopt : std::optional(i);
+    }
+    return std::nullopt;
 }
 
 } // namespace
@@ -85,8 +92,8 @@ bool contracted(Word const& word) {
 Sounds english(Word const& written) {
     Sounds out;
     auto word = written;
-    bool const one_syllable_less = contracted(word);
-    if (one_syllable_less) word[word.size() - 2].base = U'e';
+    auto const apostrophe = contracted(word);
+    if (apostrophe) word[*apostrophe].base = U'e';
     auto sounded = phones(Synthesiser::instance().ipa(lower(word), Language::english));
     auto const spelled = spelling(word);
     bool const near = std::any_of(std::begin(near_spellings), std::end(near_spellings), [&](auto const s) { return spelled.find(s) != std::string::npos; });
@@ -96,7 +103,8 @@ Sounds english(Word const& written) {
         bool const vowel_next = i + 1 < sounded.size() && sounded[i + 1].vowel;
         if (v.base == U'ɐ') v.base = U'ə';
         // "A-ca-di-an", "i-de-a": two vowels; stressed and with a written r it is the vowel of "near"
-        bool const weak_i = v.base == U'i' && v.length != VowelLength::long_ && (sounded[i].stress == 0 || !near);
+        bool const before_r = i + 2 < sounded.size() && sounded[i + 2].text == "ɹ";
+        bool const weak_i = v.base == U'i' && v.length != VowelLength::long_ && (!near || (sounded[i].stress == 0 && !before_r));
         if ((v.base == U'ɪ' || weak_i) && vowel_next && !(i > 0 && sounded[i - 1].vowel)) {
             // a syllable of its own: "ma-te-ri-al"
             v.base = U'i';
@@ -118,14 +126,23 @@ Sounds english(Word const& written) {
     }
     for (std::size_t k = 0; k < out.nuclei.size(); ++k) {
         mend_broad_a(out.nuclei[k], spelled);
+        auto& held = out.nuclei[k].held.vowel; // the synthesiser writes a for the short vowel of "and"
+        if (held.base == U'a' && held.length != VowelLength::long_ && out.nuclei[k].after.empty()) held.base = U'æ';
         mend_weak_front(out.nuclei[k], k, spelled);
     }
-    if (one_syllable_less && out.nuclei.size() > 1) {
-        auto weak = out.nuclei.back().held;
+    for (std::size_t k = 1; apostrophe && k < out.nuclei.size(); ++k) {
+        if (out.nuclei[k].held.letter != *apostrophe) continue;
+        auto weak = out.nuclei[k].held;
         weak.vowel.glide = true;
-        out.nuclei.pop_back();
-        out.nuclei.back().after.push_back(weak);
+        out.nuclei[k - 1].after.push_back(weak);
+        out.nuclei.erase(out.nuclei.begin() + static_cast<std::ptrdiff_t>(k));
     }
+    // The vowel of "won": the synthesiser has an older standard here.
+    for (auto const one : {"one", "ones", "once", "none", "someone", "anyone", "everyone", "oneself", "dost"})
+        if (spelled == one)
+            for (auto& nucleus : out.nuclei)
+                if (nucleus.held.vowel.base == U'ɒ') nucleus.held.vowel = vowel_of("ʌ");
+    if (spelled == "a" && !out.nuclei.empty()) out.nuclei.front() = {{}, {vowel_of("ə"), 0}, {}};
     for (std::size_t k = 0; k < out.nuclei.size(); ++k)
         out.nuclei[k].before_r = r_belongs(out.nuclei[k], k + 1 < out.nuclei.size() ? out.nuclei[k + 1].held.letter : word.size(), word);
     return out;

@@ -18,7 +18,7 @@ inline constexpr BroadA broad_a[] = {
     {"clasp"}, {"grasp"}, {"gasp"}, {"rasp"}, {"class", "i"}, {"glass"}, {"grass"}, {"pass", "aieo"}, {"brass", "ie"}, {"path", "eo"}, {"bath", "ou"}, {"lath", "e"},
     {"chance"}, {"dance"}, {"lance", "t"}, {"glance"}, {"france"}, {"trance"}, {"prance"}, {"advanc"}, {"enhanc"}, {"branch", "i"}, {"blanch"}, {"avalanch"},
     {"plant", "a"}, {"grant"}, {"chant", "e"}, {"slant"}, {"command"}, {"demand"}, {"slander"}, {"example"}, {"sample"}, {"rather"}, {"father"},
-    {"answer"}, {"advantag"}, {"disaster"}, {"plaster"}, {"staff"}, {"chaff"}, {"quaff"}, {"graph", "io"}, {"can't"}, {"shan't"}, {"calf"}, {"half"},
+    {"answer"}, {"advantag"}, {"disaster"}, {"plaster"}, {"staff"}, {"chaff"}, {"quaff"}, {"graph", "io"}, {"can't"}, {"shan't"}, {"calf"}, {"half"}, {"laugh"}, {"draught"},
 };
 
 } // namespace vowelway::diction

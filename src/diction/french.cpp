@@ -56,6 +56,7 @@ struct French {
         auto& v = nuclei[k].held.vowel;
         std::size_t const i = nuclei[k].held.letter;
         bool const last = k + 1 == nuclei.size();
+        if (v.base == U'a' && !v.nasal && at(i) == U'a' && word[i].mark == mark::circumflex) v = vowel_of("ɑ"); // âme
         if (v.base == U'ɛ' && !v.nasal && !last && plain_e(i) && spelled(i + 1, U"ss")) v = vowel_of("e");
         if (v.base == U'ɛ' && !v.nasal && last && spelled(i, U"ai") && i + 2 == word.size()) v = vowel_of("e");
         if ((at(i) == U'œ' || at(i) == U'æ') && at(i + 1) != U'u' && v.base != U'ɛ') v = vowel_of("e");

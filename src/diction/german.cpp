@@ -56,7 +56,8 @@ struct German {
             if (one_of(at(i - offset + stem.letters.size()), stem.unless_followed_by)) continue;
             // A stem that begins with its vowel must not be the tail of a cluster of vowels.
             if (offset == 0 && i > 0 && (vowel(i - 1) || at(i - 1) == 'v')) continue;
-            auto const vowel = vowel_of(stem.vowel);
+            auto vowel = vowel_of(stem.vowel);
+            if (std::string_view("ueoiyø").find(stem.vowel) != std::string_view::npos) vowel.length = VowelLength::long_;
             if (stem.letters[offset] != at(i)) continue;
             nucleus.held.vowel = vowel;
             return true;
@@ -236,6 +237,7 @@ Sounds simple(Word const& word) {
         if (!phone.vowel) continue;
         auto& v = *phone.vowel;
         if (v.base == U'ɜ') v.base = U'ɐ';
+        if (v.base == U'ø' && v.length != VowelLength::long_ && &phone != &sounded.front() && (&phone)[-1].vowel && (&phone)[-1].vowel->base == U'ɔ') v.base = U'ʏ';
         if (v.base == U'ɑ') v.base = U'a';
         if (v.base == U'y' && v.length != VowelLength::long_) v.base = U'ʏ';
     }
@@ -255,7 +257,14 @@ Sounds simple(Word const& word) {
 } // namespace
 
 Sounds german(Word const& word) {
-    auto const cut = joint(spelling(word));
+    auto const spelled = spelling(word);
+    for (auto const whole : {"der", "er", "wer", "her", "dem", "den", "wem", "wen", "daher", "woher", "hieher", "hierher"})
+        if (spelled == whole) {
+            auto out = simple(word);
+            if (!out.nuclei.empty()) out.nuclei.back().held.vowel = vowel_of("eː");
+            return out;
+        }
+    auto const cut = joint(spelled);
     return cut ? compound(word, cut) : simple(word);
 }
 

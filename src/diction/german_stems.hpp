@@ -20,6 +20,7 @@ inline constexpr GermanStem german_stems[] = {
     {"gut", "u", "tas"}, {"hut", "u", "tz"}, {"schul", "u", "dtz"}, {"ruf", "u", "f"}, {"tum", "u", "mpu"}, {"blum", "u"}, {"kuch", "u"}, {"fluch", "u", "t"},
     {"zug", "u"}, {"flug", "u"}, {"krug", "u"}, {"wut", "u"}, {"ruhm", "u"}, {"ufer", "u"}, {"jugend", "u"}, {"tugend", "u"}, {"stuf", "u"},
     {"natur", "a"}, {"besuch", "e"}, {"bruder", "u"}, {"ruder", "u"}, {"trug", "u"}, {"wuch", "u"}, {"kuh", "u"}, {"schuh", "u"},
+    {"strass", "aː"}, {"fuss", "u"}, {"gruss", "u"}, {"gross", "o"}, {"stoss", "o"}, {"bloss", "o"}, {"sUss", "y"}, {"grUss", "y"}, {"fUss", "y"}, {"grOss", "ø"},
     // u, short
     {"sucht", "ʊ"}, {"kurs", "ʊ"}, {"guS", "ʊ"}, {"schuS", "ʊ"}, {"schluS", "ʊ"}, {"fluS", "ʊ"}, {"nuS", "ʊ"}, {"kuS", "ʊ"}, {"durst", "ʊ"},
     {"wurst", "ʊ"}, {"brust", "ʊ"}, {"lust", "ʊ"}, {"luft", "ʊ"}, {"schutz", "ʊ"}, {"umh", "ʊ"}, {"burg", "ʊ"},

@@ -23,7 +23,7 @@ std::optional<Vowel> consonant_glide(Phone const& phone) {
 std::vector<Nucleus> gather(std::vector<Phone> const& phones, std::span<std::string_view const> falling) {
     std::vector<Nucleus> out;
     std::vector<Sound> before;
-    bool after_vowel = false;
+    bool after_vowel = false, meets = false; // nothing, or no more than a glide, since the last vowel
     for (std::size_t i = 0; i < phones.size(); ++i) {
         auto const& phone = phones[i];
         bool const vowel_next = i + 1 < phones.size() && phones[i + 1].vowel && !phones[i + 1].vowel->glide;
@@ -33,6 +33,7 @@ std::vector<Nucleus> gather(std::vector<Phone> const& phones, std::span<std::str
             if (glide && vowel_next) before.push_back({*glide, 0});
             else if (glide && after_vowel && out.back().after.empty()) out.back().after.push_back({*glide, 0});
             after_vowel = false;
+            meets = meets && glide;
             continue;
         }
         auto vowel = *phone.vowel;
@@ -50,9 +51,9 @@ std::vector<Nucleus> gather(std::vector<Phone> const& phones, std::span<std::str
             continue;
         }
         vowel.glide = false;
-        out.push_back({std::move(before), {vowel, 0}, {}, false, phone.stress == 2, phone.stress == 1, after_vowel});
+        out.push_back({std::move(before), {vowel, 0}, {}, false, phone.stress == 2, phone.stress == 1, meets});
         before.clear();
-        after_vowel = true;
+        after_vowel = meets = true;
     }
     return out;
 }
@@ -118,14 +119,14 @@ double place_on_letters(std::vector<Nucleus>& nuclei, Word const& word) {
         if (word[i].base == U'e' && !word[i].mark && last_e) return 0.1;
         if (i > 0 && !word[i].mark && !together(word[i - 1].base, word[i].base).empty()) return 0.1;
         if ((i > 0 && vowel(i - 1)) || vowel(i + 1)) return word[i].mark ? 0.5 : 0.25;
-        if (word[i].base == U'e') return 0.5;
+        if (word[i].base == U'e') return i > 0 ? 0.25 : 0.5;
         return 1.0;
     };
     std::vector<double> passed(m + 1, 0);       // cost of passing over the first i letters
     std::vector<std::size_t> consonants(m + 1, 0); // among the first i letters
     for (std::size_t i = 0; i < m; ++i) {
         passed[i + 1] = passed[i] + pass(i);
-        consonants[i + 1] = consonants[i] + (is_letter(word[i].base) && !vowel(i) && word[i].base != U'h');
+        consonants[i + 1] = consonants[i] + (is_letter(word[i].base) && !vowel(i) && word[i].base != U'h' && word[i].base != U'w' && word[i].base != U'j');
     }
     auto const fit = [&](std::size_t k, std::size_t i) {
         auto const& v = nuclei[k].held.vowel;

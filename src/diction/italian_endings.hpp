@@ -37,6 +37,7 @@ inline constexpr std::string_view quality_endings[] = {
     "grèvi",  "pórsi",  "córso", "córsa", "córsi", "ógna",   "ógno",   "ógni",   "ógnano", "ógnino", "ónco", "ónca", "ónchi", "óncano",
     "gésse",  "césse",  "désse", "géste", "céste", "éna",    "éno",    "éni",    "énano", "scèna", "ièno", "ièna", "ièni",  "trèno", "trèni",
     "oscèno", "alièno", "òe",    "èa",    "èo",    "èe",     "òa",
+    "ór",     "còr",    "suòr",  "ón",    "ièr",
     "uòlo",   "uòla",   "uòre",  "uòri",  "uògo",  "uòco",   "uòi",    "uòmo",   "ònica", "ònico", "fréddo",
 };
 

@@ -2,9 +2,11 @@
 #include "diction/grouping.hpp"
 #include "diction/italian.hpp"
 #include "diction/italian_endings.hpp"
+#include "diction/italian_words.hpp"
 #include "diction/synthesiser.hpp"
 
 #include <limits>
+#include <map>
 
 namespace vowelway::diction {
 
@@ -80,6 +82,36 @@ std::optional<ItalianStress> ends_in(Word const& word, std::string_view ending) 
     return out;
 }
 
+// A listed word; the part after an apostrophe is the word ("l'amore").
+std::optional<ItalianStress> listed(Word const& word) {
+    static std::map<std::string, ItalianStress> const all = [] {
+        std::map<std::string, ItalianStress> out;
+        for (auto const entry : italian_words) {
+            auto wanted = letters(entry);
+            ItalianStress stress;
+            for (std::size_t i = 0; i < wanted.size(); ++i) {
+                if (!wanted[i].mark) continue;
+                stress.letter = i;
+                stress.open = wanted[i].mark == mark::grave;
+                wanted[i].mark = 0;
+            }
+            out.emplace(lower(wanted), stress);
+        }
+        return out;
+    }();
+    std::size_t from = 0;
+    for (std::size_t i = 0; i + 1 < word.size(); ++i)
+        if (word[i].base == U'\'') from = i + 1;
+    std::string key;
+    for (std::size_t i = from; i < word.size(); ++i)
+        if (is_letter(word[i].base)) key += word[i].base < 0x80 ? static_cast<char>(word[i].base) : '?';
+    auto const found = all.find(key);
+    if (found == all.end()) return std::nullopt;
+    auto out = found->second;
+    *out.letter += from;
+    return out;
+}
+
 template <std::size_t N> std::optional<ItalianStress> longest(Word const& word, std::string_view const (&endings)[N]) {
     std::optional<ItalianStress> best;
     std::size_t length = 0;
@@ -129,6 +161,7 @@ ItalianStress italian_stress(Word const& word) {
         if (word[i].base == U'o') out.open = word[i].mark == mark::grave;
     }
     if (out.letter) return out;
+    if (auto const found = listed(word)) return *found;
     std::vector<Phone> sounded;
     for (auto const& phone : phones(Synthesiser::instance().ipa(lower(word), Language::italian)))
         if (phone.vowel || phone.text == "j" || phone.text == "w") sounded.push_back(phone);
@@ -139,6 +172,15 @@ ItalianStress italian_stress(Word const& word) {
         char32_t const symbol = sounded[i].vowel->base;
         if (symbol == U'ɛ' || symbol == U'ɔ') out.open = true;
         if (symbol == U'e' || symbol == U'o') out.open = false;
+    }
+    // uo and ie before a consonant are stressed on their second part: "stuol", "vien".
+    if (out.letter && *out.letter + 2 < word.size()) {
+        char32_t const here = word[*out.letter].base, next = word[*out.letter + 1].base;
+        bool const rising = (here == U'u' && next == U'o') || (here == U'i' && next == U'e');
+        if (rising && !is_vowel_letter(word[*out.letter + 2].base)) {
+            ++*out.letter;
+            out.open = true;
+        }
     }
     if (auto const found = longest(word, stress_endings)) {
         if (found->letter != out.letter || found->open) out = *found;

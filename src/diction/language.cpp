@@ -126,7 +126,7 @@ LanguageGuess guess_language(Passage const& passage) {
     for (auto const& note : passage.notes)
         for (auto const& syllable : note.syllables) {
             using Part = Syllable::Part;
-            if (!open || syllable.part == Part::single || syllable.part == Part::begin) text += ' ';
+            if (!open || syllable.part == Part::begin) text += ' ';
             text += syllable.text;
             open = syllable.part == Part::begin || syllable.part == Part::middle;
         }

@@ -35,7 +35,8 @@ Words gather_words(Passage const& passage) {
     for (std::size_t i = 0; i < passage.notes.size(); ++i) {
         for (auto const& syllable : passage.notes[i].syllables) {
             using Part = Syllable::Part;
-            bool const joins = open && (syllable.part == Part::middle || syllable.part == Part::end);
+            // A word begun and followed by a whole word is a slip of the score: "hol-" "de".
+            bool const joins = open && syllable.part != Part::begin;
             if (!joins) out.emplace_back();
             out.back().push_back({i, &syllable});
             open = syllable.part == Part::begin || (syllable.part == Part::middle);
@@ -133,6 +134,10 @@ void set_vowels(Passage& passage, DictionOptions const& options) {
             continue;
         }
         auto const reading = diction::read_word(joined.text, language, options);
+        // Polish "w", "z" and the like lean on the word they share a note with.
+        bool const no_vowel = std::none_of(reading.letters.begin(), reading.letters.end(), [](auto const& l) { return diction::is_vowel_letter(l.base); });
+        bool const latin = std::all_of(reading.letters.begin(), reading.letters.end(), [](auto const& l) { return l.base < 0x250; });
+        if (no_vowel && latin && word.size() == 1 && passage.notes[word.front().note].syllables.size() > 1) continue;
         std::vector<diction::LetterRange> ranges;
         std::vector<Written> sounding;
         for (std::size_t s = 0; s < word.size(); ++s)
@@ -140,7 +145,10 @@ void set_vowels(Passage& passage, DictionOptions const& options) {
                 ranges.push_back(joined.ranges[s]);
                 sounding.push_back(word[s]);
             }
-        auto const aligned = diction::align(reading.sounds.nuclei, reading.letters, ranges, language);
+        auto aligned = diction::align(reading.sounds.nuclei, reading.letters, ranges, language);
+        // A word of one syllable without a written accent leans on its neighbour: "da un", "se a-mor".
+        if (aligned.syllables.size() == 1 && aligned.syllables[0] && reading.letters[aligned.syllables[0]->held.letter].mark == 0 && reading.sounds.nuclei.size() == 1)
+            aligned.syllables[0]->stressed = false;
         bool const doubtful = reading.origin == VowelOrigin::guessed;
         for (std::size_t s = 0; s < sounding.size(); ++s)
             if (aligned.syllables[s])

@@ -17,6 +17,7 @@ Sounds synthesised(Word const& word, Language language) {
     Sounds out;
     out.nuclei = gather(phones(Synthesiser::instance().ipa(lower(word), language)), general);
     place_on_letters(out.nuclei, word);
+    drop_unwritten_glides(out.nuclei);
     return out;
 }
 

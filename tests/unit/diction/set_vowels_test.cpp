@@ -81,6 +81,7 @@ TEST_CASE("syllables of a word are joined and get one vowel each") {
     CHECK(sung("dol- ce so- spi- ro", "it") == "o e o i o");
     CHECK(sung("Lie- be", "de") == "i ə");
     CHECK(sung("ros- es", "en") == "o<ʊ ɪ");
+    CHECK(sung("here- af- ter", "en") == "ɪ<ə ɑ ə");
 }
 
 TEST_CASE("a glide that gets a note of its own becomes a vowel") {
@@ -92,8 +93,15 @@ TEST_CASE("a glide that gets a note of its own becomes a vowel") {
 TEST_CASE("vowels that share a note meet: the stressed or more sonorous is held, the others pass") {
     CHECK(sung("mi- o", "it") == "i o");
     CHECK(sung("mio", "it") == "i<o");
+    CHECK(sung("mia", "it") == "i<a");
     CHECK(sung("do- ve_an- dar", "it") == "o e>a a");
-    CHECK(sung("bel- le_â- me", "fr") == "ɛ a œ");
+    CHECK(sung("da_un fre- mi- to", "it") == "a<u ɛ i o");
+    CHECK(sung("più_a- mor", "it") == "i>u<a o");
+    CHECK(sung("bel- le_â- me", "fr") == "ɛ ɑ œ");
+}
+
+TEST_CASE("a word without a vowel leans on the word it shares a note with") {
+    CHECK(sung("w_ko- ło", "pl") == "ɔ ɔ");
 }
 
 TEST_CASE("French e muet is a syllable where the score sets one") {
@@ -106,6 +114,8 @@ TEST_CASE("French e muet is a syllable where the score sets one") {
 TEST_CASE("an English -ed with a note of its own is sung") {
     CHECK(sung("bless- ed", "en") == "ɛ ɪ");
     CHECK(sung("heav'n", "en") == "ɛ<ə");
+    CHECK(sung("Heav'n's", "en") == "ɛ<ə");
+    CHECK(sung("don't", "en") == "o<ʊ");
 }
 
 TEST_CASE("a melisma carries the vowel; the glide out of it comes on its last note") {
