@@ -4,9 +4,15 @@
 #include <cairo-pdf.h>
 #include <cairo-svg.h>
 
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <charconv>
 #include <cmath>
-#include <regex>
+#include <iterator>
 #include <stdexcept>
+#include <string_view>
+#include <utility>
 
 namespace vowelway::chart {
 namespace {
@@ -26,6 +32,7 @@ cairo_status_t append(void* bytes, unsigned char const* data, unsigned length) {
 void draw(Page const& page, cairo_t* cr, PangoText const& text, bool grey) {
     CairoCanvas canvas(cr, text, grey);
     page.drawing.replay(canvas);
+    canvas.flush();
     check(cairo_status(cr));
 }
 
@@ -45,10 +52,48 @@ std::string escaped(std::string_view text) {
     return out;
 }
 
+/// Hundredths of a point are finer than any printer: longer fractions are rounded, and what SVG takes for granted
+/// is left out. Halves the file.
+std::string compact(std::string_view svg) {
+    std::string out;
+    out.reserve(svg.size());
+    constexpr std::string_view granted[] = {"fill-opacity:1;", "stroke-opacity:1;", "fill-rule:nonzero;", "stroke-miterlimit:10;",
+                                            "stroke-linecap:butt;", "stroke-linejoin:miter;"};
+    while (!svg.empty()) {
+        char const c = svg.front();
+        bool const number = c >= '0' && c <= '9';
+        if (!number) {
+            auto const skipped = std::ranges::find_if(granted, [&](std::string_view g) { return svg.starts_with(g); });
+            if (skipped != std::end(granted)) {
+                svg.remove_prefix(skipped->size());
+                continue;
+            }
+            out += c;
+            svg.remove_prefix(1);
+            continue;
+        }
+        auto const end = std::min(svg.find_first_not_of("0123456789."), svg.size());
+        auto const token = svg.substr(0, end);
+        auto const dot = token.find('.');
+        double value = 0;
+        bool const read = std::from_chars(token.data(), token.data() + token.size(), value).ec == std::errc{};
+        bool const long_fraction = dot != std::string_view::npos && token.size() - dot > 3 && token.find('.', dot + 1) == std::string_view::npos;
+        if (read && long_fraction) {
+            auto text = fmt::format("{:.2f}", value);
+            text.erase(text.find_last_not_of('0') + 1);
+            if (text.back() == '.') text.pop_back();
+            out += text;
+        } else {
+            out += token;
+        }
+        svg.remove_prefix(end);
+    }
+    return out;
+}
+
 } // namespace
 
 void CairoCanvas::trace(Path const& path) {
-    cairo_new_path(cr_);
     auto at = path.points().begin();
     for (auto const verb : path.verbs()) {
         switch (verb) {
@@ -69,13 +114,26 @@ void CairoCanvas::use(Color color) {
 }
 
 void CairoCanvas::fill(Path const& path, Color color) {
+    flush();
+    cairo_new_path(cr_);
     trace(path);
     use(color);
     cairo_fill(cr_);
 }
 
 void CairoCanvas::stroke(Path const& path, Pen const& pen) {
+    if (!pending_ || !(*pending_ == pen)) {
+        flush();
+        cairo_new_path(cr_);
+        pending_ = pen;
+    }
     trace(path);
+}
+
+/// Strokes of one pen are drawn together: one object in the file instead of many.
+void CairoCanvas::flush() {
+    if (!pending_) return;
+    auto const pen = *std::exchange(pending_, std::nullopt);
     use(pen.color);
     cairo_set_line_width(cr_, pen.width);
     cairo_set_line_cap(cr_, pen.round ? CAIRO_LINE_CAP_ROUND : CAIRO_LINE_CAP_BUTT);
@@ -85,6 +143,7 @@ void CairoCanvas::stroke(Path const& path, Pen const& pen) {
 }
 
 void CairoCanvas::text(Point at, std::string_view utf8, TextStyle const& style) {
+    flush();
     use(style.color);
     cairo_move_to(cr_, at.x, at.y);
     pango_cairo_show_layout_line(cr_, text_->line(utf8, style));
@@ -124,7 +183,9 @@ std::string as_svg(Page const& page, PangoText const& text, bool grey, Caption c
     finish(surface.get());
 
     // Cairo counts its surfaces through the life of the process: a name of our own keeps the bytes repeatable.
-    bytes = std::regex_replace(bytes, std::regex("id=\"surface[0-9]+\""), "id=\"page\"");
+    for (auto at = bytes.find("id=\"surface"); at != std::string::npos; at = bytes.find("id=\"surface", at + 1))
+        bytes.replace(at, bytes.find('"', at + 4) + 1 - at, "id=\"page\"");
+    bytes = compact(bytes);
     auto const root = bytes.find("<svg ");
     auto const after = bytes.find('>', root);
     if (root == std::string::npos || after == std::string::npos) throw std::runtime_error("cairo wrote no SVG root");

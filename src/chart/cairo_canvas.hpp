@@ -7,6 +7,7 @@
 
 #include <cairo.h>
 
+#include <optional>
 #include <span>
 #include <string>
 
@@ -28,6 +29,8 @@ class CairoCanvas : public Canvas {
     void stroke(Path const& path, Pen const& pen) override;
     void text(Point at, std::string_view utf8, TextStyle const& style) override;
     TextMeasurer const& measurer() const override { return *text_; }
+    /// Strokes may wait for others of their pen; this draws them. Call it when all is drawn.
+    void flush();
 
   private:
     void trace(Path const& path);
@@ -36,6 +39,7 @@ class CairoCanvas : public Canvas {
     cairo_t* cr_;
     PangoText const* text_;
     bool grey_;
+    std::optional<Pen> pending_;
 };
 
 std::string as_pdf(std::span<Page const> pages, PangoText const& text, bool grey, Caption const& caption);

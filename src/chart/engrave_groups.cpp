@@ -189,6 +189,12 @@ void Engraver::tuplets(std::vector<Set> const& sets, Canvas& canvas) const {
             if (s.event->rest() || s.event->beams.empty()) beamed = false;
             if (!s.steps.empty()) high = std::min(high, y_of_step(s.steps.back()) - 1.0 * space);
             if (s.has_stem && s.stem.up) high = std::min(high, s.stem.to - 0.4 * space);
+            double const marks = (s.event->fermata ? 2.0 : 0) + (s.event->accent ? 1.4 : 0); // they stand nearer
+            if (marks > 0) {
+                double base = s.steps.empty() ? 0 : std::min(0.0, y_of_step(s.steps.back()) - 0.6 * space);
+                if (s.has_stem && s.stem.up) base = std::min(base, s.stem.to);
+                high = std::min(high, base - marks * space);
+            }
         }
         double const from = sets[i].atom->x - head_half, to = sets[last].atom->x + head_half, centre = (from + to) / 2;
         auto const style = TextStyle{.size = 1.9 * space, .color = ink::black, .bold = true, .italic = true};

@@ -34,7 +34,7 @@ double heading(Canvas& canvas, double x, double y, double width, std::string_vie
 }
 
 double passive_ranges(Canvas& canvas, Plan const& plan, double x, double y, double width) {
-    y = heading(canvas, x, y, width, "Leave the vowel alone up to");
+    y = heading(canvas, x, y, width, "Vowel as it is, up to");
     auto const& tuning = plan.passage.tuning;
     double const low = tuning.pitch(plan.range.low).frequency().value(), high = tuning.pitch(plan.range.high).frequency().value();
     double const axis_from = x + 23, axis_to = x + width - 47;
@@ -79,7 +79,9 @@ double passive_ranges(Canvas& canvas, Plan const& plan, double x, double y, doub
 double watch_table(Canvas& canvas, Plan const& plan, std::map<std::size_t, int> const& watched, double x, double y, double width) {
     y = heading(canvas, x, y, width, "Notes to watch");
     auto const& m = canvas.measurer();
-    double const where = x + 17, what = x + 56, happens = x + 136, heard = x + 207, act = x + 233;
+    double const where = x + 17, what = x + 56, happens = x + 136, heard = x + 207;
+    bool const narrow = width < 330; // a tablet: what to do matters more than what is heard
+    double const act = narrow ? heard + 1 : x + 233;
     if (watched.empty()) {
         canvas.write({x, y + 12}, "None stands out: sing it as you are used to.", plain(type::body));
         return y + 18;
@@ -89,7 +91,7 @@ double watch_table(Canvas& canvas, Plan const& plan, std::map<std::size_t, int> 
     canvas.write({where, y}, "bar · beat", small);
     canvas.write({what, y}, "syllable, pitch", small);
     canvas.write({happens, y}, "what happens", small);
-    canvas.write({heard, y}, "heard", small);
+    if (!narrow) canvas.write({heard, y}, "heard", small);
     canvas.write({act, y}, "what to do", small);
     y += 3;
     for (auto const& [index, number] : watched) {
@@ -109,7 +111,7 @@ double watch_table(Canvas& canvas, Plan const& plan, std::map<std::size_t, int> 
         auto const box = canvas.write({what, base}, syllable, bold(type::body));
         canvas.write({std::max(box.right(), what) + 4, base}, name, plain(type::body));
         canvas.write({happens, base}, fitted(m, happening(d.zone.zone), plain(type::body), heard - happens - 3), plain(type::body));
-        if (!(d.heard.vowel.quality() == vowel.quality()))
+        if (!narrow && !(d.heard.vowel.quality() == vowel.quality()))
             canvas.write({heard + 8, base}, d.heard.vowel.quality().ipa(), plain(10, ink::migrate), Align::centre);
         advice_sign(canvas, {act + 4, base - 3}, 7, d.advice);
         auto const shade = d.advice == Advice::modify ? d.target.shade.quality().ipa() + "  " : std::string{};

@@ -2,6 +2,7 @@
 // Pass 1 of the score: what there is to set, and how much room it wants.
 #include "chart/score_layout.hpp"
 #include "chart/style.hpp"
+#include "core/utf8.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -33,11 +34,22 @@ double accidental_room(StaffEvent const& e) {
     return any ? 1.65 * space : 0;
 }
 
+/// Music fonts keep an elision sign among their private characters (SMuFL: U+E550 to U+E552); the text face
+/// has its own, and no others of that kind.
+std::string readable(std::string_view text) {
+    std::string result;
+    for (auto c = utf8::eat(text); c; c = utf8::eat(text)) {
+        if (*c >= 0xE550 && *c <= 0xE552) result += "‿";
+        else if (*c < 0xE000 || *c > 0xF8FF) result += utf8::encode(*c);
+    }
+    return result;
+}
+
 std::string joined(std::vector<Syllable> const& syllables) {
     std::string text;
     for (auto const& s : syllables) {
         if (!text.empty()) text += "‿";
-        text += s.text;
+        text += readable(s.text);
     }
     return text;
 }

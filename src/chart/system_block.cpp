@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 #include <optional>
 
 namespace vowelway::chart {
@@ -131,9 +132,15 @@ void BlockMaker::over_staff(System const& system, Drawing& drawing) const {
     if (numbered)
         stack(drawing, {0, system.begins_mid_bar ? "(" + first.number + ")" : first.number, plain(type::label, ink::soft), 0, {}}, system.width);
     std::ranges::stable_sort(texts, {}, &Over::x);
+    double last_x = -1e9, end = 0; // what begins together is read in a row
     for (auto const& text : texts) {
         auto fitting = text;
         fitting.text = fitted(*measurer_, text.text, text.style, system.width);
+        double const wide = measurer_->measure(fitting.text, text.style).advance;
+        bool const together = std::abs(text.x - last_x) < 1 && end + wide <= system.width;
+        if (together) fitting.x = end;
+        else last_x = text.x;
+        end = fitting.x + wide + 4;
         stack(drawing, fitting, system.width);
     }
 }

@@ -89,6 +89,7 @@ struct Pen {
     Color color = {};
     std::vector<double> dashes = {};
     bool round = false;
+    friend bool operator==(Pen const&, Pen const&) = default;
 };
 
 enum class Align { left, centre, right };
