@@ -57,7 +57,8 @@ int main(int argc, char** argv) {
     auto const begin = std::chrono::steady_clock::now();
     auto const sung = transcribe(text, *language);
     double const took = std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count();
-    if (sung.size() != lexicon.size()) std::cerr << fmt::format("{} words in, {} out\n", lexicon.size(), sung.size());
+    if (sung.size() != lexicon.size())
+        std::cerr << fmt::format("{} words in, {} out\n", lexicon.size(), sung.size());
 
     std::size_t edits = 0, length = 0, counted = 0, guessed = 0, at = 0;
     folding::Quality quality;
@@ -92,17 +93,24 @@ int main(int argc, char** argv) {
             --misses;
         }
     }
-    auto const share = [](std::size_t part, std::size_t whole) { return 100.0 * static_cast<double>(part) / static_cast<double>(std::max<std::size_t>(whole, 1)); };
-    std::cout << fmt::format("{} ({} half): {} words; nuclei right {:.2f} %, words with the right number {:.2f} %, guessed {:.1f} %; {:.0f} words/s\n",
-                             to_string(*language), half, lexicon.size(), 100 - share(edits, length), share(counted, lexicon.size()),
-                             share(guessed, lexicon.size()), static_cast<double>(sung.size()) / took);
+    auto const share = [](std::size_t part, std::size_t whole) {
+        return 100.0 * static_cast<double>(part) / static_cast<double>(std::max<std::size_t>(whole, 1));
+    };
+    std::cout << fmt::format("{} ({} half): {} words; nuclei right {:.2f} %, words with the right number "
+                             "{:.2f} %, guessed {:.1f} %; {:.0f} words/s\n",
+                             to_string(*language), half, lexicon.size(), 100 - share(edits, length),
+                             share(counted, lexicon.size()), share(guessed, lexicon.size()),
+                             static_cast<double>(sung.size()) / took);
     if (quality.syllables)
-        std::cout << fmt::format("  open or closed e and o where stressed: {:.2f} % of {} right ({:.2f} % of those listed open, {:.2f} % closed)\n",
-                                 share(quality.right, quality.syllables), quality.syllables, share(quality.open_right, quality.open),
+        std::cout << fmt::format("  open or closed e and o where stressed: {:.2f} % of {} right ({:.2f} % of "
+                                 "those listed open, {:.2f} % closed)\n",
+                                 share(quality.right, quality.syllables), quality.syllables,
+                                 share(quality.open_right, quality.open),
                                  share(quality.right - quality.open_right, quality.syllables - quality.open));
     std::vector<std::pair<int, std::pair<std::string, std::string>>> ranked;
     for (auto const& [pair, count] : confusions) ranked.push_back({count, pair});
     std::sort(ranked.rbegin(), ranked.rend());
     if (ranked.size() > 16) ranked.resize(16);
-    for (auto const& [count, pair] : ranked) std::cout << fmt::format("  {} for {}: {}\n", pair.first, pair.second, count);
+    for (auto const& [count, pair] : ranked)
+        std::cout << fmt::format("  {} for {}: {}\n", pair.first, pair.second, count);
 }

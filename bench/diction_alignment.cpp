@@ -26,7 +26,8 @@ int main(int argc, char** argv) {
     std::vector<std::filesystem::path> files;
     for (auto const& entry : std::filesystem::directory_iterator(argv[1])) {
         auto const extension = entry.path().extension();
-        if (extension == ".mxl" || extension == ".musicxml" || extension == ".xml") files.push_back(entry.path());
+        if (extension == ".mxl" || extension == ".musicxml" || extension == ".xml")
+            files.push_back(entry.path());
     }
     std::sort(files.begin(), files.end());
     Alignment all, ruled;
@@ -43,14 +44,20 @@ int main(int argc, char** argv) {
                 ruled.syllables += found.syllables;
                 ruled.certain += found.certain;
             }
-            std::cout << fmt::format("{:70} {:3} {:4} of {:4}\n", file.filename().string().substr(0, 70), passage.language, found.certain, found.syllables);
+            std::cout << fmt::format("{:70} {:3} {:4} of {:4}\n", file.filename().string().substr(0, 70),
+                                     passage.language, found.certain, found.syllables);
             if (argc > 2)
-                for (std::size_t i = read; i < passage.remarks.size(); ++i) std::cout << "    " << passage.remarks[i].text << "\n";
+                for (std::size_t i = read; i < passage.remarks.size(); ++i)
+                    std::cout << "    " << passage.remarks[i].text << "\n";
         } catch (InputError const& error) {
             std::cout << file.filename().string() << ": " << error.wrong() << "\n";
         }
     }
-    auto const share = [](Alignment const& a) { return 100.0 * static_cast<double>(a.certain) / static_cast<double>(std::max<std::size_t>(a.syllables, 1)); };
-    std::cout << fmt::format("without doubt: {:.2f} % of {} syllables; in the languages with rules {:.2f} % of {}\n", share(all), all.syllables, share(ruled),
-                             ruled.syllables);
+    auto const share = [](Alignment const& a) {
+        return 100.0 * static_cast<double>(a.certain) /
+               static_cast<double>(std::max<std::size_t>(a.syllables, 1));
+    };
+    std::cout << fmt::format(
+        "without doubt: {:.2f} % of {} syllables; in the languages with rules {:.2f} % of {}\n", share(all),
+        all.syllables, share(ruled), ruled.syllables);
 }

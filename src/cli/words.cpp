@@ -34,7 +34,8 @@ std::string read_all(std::istream& in, std::string const& name) {
     std::string out(longest + 1, '\0');
     in.read(out.data(), static_cast<std::streamsize>(out.size()));
     out.resize(static_cast<std::size_t>(in.gcount()));
-    if (out.size() > longest) throw InputError("the text is longer than 4 MiB", "give it in pieces", Place{name, 0, 0, ""});
+    if (out.size() > longest)
+        throw InputError("the text is longer than 4 MiB", "give it in pieces", Place{name, 0, 0, ""});
     return out;
 }
 
@@ -46,10 +47,13 @@ std::string text_of(std::vector<std::string> const& arguments) {
         std::error_code error;
         if (std::filesystem::is_regular_file(one, error)) {
             std::ifstream file(one, std::ios::binary);
-            if (!file) throw InputError("the text cannot be opened", "check the name and the rights", Place{one, 0, 0, ""});
+            if (!file)
+                throw InputError("the text cannot be opened", "check the name and the rights",
+                                 Place{one, 0, 0, ""});
             return read_all(file, one);
         }
-        if (one.ends_with(".txt")) throw InputError("there is no such file", "check the name", Place{one, 0, 0, ""});
+        if (one.ends_with(".txt"))
+            throw InputError("there is no such file", "check the name", Place{one, 0, 0, ""});
     }
     std::string out;
     for (auto const& part : arguments) out += (out.empty() ? "" : " ") + part;
@@ -67,7 +71,8 @@ void print_json(std::vector<SungWord> const& words, Language language) {
     std::string out = fmt::format("{{\"vowelway\": 1, \"language\": \"{}\", \"words\": [", tag(language));
     for (auto const& word : words) {
         nlohmann::ordered_json one{{"word", word.word}};
-        for (auto const* key : {"nuclei", "syllables", "held", "before", "glide"}) one[key] = nlohmann::ordered_json::array();
+        for (auto const* key : {"nuclei", "syllables", "held", "before", "glide"})
+            one[key] = nlohmann::ordered_json::array();
         std::string optional;
         for (auto const& syllable : word.syllables) {
             if (syllable.optional) {
@@ -119,18 +124,23 @@ void run(Settings const& settings) {
     if (settings.language.empty()) {
         auto const guess = guess_language(text);
         language = guess.language;
-        print_remarks({{guess.sure ? Remark::Kind::assumed : Remark::Kind::guessed,
-                        fmt::format("the language is taken to be {} ({})", to_string(language), guess.evidence)}});
+        print_remarks(
+            {{guess.sure ? Remark::Kind::assumed : Remark::Kind::guessed,
+              fmt::format("the language is taken to be {} ({})", to_string(language), guess.evidence)}});
     } else {
         auto const named = parse_language(settings.language);
         if (!named)
-            throw InputError("the language \"" + settings.language + "\" is unknown", "give a tag such as it, la, de, fr, en or es");
+            throw InputError("the language \"" + settings.language + "\" is unknown",
+                             "give a tag such as it, la, de, fr, en or es");
         language = *named;
     }
     auto const words = transcribe(text, language, options);
-    if (words.empty()) throw InputError("the text holds no words", "write some words, a file or - for the standard input");
-    if (settings.as == "json") print_json(words, language);
-    else print_table(words);
+    if (words.empty())
+        throw InputError("the text holds no words", "write some words, a file or - for the standard input");
+    if (settings.as == "json")
+        print_json(words, language);
+    else
+        print_table(words);
 }
 
 } // namespace
@@ -138,8 +148,10 @@ void run(Settings const& settings) {
 void add_words(CLI::App& app) {
     auto* command = app.add_subcommand("words", "The vowels sung on a text, syllable by syllable");
     auto settings = std::make_shared<Settings>();
-    command->add_option("TEXT", settings->text, "words, one text file, or - for the standard input")->required();
-    command->add_option("-l,--language", settings->language, "it, la, de, fr, en, es or another tag; without it the language is guessed");
+    command->add_option("TEXT", settings->text, "words, one text file, or - for the standard input")
+        ->required();
+    command->add_option("-l,--language", settings->language,
+                        "it, la, de, fr, en, es or another tag; without it the language is guessed");
     command->add_option("--words", settings->words, "your own pronunciations: a YAML list of word: IPA");
     command->add_option("--as", settings->as, "table or json")->check(CLI::IsMember({"table", "json"}));
     command->add_flag("--r-colour", settings->r_colour, "English: keep the r in the vowel");

@@ -24,20 +24,33 @@ Vowel full(Vowel vowel) {
 // What an unsounded vowel letter is sung as, when the score gives it a note.
 std::optional<Vowel> letter_vowel(char32_t letter, Language language) {
     switch (letter) {
-    case U'a': return vowel_of("a");
+    case U'a':
+        return vowel_of("a");
     case U'e':
         switch (language) {
-        case Language::french: case Language::german: return vowel_of("ə");
-        case Language::english: return vowel_of("ɪ");
-        default: return vowel_of("e");
+        case Language::french:
+        case Language::german:
+            return vowel_of("ə");
+        case Language::english:
+            return vowel_of("ɪ");
+        default:
+            return vowel_of("e");
         }
-    case U'i': return vowel_of("i");
-    case U'o': return vowel_of("o");
-    case U'u': return language == Language::french ? vowel_of("y") : vowel_of("u");
-    case U'y': return vowel_of(language == Language::german ? "ʏ" : "i");
-    case U'æ': return vowel_of("ɛ");
-    case U'œ': case U'ø': return vowel_of("œ");
-    default: return std::nullopt;
+    case U'i':
+        return vowel_of("i");
+    case U'o':
+        return vowel_of("o");
+    case U'u':
+        return language == Language::french ? vowel_of("y") : vowel_of("u");
+    case U'y':
+        return vowel_of(language == Language::german ? "ʏ" : "i");
+    case U'æ':
+        return vowel_of("ɛ");
+    case U'œ':
+    case U'ø':
+        return vowel_of("œ");
+    default:
+        return std::nullopt;
     }
 }
 
@@ -49,12 +62,16 @@ std::size_t syllable_of(std::size_t letter, std::vector<LetterRange> const& syll
 
 // An e that speech drops and song restores: French e muet, English "blessed", German "gehet", "Blume" + "n".
 bool restored_e(Word const& word, LetterRange range, Language language) {
-    bool const sings_it = language == Language::french || language == Language::english || language == Language::german;
+    bool const sings_it =
+        language == Language::french || language == Language::english || language == Language::german;
     if (!sings_it) return false;
     int e = 0;
     for (std::size_t i = range.from; i < range.to; ++i) {
-        if (word[i].base == U'e' && !word[i].mark) ++e;
-        else if (is_vowel_letter(word[i].base) && !(word[i].base == U'u' && i > range.from && (word[i - 1].base == U'q' || word[i - 1].base == U'g'))) return false;
+        if (word[i].base == U'e' && !word[i].mark)
+            ++e;
+        else if (is_vowel_letter(word[i].base) && !(word[i].base == U'u' && i > range.from &&
+                                                    (word[i - 1].base == U'q' || word[i - 1].base == U'g')))
+            return false;
     }
     return e == 1;
 }
@@ -85,12 +102,14 @@ Nucleus meet(std::vector<Nucleus> const& nuclei, Language language) {
     return out;
 }
 
-Aligned align(std::vector<Nucleus> const& nuclei, Word const& word, std::vector<LetterRange> const& syllables, Language language) {
+Aligned align(std::vector<Nucleus> const& nuclei, Word const& word, std::vector<LetterRange> const& syllables,
+              Language language) {
     Aligned out;
     out.syllables.resize(syllables.size());
     out.guessed.assign(syllables.size(), false);
     if (syllables.empty()) return out;
-    std::size_t const certain = static_cast<std::size_t>(std::count_if(nuclei.begin(), nuclei.end(), [](Nucleus const& n) { return !n.optional; }));
+    std::size_t const certain = static_cast<std::size_t>(
+        std::count_if(nuclei.begin(), nuclei.end(), [](Nucleus const& n) { return !n.optional; }));
     if (certain == syllables.size() || nuclei.size() == syllables.size()) {
         std::size_t s = 0;
         for (auto const& nucleus : nuclei)
@@ -105,7 +124,9 @@ Aligned align(std::vector<Nucleus> const& nuclei, Word const& word, std::vector<
     };
     std::vector<std::vector<Piece>> pieces(syllables.size());
     for (std::size_t k = 0; k < nuclei.size(); ++k) {
-        auto const put = [&](Sound const& sound, int role) { pieces[syllable_of(sound.letter, syllables)].push_back({sound, k, role}); };
+        auto const put = [&](Sound const& sound, int role) {
+            pieces[syllable_of(sound.letter, syllables)].push_back({sound, k, role});
+        };
         for (auto const& sound : nuclei[k].before) put(sound, -1);
         put(nuclei[k].held, 0);
         for (auto const& sound : nuclei[k].after) put(sound, 1);
@@ -138,7 +159,8 @@ Aligned align(std::vector<Nucleus> const& nuclei, Word const& word, std::vector<
         }
         // Nothing sounds here: take the letters at their word.
         for (std::size_t i = syllables[s].from; i < syllables[s].to && !out.syllables[s]; ++i)
-            if (auto const vowel = letter_vowel(word[i].base, language)) out.syllables[s] = Nucleus{{}, {*vowel, i}, {}};
+            if (auto const vowel = letter_vowel(word[i].base, language))
+                out.syllables[s] = Nucleus{{}, {*vowel, i}, {}};
         if (!restored_e(word, syllables[s], language)) {
             regular = false;
             out.guessed[s] = true;
@@ -148,7 +170,8 @@ Aligned align(std::vector<Nucleus> const& nuclei, Word const& word, std::vector<
         }
     }
     if (!regular)
-        out.explanation = std::to_string(certain) + " vowels for " + std::to_string(syllables.size()) + " written syllables";
+        out.explanation = std::to_string(certain) + " vowels for " + std::to_string(syllables.size()) +
+                          " written syllables";
     return out;
 }
 

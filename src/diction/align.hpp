@@ -15,15 +15,17 @@ struct LetterRange {
 };
 
 struct Aligned {
-    std::vector<std::optional<Nucleus>> syllables; ///< one for each range; nothing where there is no vowel at all
-    std::vector<bool> guessed;                     ///< one for each range
-    std::string explanation;                       ///< empty when the counts agreed or the difference is regular
+    std::vector<std::optional<Nucleus>>
+        syllables;             ///< one for each range; nothing where there is no vowel at all
+    std::vector<bool> guessed; ///< one for each range
+    std::string explanation;   ///< empty when the counts agreed or the difference is regular
 };
 
-/// In order when the counts agree. Otherwise letter by letter: a glide written in a syllable of its own becomes
-/// its vowel ("glo-ri-a"), vowels written in one syllable meet on it, a written e that speech drops is sung as
-/// the language sings it. Never throws.
-Aligned align(std::vector<Nucleus> const& nuclei, Word const& word, std::vector<LetterRange> const& syllables, Language language);
+/// In order when the counts agree. Otherwise letter by letter: a glide written in a syllable of its own
+/// becomes its vowel ("glo-ri-a"), vowels written in one syllable meet on it, a written e that speech drops
+/// is sung as the language sings it. Never throws.
+Aligned align(std::vector<Nucleus> const& nuclei, Word const& word, std::vector<LetterRange> const& syllables,
+              Language language);
 
 /// Several vowels on one note: the stressed, else the most sonorous is held, the later of two equals; those
 /// before and after it pass. French e muet falls beside another vowel.

@@ -13,12 +13,19 @@ struct BroadA {
 };
 
 inline constexpr BroadA broad_a[] = {
-    {"after"}, {"craft"}, {"draft"}, {"raft"}, {"shaft"}, {"daft"}, {"graft"}, {"haft"}, {"waft"}, {"fast"}, {"last", "i"}, {"past", "irey"},
-    {"cast", "iro"}, {"vast"}, {"mast", "iou"}, {"blast", "o"}, {"nast", "iu"}, {"ghast"}, {"bast", "ai"}, {"basket"}, {"casket"}, {"task"}, {"mask"}, {"flask"}, {"bask"},
-    {"clasp"}, {"grasp"}, {"gasp"}, {"rasp"}, {"class", "i"}, {"glass"}, {"grass"}, {"pass", "aieo"}, {"brass", "ie"}, {"path", "eo"}, {"bath", "ou"}, {"lath", "e"},
-    {"chance"}, {"dance"}, {"lance", "t"}, {"glance"}, {"france"}, {"trance"}, {"prance"}, {"advanc"}, {"enhanc"}, {"branch", "i"}, {"blanch"}, {"avalanch"},
-    {"plant", "a"}, {"grant"}, {"chant", "e"}, {"slant"}, {"command"}, {"demand"}, {"slander"}, {"example"}, {"sample"}, {"rather"}, {"father"},
-    {"answer"}, {"advantag"}, {"disaster"}, {"plaster"}, {"staff"}, {"chaff"}, {"quaff"}, {"graph", "io"}, {"can't"}, {"shan't"}, {"calf"}, {"half"}, {"laugh"}, {"draught"},
+    {"after"},       {"craft"},       {"draft"},        {"raft"},        {"shaft"},       {"daft"},
+    {"graft"},       {"haft"},        {"waft"},         {"fast"},        {"last", "i"},   {"past", "irey"},
+    {"cast", "iro"}, {"vast"},        {"mast", "iou"},  {"blast", "o"},  {"nast", "iu"},  {"ghast"},
+    {"bast", "ai"},  {"basket"},      {"casket"},       {"task"},        {"mask"},        {"flask"},
+    {"bask"},        {"clasp"},       {"grasp"},        {"gasp"},        {"rasp"},        {"class", "i"},
+    {"glass"},       {"grass"},       {"pass", "aieo"}, {"brass", "ie"}, {"path", "eo"},  {"bath", "ou"},
+    {"lath", "e"},   {"chance"},      {"dance"},        {"lance", "t"},  {"glance"},      {"france"},
+    {"trance"},      {"prance"},      {"advanc"},       {"enhanc"},      {"branch", "i"}, {"blanch"},
+    {"avalanch"},    {"plant", "a"},  {"grant"},        {"chant", "e"},  {"slant"},       {"command"},
+    {"demand"},      {"slander"},     {"example"},      {"sample"},      {"rather"},      {"father"},
+    {"answer"},      {"advantag"},    {"disaster"},     {"plaster"},     {"staff"},       {"chaff"},
+    {"quaff"},       {"graph", "io"}, {"can't"},        {"shan't"},      {"calf"},        {"half"},
+    {"laugh"},       {"draught"},
 };
 
 } // namespace vowelway::diction

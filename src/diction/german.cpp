@@ -1,15 +1,14 @@
 // SPDX-License-Identifier: MIT
 // German: the synthesiser's phones, with the vowels of the stage pronunciation. Sources: T. Siebs, Deutsche
-// Aussprache (1969), and Duden, Das Aussprachewoerterbuch (2015), from memory: unstressed e of be-, ge- and of
-// inflections is ə, final -er is ɐ, the e of er-, ver-, zer- is ɛ; i before a vowel is a glide in learned words;
-// vowels of open syllables are tense, others lax. r after a vowel is sung as a consonant.
-#include "diction/german_compounds.hpp"
+// Aussprache (1969), and Duden, Das Aussprachewoerterbuch (2015), from memory: unstressed e of be-, ge- and
+// of inflections is ə, final -er is ɐ, the e of er-, ver-, zer- is ɛ; i before a vowel is a glide in learned
+// words; vowels of open syllables are tense, others lax. r after a vowel is sung as a consonant.
+#include "diction/german.hpp"
 #include "diction/german_stems.hpp"
 #include "diction/grouping.hpp"
 #include "diction/synthesiser.hpp"
 
 #include <algorithm>
-#include <set>
 
 namespace vowelway::diction {
 
@@ -22,12 +21,18 @@ struct German {
     std::vector<Nucleus>& nuclei;
     std::string spelled; // one byte for each letter; ä ö ü ß as A O U S
 
-    std::string_view from(std::size_t i) const { return std::string_view(spelled).substr(std::min(i, spelled.size())); }
+    std::string_view from(std::size_t i) const {
+        return std::string_view(spelled).substr(std::min(i, spelled.size()));
+    }
     std::string_view before(std::size_t i) const { return std::string_view(spelled).substr(0, i); }
     char at(std::size_t i) const { return i < spelled.size() ? spelled[i] : '\0'; }
-    bool vowel(std::size_t i) const { return std::string_view("aeiouyAOU").find(at(i)) != std::string_view::npos && at(i); }
+    bool vowel(std::size_t i) const {
+        return std::string_view("aeiouyAOU").find(at(i)) != std::string_view::npos && at(i);
+    }
     bool consonant(std::size_t i) const { return at(i) && !vowel(i); }
-    bool vowels_follow(std::size_t i) const { return from(i).find_first_of("aeiouyAOU") != std::string_view::npos; }
+    bool vowels_follow(std::size_t i) const {
+        return from(i).find_first_of("aeiouyAOU") != std::string_view::npos;
+    }
 
     static bool any(std::string_view s, std::initializer_list<std::string_view> starts) {
         return std::any_of(starts.begin(), starts.end(), [&](auto x) { return s.starts_with(x); });
@@ -35,11 +40,13 @@ struct German {
 
     // One consonant and then a vowel: the syllable is open.
     bool open_syllable(std::size_t i) const {
-        return consonant(i + 1) && at(i + 1) != 'x' && (vowel(i + 2) || (at(i + 2) == 'h' && at(i + 1) != 'c' && vowel(i + 3)));
+        return consonant(i + 1) && at(i + 1) != 'x' &&
+               (vowel(i + 2) || (at(i + 2) == 'h' && at(i + 1) != 'c' && vowel(i + 3)));
     }
 
     bool foreign() const {
-        return spelled.find("th") != std::string::npos || spelled.find("ph") != std::string::npos || spelled.find('y') != std::string::npos;
+        return spelled.find("th") != std::string::npos || spelled.find("ph") != std::string::npos ||
+               spelled.find('y') != std::string::npos;
     }
 
     static bool one_of(char c, std::string_view set) { return c && set.find(c) != std::string_view::npos; }
@@ -57,7 +64,8 @@ struct German {
             // A stem that begins with its vowel must not be the tail of a cluster of vowels.
             if (offset == 0 && i > 0 && (vowel(i - 1) || at(i - 1) == 'v')) continue;
             auto vowel = vowel_of(stem.vowel);
-            if (std::string_view("ueoiyø").find(stem.vowel) != std::string_view::npos) vowel.length = VowelLength::long_;
+            if (std::string_view("ueoiyø").find(stem.vowel) != std::string_view::npos)
+                vowel.length = VowelLength::long_;
             if (stem.letters[offset] != at(i)) continue;
             nucleus.held.vowel = vowel;
             return true;
@@ -66,7 +74,9 @@ struct German {
     }
 
     bool doubled_before(std::size_t i) const {
-        return i >= 2 && consonant(i - 1) && (at(i - 1) == at(i - 2) || (at(i - 1) == 'k' && at(i - 2) == 'c') || (at(i - 1) == 'z' && at(i - 2) == 't'));
+        return i >= 2 && consonant(i - 1) &&
+               (at(i - 1) == at(i - 2) || (at(i - 1) == 'k' && at(i - 2) == 'c') ||
+                (at(i - 1) == 'z' && at(i - 2) == 't'));
     }
 
     void mend_e(std::size_t k) {
@@ -77,33 +87,59 @@ struct German {
         bool const weak = !nucleus.stressed && !nucleus.secondary;
         if (v.base == U'ɐ' || v.base == U'ə') {
             // er-, ver-, zer-: the synthesiser takes them for the ending -er inside compounds.
-            bool const prefix = at(i + 1) == 'r' && i > 0 && at(i - 1) == 'v' && consonant(i + 2) && vowels_follow(i + 2);
+            bool const prefix =
+                at(i + 1) == 'r' && i > 0 && at(i - 1) == 'v' && consonant(i + 2) && vowels_follow(i + 2);
             if (prefix) v = vowel_of("ɛ");
-            bool const before_stress = std::any_of(nuclei.begin() + static_cast<std::ptrdiff_t>(k), nuclei.end(), [](auto const& n) { return n.stressed; });
-            if (v.base == U'ə' && k > 0 && before_stress && open_syllable(i) && at(i + 1) != 'r' && !(i > 0 && one_of(at(i - 1), "gb"))) v = vowel_of("e");
+            bool const before_stress = std::any_of(nuclei.begin() + static_cast<std::ptrdiff_t>(k),
+                                                   nuclei.end(), [](auto const& n) { return n.stressed; });
+            if (v.base == U'ə' && k > 0 && before_stress && open_syllable(i) && at(i + 1) != 'r' &&
+                !(i > 0 && one_of(at(i - 1), "gb")))
+                v = vowel_of("e");
             return;
         }
         if (v.base != U'e' && v.base != U'ɛ') return;
-        if (k > 0 && at(i + 1) == 'r' && !nucleus.stressed && (from(i + 2) == "n" || from(i + 2) == "nd" || from(i + 2) == "ns" || from(i + 2).starts_with("nde"))) v = vowel_of("ɐ");
-        if (k == 1 && (before(i) == "Ub" || before(i) == "unt" || before(i) == "wied") && at(i + 1) == 'r') v = vowel_of("ɐ");
-        if (k > 0 && i > 1 && any(from(i - 1), {"gehOr", "gedank", "gedenk", "gefAhr", "gefUhr", "gebAud", "gekomm", "gebrach", "gestreb", "gesell", "gesetz", "gericht"}))
+        if (k > 0 && at(i + 1) == 'r' && !nucleus.stressed &&
+            (from(i + 2) == "n" || from(i + 2) == "nd" || from(i + 2) == "ns" ||
+             from(i + 2).starts_with("nde")))
+            v = vowel_of("ɐ");
+        if (k == 1 && (before(i) == "Ub" || before(i) == "unt" || before(i) == "wied") && at(i + 1) == 'r')
+            v = vowel_of("ɐ");
+        if (k > 0 && i > 1 &&
+            any(from(i - 1), {"gehOr", "gedank", "gedenk", "gefAhr", "gefUhr", "gebAud", "gekomm", "gebrach",
+                              "gestreb", "gesell", "gesetz", "gericht"}))
             v = vowel_of("ə");
-        if (k > 0 && !nucleus.stressed && i > 1 && at(i - 1) == 'g' && at(i - 2) == 's' && consonant(i + 1) && at(i + 1) != 'n' && vowels_follow(i + 1)) v = vowel_of("ə");
-        bool const plain_joint = (at(i + 1) == 'n' && one_of(at(i + 2), "bhlmprwvfj")) || (at(i + 1) == 'l' && one_of(at(i + 2), "hp"));
-        if (k > 0 && plain_joint && v.base == U'ɛ' && !nucleus.stressed && !foreign()) v = vowel_of("ə"); // Ziegen-böcke, Angel-haken
+        if (k > 0 && !nucleus.stressed && i > 1 && at(i - 1) == 'g' && at(i - 2) == 's' && consonant(i + 1) &&
+            at(i + 1) != 'n' && vowels_follow(i + 1))
+            v = vowel_of("ə");
+        bool const plain_joint = (at(i + 1) == 'n' && one_of(at(i + 2), "bhlmprwvfj")) ||
+                                 (at(i + 1) == 'l' && one_of(at(i + 2), "hp"));
+        if (k > 0 && plain_joint && v.base == U'ɛ' && !nucleus.stressed && !foreign())
+            v = vowel_of("ə"); // Ziegen-böcke, Angel-haken
         if (!weak || (v.base != U'e' && v.base != U'ɛ')) return;
-        bool const prefix = i > 0 && one_of(at(i - 1), "gb") && (i == 1 || consonant(i - 2) || before(i - 1).ends_with("e")) && vowels_follow(i + 1);
+        bool const prefix = i > 0 && one_of(at(i - 1), "gb") &&
+                            (i == 1 || consonant(i - 2) || before(i - 1).ends_with("e")) &&
+                            vowels_follow(i + 1);
         bool const after_stress = k > 0 && (nuclei[k - 1].stressed || nuclei[k - 1].secondary) && !foreign();
         bool const ending = k + 1 == nuclei.size() && k > 0 &&
-                            (from(i) == "e" || from(i) == "en" || from(i) == "em" || from(i) == "es" || from(i) == "et" || from(i) == "el" || from(i) == "est");
-        if (k > 0 && any(from(i + 1), {"rei", "rat", "rar", "rin", "risch"})) v = vowel_of("ə"); // Ma-le-rei, Li-te-ra-tur
-        bool const joint = (at(i + 1) == 'n' && one_of(at(i + 2), "bcfhjklmpqrswvz")) || (at(i + 1) == 's' && one_of(at(i + 2), "bfghklmnrwvz")) ||
+                            (from(i) == "e" || from(i) == "en" || from(i) == "em" || from(i) == "es" ||
+                             from(i) == "et" || from(i) == "el" || from(i) == "est");
+        if (k > 0 && any(from(i + 1), {"rei", "rat", "rar", "rin", "risch"}))
+            v = vowel_of("ə"); // Ma-le-rei, Li-te-ra-tur
+        bool const joint = (at(i + 1) == 'n' && one_of(at(i + 2), "bcfhjklmpqrswvz")) ||
+                           (at(i + 1) == 's' && one_of(at(i + 2), "bfghklmnrwvz")) ||
                            (at(i + 1) == 'l' && one_of(at(i + 2), "bfghkmnprwzs"));
-        if (prefix && at(i + 1) != 'r' && !any(from(i - 1), {"gen", "best", "geo", "ges"})) v = vowel_of("ə");
-        else if (prefix && any(from(i - 1), {"gesch", "gesi", "gesa", "gesp"})) v = vowel_of("ə");
-        else if (after_stress && at(i + 1) == 'r' && consonant(i + 2) && at(i + 2) != 'r' && !(i > 0 && at(i - 1) == 'v')) v = vowel_of("ɐ");
-        else if (ending || (k > 0 && joint && !foreign()) || (after_stress && any(from(i + 1), {"sta", "stA", "sto", "stO", "str", "sch", "spa", "spi", "tr", "dr", "kr", "fl"})) ||
-                 (after_stress && open_syllable(i) && at(i + 1) != 'h' && (doubled_before(i) || (i >= 2 && consonant(i - 1) && consonant(i - 2)))))
+        if (prefix && at(i + 1) != 'r' && !any(from(i - 1), {"gen", "best", "geo", "ges"}))
+            v = vowel_of("ə");
+        else if (prefix && any(from(i - 1), {"gesch", "gesi", "gesa", "gesp"}))
+            v = vowel_of("ə");
+        else if (after_stress && at(i + 1) == 'r' && consonant(i + 2) && at(i + 2) != 'r' &&
+                 !(i > 0 && at(i - 1) == 'v'))
+            v = vowel_of("ɐ");
+        else if (ending || (k > 0 && joint && !foreign()) ||
+                 (after_stress && any(from(i + 1), {"sta", "stA", "sto", "stO", "str", "sch", "spa", "spi",
+                                                    "tr", "dr", "kr", "fl"})) ||
+                 (after_stress && open_syllable(i) && at(i + 1) != 'h' &&
+                  (doubled_before(i) || (i >= 2 && consonant(i - 1) && consonant(i - 2)))))
             v = vowel_of("ə");
     }
 
@@ -114,13 +150,16 @@ struct German {
         if (!nucleus.after.empty() || vowel(i + 1)) return;
         bool const weak = !nucleus.stressed && !nucleus.secondary;
         if (open_syllable(i)) {
-            bool const prefix = any(from(i), {"una", "une", "uni", "uno", "unu", "ine", "ino", "ina", "ige", "igu"}) || (i > 0 && any(from(i - 1), {"hin", "mit"}));
+            bool const prefix =
+                any(from(i), {"una", "une", "uni", "uno", "unu", "ine", "ino", "ina", "ige", "igu"}) ||
+                (i > 0 && any(from(i - 1), {"hin", "mit"}));
             if (prefix) return;
             if (v.base == U'ɔ') v.base = U'o';
             if (v.base == U'ɪ' && at(i) == 'i') v.base = U'i';
             if (v.base == U'ʊ') v.base = U'u';
             if (v.base == U'ʏ' && at(i) == 'U') v.base = U'y';
-            if (v.base == U'ɛ' && at(i) == 'e' && weak && k == 0 && !any(from(i), {"er", "en", "em"})) v.base = U'e';
+            if (v.base == U'ɛ' && at(i) == 'e' && weak && k == 0 && !any(from(i), {"er", "en", "em"}))
+                v.base = U'e';
         }
         if (any(from(i == 0 ? 0 : i - 1), {"vierz"})) v = vowel_of("ɪ");
     }
@@ -129,10 +168,12 @@ struct German {
     void make_glides() {
         for (std::size_t k = 1; k < nuclei.size();) {
             auto const& left = nuclei[k - 1];
-            bool const meets = nuclei[k].held.letter == left.held.letter + 1 && at(left.held.letter) == 'i' && left.before.empty() && left.after.empty();
+            bool const meets = nuclei[k].held.letter == left.held.letter + 1 && at(left.held.letter) == 'i' &&
+                               left.before.empty() && left.after.empty();
             bool const weak = !left.stressed;
             std::size_t const i = left.held.letter;
-            bool const cluster = i >= 2 && (at(i - 1) == 'l' || at(i - 1) == 'r') && consonant(i - 2) && at(i - 2) != 'r' && at(i - 2) != 'l';
+            bool const cluster = i >= 2 && (at(i - 1) == 'l' || at(i - 1) == 'r') && consonant(i - 2) &&
+                                 at(i - 2) != 'r' && at(i - 2) != 'l';
             bool const consonant_before = i > 0 && consonant(i - 1) && !cluster;
             if (meets && weak && consonant_before && k >= 2 && at(nuclei[k].held.letter) != 'u') {
                 auto glide = left.held;
@@ -146,22 +187,13 @@ struct German {
     }
 };
 
-// One byte for a letter.
-std::string spelling(Word const& word) {
-    std::string out;
-    for (auto const& letter : word) {
-        char c = letter.base < 0x80 ? static_cast<char>(letter.base) : letter.base == U'ß' ? 'S' : '?';
-        if (letter.mark == mark::diaeresis) c = c == 'a' ? 'A' : c == 'o' ? 'O' : c == 'u' ? 'U' : c;
-        out += c;
-    }
-    return out;
-}
-
 // The synthesiser writes "??" for ur before a consonant: long in ur- and at the end, else short.
 std::string repaired(std::string ipa, std::string const& spelled) {
     for (std::size_t at = 0; (at = ipa.find("??", at)) != std::string::npos;) {
-        bool const is_long = spelled.starts_with("ur") || spelled.find("kurh") != std::string::npos || spelled.find("schnur") != std::string::npos ||
-                             spelled.ends_with("ur") || spelled.find("spur") != std::string::npos || spelled.find("geburt") != std::string::npos ||
+        bool const is_long = spelled.starts_with("ur") || spelled.find("kurh") != std::string::npos ||
+                             spelled.find("schnur") != std::string::npos || spelled.ends_with("ur") ||
+                             spelled.find("spur") != std::string::npos ||
+                             spelled.find("geburt") != std::string::npos ||
                              spelled.find("natur") != std::string::npos;
         std::string const vowel = is_long ? "uː" : "ʊ";
         ipa.replace(at, 2, vowel + "ɾ");
@@ -169,47 +201,9 @@ std::string repaired(std::string ipa, std::string const& spelled) {
     }
     // and "gən" for gn: Gnade, ungnädig
     if (spelled.find("gn") != std::string::npos && spelled.find("gen") == std::string::npos)
-        if (auto const at = ipa.find("ɡən"); at != std::string::npos) ipa.replace(at, std::string_view("ɡən").size(), "ɡn");
+        if (auto const at = ipa.find("ɡən"); at != std::string::npos)
+            ipa.replace(at, std::string_view("ɡən").size(), "ɡn");
     return ipa;
-}
-
-// Where the last part of a compound begins: a known word, perhaps inflected, after three letters with a vowel.
-std::size_t joint(std::string const& spelled) {
-    static std::set<std::string_view> const elements = [] {
-        std::set<std::string_view> out;
-        auto rest = german_elements;
-        while (!rest.empty()) {
-            auto const end = rest.find(' ');
-            if (end > 0) out.insert(rest.substr(0, end));
-            if (end == std::string_view::npos) break;
-            rest.remove_prefix(end + 1);
-        }
-        return out;
-    }();
-    constexpr std::string_view endings[] = {"", "e", "en", "er", "es", "s", "n", "in", "innen", "ern", "ens", "em", "t", "et", "te", "end", "ig", "lich", "chen", "chens", "lein", "ung", "ungen"};
-    std::string_view const all = spelled;
-    auto const has_vowel = [](std::string_view s) { return s.find_first_of("aeiouyAOU") != std::string_view::npos; };
-    auto const known = [&](std::string_view stem) { return elements.contains(stem); };
-    auto const inflected = [&](std::string_view part) {
-        return std::any_of(std::begin(endings), std::end(endings), [&](auto const ending) {
-            if (part.size() < ending.size() + 3 || !part.ends_with(ending)) return false;
-            auto const stem = part.substr(0, part.size() - ending.size());
-            return known(stem) || (ending.starts_with('e') && known(std::string(stem) + "e"));
-        });
-    };
-    std::size_t found = 0;
-    for (std::size_t cut = 3; cut + 3 <= all.size(); ++cut) {
-        auto const left = all.substr(0, cut), right = all.substr(cut);
-        if (!has_vowel(left) || left == "ver" || left == "zer" || left.ends_with("ver") || left.ends_with('c') || right.starts_with("ck")) continue;
-        char const last = left.back(), before_last = left[cut - 2];
-        bool const vowels_meet = has_vowel(left.substr(cut - 1)) && has_vowel(right.substr(0, 1)); // "Läufer" does not end in "Ufer"
-        bool const odd_end = (last == 'i' && before_last != 'e') || (last == 'u' && before_last != 'a' && before_last != 'e') || last == 'A' || last == 'O' || last == 'U';
-        if (vowels_meet || odd_end || !inflected(right)) continue;
-        if (inflected(left)) return cut; // both parts are known
-        // "kosmetisch" does not end in "Tisch".
-        if (!found && !right.starts_with("tisch")) found = cut;
-    }
-    return found;
 }
 
 Sounds simple(Word const& word);
@@ -231,13 +225,15 @@ Sounds compound(Word const& word, std::size_t cut) {
 
 Sounds simple(Word const& word) {
     Sounds out;
-    auto const spelled = spelling(word);
+    auto const spelled = german_letters(word);
     auto sounded = phones(repaired(Synthesiser::instance().ipa(lower(word), Language::german), spelled));
     for (auto& phone : sounded) {
         if (!phone.vowel) continue;
         auto& v = *phone.vowel;
         if (v.base == U'ɜ') v.base = U'ɐ';
-        if (v.base == U'ø' && v.length != VowelLength::long_ && &phone != &sounded.front() && (&phone)[-1].vowel && (&phone)[-1].vowel->base == U'ɔ') v.base = U'ʏ';
+        if (v.base == U'ø' && v.length != VowelLength::long_ && &phone != &sounded.front() &&
+            (&phone)[-1].vowel && (&phone)[-1].vowel->base == U'ɔ')
+            v.base = U'ʏ';
         if (v.base == U'ɑ') v.base = U'a';
         if (v.base == U'y' && v.length != VowelLength::long_) v.base = U'ʏ';
     }
@@ -257,14 +253,15 @@ Sounds simple(Word const& word) {
 } // namespace
 
 Sounds german(Word const& word) {
-    auto const spelled = spelling(word);
-    for (auto const whole : {"der", "er", "wer", "her", "dem", "den", "wem", "wen", "daher", "woher", "hieher", "hierher"})
+    auto const spelled = german_letters(word);
+    for (auto const whole :
+         {"der", "er", "wer", "her", "dem", "den", "wem", "wen", "daher", "woher", "hieher", "hierher"})
         if (spelled == whole) {
             auto out = simple(word);
             if (!out.nuclei.empty()) out.nuclei.back().held.vowel = vowel_of("eː");
             return out;
         }
-    auto const cut = joint(spelled);
+    auto const cut = german_joint(spelled);
     return cut ? compound(word, cut) : simple(word);
 }
 

@@ -30,8 +30,10 @@ std::vector<Nucleus> gather(std::vector<Phone> const& phones, std::span<std::str
         if (!phone.vowel) {
             if (phone.syllabic) out.push_back({{}, {vowel_of("ə"), 0}, {}});
             auto const glide = consonant_glide(phone);
-            if (glide && vowel_next) before.push_back({*glide, 0});
-            else if (glide && after_vowel && out.back().after.empty()) out.back().after.push_back({*glide, 0});
+            if (glide && vowel_next)
+                before.push_back({*glide, 0});
+            else if (glide && after_vowel && out.back().after.empty())
+                out.back().after.push_back({*glide, 0});
             after_vowel = false;
             meets = meets && glide;
             continue;
@@ -51,7 +53,8 @@ std::vector<Nucleus> gather(std::vector<Phone> const& phones, std::span<std::str
             continue;
         }
         vowel.glide = false;
-        out.push_back({std::move(before), {vowel, 0}, {}, false, phone.stress == 2, phone.stress == 1, meets});
+        out.push_back(
+            {std::move(before), {vowel, 0}, {}, false, phone.stress == 2, phone.stress == 1, meets});
         before.clear();
         after_vowel = meets = true;
     }
@@ -59,8 +62,8 @@ std::vector<Nucleus> gather(std::vector<Phone> const& phones, std::span<std::str
 }
 
 bool is_vowel_letter(char32_t c) {
-    return c == U'a' || c == U'e' || c == U'i' || c == U'o' || c == U'u' || c == U'y' || c == U'æ' || c == U'œ' || c == U'ø' ||
-           c == U'ı';
+    return c == U'a' || c == U'e' || c == U'i' || c == U'o' || c == U'u' || c == U'y' || c == U'æ' ||
+           c == U'œ' || c == U'ø' || c == U'ı';
 }
 
 namespace {
@@ -68,13 +71,24 @@ namespace {
 // The vowels a letter commonly writes, in any of the languages: a guide for placing, not a rule.
 std::string_view commonly(char32_t letter) {
     switch (letter) {
-    case U'a': case U'æ': return "aɑæɐɛeɔoə";
-    case U'e': return "eɛəœøɪiɐaɜ";
-    case U'i': case U'ı': return "iɪaɛəɜɨ";
-    case U'o': case U'œ': case U'ø': return "oɔøœuʊəʌwɒɜ";
-    case U'u': return "uʊyʏʌøœəɪiɔoɜ";
-    case U'y': return "yʏiɪaɨəʌ";
-    default: return "";
+    case U'a':
+    case U'æ':
+        return "aɑæɐɛeɔoə";
+    case U'e':
+        return "eɛəœøɪiɐaɜ";
+    case U'i':
+    case U'ı':
+        return "iɪaɛəɜɨ";
+    case U'o':
+    case U'œ':
+    case U'ø':
+        return "oɔøœuʊəʌwɒɜ";
+    case U'u':
+        return "uʊyʏʌøœəɪiɔoɜ";
+    case U'y':
+        return "yʏiɪaɨəʌ";
+    default:
+        return "";
     }
 }
 
@@ -84,9 +98,11 @@ std::string_view together(char32_t first, char32_t second) {
         char32_t first, second;
         std::string_view vowels;
     };
-    static constexpr Pair pairs[] = {{U'a', U'i', "eɛaə"}, {U'a', U'y', "eɛa"}, {U'a', U'u', "oɔa"}, {U'e', U'i', "ɛeai"}, {U'e', U'u', "øœɔ"},
-                                     {U'o', U'u', "uaʊʌə"}, {U'o', U'i', "aɔ"}, {U'i', U'e', "iɪ"},  {U'o', U'o', "uʊ"},  {U'e', U'a', "iɛɪɑ"},
-                                     {U'e', U'e', "iɪe"},  {U'o', U'a', "əoɔ"},  {U'o', U'e', "øœe"}, {U'a', U'e', "ɛeɛ"}};
+    static constexpr Pair pairs[] = {{U'a', U'i', "eɛaə"}, {U'a', U'y', "eɛa"}, {U'a', U'u', "oɔa"},
+                                     {U'e', U'i', "ɛeai"}, {U'e', U'u', "øœɔ"}, {U'o', U'u', "uaʊʌə"},
+                                     {U'o', U'i', "aɔ"},   {U'i', U'e', "iɪ"},  {U'o', U'o', "uʊ"},
+                                     {U'e', U'a', "iɛɪɑ"}, {U'e', U'e', "iɪe"}, {U'o', U'a', "əoɔ"},
+                                     {U'o', U'e', "øœe"},  {U'a', U'e', "ɛeɛ"}};
     for (auto const& pair : pairs)
         if (pair.first == first && pair.second == second) return pair.vowels;
     return {};
@@ -115,24 +131,29 @@ double place_on_letters(std::vector<Nucleus>& nuclei, Word const& word) {
     auto const vowel = [&](std::size_t i) { return i < m && is_vowel_letter(word[i].base); };
     auto const pass = [&](std::size_t i) {
         if (!vowel(i)) return 0.0;
-        bool const last_e = i + 1 == m || (i + 2 == m && word[i + 1].base == U's') || (i + 3 == m && word[i + 1].base == U'n' && word[i + 2].base == U't');
+        bool const last_e = i + 1 == m || (i + 2 == m && word[i + 1].base == U's') ||
+                            (i + 3 == m && word[i + 1].base == U'n' && word[i + 2].base == U't');
         if (word[i].base == U'e' && !word[i].mark && last_e) return 0.1;
         if (i > 0 && !word[i].mark && !together(word[i - 1].base, word[i].base).empty()) return 0.1;
         if ((i > 0 && vowel(i - 1)) || vowel(i + 1)) return word[i].mark ? 0.5 : 0.25;
         if (word[i].base == U'e') return i > 0 ? 0.25 : 0.5;
         return 1.0;
     };
-    std::vector<double> passed(m + 1, 0);       // cost of passing over the first i letters
+    std::vector<double> passed(m + 1, 0);          // cost of passing over the first i letters
     std::vector<std::size_t> consonants(m + 1, 0); // among the first i letters
     for (std::size_t i = 0; i < m; ++i) {
         passed[i + 1] = passed[i] + pass(i);
-        consonants[i + 1] = consonants[i] + (is_letter(word[i].base) && !vowel(i) && word[i].base != U'h' && word[i].base != U'w' && word[i].base != U'j');
+        consonants[i + 1] = consonants[i] + (is_letter(word[i].base) && !vowel(i) && word[i].base != U'h' &&
+                                             word[i].base != U'w' && word[i].base != U'j');
     }
     auto const fit = [&](std::size_t k, std::size_t i) {
         auto const& v = nuclei[k].held.vowel;
         if (!vowel(i)) return word[i].base == U'w' || word[i].base == U'j' ? 1.2 : 2.5;
-        bool const nasal_letter = vowel(i + 1) || (i + 1 < m && (word[i + 1].base == U'n' || word[i + 1].base == U'm') && !vowel(i + 2));
-        return misfit(word[i].base, i + 1 < m ? word[i + 1].base : U'\0', v) + (v.nasal && !nasal_letter ? 0.6 : 0);
+        bool const nasal_letter =
+            vowel(i + 1) ||
+            (i + 1 < m && (word[i + 1].base == U'n' || word[i + 1].base == U'm') && !vowel(i + 2));
+        return misfit(word[i].base, i + 1 < m ? word[i + 1].base : U'\0', v) +
+               (v.nasal && !nasal_letter ? 0.6 : 0);
     };
     if (n > m) { // fewer letters than nuclei
         for (std::size_t j = 0; j < n; ++j) nuclei[j].held.letter = std::min(j, m - 1);
@@ -162,7 +183,9 @@ double place_on_letters(std::vector<Nucleus>& nuclei, Word const& word) {
         }
     std::size_t at_letter = n - 1;
     for (std::size_t i = n - 1; i < m; ++i)
-        if (cost[n - 1][i] + passed[m] - passed[i + 1] < cost[n - 1][at_letter] + passed[m] - passed[at_letter + 1]) at_letter = i;
+        if (cost[n - 1][i] + passed[m] - passed[i + 1] <
+            cost[n - 1][at_letter] + passed[m] - passed[at_letter + 1])
+            at_letter = i;
     double worst = 0;
     for (std::size_t k = n; k-- > 0;) {
         nuclei[k].held.letter = at_letter;
@@ -177,7 +200,10 @@ double place_on_letters(std::vector<Nucleus>& nuclei, Word const& word) {
             sound.letter = at;
         }
         // A glide into the vowel is written by the vowel letter before it, where there is one to spare.
-        std::size_t const least = j > 0 ? (nuclei[j - 1].after.empty() ? nuclei[j - 1].held.letter : nuclei[j - 1].after.back().letter) + 1 : 0;
+        std::size_t const least = j > 0 ? (nuclei[j - 1].after.empty() ? nuclei[j - 1].held.letter
+                                                                       : nuclei[j - 1].after.back().letter) +
+                                              1
+                                        : 0;
         std::size_t glide_at = nuclei[j].held.letter;
         for (auto sound = nuclei[j].before.rbegin(); sound != nuclei[j].before.rend(); ++sound) {
             if (glide_at > least && vowel(glide_at - 1)) --glide_at;
@@ -189,7 +215,8 @@ double place_on_letters(std::vector<Nucleus>& nuclei, Word const& word) {
 
 void drop_unwritten_glides(std::vector<Nucleus>& nuclei) {
     for (auto& nucleus : nuclei)
-        std::erase_if(nucleus.before, [&](Sound const& sound) { return sound.letter == nucleus.held.letter; });
+        std::erase_if(nucleus.before,
+                      [&](Sound const& sound) { return sound.letter == nucleus.held.letter; });
 }
 
 std::vector<std::size_t> divide(std::vector<Nucleus> const& nuclei, Word const& word, Language language) {
@@ -202,7 +229,8 @@ std::vector<std::size_t> divide(std::vector<Nucleus> const& nuclei, Word const& 
         }
         auto const& left = nuclei[k - 1];
         std::size_t from = (left.after.empty() ? left.held.letter : left.after.back().letter) + 1;
-        std::size_t const to = nuclei[k].before.empty() ? nuclei[k].held.letter : nuclei[k].before.front().letter;
+        std::size_t const to =
+            nuclei[k].before.empty() ? nuclei[k].held.letter : nuclei[k].before.front().letter;
         // Vowel letters that write no vowel of their own stay with the vowel before them, a silent i or u
         // after c, g, q with the one after.
         while (from < to && is_vowel_letter(base(from))) ++from;
@@ -212,12 +240,17 @@ std::vector<std::size_t> divide(std::vector<Nucleus> const& nuclei, Word const& 
             --cut;
             char32_t const last = base(cut);
             char32_t const before = cut > from ? base(cut - 1) : 0;
-            bool const liquid = (last == U'l' || last == U'r') && std::u32string_view(U"bcdfgptv").find(before) != std::u32string_view::npos && before;
-            bool const digraph = (last == U'h' && before && std::u32string_view(U"cpstgr").find(before) != std::u32string_view::npos) ||
-                                 (last == U'n' && before == U'g') || (last == U'c' && before == U's' && (base(to) == U'e' || base(to) == U'i'));
+            bool const liquid = (last == U'l' || last == U'r') &&
+                                std::u32string_view(U"bcdfgptv").find(before) != std::u32string_view::npos &&
+                                before;
+            bool const digraph = (last == U'h' && before &&
+                                  std::u32string_view(U"cpstgr").find(before) != std::u32string_view::npos) ||
+                                 (last == U'n' && before == U'g') ||
+                                 (last == U'c' && before == U's' && (base(to) == U'e' || base(to) == U'i'));
             if (liquid || digraph) --cut;
             if (digraph && last == U'h' && before == U'c' && cut > from && base(cut - 1) == U's') --cut;
-            if (language == Language::italian && cut > from && base(cut - 1) == U's' && base(cut) != U's') --cut;
+            if (language == Language::italian && cut > from && base(cut - 1) == U's' && base(cut) != U's')
+                --cut;
         }
         starts.push_back(std::max(cut, starts.back()));
     }

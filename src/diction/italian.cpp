@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-// Italian. Sources: M. Rogers and L. d'Arcangeli, "Italian" (Journal of the IPA 34, 2004, 117-121) for the vowels;
-// B. Migliorini, C. Tagliavini, P. Fiorelli, Dizionario d'ortografia e di pronunzia (DOP), for spelling and
-// syllables; both from memory. i and u without stress beside another vowel are glides; i after c, g, sc, gl
-// before a vowel only spells; stressed i and u, and two of a, e, o, stay apart.
+// Italian. Sources: M. Rogers and L. d'Arcangeli, "Italian" (Journal of the IPA 34, 2004, 117-121) for the
+// vowels; B. Migliorini, C. Tagliavini, P. Fiorelli, Dizionario d'ortografia e di pronunzia (DOP), for
+// spelling and syllables; both from memory. i and u without stress beside another vowel are glides; i after
+// c, g, sc, gl before a vowel only spells; stressed i and u, and two of a, e, o, stay apart.
 #include "diction/italian.hpp"
 
 #include "diction/grouping.hpp"
@@ -13,11 +13,16 @@ namespace {
 
 Vowel plain(char32_t c) {
     switch (c) {
-    case U'a': return vowel_of("a");
-    case U'e': return vowel_of("e");
-    case U'o': return vowel_of("o");
-    case U'u': return vowel_of("u");
-    default: return vowel_of("i");
+    case U'a':
+        return vowel_of("a");
+    case U'e':
+        return vowel_of("e");
+    case U'o':
+        return vowel_of("o");
+    case U'u':
+        return vowel_of("u");
+    default:
+        return vowel_of("i");
     }
 }
 
@@ -32,7 +37,9 @@ struct Walk {
         return c == U'a' || c == U'e' || c == U'i' || c == U'o' || c == U'u' || c == U'y';
     }
     bool liquid(char32_t c) const { return c == U'l' || c == U'r'; }
-    bool stop(char32_t c) const { return std::u32string_view(U"bcdfgptv").find(c) != std::u32string_view::npos && c; }
+    bool stop(char32_t c) const {
+        return std::u32string_view(U"bcdfgptv").find(c) != std::u32string_view::npos && c;
+    }
 
     // The i of cia, gio, scie, glia: a sign for the consonant before it.
     bool spells(std::size_t i) const {
@@ -44,12 +51,15 @@ struct Walk {
 
     std::string_view before(std::size_t i) const { return std::string_view(spelled).substr(0, i); }
     std::string_view from(std::size_t i) const { return std::string_view(spelled).substr(i); }
-    bool first_vowel(std::size_t i) const { return before(i).find_first_of("aeiou") == std::string_view::npos; }
+    bool first_vowel(std::size_t i) const {
+        return before(i).find_first_of("aeiou") == std::string_view::npos;
+    }
 
     bool final_pair(std::size_t i) const { return i + 2 >= word.size(); }
 
     // i that keeps its syllable before another vowel though it has no stress: after a consonant and l or r
-    // (tri-on-fo), in prefixes (ri-, anti-, semi-, poli-), in the learned roots bio-, dia-, mio-, and in via, viola.
+    // (tri-on-fo), in prefixes (ri-, anti-, semi-, poli-), in the learned roots bio-, dia-, mio-, and in via,
+    // viola.
     bool stays_i(std::size_t i) const {
         if (final_pair(i)) return false;
         auto const left = before(i);
@@ -62,11 +72,16 @@ struct Walk {
         if (i >= 2 && liquid(at(i - 1)) && stop(at(i - 2))) return true;
         if (one_of(left, {"r", "ant", "arch", "avant", "mult", "plur", "pol", "per"})) return true;
         if (one_of(left, {"sem", "un", "b", "l", "t", "d"}) && right.starts_with("ia"))
-            return left != "b" ? !(right.starts_with("iavol") || right.starts_with("ianc") || right.starts_with("iacc") ||
-                                   right.starts_with("iagg") || right.starts_with("iano"))
+            return left != "b" ? !(right.starts_with("iavol") || right.starts_with("ianc") ||
+                                   right.starts_with("iacc") || right.starts_with("iagg") ||
+                                   right.starts_with("iano"))
                                : right.starts_with("iass");
-        if (left.ends_with("b") && !left.ends_with("bb") && right.starts_with("io") && !right.starts_with("ion") && !right.starts_with("iosc")) return true;
-        if (right.starts_with("ia") && one_of(left, {"v", "inv", "rinv", "avv", "ravv", "dev", "trav", "fuorv", "sv"})) return true;
+        if (left.ends_with("b") && !left.ends_with("bb") && right.starts_with("io") &&
+            !right.starts_with("ion") && !right.starts_with("iosc"))
+            return true;
+        if (right.starts_with("ia") &&
+            one_of(left, {"v", "inv", "rinv", "avv", "ravv", "dev", "trav", "fuorv", "sv"}))
+            return true;
         if (right.starts_with("iol") && left.ends_with("v")) return true;
         if (!first_vowel(i)) return false;
         if (right.starts_with("io") && one_of(left, {"d", "m", "s", "t", "st"})) return true;
@@ -79,9 +94,10 @@ struct Walk {
         char32_t const left = at(i - 1);
         if (left == U'q' || left == U'g') return false;
         if (at(i + 1) != U'o') return !(from(i).starts_with("uad") && left == U's'); // per-sua-de
-        if (final_pair(i)) return true;                                             // con-ti-nu-o
+        if (final_pair(i)) return true;                                              // con-ti-nu-o
         if (first_vowel(i) || stressed == i + 1) return from(i).starts_with("uos");
-        return from(i).starts_with("uos") || left == U't' || left == U'd' || before(i).ends_with("ss") || before(i).ends_with("vac");
+        return from(i).starts_with("uos") || left == U't' || left == U'd' || before(i).ends_with("ss") ||
+               before(i).ends_with("vac");
     }
 
     // i or u that leads into the vowel after it.
@@ -100,7 +116,8 @@ struct Walk {
         if (stressed == i) return false;
         bool const last = i + 1 == word.size();
         if (last) {
-            bool const only = first_vowel(i - 1) || (i >= 2 && vowel(i - 2) && first_vowel(i - 2)); // mai, tuoi
+            bool const only =
+                first_vowel(i - 1) || (i >= 2 && vowel(i - 2) && first_vowel(i - 2)); // mai, tuoi
             if (left == U'a' || only) return true;
             if (left == U'u') return false;
             if (left == U'e') return before(i).ends_with("re") || before(i).ends_with("se");
@@ -122,7 +139,8 @@ Sounds italian(Word const& word) {
     for (std::size_t i = 0; i < word.size(); ++i) {
         if (!walk.vowel(i)) {
             char32_t const c = word[i].base;
-            if (is_letter(c) && (c > U'z' || c == U'k' || c == U'w' || c == U'x')) out.doubt = "a letter that is not Italian";
+            if (is_letter(c) && (c > U'z' || c == U'k' || c == U'w' || c == U'x'))
+                out.doubt = "a letter that is not Italian";
             continue;
         }
         if (walk.spells(i)) continue;
@@ -132,9 +150,12 @@ Sounds italian(Word const& word) {
         }
         Nucleus nucleus{std::move(before), {plain(word[i].base), i}, {}, false, stress.letter == i, false};
         before.clear();
-        if (nucleus.stressed && stress.open == true && word[i].base == U'e') nucleus.held.vowel = vowel_of("ɛ");
-        if (nucleus.stressed && stress.open == true && word[i].base == U'o') nucleus.held.vowel = vowel_of("ɔ");
-        if (walk.vowel(i + 1) && walk.follows(i + 1) && word[i + 1].base != word[i].base && !walk.vowel(i + 2)) {
+        if (nucleus.stressed && stress.open == true && word[i].base == U'e')
+            nucleus.held.vowel = vowel_of("ɛ");
+        if (nucleus.stressed && stress.open == true && word[i].base == U'o')
+            nucleus.held.vowel = vowel_of("ɔ");
+        if (walk.vowel(i + 1) && walk.follows(i + 1) && word[i + 1].base != word[i].base &&
+            !walk.vowel(i + 2)) {
             nucleus.after.push_back({glide_of(word[i + 1].base == U'u' ? "u" : "i"), i + 1});
             ++i;
         }

@@ -14,11 +14,18 @@ namespace {
 
 char32_t letter_of(char32_t symbol) {
     switch (symbol) {
-    case U'ɛ': return U'e';
-    case U'ɔ': return U'o';
-    case U'ɪ': case U'j': return U'i';
-    case U'ʊ': case U'w': return U'u';
-    default: return symbol;
+    case U'ɛ':
+        return U'e';
+    case U'ɔ':
+        return U'o';
+    case U'ɪ':
+    case U'j':
+        return U'i';
+    case U'ʊ':
+    case U'w':
+        return U'u';
+    default:
+        return symbol;
     }
 }
 
@@ -38,8 +45,9 @@ std::vector<std::optional<std::size_t>> place(std::vector<Phone> const& sounded,
         std::size_t const at = vowels[j];
         if (word[at].base != U'i') return word[at].base == U'u' ? 2 : 4;
         bool const before_vowel = at + 1 < word.size() && is_vowel_letter(word[at + 1].base);
-        bool const spells = at > 0 && before_vowel && (word[at - 1].base == U'c' || word[at - 1].base == U'g' ||
-                                                       (at > 1 && word[at - 1].base == U'l' && word[at - 2].base == U'g'));
+        bool const spells = at > 0 && before_vowel &&
+                            (word[at - 1].base == U'c' || word[at - 1].base == U'g' ||
+                             (at > 1 && word[at - 1].base == U'l' && word[at - 2].base == U'g'));
         return spells ? 0 : 2;
     };
     for (std::size_t i = 0; i <= n; ++i)
@@ -67,7 +75,8 @@ std::vector<std::optional<std::size_t>> place(std::vector<Phone> const& sounded,
     return out;
 }
 
-// The letter an ending accents: its index in the word, and whether it is open. Nothing if the word does not end so.
+// The letter an ending accents: its index in the word, and whether it is open. Nothing if the word does not
+// end so.
 std::optional<ItalianStress> ends_in(Word const& word, std::string_view ending) {
     auto const wanted = letters(ending);
     if (wanted.size() >= word.size()) return std::nullopt;
@@ -112,7 +121,8 @@ std::optional<ItalianStress> listed(Word const& word) {
     return out;
 }
 
-template <std::size_t N> std::optional<ItalianStress> longest(Word const& word, std::string_view const (&endings)[N]) {
+template <std::size_t N>
+std::optional<ItalianStress> longest(Word const& word, std::string_view const (&endings)[N]) {
     std::optional<ItalianStress> best;
     std::size_t length = 0;
     for (auto const ending : endings)
@@ -127,7 +137,9 @@ template <std::size_t N> std::optional<ItalianStress> longest(Word const& word, 
 // A consonant, i and a last vowel: "glòria", "prèmio", "Grècia"; not -eggio, -oglia, -oio.
 bool before_i_and_vowel(Word const& word, std::size_t letter) {
     std::size_t const n = word.size();
-    if (n < letter + 4 || word[n - 2].base != U'i' || !is_vowel_letter(word[n - 1].base) || word[n - 1].base == U'i') return false;
+    if (n < letter + 4 || word[n - 2].base != U'i' || !is_vowel_letter(word[n - 1].base) ||
+        word[n - 1].base == U'i')
+        return false;
     for (std::size_t i = letter + 1; i + 2 < n; ++i)
         if (is_vowel_letter(word[i].base)) return false;
     char32_t const last = word[n - 3].base, first = word[letter + 1].base;
@@ -144,7 +156,8 @@ bool before_opening_suffix(Word const& word, std::size_t letter) {
     for (auto const suffix : opening_suffixes) {
         if (word.size() - i != suffix.size()) continue;
         bool same = true;
-        for (std::size_t k = 0; k < suffix.size(); ++k) same = same && word[i + k].base == static_cast<unsigned char>(suffix[k]);
+        for (std::size_t k = 0; k < suffix.size(); ++k)
+            same = same && word[i + k].base == static_cast<unsigned char>(suffix[k]);
         if (same) return true;
     }
     return false;
@@ -155,7 +168,8 @@ bool before_opening_suffix(Word const& word, std::size_t letter) {
 ItalianStress italian_stress(Word const& word) {
     ItalianStress out;
     for (std::size_t i = 0; i < word.size(); ++i) {
-        if (!is_vowel_letter(word[i].base) || (word[i].mark != mark::grave && word[i].mark != mark::acute)) continue;
+        if (!is_vowel_letter(word[i].base) || (word[i].mark != mark::grave && word[i].mark != mark::acute))
+            continue;
         out.letter = i;
         if (word[i].base == U'e') out.open = word[i].mark == mark::grave;
         if (word[i].base == U'o') out.open = word[i].mark == mark::grave;
@@ -184,9 +198,11 @@ ItalianStress italian_stress(Word const& word) {
     }
     if (auto const found = longest(word, stress_endings)) {
         if (found->letter != out.letter || found->open) out = *found;
-    } else if (auto const quality = longest(word, quality_endings); quality && quality->letter == out.letter) {
+    } else if (auto const quality = longest(word, quality_endings);
+               quality && quality->letter == out.letter) {
         out.open = quality->open;
-    } else if (out.letter && (before_opening_suffix(word, *out.letter) || before_i_and_vowel(word, *out.letter))) {
+    } else if (out.letter &&
+               (before_opening_suffix(word, *out.letter) || before_i_and_vowel(word, *out.letter))) {
         out.open = true;
     }
     return out;

@@ -41,7 +41,8 @@ constexpr Row rows[] = {
 };
 
 Row const& row(Language language) {
-    return *std::find_if(std::begin(rows), std::end(rows), [&](Row const& r) { return r.language == language; });
+    return *std::find_if(std::begin(rows), std::end(rows),
+                         [&](Row const& r) { return r.language == language; });
 }
 
 struct Tally {
@@ -65,22 +66,26 @@ LanguageGuess guess(std::vector<std::string> const& words) {
             auto& tally = tallies[language];
             tally.weight += weight;
             ++tally.count;
-            if (std::find(tally.words.begin(), tally.words.end(), word) == tally.words.end()) tally.words.push_back(word);
+            if (std::find(tally.words.begin(), tally.words.end(), word) == tally.words.end())
+                tally.words.push_back(word);
         }
     }
     LanguageGuess out;
     if (tallies.empty()) {
-        out.evidence = words.empty() ? "there are no words" : "no word of the text is known to be of another language";
+        out.evidence =
+            words.empty() ? "there are no words" : "no word of the text is known to be of another language";
         return out;
     }
     std::vector<std::pair<Language, Tally>> ranked(tallies.begin(), tallies.end());
-    std::stable_sort(ranked.begin(), ranked.end(), [](auto const& a, auto const& b) { return a.second.weight > b.second.weight; });
+    std::stable_sort(ranked.begin(), ranked.end(),
+                     [](auto const& a, auto const& b) { return a.second.weight > b.second.weight; });
     auto const& [language, tally] = ranked.front();
     double const next = ranked.size() > 1 ? ranked[1].second.weight : 0;
     out.language = language;
     out.share = static_cast<double>(tally.count) / static_cast<double>(words.size());
     out.sure = tally.weight >= 3 && tally.weight > 1.3 * next;
-    out.evidence = std::to_string(tally.count) + " of " + std::to_string(words.size()) + " words speak for it: " + list(tally.words);
+    out.evidence = std::to_string(tally.count) + " of " + std::to_string(words.size()) +
+                   " words speak for it: " + list(tally.words);
     if (!out.sure && next > 0.6 * tally.weight)
         out.evidence += "; " + std::string(to_string(ranked[1].first)) + " is nearly as likely";
     return out;
@@ -111,7 +116,8 @@ LanguageGuess guess_language(std::string_view text) {
     std::vector<std::string> words;
     while (!text.empty()) {
         auto const end = text.find_first_of(" \t\r\n");
-        if (auto const word = diction::without_punctuation(text.substr(0, end)); !word.empty()) words.push_back(diction::lower(word));
+        if (auto const word = diction::without_punctuation(text.substr(0, end)); !word.empty())
+            words.push_back(diction::lower(word));
         if (end == std::string_view::npos) break;
         text.remove_prefix(end + 1);
     }

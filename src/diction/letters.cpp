@@ -15,22 +15,68 @@ struct Marked {
     char32_t whole, base, mark;
 };
 constexpr Marked marked[] = {
-    {U'à', U'a', mark::grave},      {U'á', U'a', mark::acute},     {U'â', U'a', mark::circumflex}, {U'ã', U'a', mark::tilde},
-    {U'ä', U'a', mark::diaeresis},  {U'å', U'a', mark::ring},      {U'ā', U'a', mark::macron},     {U'ă', U'a', mark::breve},
-    {U'ą', U'a', 0x328},            {U'ç', U'c', mark::cedilla},   {U'ć', U'c', mark::acute},      {U'č', U'c', mark::caron},
-    {U'ď', U'd', mark::caron},      {U'è', U'e', mark::grave},     {U'é', U'e', mark::acute},      {U'ê', U'e', mark::circumflex},
-    {U'ë', U'e', mark::diaeresis},  {U'ē', U'e', mark::macron},    {U'ĕ', U'e', mark::breve},      {U'ę', U'e', 0x328},
-    {U'ě', U'e', mark::caron},      {U'ẽ', U'e', mark::tilde},     {U'ì', U'i', mark::grave},      {U'í', U'i', mark::acute},
-    {U'î', U'i', mark::circumflex}, {U'ï', U'i', mark::diaeresis}, {U'ī', U'i', mark::macron},     {U'ĭ', U'i', mark::breve},
-    {U'ĩ', U'i', mark::tilde},      {U'ľ', U'l', mark::caron},     {U'ñ', U'n', mark::tilde},      {U'ń', U'n', mark::acute},
-    {U'ň', U'n', mark::caron},      {U'ò', U'o', mark::grave},     {U'ó', U'o', mark::acute},      {U'ô', U'o', mark::circumflex},
-    {U'õ', U'o', mark::tilde},      {U'ö', U'o', mark::diaeresis}, {U'ō', U'o', mark::macron},     {U'ŏ', U'o', mark::breve},
-    {U'ő', U'o', 0x30B},            {U'ř', U'r', mark::caron},     {U'ś', U's', mark::acute},      {U'š', U's', mark::caron},
-    {U'ş', U's', mark::cedilla},    {U'ť', U't', mark::caron},     {U'ù', U'u', mark::grave},      {U'ú', U'u', mark::acute},
-    {U'û', U'u', mark::circumflex}, {U'ü', U'u', mark::diaeresis}, {U'ū', U'u', mark::macron},     {U'ŭ', U'u', mark::breve},
-    {U'ũ', U'u', mark::tilde},      {U'ů', U'u', mark::ring},      {U'ű', U'u', 0x30B},            {U'ý', U'y', mark::acute},
-    {U'ÿ', U'y', mark::diaeresis},  {U'ŷ', U'y', mark::circumflex}, {U'ȳ', U'y', mark::macron},    {U'ź', U'z', mark::acute},
-    {U'ž', U'z', mark::caron},      {U'ż', U'z', 0x307},
+    {U'à', U'a', mark::grave},
+    {U'á', U'a', mark::acute},
+    {U'â', U'a', mark::circumflex},
+    {U'ã', U'a', mark::tilde},
+    {U'ä', U'a', mark::diaeresis},
+    {U'å', U'a', mark::ring},
+    {U'ā', U'a', mark::macron},
+    {U'ă', U'a', mark::breve},
+    {U'ą', U'a', 0x328},
+    {U'ç', U'c', mark::cedilla},
+    {U'ć', U'c', mark::acute},
+    {U'č', U'c', mark::caron},
+    {U'ď', U'd', mark::caron},
+    {U'è', U'e', mark::grave},
+    {U'é', U'e', mark::acute},
+    {U'ê', U'e', mark::circumflex},
+    {U'ë', U'e', mark::diaeresis},
+    {U'ē', U'e', mark::macron},
+    {U'ĕ', U'e', mark::breve},
+    {U'ę', U'e', 0x328},
+    {U'ě', U'e', mark::caron},
+    {U'ẽ', U'e', mark::tilde},
+    {U'ì', U'i', mark::grave},
+    {U'í', U'i', mark::acute},
+    {U'î', U'i', mark::circumflex},
+    {U'ï', U'i', mark::diaeresis},
+    {U'ī', U'i', mark::macron},
+    {U'ĭ', U'i', mark::breve},
+    {U'ĩ', U'i', mark::tilde},
+    {U'ľ', U'l', mark::caron},
+    {U'ñ', U'n', mark::tilde},
+    {U'ń', U'n', mark::acute},
+    {U'ň', U'n', mark::caron},
+    {U'ò', U'o', mark::grave},
+    {U'ó', U'o', mark::acute},
+    {U'ô', U'o', mark::circumflex},
+    {U'õ', U'o', mark::tilde},
+    {U'ö', U'o', mark::diaeresis},
+    {U'ō', U'o', mark::macron},
+    {U'ŏ', U'o', mark::breve},
+    {U'ő', U'o', 0x30B},
+    {U'ř', U'r', mark::caron},
+    {U'ś', U's', mark::acute},
+    {U'š', U's', mark::caron},
+    {U'ş', U's', mark::cedilla},
+    {U'ť', U't', mark::caron},
+    {U'ù', U'u', mark::grave},
+    {U'ú', U'u', mark::acute},
+    {U'û', U'u', mark::circumflex},
+    {U'ü', U'u', mark::diaeresis},
+    {U'ū', U'u', mark::macron},
+    {U'ŭ', U'u', mark::breve},
+    {U'ũ', U'u', mark::tilde},
+    {U'ů', U'u', mark::ring},
+    {U'ű', U'u', 0x30B},
+    {U'ý', U'y', mark::acute},
+    {U'ÿ', U'y', mark::diaeresis},
+    {U'ŷ', U'y', mark::circumflex},
+    {U'ȳ', U'y', mark::macron},
+    {U'ź', U'z', mark::acute},
+    {U'ž', U'z', mark::caron},
+    {U'ż', U'z', 0x307},
 };
 
 char32_t lower(char32_t c) {
@@ -49,7 +95,9 @@ char32_t lower(char32_t c) {
 
 bool is_mark(char32_t c) { return c >= 0x300 && c <= 0x36F; }
 
-bool is_apostrophe(char32_t c) { return c == U'\'' || c == 0x2019 || c == 0x2018 || c == 0x2BC || c == 0x60 || c == 0xB4 || c == 0x2032; }
+bool is_apostrophe(char32_t c) {
+    return c == U'\'' || c == 0x2019 || c == 0x2018 || c == 0x2BC || c == 0x60 || c == 0xB4 || c == 0x2032;
+}
 
 } // namespace
 
@@ -81,9 +129,12 @@ std::vector<Letter> letters(std::string_view word) {
         } else if (l == 0x1FD || l == 0x1FC) {
             out.push_back({U'æ', mark::acute, from, to});
         } else {
-            auto const found = std::find_if(std::begin(marked), std::end(marked), [&](Marked const& m) { return m.whole == l; });
-            if (found == std::end(marked)) out.push_back({l, 0, from, to});
-            else out.push_back({found->base, found->mark, from, to});
+            auto const found = std::find_if(std::begin(marked), std::end(marked),
+                                            [&](Marked const& m) { return m.whole == l; });
+            if (found == std::end(marked))
+                out.push_back({l, 0, from, to});
+            else
+                out.push_back({found->base, found->mark, from, to});
         }
     }
     return out;
@@ -111,7 +162,8 @@ bool is_letter(char32_t c) {
     if (c < 0x80) return (c >= U'a' && c <= U'z') || (c >= U'A' && c <= U'Z');
     if (c == 0xAA || c == 0xBA) return true;
     if (c >= 0xC0 && c <= 0x24F) return c != 0xD7 && c != 0xF7;
-    return (c >= 0x370 && c <= 0x52F && c != 0x37E && c != 0x387) || (c >= 0x1E00 && c <= 0x1FFF) || (c >= 0xFB00 && c <= 0xFB06) || is_mark(c);
+    return (c >= 0x370 && c <= 0x52F && c != 0x37E && c != 0x387) || (c >= 0x1E00 && c <= 0x1FFF) ||
+           (c >= 0xFB00 && c <= 0xFB06) || is_mark(c);
 }
 
 std::string_view without_punctuation(std::string_view word) {
@@ -136,9 +188,14 @@ std::string_view without_punctuation(std::string_view word) {
         return c && is_apostrophe(*c) && *c != 0x60 && *c != 0xB4;
     };
     if (last < word.size() && apostrophe(word.substr(last)))
-        last += word[last] == '\'' ? 1 : word.substr(last).size() >= 3 && static_cast<unsigned char>(word[last]) >= 0xE0 ? 3 : 2;
-    if (first >= 1 && word[first - 1] == '\'') first -= 1;
-    else if (first >= 3 && apostrophe(word.substr(first - 3, 3)) && static_cast<unsigned char>(word[first - 3]) >= 0xE0) first -= 3;
+        last += word[last] == '\''                                                                ? 1
+                : word.substr(last).size() >= 3 && static_cast<unsigned char>(word[last]) >= 0xE0 ? 3
+                                                                                                  : 2;
+    if (first >= 1 && word[first - 1] == '\'')
+        first -= 1;
+    else if (first >= 3 && apostrophe(word.substr(first - 3, 3)) &&
+             static_cast<unsigned char>(word[first - 3]) >= 0xE0)
+        first -= 3;
     return word.substr(first, last - first);
 }
 

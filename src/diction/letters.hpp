@@ -17,8 +17,8 @@ struct Letter {
 };
 
 namespace mark {
-inline constexpr char32_t grave = 0x300, acute = 0x301, circumflex = 0x302, tilde = 0x303, macron = 0x304, breve = 0x306,
-                          diaeresis = 0x308, ring = 0x30A, caron = 0x30C, cedilla = 0x327;
+inline constexpr char32_t grave = 0x300, acute = 0x301, circumflex = 0x302, tilde = 0x303, macron = 0x304,
+                          breve = 0x306, diaeresis = 0x308, ring = 0x30A, caron = 0x30C, cedilla = 0x327;
 }
 
 /// Lower-case letters of a word; apostrophes of every shape become '\''; soft hyphens vanish; ligatures

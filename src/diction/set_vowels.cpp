@@ -66,14 +66,17 @@ Joined join(std::vector<Written> const& word) {
 
 bool closed_lips(std::string_view word) {
     auto const text = diction::lower(word);
-    return !text.empty() && text.find_first_not_of("mhn") == std::string::npos && text.find('m') != std::string::npos;
+    return !text.empty() && text.find_first_not_of("mhn") == std::string::npos &&
+           text.find('m') != std::string::npos;
 }
 
 // Groups the guessed words into one remark.
 void say_guessed(Passage& passage, std::vector<std::pair<std::string, std::string>> const& guesses) {
     if (guesses.empty()) return;
     constexpr std::size_t shown = 12;
-    std::string text = guesses.size() == 1 ? "the vowels of one word are a guess: " : "the vowels of " + std::to_string(guesses.size()) + " words are guesses: ";
+    std::string text = guesses.size() == 1
+                           ? "the vowels of one word are a guess: "
+                           : "the vowels of " + std::to_string(guesses.size()) + " words are guesses: ";
     for (std::size_t i = 0; i < std::min(shown, guesses.size()); ++i)
         text += (i ? "; " : "") + guesses[i].first + " (" + guesses[i].second + ")";
     if (guesses.size() > shown) text += "; and " + std::to_string(guesses.size() - shown) + " more";
@@ -99,7 +102,8 @@ Language choose_language(Passage& passage, DictionOptions const& options) {
     if (!named) {
         passage.language = tag(guess.language);
         passage.remarks.push_back({guess.sure ? Remark::Kind::assumed : Remark::Kind::guessed,
-                                   "the language is taken to be " + std::string(to_string(guess.language)) + " (" + guess.evidence + ")"});
+                                   "the language is taken to be " + std::string(to_string(guess.language)) +
+                                       " (" + guess.evidence + ")"});
     }
     return guess.language;
 }
@@ -121,8 +125,10 @@ void spread_over_melismas(Passage& passage) {
 } // namespace
 
 void set_vowels(Passage& passage, DictionOptions const& options) {
-    bool const any_text = std::any_of(passage.notes.begin(), passage.notes.end(), [](auto const& note) { return !note.syllables.empty(); });
-    auto const language = any_text || options.language ? choose_language(passage, options) : Language::italian;
+    bool const any_text = std::any_of(passage.notes.begin(), passage.notes.end(),
+                                      [](auto const& note) { return !note.syllables.empty(); });
+    auto const language =
+        any_text || options.language ? choose_language(passage, options) : Language::italian;
     std::map<std::size_t, std::vector<Found>> found; // by note
     std::vector<std::pair<std::string, std::string>> guesses;
     std::set<std::string> guessed_words;
@@ -135,9 +141,12 @@ void set_vowels(Passage& passage, DictionOptions const& options) {
         }
         auto const reading = diction::read_word(joined.text, language, options);
         // Polish "w", "z" and the like lean on the word they share a note with.
-        bool const no_vowel = std::none_of(reading.letters.begin(), reading.letters.end(), [](auto const& l) { return diction::is_vowel_letter(l.base); });
-        bool const latin = std::all_of(reading.letters.begin(), reading.letters.end(), [](auto const& l) { return l.base < 0x250; });
-        if (no_vowel && latin && word.size() == 1 && passage.notes[word.front().note].syllables.size() > 1) continue;
+        bool const no_vowel = std::none_of(reading.letters.begin(), reading.letters.end(),
+                                           [](auto const& l) { return diction::is_vowel_letter(l.base); });
+        bool const latin = std::all_of(reading.letters.begin(), reading.letters.end(),
+                                       [](auto const& l) { return l.base < 0x250; });
+        if (no_vowel && latin && word.size() == 1 && passage.notes[word.front().note].syllables.size() > 1)
+            continue;
         std::vector<diction::LetterRange> ranges;
         std::vector<Written> sounding;
         for (std::size_t s = 0; s < word.size(); ++s)
@@ -147,12 +156,14 @@ void set_vowels(Passage& passage, DictionOptions const& options) {
             }
         auto aligned = diction::align(reading.sounds.nuclei, reading.letters, ranges, language);
         // A word of one syllable without a written accent leans on its neighbour: "da un", "se a-mor".
-        if (aligned.syllables.size() == 1 && aligned.syllables[0] && reading.letters[aligned.syllables[0]->held.letter].mark == 0 && reading.sounds.nuclei.size() == 1)
+        if (aligned.syllables.size() == 1 && aligned.syllables[0] &&
+            reading.letters[aligned.syllables[0]->held.letter].mark == 0 && reading.sounds.nuclei.size() == 1)
             aligned.syllables[0]->stressed = false;
         bool const doubtful = reading.origin == VowelOrigin::guessed;
         for (std::size_t s = 0; s < sounding.size(); ++s)
             if (aligned.syllables[s])
-                found[sounding[s].note].push_back({*aligned.syllables[s], aligned.guessed[s] ? VowelOrigin::guessed : reading.origin});
+                found[sounding[s].note].push_back(
+                    {*aligned.syllables[s], aligned.guessed[s] ? VowelOrigin::guessed : reading.origin});
         bool const guessed = doubtful || !aligned.explanation.empty();
         if (guessed && guessed_words.insert(diction::lower(joined.text)).second) {
             auto why = doubtful ? reading.sounds.doubt : aligned.explanation;
@@ -167,17 +178,23 @@ void set_vowels(Passage& passage, DictionOptions const& options) {
             if (one.origin == VowelOrigin::guessed) origin = one.origin;
         }
         auto const met = nuclei.size() == 1 ? nuclei.front() : diction::meet(nuclei, language);
-        if (passage.notes[i].vowel && passage.notes[i].vowel->origin == VowelOrigin::typed) continue; // read from the passage
+        if (passage.notes[i].vowel && passage.notes[i].vowel->origin == VowelOrigin::typed)
+            continue; // read from the passage
         passage.notes[i].vowel = diction::sung(met, language, options, origin);
     }
     if (any_text && !has_diction_rules(language))
-        passage.remarks.push_back({Remark::Kind::guessed, "there are no diction rules for " + std::string(to_string(language)) +
-                                                              " yet: every vowel is the speech synthesiser's"});
+        passage.remarks.push_back(
+            {Remark::Kind::guessed, "there are no diction rules for " + std::string(to_string(language)) +
+                                        " yet: every vowel is the speech synthesiser's"});
     say_guessed(passage, guesses);
     for (auto& note : passage.notes) {
         if (!note.typed_ipa) continue;
-        if (auto const typed = diction::read_typed(*note.typed_ipa)) note.vowel = *typed;
-        else passage.remarks.push_back({Remark::Kind::guessed, "\"" + *note.typed_ipa + "\" in bar " + note.measure + " holds no vowel in IPA and is passed over"});
+        if (auto const typed = diction::read_typed(*note.typed_ipa))
+            note.vowel = *typed;
+        else
+            passage.remarks.push_back(
+                {Remark::Kind::guessed, "\"" + *note.typed_ipa + "\" in bar " + note.measure +
+                                            " holds no vowel in IPA and is passed over"});
     }
     spread_over_melismas(passage);
 }

@@ -15,9 +15,13 @@ Sounds by_parts(Word const& word, Language language) {
     std::size_t from = 0;
     while (from < word.size()) {
         std::size_t to = from;
-        while (to < word.size() && (is_letter(word[to].base) || word[to].base == U'\'' || (word[to].base >= U'0' && word[to].base <= U'9'))) ++to;
+        while (to < word.size() && (is_letter(word[to].base) || word[to].base == U'\'' ||
+                                    (word[to].base >= U'0' && word[to].base <= U'9')))
+            ++to;
         if (to > from) {
-            auto part = sounds(Word(word.begin() + static_cast<std::ptrdiff_t>(from), word.begin() + static_cast<std::ptrdiff_t>(to)), language);
+            auto part = sounds(Word(word.begin() + static_cast<std::ptrdiff_t>(from),
+                                    word.begin() + static_cast<std::ptrdiff_t>(to)),
+                               language);
             for (auto& nucleus : part.nuclei) {
                 nucleus.held.letter += from;
                 for (auto& sound : nucleus.before) sound.letter += from;
@@ -34,7 +38,8 @@ Sounds by_parts(Word const& word, Language language) {
 // Syllables of a word list: where their borders are written, vowels side by side share a note.
 std::vector<Nucleus> listed(std::string_view ipa) {
     auto found = phones(ipa);
-    bool const borders = std::any_of(found.begin(), found.end(), [](Phone const& phone) { return phone.boundary_before; });
+    bool const borders =
+        std::any_of(found.begin(), found.end(), [](Phone const& phone) { return phone.boundary_before; });
     for (std::size_t i = 1; borders && i < found.size(); ++i)
         if (found[i].vowel && found[i - 1].vowel && !found[i].boundary_before) found[i].vowel->glide = true;
     return gather(found, {});
@@ -52,8 +57,10 @@ Reading read_word(std::string_view word, Language language, DictionOptions const
         return out;
     }
     out.sounds = by_parts(out.letters, language);
-    if (!has_diction_rules(language)) out.origin = VowelOrigin::synthesiser;
-    else if (!out.sounds.doubt.empty()) out.origin = VowelOrigin::guessed;
+    if (!has_diction_rules(language))
+        out.origin = VowelOrigin::synthesiser;
+    else if (!out.sounds.doubt.empty())
+        out.origin = VowelOrigin::guessed;
     return out;
 }
 
@@ -76,9 +83,11 @@ SungVowel sung(Nucleus const& nucleus, Language language, DictionOptions const& 
     case Language::english: // "go" is held on o
         if (base == U'ə' && !out.after.empty() && out.after.front().base == U'ʊ') base = U'o';
         if (base == U'e' && !out.after.empty() && out.after.front().base == U'ə') base = U'ɛ'; // "fair"
-        if (options.r_colour && nucleus.before_r) (out.after.empty() ? out.held : out.after.back()).rhotic = true;
+        if (options.r_colour && nucleus.before_r)
+            (out.after.empty() ? out.held : out.after.back()).rhotic = true;
         break;
-    default: break;
+    default:
+        break;
     }
     return out;
 }

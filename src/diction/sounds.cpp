@@ -27,7 +27,8 @@ std::vector<Phone> phones(std::string_view ipa) {
         if (ipa.front() == '(') in_mark = true;
         if (!in_mark) {
             if (auto const prefix = vowel_prefix(ipa)) {
-                out.push_back({std::string(ipa.substr(0, prefix->bytes)), prefix->vowel, stress, false, boundary});
+                out.push_back(
+                    {std::string(ipa.substr(0, prefix->bytes)), prefix->vowel, stress, false, boundary});
                 ipa.remove_prefix(prefix->bytes);
                 stress = 0;
                 boundary = tied = false;
@@ -39,11 +40,16 @@ std::vector<Phone> phones(std::string_view ipa) {
             ipa.remove_prefix(1);
             continue;
         }
-        if (*c == U')') in_mark = false;
-        else if (in_mark) continue;
-        else if (*c == U'ˈ') stress = 2;
-        else if (*c == U'ˌ') stress = 1;
-        else if (*c == U'.' || *c == U' ' || *c == U'-' || *c == U'_' || *c == U'\n') boundary = true;
+        if (*c == U')')
+            in_mark = false;
+        else if (in_mark)
+            continue;
+        else if (*c == U'ˈ')
+            stress = 2;
+        else if (*c == U'ˌ')
+            stress = 1;
+        else if (*c == U'.' || *c == U' ' || *c == U'-' || *c == U'_' || *c == U'\n')
+            boundary = true;
         else if (*c == U'ᵻ') { // reduced close vowel of English: lies between ɪ and ə
             out.push_back({"ɪ", Vowel{.base = U'ɪ'}, stress, false, boundary});
             stress = 0;
@@ -52,7 +58,8 @@ std::vector<Phone> phones(std::string_view ipa) {
             if (!out.empty()) out.back().syllabic = true;
         } else if (*c == 0x361 || *c == 0x35C) { // tie bar: the next letter belongs to this consonant
             tied = true;
-        } else if ((*c >= 0x300 && *c <= 0x36F) || *c == U'ː' || *c == U'ˑ' || *c == U'ʰ' || *c == U'ʲ' || *c == U'‿' || *c == U'˞') {
+        } else if ((*c >= 0x300 && *c <= 0x36F) || *c == U'ː' || *c == U'ˑ' || *c == U'ʰ' || *c == U'ʲ' ||
+                   *c == U'‿' || *c == U'˞') {
             continue;
         } else if (tied && !out.empty() && !out.back().vowel) {
             out.back().text += utf8::encode(*c);

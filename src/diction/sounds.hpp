@@ -21,12 +21,12 @@ struct Sound {
 struct Nucleus {
     std::vector<Sound> before; ///< glide into the vowel: Italian "pia-" j
     Sound held;
-    std::vector<Sound> after;  ///< glide out of it
-    bool optional = false;     ///< French final e muet
+    std::vector<Sound> after; ///< glide out of it
+    bool optional = false;    ///< French final e muet
     bool stressed = false;
-    bool secondary = false;    ///< a weaker stress, as on the second part of a compound
-    bool meets = false;        ///< follows the vowel before it without a consonant
-    bool before_r = false;     ///< English: a written r belongs to it ("heart")
+    bool secondary = false; ///< a weaker stress, as on the second part of a compound
+    bool meets = false;     ///< follows the vowel before it without a consonant
+    bool before_r = false;  ///< English: a written r belongs to it ("heart")
 
     /// Dictionary notation: held vowel and falling glide, "au̯".
     std::string ipa() const;
@@ -43,10 +43,10 @@ Vowel glide_of(std::string_view ipa);
 
 /// One phone of an IPA transcription.
 struct Phone {
-    std::string text;           ///< without length and stress
-    std::optional<Vowel> vowel; ///< nothing: a consonant
-    int stress = 0;             ///< 2 primary, 1 secondary, carried by the vowel
-    bool syllabic = false;      ///< a consonant with ◌̩
+    std::string text;             ///< without length and stress
+    std::optional<Vowel> vowel;   ///< nothing: a consonant
+    int stress = 0;               ///< 2 primary, 1 secondary, carried by the vowel
+    bool syllabic = false;        ///< a consonant with ◌̩
     bool boundary_before = false; ///< a dot, space or hyphen stood before it
 };
 

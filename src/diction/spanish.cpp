@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
-// Spanish. Source: Real Academia Espanola, Ortografia de la lengua espanola (2010), chapter I 3.3 on diphthongs,
-// triphthongs and hiatus and chapter II on the accent, from memory: i and u without an accent beside another
-// vowel are glides; with one, or between two of a, e, o, vowels stay apart; u is silent in que, qui, gue, gui and
-// a glide in gua, guo, cua; h does not part vowels; y is a vowel at the end of a word and alone.
+// Spanish. Source: Real Academia Espanola, Ortografia de la lengua espanola (2010), chapter I 3.3 on
+// diphthongs, triphthongs and hiatus and chapter II on the accent, from memory: i and u without an accent
+// beside another vowel are glides; with one, or between two of a, e, o, vowels stay apart; u is silent in
+// que, qui, gue, gui and a glide in gua, guo, cua; h does not part vowels; y is a vowel at the end of a word
+// and alone.
 #include "diction/grouping.hpp"
 
 namespace vowelway::diction {
@@ -10,15 +11,22 @@ namespace vowelway::diction {
 namespace {
 
 bool is_vowel(char32_t c) { return c == U'a' || c == U'e' || c == U'i' || c == U'o' || c == U'u'; }
-bool weak(Letter const& l) { return (l.base == U'i' || l.base == U'u' || l.base == U'y') && l.mark != mark::acute; }
+bool weak(Letter const& l) {
+    return (l.base == U'i' || l.base == U'u' || l.base == U'y') && l.mark != mark::acute;
+}
 
 Vowel plain(char32_t c) {
     switch (c) {
-    case U'a': return vowel_of("a");
-    case U'e': return vowel_of("e");
-    case U'o': return vowel_of("o");
-    case U'u': return vowel_of("u");
-    default: return vowel_of("i");
+    case U'a':
+        return vowel_of("a");
+    case U'e':
+        return vowel_of("e");
+    case U'o':
+        return vowel_of("o");
+    case U'u':
+        return vowel_of("u");
+    default:
+        return vowel_of("i");
     }
 }
 
@@ -38,7 +46,8 @@ Sounds spanish(Word const& word) {
     for (std::size_t i = 0; i < n; ++i) {
         char32_t const c = word[i].base;
         bool vowel = is_vowel(c);
-        if (c == U'y' && (ends(i + 1) || (i > 0 && !is_vowel(at(i + 1).base) && is_letter(at(i + 1).base)))) vowel = true;
+        if (c == U'y' && (ends(i + 1) || (i > 0 && !is_vowel(at(i + 1).base) && is_letter(at(i + 1).base))))
+            vowel = true;
         if (c == U'u' && word[i].mark == 0 && (at(i + 1).base == U'e' || at(i + 1).base == U'i') && i > 0 &&
             (word[i - 1].base == U'q' || word[i - 1].base == U'g'))
             continue;
@@ -54,7 +63,8 @@ Sounds spanish(Word const& word) {
     }
     for (auto const& group : groups) {
         auto const& g = group.letters;
-        // Strong vowels and accented or lone weak ones are held; a weak one leans on a neighbour, forward first.
+        // Strong vowels and accented or lone weak ones are held; a weak one leans on a neighbour, forward
+        // first.
         std::size_t k = 0;
         while (k < g.size()) {
             Nucleus nucleus;

@@ -15,10 +15,15 @@ namespace {
 std::mutex in_use;
 
 // The voice named "en" is the British one: the neutral stage pronunciation starts from its standard.
-std::string voice_name(Language language) { return language == Language::norwegian ? "nb" : std::string(tag(language)); }
+std::string voice_name(Language language) {
+    return language == Language::norwegian ? "nb" : std::string(tag(language));
+}
 
 bool greek(Language language) { return language == Language::greek; }
-bool cyrillic(Language language) { return language == Language::russian || language == Language::ukrainian || language == Language::bulgarian; }
+bool cyrillic(Language language) {
+    return language == Language::russian || language == Language::ukrainian ||
+           language == Language::bulgarian;
+}
 
 // Letters of the language's own script, digits and apostrophes. Others make the library load a second
 // language and read memory it has freed (seen with version 1.51).
@@ -31,7 +36,9 @@ std::string own_letters(std::string_view word, Language language) {
             continue;
         }
         bool const latin = (*c >= U'a' && *c <= U'z') || (*c >= 0xDF && *c <= 0x24F && *c != 0xF7);
-        bool const own = greek(language) ? *c >= 0x370 && *c < 0x400 : cyrillic(language) ? *c >= 0x400 && *c < 0x530 : latin;
+        bool const own = greek(language)      ? *c >= 0x370 && *c < 0x400
+                         : cyrillic(language) ? *c >= 0x400 && *c < 0x530
+                                              : latin;
         if (own || *c == U'\'' || (*c >= U'0' && *c <= U'9')) out += utf8::encode(*c);
     }
     return out;
@@ -48,7 +55,8 @@ Synthesiser::Synthesiser() {
     // Retrieval mode opens no sound device; the flag keeps the library from ending the program.
     if (espeak_Initialize(AUDIO_OUTPUT_RETRIEVAL, 0, nullptr, espeakINITIALIZE_DONT_EXIT) < 0)
         throw InputError("the pronunciation data of espeak-ng cannot be found",
-                         "install the package espeak-ng-data, or set ESPEAK_DATA_PATH to the folder that holds espeak-ng-data");
+                         "install the package espeak-ng-data, or set ESPEAK_DATA_PATH to the folder that "
+                         "holds espeak-ng-data");
 }
 
 Synthesiser::~Synthesiser() { espeak_Terminate(); }

@@ -9,8 +9,9 @@
 
 namespace vowelway::diction {
 
-/// "/a/", "[a]", "a", "mja", "aʊ̯", "aɪ": a syllable with or without its consonants. The first vowel that is not
-/// marked as a glide is held; j and w before it pass into it, what follows passes out of it. Nothing when there is no vowel.
+/// "/a/", "[a]", "a", "mja", "aʊ̯", "aɪ": a syllable with or without its consonants. The first vowel that is
+/// not marked as a glide is held; j and w before it pass into it, what follows passes out of it. Nothing when
+/// there is no vowel.
 std::optional<SungVowel> read_typed(std::string_view text);
 
 } // namespace vowelway::diction

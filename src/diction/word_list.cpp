@@ -30,7 +30,8 @@ std::string key(std::string_view word) { return diction::lower(diction::without_
 
 void read_words(YAML::Node const& words, WordList& list) {
     if (!words.IsMap())
-        throw InputError("`words` is not a list of word: IPA", "write one `word: IPA` on each line, indented", place(words.Mark()));
+        throw InputError("`words` is not a list of word: IPA", "write one `word: IPA` on each line, indented",
+                         place(words.Mark()));
     if (words.size() > most_words)
         throw InputError("more than 20,000 words", "keep a list for each song", place(words.Mark()));
     for (auto const& entry : words) {
@@ -48,10 +49,14 @@ void read_words(YAML::Node const& words, WordList& list) {
 
 void WordList::add(std::string_view word, std::string_view ipa) {
     auto const name = key(word);
-    if (name.empty()) throw InputError("\"" + std::string(word) + "\" is not a word", "write the word as it stands in the song");
+    if (name.empty())
+        throw InputError("\"" + std::string(word) + "\" is not a word",
+                         "write the word as it stands in the song");
     auto const phones = diction::phones(ipa);
-    if (std::none_of(phones.begin(), phones.end(), [](auto const& phone) { return phone.vowel && !phone.vowel->glide; }))
-        throw InputError("the pronunciation of \"" + std::string(word) + "\" holds no vowel", "write it in IPA: amore: amore");
+    if (std::none_of(phones.begin(), phones.end(),
+                     [](auto const& phone) { return phone.vowel && !phone.vowel->glide; }))
+        throw InputError("the pronunciation of \"" + std::string(word) + "\" holds no vowel",
+                         "write it in IPA: amore: amore");
     words_.insert_or_assign(name, std::string(ipa));
 }
 
@@ -70,19 +75,26 @@ WordList read_word_list(std::string const& path) {
         file.read(text.data(), static_cast<std::streamsize>(text.size()));
         if (file.bad()) throw InputError("the word list cannot be read", "give a text file");
         text.resize(static_cast<std::size_t>(file.gcount()));
-        if (text.size() > most_bytes) throw InputError("the word list is longer than 1 MiB", "keep a list for each song");
+        if (text.size() > most_bytes)
+            throw InputError("the word list is longer than 1 MiB", "keep a list for each song");
         auto const root = YAML::Load(text);
-        if (!root.IsMap()) throw InputError("this is not a word list", "begin with `vowelway: 1`, then `words:`", place(root.Mark()));
+        if (!root.IsMap())
+            throw InputError("this is not a word list", "begin with `vowelway: 1`, then `words:`",
+                             place(root.Mark()));
         for (auto const& entry : root) {
-            if (!entry.first.IsScalar()) throw InputError("a key is not a word", "begin with `vowelway: 1`, then `words:`", place(entry.first.Mark()));
+            if (!entry.first.IsScalar())
+                throw InputError("a key is not a word", "begin with `vowelway: 1`, then `words:`",
+                                 place(entry.first.Mark()));
             auto const name = entry.first.Scalar();
             if (name == "vowelway") {
                 if (!entry.second.IsScalar() || entry.second.Scalar() != "1")
-                    throw InputError("this version of the format is unknown", "write `vowelway: 1`", place(entry.second.Mark()));
+                    throw InputError("this version of the format is unknown", "write `vowelway: 1`",
+                                     place(entry.second.Mark()));
             } else if (name == "words") {
                 read_words(entry.second, out);
             } else {
-                throw InputError("\"" + name + "\" is unknown in a word list", "only `vowelway` and `words` stand at the margin; indent the words",
+                throw InputError("\"" + name + "\" is unknown in a word list",
+                                 "only `vowelway` and `words` stand at the margin; indent the words",
                                  place(entry.first.Mark()));
             }
         }
@@ -93,7 +105,8 @@ WordList read_word_list(std::string const& path) {
     } catch (YAML::Exception const& error) {
         auto here = place(error.mark);
         here.file = path;
-        throw InputError("this is not valid YAML: " + error.msg, "write `word: IPA` with a blank after the colon", here);
+        throw InputError("this is not valid YAML: " + error.msg,
+                         "write `word: IPA` with a blank after the colon", here);
     }
     return out;
 }

@@ -28,36 +28,65 @@ inline char32_t folded(char32_t c, Language language) {
     using enum Language;
     bool const romance = language == italian || language == latin || language == spanish;
     switch (c) {
-    case U'ɛ': return romance || language == english ? U'e' : c;
-    case U'ɔ': return romance || language == french ? U'o' : c;
-    case U'ɑ': return language == english ? c : U'a';
-    case U'ɪ': return romance ? U'i' : c;
-    case U'ʊ': return romance ? U'u' : c;
-    case U'y': return language == latin ? U'i' : c; // Italianate: y as i
-    case U'æ': return language == english ? U'a' : c;
-    case U'ɝ': return U'ɜ';
-    default: return c;
+    case U'ɛ':
+        return romance || language == english ? U'e' : c;
+    case U'ɔ':
+        return romance || language == french ? U'o' : c;
+    case U'ɑ':
+        return language == english ? c : U'a';
+    case U'ɪ':
+        return romance ? U'i' : c;
+    case U'ʊ':
+        return romance ? U'u' : c;
+    case U'y':
+        return language == latin ? U'i' : c; // Italianate: y as i
+    case U'æ':
+        return language == english ? U'a' : c;
+    case U'ɝ':
+        return U'ɜ';
+    default:
+        return c;
     }
 }
 
 /// The class of a falling glide: i, u, or nothing for the vocalised r.
 inline std::string glide(char32_t c) {
     switch (c) {
-    case U'i': case U'ɪ': case U'j': case U'y': case U'ʏ': case U'e': case U'ø': return "i";
-    case U'u': case U'ʊ': case U'w': case U'o': return "u";
-    default: return "";
+    case U'i':
+    case U'ɪ':
+    case U'j':
+    case U'y':
+    case U'ʏ':
+    case U'e':
+    case U'ø':
+        return "i";
+    case U'u':
+    case U'ʊ':
+    case U'w':
+    case U'o':
+        return "u";
+    default:
+        return "";
     }
 }
 
 inline bool falls(char32_t a, char32_t b, Language language) {
     using enum Language;
     if (glide(b).empty() && b != U'ə') return false;
-    auto const any = [](char32_t c, std::u32string_view set) { return set.find(c) != std::u32string_view::npos; };
+    auto const any = [](char32_t c, std::u32string_view set) {
+        return set.find(c) != std::u32string_view::npos;
+    };
     switch (language) {
-    case english: return (any(b, U"ɪ") && any(a, U"aeɔʌɑəɛo")) || (any(b, U"ʊ") && any(a, U"aəoɑæ")) || (b == U'ə' && any(a, U"ɪʊeɛ"));
-    case german: return (any(b, U"ɪi") && any(a, U"aɔ")) || (any(b, U"ʊu") && a == U'a') || (any(b, U"ʏøɪ") && a == U'ɔ');
-    case spanish: return any(a, U"aeo") && any(b, U"iu");
-    default: return false;
+    case english:
+        return (any(b, U"ɪ") && any(a, U"aeɔʌɑəɛo")) || (any(b, U"ʊ") && any(a, U"aəoɑæ")) ||
+               (b == U'ə' && any(a, U"ɪʊeɛ"));
+    case german:
+        return (any(b, U"ɪi") && any(a, U"aɔ")) || (any(b, U"ʊu") && a == U'a') ||
+               (any(b, U"ʏøɪ") && a == U'ɔ');
+    case spanish:
+        return any(a, U"aeo") && any(b, U"iu");
+    default:
+        return false;
     }
 }
 
@@ -67,7 +96,9 @@ inline Nuclei nuclei(std::string_view phones_text, Language language) {
     for (char c : phones_text)
         if (c != ' ') text += c;
     auto const phones = diction::phones(text);
-    auto const is_vowel = [&](std::size_t i) { return i < phones.size() && phones[i].vowel && !phones[i].vowel->glide; };
+    auto const is_vowel = [&](std::size_t i) {
+        return i < phones.size() && phones[i].vowel && !phones[i].vowel->glide;
+    };
     bool open = false; // a nucleus that may still take a glide
     char32_t last = 0;
     for (std::size_t i = 0; i < phones.size(); ++i) {
@@ -95,9 +126,12 @@ inline Nuclei nuclei(std::string_view phones_text, Language language) {
     // əʊ and oʊ, ʌɪ and aɪ, eə and ɛː: one vowel in several notations of English.
     if (language == Language::english) {
         for (auto& n : out) {
-            if (n == "əu") n = "ou";
-            else if (n == "ʌi") n = "ai";
-            else if (n == "ɑu") n = "au";
+            if (n == "əu")
+                n = "ou";
+            else if (n == "ʌi")
+                n = "ai";
+            else if (n == "ɑu")
+                n = "au";
         }
     }
     return out;
@@ -113,8 +147,8 @@ inline Nuclei nuclei(SungWord const& word, Language language) {
     return out;
 }
 
-/// What counts as right. English "ɪ ə" is one vowel in "near" and two in "Acadian", "ʊ ə" one in "pure" and two in
-/// "actual", and the lexicon does not say which: both are allowed.
+/// What counts as right. English "ɪ ə" is one vowel in "near" and two in "Acadian", "ʊ ə" one in "pure" and
+/// two in "actual", and the lexicon does not say which: both are allowed.
 inline std::vector<std::string> alternatives(std::vector<std::string> const& listed, Language language) {
     auto out = listed;
     if (language != Language::english) return out;
@@ -155,7 +189,8 @@ inline std::vector<char32_t> bases(std::string_view phones_text) {
     return out;
 }
 
-inline void count_quality(SungWord const& word, std::vector<std::string> const& alternatives, Quality& quality) {
+inline void count_quality(SungWord const& word, std::vector<std::string> const& alternatives,
+                          Quality& quality) {
     std::vector<char32_t> ours;
     for (auto const& s : word.syllables)
         for (auto const c : bases(s.ipa)) {
@@ -176,7 +211,8 @@ inline void count_quality(SungWord const& word, std::vector<std::string> const& 
                 at = i;
                 open = true;
             }
-        if (at >= wanted.size() || std::u32string_view(U"eɛoɔ").find(wanted[at]) == std::u32string_view::npos) continue;
+        if (at >= wanted.size() || std::u32string_view(U"eɛoɔ").find(wanted[at]) == std::u32string_view::npos)
+            continue;
         if (!counts) is_open = open;
         counts = true;
         right = right || wanted[at] == ours[at];

@@ -13,10 +13,40 @@ struct Passage;
 /// The first six have diction rules of their own (docs/diction.md); the others are transcribed by the
 /// speech synthesiser alone, and every word of theirs counts as a guess.
 enum class Language {
-    italian, latin, german, french, english, spanish,
-    portuguese, catalan, romanian, dutch, swedish, danish, norwegian, icelandic, polish, czech, slovak,
-    croatian, slovenian, hungarian, finnish, estonian, latvian, lithuanian, russian, ukrainian, bulgarian,
-    greek, turkish, welsh, irish, gaelic, basque, hawaiian
+    italian,
+    latin,
+    german,
+    french,
+    english,
+    spanish,
+    portuguese,
+    catalan,
+    romanian,
+    dutch,
+    swedish,
+    danish,
+    norwegian,
+    icelandic,
+    polish,
+    czech,
+    slovak,
+    croatian,
+    slovenian,
+    hungarian,
+    finnish,
+    estonian,
+    latvian,
+    lithuanian,
+    russian,
+    ukrainian,
+    bulgarian,
+    greek,
+    turkish,
+    welsh,
+    irish,
+    gaelic,
+    basque,
+    hawaiian
 };
 
 /// BCP 47 primary tag: "it".

@@ -17,20 +17,20 @@ namespace vowelway {
 struct DictionOptions {
     std::optional<Language> language; ///< nothing: the passage's own, else guessed and said
     WordList words;                   ///< the teacher's pronunciations
-    bool r_colour = false;            ///< English: keep the r in the vowel (ɝ, ɚ, ɔ˞) instead of the neutral stage vowel
+    bool r_colour = false; ///< English: keep the r in the vowel (ɝ, ɚ, ɔ˞) instead of the neutral stage vowel
 };
 
 /// One syllable of a sung word.
 struct SungSyllable {
-    std::string text;  ///< its letters: "dol"
-    SungVowel vowel;   ///< as sung
-    std::string ipa;   ///< the nucleus in dictionary notation: "o", "au̯", "əʊ̯", "ɑ̃"
+    std::string text;      ///< its letters: "dol"
+    SungVowel vowel;       ///< as sung
+    std::string ipa;       ///< the nucleus in dictionary notation: "o", "au̯", "əʊ̯", "ɑ̃"
     bool stressed = false; ///< main stress, where the transcription knows it
     bool optional = false; ///< French final e muet: a syllable only where the score sets one
 };
 
 struct SungWord {
-    std::string word;  ///< as written, without surrounding punctuation
+    std::string word; ///< as written, without surrounding punctuation
     std::vector<SungSyllable> syllables;
     bool guessed = false; ///< unknown or doubtful: `doubt` says why
     std::string doubt;
@@ -38,7 +38,8 @@ struct SungWord {
 
 /// Every word of a text, in order; each piece between blanks that holds a letter or a digit is one word.
 /// Texts up to 4 MiB; longer ones throw InputError. Bytes that are not UTF-8 throw it too.
-std::vector<SungWord> transcribe(std::string_view text, Language language, DictionOptions const& options = {});
+std::vector<SungWord> transcribe(std::string_view text, Language language,
+                                 DictionOptions const& options = {});
 
 /// Fills SungNote::vowel of every note that has, or continues, a syllable. In order of precedence: IPA typed
 /// for the note, the word list, the rules of the language, the synthesiser. Never throws for a text it cannot

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-// The sung vowels against open pronunciations (tests/data/diction/MANIFEST.md). The samples are drawn from the half
-// of each lexicon that no rule was looked up against. The floors lie about one and a half percentage points of nuclei
-// and two of counts below what was measured on the whole half (docs/diction.md): the error of a sample of 200 words.
+// The sung vowels against open pronunciations (tests/data/diction/MANIFEST.md). The samples are drawn from
+// the half of each lexicon that no rule was looked up against. The floors lie about one and a half percentage
+// points of nuclei and two of counts below what was measured on the whole half (docs/diction.md): the error
+// of a sample of 200 words.
 #include "support/diction_folding.hpp"
 #include "vowelway/diction/sing_words.hpp"
 
@@ -24,7 +25,8 @@ struct Score {
 
 Score measure(Language language) {
     std::map<std::string, std::vector<std::string>> lexicon;
-    std::ifstream file(std::string(VOWELWAY_SOURCE_DIR "/tests/data/diction/") + std::string(tag(language)) + ".tsv");
+    std::ifstream file(std::string(VOWELWAY_SOURCE_DIR "/tests/data/diction/") + std::string(tag(language)) +
+                       ".tsv");
     for (std::string line; std::getline(file, line);) {
         auto const tab = line.find('\t');
         REQUIRE(tab != std::string::npos);
@@ -62,8 +64,9 @@ TEST_CASE("nuclei of unseen words agree with an open lexicon") {
         double nuclei, counts;
     };
     for (auto const& [language, nuclei, counts] :
-         {Floor{Language::italian, 98, 96}, Floor{Language::latin, 98.5, 97.5}, Floor{Language::german, 91, 95.5},
-          Floor{Language::french, 96.5, 96.5}, Floor{Language::english, 80, 92}, Floor{Language::spanish, 98.5, 97.5}}) {
+         {Floor{Language::italian, 98, 96}, Floor{Language::latin, 98.5, 97.5},
+          Floor{Language::german, 91, 95.5}, Floor{Language::french, 96.5, 96.5},
+          Floor{Language::english, 80, 92}, Floor{Language::spanish, 98.5, 97.5}}) {
         CAPTURE(to_string(language));
         auto const score = measure(language);
         CHECK(score.words == 200);

@@ -28,12 +28,15 @@ TEST_CASE("a text is recognised by its function words and letters") {
              Line{Language::italian, "Caro mio ben, credimi almen, senza di te languisce il cor"},
              Line{Language::latin, "Pange lingua gloriosi corporis mysterium sanguinisque pretiosi"},
              Line{Language::german, "Ich weiß nicht, was soll es bedeuten, dass ich so traurig bin"},
-             Line{Language::french, "Au clair de la lune, mon ami Pierrot, prête-moi ta plume pour écrire un mot"},
+             Line{Language::french,
+                  "Au clair de la lune, mon ami Pierrot, prête-moi ta plume pour écrire un mot"},
              Line{Language::english, "O my luve is like a red, red rose that's newly sprung in June"},
              Line{Language::spanish, "En la noche dichosa, en secreto, que nadie me veía"},
              Line{Language::swedish, "Du gamla, du fria, du fjällhöga nord, du tysta, du glädjerika sköna"},
-             Line{Language::portuguese, "Minha terra tem palmeiras, onde canta o sabiá; as aves que aqui gorjeiam não gorjeiam como lá"},
-             Line{Language::polish, "Litwo! Ojczyzno moja! ty jesteś jak zdrowie; ile cię trzeba cenić, ten tylko się dowie"},
+             Line{Language::portuguese, "Minha terra tem palmeiras, onde canta o sabiá; as aves que aqui "
+                                        "gorjeiam não gorjeiam como lá"},
+             Line{Language::polish,
+                  "Litwo! Ojczyzno moja! ty jesteś jak zdrowie; ile cię trzeba cenić, ten tylko się dowie"},
          }) {
         CAPTURE(text);
         auto const guess = guess_language(text);

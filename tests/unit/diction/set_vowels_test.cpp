@@ -33,7 +33,9 @@ Passage passage(std::string_view text, std::string language) {
                     auto one = piece.substr(0, joint);
                     bool const open = one.ends_with('-');
                     if (open) one.remove_suffix(1);
-                    note.syllables.push_back({std::string(one), inside ? (open ? Part::middle : Part::end) : (open ? Part::begin : Part::single)});
+                    note.syllables.push_back({std::string(one), inside
+                                                                    ? (open ? Part::middle : Part::end)
+                                                                    : (open ? Part::begin : Part::single)});
                     inside = open;
                     if (joint == std::string_view::npos) break;
                     piece.remove_prefix(joint + 1);

@@ -48,7 +48,8 @@ TEST_CASE("Italian: stress and the quality of e and o, glides, letters that only
     CHECK(nuclei("pietà più ciel perché è", Language::italian) == "e a | u | ɛ | e e | ɛ");
     CHECK(nuclei("mio figlia aura mai", Language::italian) == "i o | i a | au̯ a | ai̯");
     CHECK(nuclei("lògica geologi", Language::italian) == "ɔ i a | e ɔ o i");
-    CHECK(syllables("dolce sospiro figlia questo l'alma", Language::italian) == "dol-ce so-spi-ro fi-glia que-sto l'al-ma");
+    CHECK(syllables("dolce sospiro figlia questo l'alma", Language::italian) ==
+          "dol-ce so-spi-ro fi-glia que-sto l'al-ma");
 }
 
 // Liber Usualis: ae and oe are one vowel; au is one syllable with a held; ti-a, De-us, glo-ri-a stay apart.
