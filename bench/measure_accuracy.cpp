@@ -6,9 +6,13 @@
 #include "analysis/resample.hpp"
 #include "vowelway/analysis/formants.hpp"
 #include "vowelway/analysis/linear_prediction.hpp"
+#include "vowelway/io/audio/read_audio.hpp"
 
 #include <fmt/core.h>
 
+#include <cstdint>
+#include <cstdlib>
+#include <filesystem>
 #include <fstream>
 #include <functional>
 #include <map>
@@ -157,6 +161,56 @@ void mixed_vowels(std::vector<Token> const& tokens, Condition const& c) {
     tally.print(c.name);
 }
 
+void write_wav(std::string const& path, std::vector<float> const& samples, std::uint32_t rate) {
+    std::ofstream file(path, std::ios::binary);
+    auto const put = [&](std::uint32_t value, int bytes) {
+        for (int k = 0; k < bytes; ++k) file.put(static_cast<char>(value >> (8 * k)));
+    };
+    auto const size = static_cast<std::uint32_t>(2 * samples.size());
+    file << "RIFF", put(36 + size, 4), file << "WAVEfmt ", put(16, 4), put(1, 2), put(1, 2), put(rate, 4), put(2 * rate, 4);
+    put(2, 2), put(16, 2), file << "data", put(size, 4);
+    for (float x : samples) put(static_cast<std::uint16_t>(static_cast<std::int16_t>(32767 * x)), 2);
+}
+
+/// Every fourth token one after another, coded as AAC at 64 kb/s by the ffmpeg program, and read back.
+void coded(std::vector<Token> const& tokens) {
+    auto const means = means_of(tokens);
+    std::mt19937 random(7);
+    std::uniform_real_distribution<double> unit;
+    std::vector<float> all;
+    std::vector<Token const*> said;
+    for (std::size_t i = 0; i < tokens.size(); i += 4) {
+        auto const& t = tokens[i];
+        auto const peaks = make::peaks(t.formants, spacing_of(t.group) * (0.92 + 0.16 * unit(random)), 7800, 1 + unit(random));
+        auto sound = make::resonate(make::sloped(make::white(48000, random), unit(random) - 0.5), peaks, 48000);
+        auto const x = make::scaled(make::with_noise(std::move(sound), 30, random));
+        all.insert(all.end(), x.begin(), x.end());
+        said.push_back(&t);
+    }
+    auto const folder = std::filesystem::temp_directory_path();
+    auto const plain = (folder / "vowelway_bench.wav").string(), packed = (folder / "vowelway_bench.m4a").string();
+    write_wav(plain, all, 48000);
+    if (std::system(("ffmpeg -loglevel error -y -i " + plain + " -b:a 64k " + packed).c_str()) != 0) {
+        fmt::print("whisper as AAC: not measured, there is no ffmpeg program\n");
+        return;
+    }
+    std::vector<float> back;
+    read_audio(packed, hertz(16000), [&](std::span<float const> s) {
+        back.insert(back.end(), s.begin(), s.end());
+        return true;
+    });
+    Tally tally;
+    for (std::size_t k = 0; k < said.size(); ++k) {
+        auto const& t = *said[k];
+        auto const m = means.at({t.group, t.ipa});
+        Expectation e{{{{hertz(m[0]), 0.18}, {hertz(m[1]), 0.15}, {hertz(m[2]), 0.12}}}, hertz(spacing_of(t.group))};
+        tally.add(read_formants(std::span(back).subspan(16000 * k + 1000, 14000), hertz(16000), e, {}), t.formants);
+    }
+    tally.print("whisper, AAC 64 kb/s");
+    std::filesystem::remove(plain);
+    std::filesystem::remove(packed);
+}
+
 /// Right order, right ceiling, white excitation, no noise: the error against the Cramer-Rao bound.
 void against_the_bound() {
     struct Case {
@@ -212,6 +266,7 @@ int main(int argc, char** argv) {
         mixed_vowels(tokens, {.name = "whisper, wide (x3 to x4)", .wider_from = 3, .wider_to = 4});
         mixed_vowels(tokens, {.name = "whisper, 0.3 s", .length = 0.3});
     }
+    if (wants("coded")) coded(tokens);
     if (wants("room")) mixed_vowels(tokens, {.name = "whisper, room 0.5 s", .t60 = 0.5, .every = 2});
     if (wants("creak")) mixed_vowels(tokens, {.name = "creak", .kind = ProbeKind::creak});
     if (wants("sung"))

@@ -133,9 +133,12 @@ std::string joined(std::vector<std::string> const& words, std::size_t most) {
     return out + (words.size() > most ? ", .." : "");
 }
 
+/// With its sign, and no sign for nothing.
+std::string signed_tenth(double v) { return std::abs(v) < 0.05 ? "0.0" : fmt::format("{:+.1f}", v); }
+
 std::string table_of(std::vector<Checked> const& all) {
     using A = Table::Align;
-    Table table({{"vowel"}, {"probe"}, {"against"}, {"fR1", A::right}, {"semitones", A::right}, {"SD", A::right}, {"fR2", A::right},
+    Table table({{"vowel"}, {"probe"}, {"against"}, {"F1|fR1", A::right}, {"semitones", A::right}, {"SD", A::right}, {"F2|fR2", A::right},
                  {"semitones", A::right}, {"SD", A::right}, {"verdict"}});
     std::string below;
     for (auto const& one : all) {
@@ -146,8 +149,8 @@ std::string table_of(std::vector<Checked> const& all) {
         for (std::size_t k = 0; k < 2; ++k) {
             auto const& d = c.resonances[k];
             row.push_back(d ? fmt::format("{:.0f}", 10 * std::round(in_hertz(d->found) / 10)) : "-");
-            row.push_back(d ? fmt::format("{:+.1f}", d->distance.value / 100) : "-");
-            row.push_back(d ? fmt::format("{:+.1f}", d->in_sds) : "-");
+            row.push_back(d ? signed_tenth(d->distance.value / 100) : "-");
+            row.push_back(d ? signed_tenth(d->in_sds) : "-");
         }
         row.push_back(std::string(to_string(c.verdict)));
         table.row(row);

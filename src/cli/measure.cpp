@@ -126,7 +126,7 @@ void write_into(Settings const& s, Profile const& profile, Measurements const& m
         made.shifts = shifts;
         write_profile(s.into, made);
     }
-    fmt::print(stderr, "{}: {} vowels written, {}\n", s.into, history.size(), s.date);
+    fmt::print(stderr, "{}: {} measurements written, {}\n", s.into, history.size(), s.date);
 }
 
 void run(Settings s) {

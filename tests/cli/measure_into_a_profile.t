@@ -1,0 +1,15 @@
+# A whisper and a creak of the same vowels: the singer's own shift is learned, the profile begun, and a new creak compared with it.
+$ vowelway measure data/measuring/creak_e_a_o.ogg data/measuring/whisper_e_a_o.m4a --vowels "e a o" --voice tenor --into me.yaml --date 2026-11-01
+vowel  probe    takes   F1    F2    F3       fR1             fR2              fR3
+...
+F: peaks in the sound, Hz. fR: resonances of the tract, the probe's own shift taken off, Hz ± one SD.
+...
+! assumed: the resonances are looked for around those of the Average tenor
+! caution: whisper or creak softly and briefly; stop if it tires you; this is no medical advice
+! me.yaml: 6 measurements written, 2026-11-01
+$ grep -c "date: 2026-11-01, method: creak" me.yaml
+3
+$ vowelway check data/measuring/creak_e_a_o.ogg --vowels "e a o" --singer me.yaml --date 2026-11-08
+vowel  probe  against     F1|fR1  semitones   SD  F2|fR2  semitones   SD  verdict
+e      creak  last probe     420        0.0  0.0    2090        0.0  0.0  there
+...
