@@ -63,6 +63,22 @@ std::string compact(std::string_view svg) {
         char const c = svg.front();
         bool const number = c >= '0' && c <= '9';
         if (!number) {
+            bool const verb = svg.size() > 2 && svg[1] == ' ' && (c == 'M' || c == 'L' || c == 'C' || c == 'Z');
+            if (verb && !out.empty() && (out.back() == ' ' || out.back() == '"')) { // blanks about a letter of a path
+                if (out.back() == ' ') out.pop_back();
+                out += c;
+                svg.remove_prefix(2);
+                continue;
+            }
+            if (c == ' ' && (out.empty() || out.back() == '\n')) { // indentation
+                svg.remove_prefix(1);
+                continue;
+            }
+            if (svg.starts_with("glyph")) {
+                out += 'g';
+                svg.remove_prefix(5);
+                continue;
+            }
             auto const skipped = std::ranges::find_if(granted, [&](std::string_view g) { return svg.starts_with(g); });
             if (skipped != std::end(granted)) {
                 svg.remove_prefix(skipped->size());

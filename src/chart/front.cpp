@@ -46,7 +46,7 @@ double passive_ranges(Canvas& canvas, Plan const& plan, double x, double y, doub
     double const row = many > 9 ? 11 : 13.5;
     for (auto const& v : plan.vowels) {
         y += row;
-        canvas.write({x + 1, y - 1.5}, slashed(v.resonances.vowel), plain(10.5));
+        canvas.write({x + 1, y - 1.5}, slashed(v.resonances.vowel), plain(type::body));
         canvas.line({axis_from, y - 4}, {axis_to, y - 4}, {.width = 0.5, .color = ink::rule, .dashes = {0.8, 1.6}});
         if (!v.passive_range) {
             canvas.write({x + width, y - 1.5}, "throughout modify", plain(type::small, ink::modify), Align::right);
@@ -110,12 +110,14 @@ double watch_table(Canvas& canvas, Plan const& plan, std::map<std::size_t, int> 
         auto const syllable = fitted(m, text, bold(type::body), happens - what - name_width - 8);
         auto const box = canvas.write({what, base}, syllable, bold(type::body));
         canvas.write({std::max(box.right(), what) + 4, base}, name, plain(type::body));
-        canvas.write({happens, base}, fitted(m, happening(d.zone.zone), plain(type::body), heard - happens - 3), plain(type::body));
+        canvas.write({happens, base}, fitted(m, happening(d.zone.zone), plain(type::label), heard - happens - 3), plain(type::label));
         if (!narrow && !(d.heard.vowel.quality() == vowel.quality()))
-            canvas.write({heard + 8, base}, d.heard.vowel.quality().ipa(), plain(10, ink::migrate), Align::centre);
+            canvas.write({heard + 8, base}, d.heard.vowel.quality().ipa(), plain(type::body, ink::migrate), Align::centre);
         advice_sign(canvas, {act + 4, base - 3}, 7, d.advice);
-        auto const shade = d.advice == Advice::modify ? d.target.shade.quality().ipa() + "  " : std::string{};
-        canvas.write({act + 11, base}, fitted(m, shade + brief_of(d), plain(type::body), x + width - act - 11), plain(type::body, color_of(d.advice)));
+        double from = act + 11;
+        if (d.advice == Advice::modify)
+            from = canvas.write({from, base}, d.target.shade.quality().ipa(), bold(type::body, color_of(d.advice))).right() + 5;
+        canvas.write({from, base}, fitted(m, brief_of(d), plain(type::label), x + width - from), plain(type::label, color_of(d.advice)));
         y = base + 3.4;
         canvas.line({x, y}, {x + width, y}, {.width = 0.35, .color = ink::rule});
     }

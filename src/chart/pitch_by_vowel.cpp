@@ -98,7 +98,7 @@ void draw_heard(Canvas& canvas, Strip const& s, PitchAxis const& axis) {
         bool const own = heard == s.vowel->resonances.vowel.quality();
         double const y = std::min((top + bottom) / 2 + 3, last_y - least);
         if (y > top + 5) {
-            canvas.write({s.heard_x(), y}, heard.ipa(), own ? plain(10, ink::soft) : bold(10, ink::migrate), Align::centre);
+            canvas.write({s.heard_x(), y}, heard.ipa(), own ? plain(type::body, ink::soft) : bold(type::body, ink::migrate), Align::centre);
             last_y = y;
         }
         if (i > 0) canvas.line({s.heard_x() - 4, bottom}, {s.heard_x() + 4, bottom}, {.width = 0.5, .color = ink::rule});

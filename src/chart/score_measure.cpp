@@ -92,8 +92,8 @@ class Measuring {
 };
 
 double Measuring::under(Underlay const& u) const {
-    double const lyric = measurer_.measure(u.lyric, plain(10)).advance;
-    double const vowel = measurer_.measure(u.vowel, plain(10)).advance;
+    double const lyric = measurer_.measure(u.lyric, plain(type::body)).advance;
+    double const vowel = measurer_.measure(u.vowel, plain(type::body)).advance;
     double const heard = measurer_.measure(u.heard, plain(type::body)).advance;
     return std::max({lyric, vowel, heard}) / 2;
 }

@@ -23,7 +23,7 @@ inline constexpr Color migrate{0.13, 0.42, 0.36};
 
 // Sizes in points. Nothing is set smaller than `small`.
 namespace type {
-inline constexpr double title = 21, heading = 11, body = 9.5, label = 8.5, small = 7.5;
+inline constexpr double title = 21, heading = 11, body = 10, label = 8.5, small = 7.5;
 }
 
 inline TextStyle plain(double size, Color color = ink::black) { return {.size = size, .color = color}; }

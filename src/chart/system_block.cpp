@@ -161,7 +161,7 @@ double BlockMaker::under_staff(System const& system, Drawing& drawing) {
     };
     if (lyrics) {
         row("", 9.5);
-        auto const style = plain(10);
+        auto const style = plain(type::body);
         double end = 0; // of the last syllable or of the line after it
         double const start = system.atoms.empty() ? 0 : std::max(0.0, 6 * space);
         end = start;
@@ -199,7 +199,7 @@ double BlockMaker::under_staff(System const& system, Drawing& drawing) {
         y += 2.5;
     }
     row("vowel", 11);
-    for (auto const& a : system.atoms) drawing.write({a.x, y}, a.underlay.vowel, plain(10, ink::first), Align::centre);
+    for (auto const& a : system.atoms) drawing.write({a.x, y}, a.underlay.vowel, plain(type::body, ink::first), Align::centre);
     if (heard) {
         row("heard", 10.5);
         for (auto const& a : system.atoms) drawing.write({a.x, y}, a.underlay.heard, plain(type::body, ink::migrate), Align::centre);
@@ -243,7 +243,7 @@ double BlockMaker::advice(std::vector<Sounding> const& soundings, double width, 
         if (d.advice == Advice::hold) continue;
         auto const shade = shade_of(d), brief = brief_of(d);
         auto const words_style = plain(type::label, color);
-        auto const shade_style = bold(10, color);
+        auto const shade_style = bold(type::body, color);
         double const shade_width = shade.empty() ? 0 : measurer_->measure(shade, shade_style).advance + 3;
         double const words_width = brief.empty() ? 0 : measurer_->measure(brief, words_style).advance;
         auto const put = [&](double need, bool words) {

@@ -127,7 +127,7 @@ double table(Canvas& canvas, Comparison const& comparison, std::size_t voices, T
     canvas.line({0, y}, {width, y}, {.width = 0.8, .color = ink::black});
     for (auto const& row : comparison.rows) {
         y += 12;
-        canvas.write({0, y}, slashed(row.vowel), plain(10.5));
+        canvas.write({0, y}, slashed(row.vowel), plain(type::body));
         for (std::size_t v = 0; v < voices; ++v) {
             if (v >= row.of.size() || !row.of[v]) continue;
             auto const text = sounding(tuning, row.of[v]->turning) + (row.of[v]->resonances.estimated ? " e" : "");
