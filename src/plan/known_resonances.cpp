@@ -12,7 +12,7 @@ namespace {
 // Chart steps over which a measured vowel still speaks for its neighbour.
 constexpr double reach = 2.5;
 // Least relative deviation of an estimate, and what one chart step of guessing adds to it.
-constexpr double least_deviation = 0.05, deviation_per_step = 0.06;
+constexpr double least_deviation = 0.06, deviation_per_step = 0.06;
 
 struct Ratio {
     double log_scale = 0, log_sd = least_deviation;
@@ -38,7 +38,7 @@ Ratio local_ratio(Vowel const& vowel, ResonanceNumber k, Singer const& singer, S
     if (count == 0) return {0, 0.10}; // no vowel in common: the average itself, with the spread between speakers
     double const mean = sum / weights;
     double const scatter = count > 2 ? std::sqrt(std::max(0.0, squares / weights - mean * mean)) : 0.10;
-    return {mean, std::max(least_deviation, scatter * std::sqrt(1 + 1.0 / count))};
+    return {mean, std::hypot(least_deviation, scatter * std::sqrt(1 + 1.0 / count))};
 }
 
 Resonance scaled(Resonance const& from, Ratio ratio) {

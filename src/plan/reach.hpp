@@ -12,4 +12,7 @@ namespace vowelway {
 /// The reachable set has every second semitone; between two of its shapes the effort is their mean.
 ShapeCosts efforts_of(ShapeGrid const& grid, ReachableSet const& reach, Technique const& technique);
 
+/// The gesture that leads to a shape within reach, likewise a mean.
+GestureVector gesture_of(ShapeGrid const& grid, std::size_t shape, ReachableSet const& reach);
+
 } // namespace vowelway

@@ -115,7 +115,7 @@ Decision read_decision(Strategy& strategy, Task const& task, Choice const& choic
     d.text_cost = d.heard.distance;
     d.target = target_of(model, grid, choice.shape, space);
     if (d.advice == Advice::modify) {
-        if (auto const shape = model.reach->reach(d.target.r1.centre, d.target.r2.centre)) d.gestures = describe(shape->gesture);
+        d.gestures = describe(gesture_of(grid, choice.shape, *model.reach), 0.06);
         d.why = why_modify(strategy, task, choice, model, d);
         d.brief = brief_of(d);
     } else {
