@@ -122,7 +122,7 @@ struct French {
 
 Sounds french(Word const& word) {
     Sounds out;
-    auto const ipa = Synthesiser::instance().ipa(lower(word), Language::french);
+    auto const ipa = Synthesiser::instance().ipa(spoken(word), Language::french);
     if (ipa.find("(en)") != std::string::npos) {
         out = french_by_spelling(word);
     } else {

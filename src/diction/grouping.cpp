@@ -73,18 +73,18 @@ std::string_view commonly(char32_t letter) {
     switch (letter) {
     case U'a':
     case U'æ':
-        return "aɑæɐɛeɔoə";
+        return "aɑæɐɛeɔɒoəɪ";
     case U'e':
         return "eɛəœøɪiɐaɜ";
     case U'i':
     case U'ı':
-        return "iɪaɛəɜɨ";
+        return "iɪɨaɛəɜ";
     case U'o':
     case U'œ':
     case U'ø':
-        return "oɔøœuʊəʌwɒɜ";
+        return "oɔɒøœuʊəʌɜɪ";
     case U'u':
-        return "uʊyʏʌøœəɪiɔoɜ";
+        return "uʊyʏʉɵʌøœəɪiɔoɜ";
     case U'y':
         return "yʏiɪaɨəʌ";
     default:
@@ -114,7 +114,7 @@ double misfit(char32_t letter, char32_t next, Vowel const& vowel) {
     auto rest = commonly(letter);
     double rank = 0;
     while (auto const c = utf8::eat(rest)) {
-        if (*c == vowel.base) best = std::min(best, 0.05 * rank);
+        if (*c == vowel.base) best = std::min(best, 0.04 * rank);
         rank += 1;
     }
     return best;
@@ -136,7 +136,7 @@ double place_on_letters(std::vector<Nucleus>& nuclei, Word const& word) {
         if (word[i].base == U'e' && !word[i].mark && last_e) return 0.1;
         if (i > 0 && !word[i].mark && !together(word[i - 1].base, word[i].base).empty()) return 0.1;
         if ((i > 0 && vowel(i - 1)) || vowel(i + 1)) return word[i].mark ? 0.5 : 0.25;
-        if (word[i].base == U'e') return i > 0 ? 0.25 : 0.5;
+        if (word[i].base == U'e') return i > 0 ? 0.2 : 0.5;
         return 1.0;
     };
     std::vector<double> passed(m + 1, 0);          // cost of passing over the first i letters
@@ -152,7 +152,8 @@ double place_on_letters(std::vector<Nucleus>& nuclei, Word const& word) {
         bool const nasal_letter =
             vowel(i + 1) ||
             (i + 1 < m && (word[i + 1].base == U'n' || word[i + 1].base == U'm') && !vowel(i + 2));
-        return misfit(word[i].base, i + 1 < m ? word[i + 1].base : U'\0', v) +
+        double const glide = !nuclei[k].before.empty() && !(i > 0 && vowel(i - 1)) ? 0.4 : 0;
+        return glide + misfit(word[i].base, i + 1 < m ? word[i + 1].base : U'\0', v) +
                (v.nasal && !nasal_letter ? 0.6 : 0);
     };
     if (n > m) { // fewer letters than nuclei

@@ -91,6 +91,11 @@ std::optional<ItalianStress> ends_in(Word const& word, std::string_view ending) 
     return out;
 }
 
+// Older prints write è for every stressed last e: perchè, nè, sè, mercè are closed all the same.
+bool closed_in_old_spelling(std::string_view word) {
+    return word.ends_with("chè") || word == "nè" || word == "sè" || word == "mercè" || word.ends_with("trè");
+}
+
 // A listed word; the part after an apostrophe is the word ("l'amore").
 std::optional<ItalianStress> listed(Word const& word) {
     static std::map<std::string, ItalianStress> const all = [] {
@@ -174,6 +179,7 @@ ItalianStress italian_stress(Word const& word) {
         if (word[i].base == U'e') out.open = word[i].mark == mark::grave;
         if (word[i].base == U'o') out.open = word[i].mark == mark::grave;
     }
+    if (out.letter && out.open == true && closed_in_old_spelling(lower(word))) out.open = false;
     if (out.letter) return out;
     if (auto const found = listed(word)) return *found;
     std::vector<Phone> sounded;

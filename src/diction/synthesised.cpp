@@ -16,7 +16,7 @@ constexpr std::string_view general[] = {"aɪ", "aʊ", "ai", "au", "eɪ", "ei", "
 
 Sounds synthesised(Word const& word, Language language) {
     Sounds out;
-    out.nuclei = gather(phones(Synthesiser::instance().ipa(lower(word), language)), general);
+    out.nuclei = gather(phones(Synthesiser::instance().ipa(spoken(word), language)), general);
     place_on_letters(out.nuclei, word);
     drop_unwritten_glides(out.nuclei);
     return out;

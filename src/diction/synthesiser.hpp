@@ -2,10 +2,12 @@
 // The letter-to-sound rules of the system's speech synthesiser, without any sound. Private to the layer.
 #pragma once
 
+#include "diction/letters.hpp"
 #include "vowelway/diction/language.hpp"
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace vowelway::diction {
 
@@ -26,5 +28,9 @@ class Synthesiser {
     ~Synthesiser();
     std::string voice_;
 };
+
+/// The word as the synthesiser is to read it: of a single letter the accent is left out ("ô" would be named,
+/// not sounded).
+std::string spoken(std::vector<Letter> const& word);
 
 } // namespace vowelway::diction
