@@ -52,6 +52,14 @@ TEST_CASE("Italian: stress and the quality of e and o, glides, letters that only
           "dol-ce so-spi-ro fi-glia que-sto l'al-ma");
 }
 
+// DOP: perché, né, nél, élla are closed; older prints write è for all of them. dilètto, petto (pètto) are open though
+// -etto as a suffix is closed.
+TEST_CASE("Italian: words that songs are full of, and older accents") {
+    CHECK(nuclei("perchè nè caffè", Language::italian) == "e e | e | a ɛ");
+    CHECK(nuclei("nel ella petto diletto boschetto", Language::italian) == "e | e a | ɛ o | i ɛ o | o e o");
+    CHECK(nuclei("amor cor ritien stuol", Language::italian) == "a o | ɔ | i ɛ | ɔ");
+}
+
 // Liber Usualis: ae and oe are one vowel; au is one syllable with a held; ti-a, De-us, glo-ri-a stay apart.
 TEST_CASE("Latin in the Italian manner") {
     CHECK(nuclei("cælum caelum coelum", Language::latin) == "e u | e u | e u");
@@ -76,6 +84,8 @@ TEST_CASE("German: endings, prefixes, compounds") {
     CHECK(held("Verlust", Language::german) == "ɛ ʊ");
     CHECK(held("Sehnsucht", Language::german) == "e ʊ");
     CHECK(held("Blütenstaub", Language::german) == "y ə a");
+    CHECK(held("der Weg", Language::german) == "e e");
+    CHECK(held("süssen Füße", Language::german) == "y ə y ə");
     CHECK(held("Tagesablauf", Language::german) == "a ə a a");
 }
 
@@ -95,6 +105,8 @@ TEST_CASE("English: neutral stage pronunciation, r colour as an option") {
     CHECK(nuclei("night", Language::english) == "aɪ̯");
     CHECK(held("go", Language::english) == "o");
     CHECK(held("heart", Language::english) == "ɑ");
+    CHECK(held("one a once", Language::english) == "ʌ ə ʌ");
+    CHECK(held("dance and land", Language::english) == "ɑ æ æ");
     DictionOptions coloured;
     coloured.r_colour = true;
     CHECK(held("heart", Language::english, coloured) == "ɑ˞");
