@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-// Area functions from the resonances of every utterance of a table with the columns group, speaker, ipa, F1..F4:
-// share solved, worst residual, processor time each. area_solver [TABLE], by default Hillenbrand et al. 1995 in the tests' data,
-// from the root of the sources.
+// Area functions from the resonances of every utterance of a table with the columns group, speaker, ipa,
+// F1..F4: share solved, worst residual, processor time each. area_solver [TABLE], by default Hillenbrand et
+// al. 1995 in the tests' data, from the root of the sources.
 #include "vowelway/acoustics/area_from_resonances.hpp"
 
 #include <algorithm>
@@ -46,7 +46,8 @@ std::map<std::string, std::vector<VowelResonances>> speakers(char const* file) {
         v.r2.centre = hertz(number("F2"));
         if (number("F3") > 0) v.r3.emplace().centre = hertz(number("F3"));
         if (number("F4") > 0) v.r4.emplace().centre = hertz(number("F4"));
-        if (number("F1") > 0 && number("F2") > 0) out[fields[place.at("group")] + fields[place.at("speaker")]].push_back(v);
+        if (number("F1") > 0 && number("F2") > 0)
+            out[fields[place.at("group")] + fields[place.at("speaker")]].push_back(v);
     }
     return out;
 }
@@ -71,7 +72,8 @@ int main(int argc, char** argv) {
             for (auto const& v : vowels) {
                 if (!v.r3) continue;
                 double const start = processor_seconds();
-                auto const found = area_from_resonances({v.r1.centre, v.r2.centre, v.r3->centre}, length, give);
+                auto const found =
+                    area_from_resonances({v.r1.centre, v.r2.centre, v.r3->centre}, length, give);
                 double const took = processor_seconds() - start;
                 ++tally.all;
                 tally.solved += found.residual < 1e-3;
@@ -83,9 +85,10 @@ int main(int argc, char** argv) {
             }
         }
         for (auto const& [group, t] : tallies)
-            fmt::print("  {}: {} utterances, {:.2f} % solved to 0.1 %, worst residual {:.4f} %, {:.1f} % human; {:.0f} us each, slowest "
+            fmt::print("  {}: {} utterances, {:.2f} % solved to 0.1 %, worst residual {:.4f} %, {:.1f} % "
+                       "human; {:.0f} us each, slowest "
                        "{:.0f}; mean length {:.1f} cm, changed at most {:.0f} %\n",
-                       group, t.all, 100.0 * t.solved / t.all, 100 * t.worst, 100.0 * t.human / t.all, 1e6 * t.seconds / t.all,
-                       1e6 * t.slowest, t.length / t.speakers, 100 * t.given_way);
+                       group, t.all, 100.0 * t.solved / t.all, 100 * t.worst, 100.0 * t.human / t.all,
+                       1e6 * t.seconds / t.all, 1e6 * t.slowest, t.length / t.speakers, 100 * t.given_way);
     }
 }

@@ -16,7 +16,8 @@ namespace {
 
 std::string in_whole_hertz(double f) { return std::to_string(std::lround(f)) + " Hz"; }
 
-std::string objection_to(tube::SeriesSolution const& solved, std::vector<double> const& targets, double length) {
+std::string objection_to(tube::SeriesSolution const& solved, std::vector<double> const& targets,
+                         double length) {
     constexpr double accuracy = 1e-3, narrowest = 0.05, widest = 20;
     if (solved.residual > accuracy) {
         std::string out = "no tract of " + std::to_string(static_cast<int>(std::lround(length))) + " cm has";
@@ -34,17 +35,20 @@ std::string objection_to(tube::SeriesSolution const& solved, std::vector<double>
 
 } // namespace
 
-SolvedTract area_from_resonances(ResonanceTargets const& wanted, Length length, double length_sd, std::optional<Vowel> const& like,
-                                 TractLoss loss) {
+SolvedTract area_from_resonances(ResonanceTargets const& wanted, Length length, double length_sd,
+                                 std::optional<Vowel> const& like, TractLoss loss) {
     double const cm = in_centimetres(length);
     if (!(cm >= 5 && cm <= 25))
-        throw InputError("a vocal tract of " + std::to_string(cm) + " cm", "adults measure 13..20 cm, children from 8 cm; give 5..25 cm");
+        throw InputError("a vocal tract of " + std::to_string(cm) + " cm",
+                         "adults measure 13..20 cm, children from 8 cm; give 5..25 cm");
     std::vector<double> targets{wanted.r1.value(), wanted.r2.value()};
     if (wanted.r3) targets.push_back(wanted.r3->value());
     for (std::size_t k = 0; k < targets.size(); ++k)
         if (!(targets[k] > (k ? targets[k - 1] : 0.0)) || !std::isfinite(targets[k]))
-            throw InputError("resonance " + std::to_string(k + 1) + " is not above the one below it", "give 0 < fR1 < fR2 < fR3");
-    auto const solved = tube::solve_series(targets, like ? tube::tract_like(*like) : tube::mean_tract(), cm, length_sd, loss);
+            throw InputError("resonance " + std::to_string(k + 1) + " is not above the one below it",
+                             "give 0 < fR1 < fR2 < fR3");
+    auto const solved =
+        tube::solve_series(targets, like ? tube::tract_like(*like) : tube::mean_tract(), cm, length_sd, loss);
     SolvedTract out;
     for (std::size_t i = 0; i < solved.tube.size(); ++i)
         out.tract.push_back({centimetres(solved.tube.length[i]), square_centimetres(solved.tube.area[i])});

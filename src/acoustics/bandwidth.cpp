@@ -9,8 +9,10 @@ namespace vowelway {
 namespace {
 
 double hawks_miller(double f, double fo) {
-    constexpr double low[] = {165.327516, -6.73636734e-1, 1.80874446e-3, -4.52201682e-6, 7.49514000e-9, -4.70219241e-12};
-    constexpr double high[] = {15.8146139, 8.10159009e-2, -9.79728215e-5, 5.28725064e-8, -1.07099364e-11, 7.91528509e-16};
+    constexpr double low[] = {165.327516,     -6.73636734e-1, 1.80874446e-3,
+                              -4.52201682e-6, 7.49514000e-9,  -4.70219241e-12};
+    constexpr double high[] = {15.8146139,    8.10159009e-2,   -9.79728215e-5,
+                               5.28725064e-8, -1.07099364e-11, 7.91528509e-16};
     auto const& c = f < 500 ? low : high;
     double b = 0;
     for (int k = 5; k >= 0; --k) b = b * f + c[k];
@@ -28,9 +30,12 @@ double swept_tone(double f) {
 Frequency bandwidth(BandwidthModel model, Frequency centre, Pitch fo) {
     double const f = std::clamp(centre.value(), 100.0, 5000.0);
     switch (model) {
-    case BandwidthModel::hawks_miller: return hertz(hawks_miller(f, fo.frequency().value()));
-    case BandwidthModel::swept_tone: return hertz(swept_tone(f));
-    case BandwidthModel::closed_glottis: break;
+    case BandwidthModel::hawks_miller:
+        return hertz(hawks_miller(f, fo.frequency().value()));
+    case BandwidthModel::swept_tone:
+        return hertz(swept_tone(f));
+    case BandwidthModel::closed_glottis:
+        break;
     }
     return hertz(15 * std::pow(500 / f, 2) + 20 * std::sqrt(f / 500) + 5 * std::pow(f / 500, 2));
 }

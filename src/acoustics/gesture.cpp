@@ -8,12 +8,18 @@ namespace vowelway {
 
 std::string_view to_string(GesturePart part) {
     switch (part) {
-    case GesturePart::jaw: return "jaw";
-    case GesturePart::lip_opening: return "lip opening";
-    case GesturePart::lip_protrusion: return "lip protrusion";
-    case GesturePart::tongue_height: return "tongue height";
-    case GesturePart::tongue_advancement: return "tongue advancement";
-    case GesturePart::larynx: return "larynx";
+    case GesturePart::jaw:
+        return "jaw";
+    case GesturePart::lip_opening:
+        return "lip opening";
+    case GesturePart::lip_protrusion:
+        return "lip protrusion";
+    case GesturePart::tongue_height:
+        return "tongue height";
+    case GesturePart::tongue_advancement:
+        return "tongue advancement";
+    case GesturePart::larynx:
+        return "larynx";
     }
     return "";
 }
@@ -50,9 +56,12 @@ std::vector<Gesture> describe(GestureVector const& vector, double least) {
         double const amount = vector[k];
         if (!(std::abs(amount) >= least)) continue;
         auto const& wording = wordings[k];
-        out.push_back({part, amount, std::string(amount > 0 ? wording.more : wording.less) + std::string(degree(amount))});
+        out.push_back({part, amount,
+                       std::string(amount > 0 ? wording.more : wording.less) + std::string(degree(amount))});
     }
-    std::stable_sort(out.begin(), out.end(), [](Gesture const& a, Gesture const& b) { return std::abs(a.amount) > std::abs(b.amount); });
+    std::stable_sort(out.begin(), out.end(), [](Gesture const& a, Gesture const& b) {
+        return std::abs(a.amount) > std::abs(b.amount);
+    });
     return out;
 }
 

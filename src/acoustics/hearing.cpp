@@ -15,7 +15,8 @@ namespace {
 constexpr double integration = 3.25; // Bark to either side
 constexpr double front_weight = 0.8; // of a Bark of the upper peak
 
-// 1 in the middle, 0 from `integration` on; near a bell with a deviation of 1.2 Bark, at the cost of a product.
+// 1 in the middle, 0 from `integration` on; near a bell with a deviation of 1.2 Bark, at the cost of a
+// product.
 double nearness(double bark_off) {
     double const t = bark_off / integration;
     double const s = 1 - t * t;
@@ -59,8 +60,10 @@ HeardPlace heard_place(NoteSpectrum const& note, ResonanceSet const& shape, std:
     }
     double const peak = first_sum > 0 ? first / first_sum : std::max(fundamental, z1);
     double second = z2;
-    if (upper_sum > 0) second = upper / upper_sum;
-    else if (fundamental > z2) second = fundamental; // nothing lies below fo
+    if (upper_sum > 0)
+        second = upper / upper_sum;
+    else if (fundamental > z2)
+        second = fundamental; // nothing lies below fo
     return {Bark{peak} - high_vowel_shift(Bark{peak - fundamental}, note.pitch()), {std::max(second, peak)}};
 }
 
@@ -71,7 +74,8 @@ HeardPlace heard_place(NoteSpectrum const& note, ResonanceSet const& shape) {
 }
 
 Pitch speaking_pitch(Frequency quarter) {
-    // Groups' mean F4/7 and fo in Hillenbrand et al. 1995: 506 Hz and 131 Hz, 595 Hz and 220 Hz, 614 Hz and 238 Hz.
+    // Groups' mean F4/7 and fo in Hillenbrand et al. 1995: 506 Hz and 131 Hz, 595 Hz and 220 Hz, 614 Hz and
+    // 238 Hz.
     return Pitch(hertz(std::clamp(131 + (quarter.value() - 506), 80.0, 280.0)));
 }
 

@@ -19,19 +19,20 @@ double bump(double x, double centre, double reach) {
     return d < 1 ? 0.5 * (1 + std::cos(std::numbers::pi * d)) : 0;
 }
 
-// Change of ln area for the whole travel of each part, after the X-ray tracings and models of Lindblom & Sundberg
-// 1971 (from memory): the jaw opens mouth and lips and draws the tongue's root a little into the pharynx; the tongue
-// keeps its volume, so what it takes from the mouth it gives to the pharynx. The sizes are our judgement: a whole
-// travel of the tongue leads from a close vowel to an open one, from a front one to a back one; that of the jaw brings a
-// soprano's close vowels to the fR1 of 1000 Hz and more that is measured of singers (Joliveau, Smith & Wolfe 2004).
+// Change of ln area for the whole travel of each part, after the X-ray tracings and models of Lindblom &
+// Sundberg 1971 (from memory): the jaw opens mouth and lips and draws the tongue's root a little into the
+// pharynx; the tongue keeps its volume, so what it takes from the mouth it gives to the pharynx. The sizes
+// are our judgement: a whole travel of the tongue leads from a close vowel to an open one, from a front one
+// to a back one; that of the jaw brings a soprano's close vowels to the fR1 of 1000 Hz and more that is
+// measured of singers (Joliveau, Smith & Wolfe 2004).
 GestureVector widening(double x) {
     double const lips = bump(x, 1.0, 0.14);
     GestureVector out{};
     out[0] = 2.2 * bump(x, 0.82, 0.4) + 1.2 * lips - 0.6 * bump(x, 0.22, 0.26); // jaw
-    out[1] = 1.5 * lips;                                                         // lip opening
-    out[2] = -0.3 * lips;                                                        // lip protrusion
-    out[3] = -2.0 * bump(x, 0.64, 0.35) + 1.2 * bump(x, 0.15, 0.32);             // tongue height
-    out[4] = 1.5 * bump(x, 0.33, 0.3) - 1.1 * bump(x, 0.78, 0.25);               // tongue advancement
+    out[1] = 1.5 * lips;                                                        // lip opening
+    out[2] = -0.3 * lips;                                                       // lip protrusion
+    out[3] = -2.0 * bump(x, 0.64, 0.35) + 1.2 * bump(x, 0.15, 0.32);            // tongue height
+    out[4] = 1.5 * bump(x, 0.33, 0.3) - 1.1 * bump(x, 0.78, 0.25);              // tongue advancement
     return out;
 }
 
@@ -56,8 +57,8 @@ Mouth::Mouth(Tube home, GestureVector const& least, GestureVector const& most) :
     lengthening_.assign(count, {});
     for (std::size_t i = 0; i < count; ++i) {
         widening_[i] = widening(middle[i]);
-        // Protrusion adds 1 cm at the lips, the larynx takes or gives 1 cm in the lower pharynx (17 cm tract): about
-        // 6 % of the length each.
+        // Protrusion adds 1 cm at the lips, the larynx takes or gives 1 cm in the lower pharynx (17 cm
+        // tract): about 6 % of the length each.
         if (middle[i] > 0.88) lengthening_[i][2] = std::log1p(size / lips);
         if (middle[i] > 0.1 && middle[i] < 0.35) lengthening_[i][5] = -std::log1p(size / larynx);
     }
@@ -85,8 +86,10 @@ std::optional<Posture> Mouth::moved(Posture const& from, GestureVector const& ge
     for (std::size_t k = 0; k < std::min(poles, from.poles.size()); ++k) {
         double shift = 0;
         if (slopes && k < slopes->size())
-            for (std::size_t p = 0; p < gesture.size(); ++p) shift += (*slopes)[k][p] * (gesture[p] - from.gesture[p]);
-        auto const found = find_pole(out.tube, {from.poles[k].real(), from.poles[k].imag() * std::exp(std::clamp(shift, -0.3, 0.3))});
+            for (std::size_t p = 0; p < gesture.size(); ++p)
+                shift += (*slopes)[k][p] * (gesture[p] - from.gesture[p]);
+        auto const found = find_pole(
+            out.tube, {from.poles[k].real(), from.poles[k].imag() * std::exp(std::clamp(shift, -0.3, 0.3))});
         double const f = found ? frequency_of(*found) : 0;
         if (f < 100 || (!out.poles.empty() && f < frequency_of(out.poles.back()) + 20)) {
             if (out.poles.size() < 2) return std::nullopt;
@@ -113,8 +116,8 @@ Mouth::Jacobian Mouth::jacobian(Posture const& at) const {
 
 namespace {
 
-// The gesture with the least sum of (cost g)² on the plane J g = wanted, each part within its limits: parts that would
-// go too far are held at their limit and the rest solved again.
+// The gesture with the least sum of (cost g)² on the plane J g = wanted, each part within its limits: parts
+// that would go too far are held at their limit and the rest solved again.
 GestureVector cheapest(Mouth::Jacobian const& j, Eigen::Vector2d wanted, GestureVector const& cost,
                        GestureVector const& least, GestureVector const& most) {
     GestureVector out{};
@@ -143,11 +146,13 @@ GestureVector cheapest(Mouth::Jacobian const& j, Eigen::Vector2d wanted, Gesture
 
 } // namespace
 
-std::optional<Posture> Mouth::towards(Posture const& from, double factor1, double factor2, GestureVector const& cost,
-                                      double tolerance, int most_steps) const {
-    Eigen::Vector2d const target(std::log(frequency_of(home_.poles[0]) * factor1), std::log(frequency_of(home_.poles[1]) * factor2));
+std::optional<Posture> Mouth::towards(Posture const& from, double factor1, double factor2,
+                                      GestureVector const& cost, double tolerance, int most_steps) const {
+    Eigen::Vector2d const target(std::log(frequency_of(home_.poles[0]) * factor1),
+                                 std::log(frequency_of(home_.poles[1]) * factor2));
     auto const miss_of = [&](Posture const& p) {
-        return Eigen::Vector2d(target - Eigen::Vector2d(std::log(frequency_of(p.poles[0])), std::log(frequency_of(p.poles[1]))));
+        return Eigen::Vector2d(
+            target - Eigen::Vector2d(std::log(frequency_of(p.poles[0])), std::log(frequency_of(p.poles[1]))));
     };
     Posture now = from;
     double left = miss_of(now).cwiseAbs().maxCoeff();
@@ -158,7 +163,8 @@ std::optional<Posture> Mouth::towards(Posture const& from, double factor1, doubl
         auto gesture = cheapest(j, wanted, cost, least_, most_);
         // Half a travel at once is as far as the slopes can be trusted.
         double longest = 0;
-        for (std::size_t p = 0; p < 6; ++p) longest = std::max(longest, std::abs(gesture[p] - now.gesture[p]));
+        for (std::size_t p = 0; p < 6; ++p)
+            longest = std::max(longest, std::abs(gesture[p] - now.gesture[p]));
         if (double const share = 0.5 / longest; share < 1)
             for (std::size_t p = 0; p < 6; ++p) gesture[p] = std::lerp(now.gesture[p], gesture[p], share);
         auto next = moved(now, gesture, 2, &j);

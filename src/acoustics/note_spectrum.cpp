@@ -15,7 +15,8 @@ double power_ratio(Decibels level) { return std::pow(10, level.value / 10); }
 } // namespace
 
 Frequency Blur::widened(ResonancePeak const& peak) const {
-    double const swing = std::numbers::sqrt2 / 2 * (std::exp2(vibrato.value / 1200) - 1) * peak.centre.value();
+    double const swing =
+        std::numbers::sqrt2 / 2 * (std::exp2(vibrato.value / 1200) - 1) * peak.centre.value();
     double const miss = 0.6745 * placement.value();
     return hertz(peak.bandwidth.value() + 2 * std::sqrt(swing * swing + miss * miss));
 }
@@ -28,7 +29,8 @@ NoteSpectrum::NoteSpectrum(Pitch fo, Frequency quarter, Source const& source, De
         auto const f = fo.frequency() * static_cast<double>(n);
         double const khz = f.value() / 1000;
         squared_.push_back(khz * khz);
-        source_.push_back(power_ratio(source.flow_level(f, fo, loudness) + radiated_level(f) + higher_pole_correction(4, f, quarter)));
+        source_.push_back(power_ratio(source.flow_level(f, fo, loudness) + radiated_level(f) +
+                                      higher_pole_correction(4, f, quarter)));
         weight_.push_back(power_ratio(a_weighting(f)));
         place_.push_back(bark(f).value);
     }
@@ -54,7 +56,8 @@ void NoteSpectrum::powers(ResonanceSet const& shape, std::span<double> out) cons
     for (std::size_t n = 0; n < count; ++n) {
         double const s = squared[n];
         double const a = s + offset[0], b = s + offset[1], c = s + offset[2], d = s + offset[3];
-        power[n] = source[n] * gain / ((a * a + width[0]) * (b * b + width[1]) * ((c * c + width[2]) * (d * d + width[3])));
+        power[n] = source[n] * gain /
+                   ((a * a + width[0]) * (b * b + width[1]) * ((c * c + width[2]) * (d * d + width[3])));
     }
 }
 

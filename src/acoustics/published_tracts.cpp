@@ -10,8 +10,8 @@ struct PublishedTract {
     Series series;
 };
 
-// Story, Titze & Hoffman 1996, Table III (tests/data/acoustics): terms 1..8 of the cosine series of ln A over the
-// length of the tract. Term 0, the mean area, is left out: tables differ in it more than vowels do.
+// Story, Titze & Hoffman 1996, Table III (tests/data/acoustics): terms 1..8 of the cosine series of ln A over
+// the length of the tract. Term 0, the mean area, is left out: tables differ in it more than vowels do.
 constexpr PublishedTract published[] = {
     {U'i', {0.58, -0.66, -1.24, 0.37, -0.40, -0.11, 0.02, -0.01}},
     {U'ɪ', {-0.42, -0.84, -0.69, -0.08, -0.09, -0.19, 0.02, -0.15}},

@@ -22,13 +22,17 @@ struct ReachableSet::Body {
         Shape out;
         out.gesture = posture.gesture;
         double sum = 0;
-        for (std::size_t p = 0; p < cost.size(); ++p) sum += cost[p] * cost[p] * posture.gesture[p] * posture.gesture[p];
+        for (std::size_t p = 0; p < cost.size(); ++p)
+            sum += cost[p] * cost[p] * posture.gesture[p] * posture.gesture[p];
         out.effort = std::sqrt(sum);
         for (std::size_t k = 0; k < 4; ++k) {
             auto& peak = out.resonances.peaks[k];
             peak = own.peaks[k];
-            if (k < posture.poles.size()) peak.centre *= tube::frequency_of(posture.poles[k]) / tube::frequency_of(mouth.home().poles[k]);
-            // Neighbours repel, in the tract and here; the ratios of a model whose home differs a little may cross.
+            if (k < posture.poles.size())
+                peak.centre *=
+                    tube::frequency_of(posture.poles[k]) / tube::frequency_of(mouth.home().poles[k]);
+            // Neighbours repel, in the tract and here; the ratios of a model whose home differs a little may
+            // cross.
             if (k > 1) peak.centre = std::max(peak.centre, out.resonances.peaks[k - 1].centre + hertz(150));
             // A measured bandwidth changes as the published model's does.
             peak.bandwidth *= bandwidth(BandwidthModel::swept_tone, peak.centre).value() /
@@ -58,10 +62,12 @@ struct Travel {
 };
 Travel travel_from(Vowel const& vowel) {
     auto const place = chart_place(vowel);
-    double const open = std::clamp(place.height / 6, 0.0, 1.0), back = std::clamp(place.backness / 2, 0.0, 1.0);
+    double const open = std::clamp(place.height / 6, 0.0, 1.0),
+                 back = std::clamp(place.backness / 2, 0.0, 1.0);
     double const round = std::clamp(place.rounding, 0.0, 1.0);
-    return {{-0.6 - 0.4 * open, -1 + 0.3 * round, -1 + 0.3 * (1 - round), -1 + 0.5 * open, -1 + 0.5 * back, -1},
-            {1 - 0.2 * open, 1, 1 - 0.5 * round, 0.5 + 0.5 * open, 0.5 + 0.5 * back, 1}};
+    return {
+        {-0.6 - 0.4 * open, -1 + 0.3 * round, -1 + 0.3 * (1 - round), -1 + 0.5 * open, -1 + 0.5 * back, -1},
+        {1 - 0.2 * open, 1, 1 - 0.5 * round, 0.5 + 0.5 * open, 0.5 + 0.5 * back, 1}};
 }
 
 } // namespace
@@ -70,31 +76,39 @@ ReachableSet::ReachableSet(ReachableSet&&) noexcept = default;
 ReachableSet& ReachableSet::operator=(ReachableSet&&) noexcept = default;
 ReachableSet::~ReachableSet() = default;
 
-ReachableSet::ReachableSet(VowelResonances const& vowel, Length tract, ReachOptions const& options) : options_(options) {
+ReachableSet::ReachableSet(VowelResonances const& vowel, Length tract, ReachOptions const& options)
+    : options_(options) {
     auto const quarter = quarter_wave(tract);
     auto const own = resonance_set(vowel, quarter);
     double const cm = in_centimetres(tract);
-    // A length that is only an estimate gives way a little rather than twist the shape. A singer whose vowel cannot be
-    // made like the published one may still make it otherwise.
+    // A length that is only an estimate gives way a little rather than twist the shape. A singer whose vowel
+    // cannot be made like the published one may still make it otherwise.
     ResonanceTargets const targets{own.r1(), own.r2(), own.peaks[2].centre};
     auto solved = area_from_resonances(targets, tract, 0.05, vowel.vowel);
     if (!solved.human()) solved = area_from_resonances(targets, tract, 0.05);
     objection_ = solved.objection;
     auto const& series = solved.series;
-    tube::Tube start = tube::series_tube(series, solved.residual < 0.05 ? in_centimetres(solved.length) : cm, TractLoss::closed_glottis);
+    tube::Tube start = tube::series_tube(series, solved.residual < 0.05 ? in_centimetres(solved.length) : cm,
+                                         TractLoss::closed_glottis);
     auto const travel = travel_from(vowel.vowel);
     tube::Mouth mouth(std::move(start), travel.least, travel.most);
     auto const& home = mouth.home();
-    double const ratio = home.poles.size() < 2 ? 1 : compliant_ratio(home.tube, tube::frequency_of(home.poles[0]), tube::frequency_of(home.poles[1]));
+    double const ratio = home.poles.size() < 2 ? 1
+                                               : compliant_ratio(home.tube, tube::frequency_of(home.poles[0]),
+                                                                 tube::frequency_of(home.poles[1]));
     body_.reset(new Body{std::move(mouth), own, options.cost, ratio});
 
-    auto const steps = [&](Cents span) { return std::max(0, static_cast<int>(std::lround(span / options_.step))); };
+    auto const steps = [&](Cents span) {
+        return std::max(0, static_cast<int>(std::lround(span / options_.step)));
+    };
     up_ = steps(options_.farthest_up);
     down_ = steps(options_.farthest_down);
     aside_ = steps(options_.farthest_r2);
     int const rows = up_ + down_ + 1, columns = 2 * aside_ + 1;
     index_.assign(static_cast<std::size_t>(rows) * columns, -1);
-    auto const cell = [&](int i, int j) -> int& { return index_[static_cast<std::size_t>(i + down_) * columns + (j + aside_)]; };
+    auto const cell = [&](int i, int j) -> int& {
+        return index_[static_cast<std::size_t>(i + down_) * columns + (j + aside_)];
+    };
 
     std::vector<tube::Posture> postures{body_->mouth.home()};
     shapes_.push_back({own, {}, 0, own.r1() * ratio});
@@ -105,62 +119,72 @@ ReachableSet::ReachableSet(VowelResonances const& vowel, Length tract, ReachOpti
     for (int i = -down_; i <= up_; ++i)
         for (int j = -aside_; j <= aside_; ++j)
             if (i || j) order.emplace_back(i, j);
-    std::stable_sort(order.begin(), order.end(), [](auto a, auto b) { return std::hypot(a.first, a.second) < std::hypot(b.first, b.second); });
+    std::stable_sort(order.begin(), order.end(), [](auto a, auto b) {
+        return std::hypot(a.first, a.second) < std::hypot(b.first, b.second);
+    });
     double const grid = options_.step.value / 1200;
     auto const top = highest_r1(quarter);
     for (int round = 0; round < 2; ++round)
-    for (auto [i, j] : order) {
-        double const factor1 = std::exp2(grid * i), factor2 = std::exp2(grid * j);
-        auto const r1 = own.r1() * factor1, r2 = own.r2() * factor2;
-        if (r1 > top || r1 < hertz(180) || r2.value() < r1.value() * 1.15) continue;
-        if (cell(i, j) >= 0) continue;
-        // From the solved neighbours on the way home (on the second round, from all), the least strained first; a second one only when the first leads
-        // nowhere or into a much more strained posture, which Newton's method can end in.
-        int const ni = i - (i > 0) + (i < 0), nj = j - (j > 0) + (j < 0);
-        std::vector<int> starts;
-        auto const consider = [&](int a, int b) {
-            if (auto const* shape = at(a, b)) {
-                int const k = static_cast<int>(shape - shapes_.data());
-                if (std::find(starts.begin(), starts.end(), k) == starts.end()) starts.push_back(k);
+        for (auto [i, j] : order) {
+            double const factor1 = std::exp2(grid * i), factor2 = std::exp2(grid * j);
+            auto const r1 = own.r1() * factor1, r2 = own.r2() * factor2;
+            if (r1 > top || r1 < hertz(180) || r2.value() < r1.value() * 1.15) continue;
+            if (cell(i, j) >= 0) continue;
+            // From the solved neighbours on the way home (on the second round, from all), the least strained
+            // first; a second one only when the first leads nowhere or into a much more strained posture,
+            // which Newton's method can end in.
+            int const ni = i - (i > 0) + (i < 0), nj = j - (j > 0) + (j < 0);
+            std::vector<int> starts;
+            auto const consider = [&](int a, int b) {
+                if (auto const* shape = at(a, b)) {
+                    int const k = static_cast<int>(shape - shapes_.data());
+                    if (std::find(starts.begin(), starts.end(), k) == starts.end()) starts.push_back(k);
+                }
+            };
+            for (auto [a, b] : {std::pair{ni, nj}, {ni, j}, {i, nj}}) consider(a, b);
+            if (round > 0)
+                for (int a = i - 1; a <= i + 1; ++a)
+                    for (int b = j - 1; b <= j + 1; ++b) consider(a, b);
+            std::stable_sort(starts.begin(), starts.end(),
+                             [&](int a, int b) { return shapes_[a].effort < shapes_[b].effort; });
+            if (starts.size() > 2) starts.resize(2);
+            std::optional<tube::Posture> best;
+            Shape shape;
+            for (int const from : starts) {
+                auto posture = body_->mouth.towards(postures[from], factor1, factor2, options_.cost,
+                                                    0.2 * grid * std::log(2.0), 6);
+                if (!posture) continue;
+                auto const found = body_->shape_of(*posture);
+                if (!best || found.effort < shape.effort) {
+                    best = std::move(posture);
+                    shape = found;
+                }
+                if (shape.effort < shapes_[from].effort + 0.8) break;
             }
-        };
-        for (auto [a, b] : {std::pair{ni, nj}, {ni, j}, {i, nj}}) consider(a, b);
-        if (round > 0)
-            for (int a = i - 1; a <= i + 1; ++a)
-                for (int b = j - 1; b <= j + 1; ++b) consider(a, b);
-        std::stable_sort(starts.begin(), starts.end(), [&](int a, int b) { return shapes_[a].effort < shapes_[b].effort; });
-        if (starts.size() > 2) starts.resize(2);
-        std::optional<tube::Posture> best;
-        Shape shape;
-        for (int const from : starts) {
-            auto posture = body_->mouth.towards(postures[from], factor1, factor2, options_.cost, 0.2 * grid * std::log(2.0), 6);
-            if (!posture) continue;
-            auto const found = body_->shape_of(*posture);
-            if (!best || found.effort < shape.effort) {
-                best = std::move(posture);
-                shape = found;
-            }
-            if (shape.effort < shapes_[from].effort + 0.8) break;
+            if (!best) continue;
+            cell(i, j) = static_cast<int>(shapes_.size());
+            shapes_.push_back(shape);
+            postures.push_back(std::move(*best));
         }
-        if (!best) continue;
-        cell(i, j) = static_cast<int>(shapes_.size());
-        shapes_.push_back(shape);
-        postures.push_back(std::move(*best));
-    }
 
-    // A cell left out between two opposite neighbours: what lies half way between their gestures, if that is near it.
+    // A cell left out between two opposite neighbours: what lies half way between their gestures, if that is
+    // near it.
     for (auto [i, j] : order) {
         if (cell(i, j) >= 0) continue;
         for (auto [di, dj] : {std::pair{1, 0}, {0, 1}}) {
             auto const *before = at(i - di, j - dj), *after = at(i + di, j + dj);
             if (!before || !after) continue;
             GestureVector between;
-            for (std::size_t p = 0; p < between.size(); ++p) between[p] = (before->gesture[p] + after->gesture[p]) / 2;
+            for (std::size_t p = 0; p < between.size(); ++p)
+                between[p] = (before->gesture[p] + after->gesture[p]) / 2;
             auto posture = body_->mouth.moved(postures[before - shapes_.data()], between);
             if (!posture || posture->poles.size() < 2) continue;
             auto const shape = body_->shape_of(*posture);
-            auto const off = [&](Frequency got, Frequency wanted) { return std::abs(interval(wanted, got).value) / options_.step.value; };
-            if (off(shape.resonances.r1(), own.r1() * std::exp2(grid * i)) > 0.25 || off(shape.resonances.r2(), own.r2() * std::exp2(grid * j)) > 0.25)
+            auto const off = [&](Frequency got, Frequency wanted) {
+                return std::abs(interval(wanted, got).value) / options_.step.value;
+            };
+            if (off(shape.resonances.r1(), own.r1() * std::exp2(grid * i)) > 0.25 ||
+                off(shape.resonances.r2(), own.r2() * std::exp2(grid * j)) > 0.25)
                 continue;
             cell(i, j) = static_cast<int>(shapes_.size());
             shapes_.push_back(shape);
@@ -181,12 +205,15 @@ std::optional<Shape> ReachableSet::reach(Frequency r1, Frequency r2) const {
     if (mouth.home().poles.size() < 2) return std::nullopt;
     // Start from the nearest shape of the grid.
     auto const gap = [&](Shape const& s) {
-        return std::hypot(std::log(s.resonances.r1().value() / r1.value()), std::log(s.resonances.r2().value() / r2.value()));
+        return std::hypot(std::log(s.resonances.r1().value() / r1.value()),
+                          std::log(s.resonances.r2().value() / r2.value()));
     };
-    auto const nearest = std::min_element(shapes_.begin(), shapes_.end(), [&](Shape const& a, Shape const& b) { return gap(a) < gap(b); });
+    auto const nearest = std::min_element(shapes_.begin(), shapes_.end(),
+                                          [&](Shape const& a, Shape const& b) { return gap(a) < gap(b); });
     auto const start = mouth.moved(mouth.home(), nearest->gesture);
     if (!start) return std::nullopt;
-    auto const posture = mouth.towards(*start, r1.value() / body_->own.r1().value(), r2.value() / body_->own.r2().value(), options_.cost, 0.01, 8);
+    auto const posture = mouth.towards(*start, r1.value() / body_->own.r1().value(),
+                                       r2.value() / body_->own.r2().value(), options_.cost, 0.01, 8);
     if (!posture) return std::nullopt;
     return body_->shape_of(*posture);
 }

@@ -16,14 +16,16 @@ std::array<Series, series_sections> const& basis() {
     static auto const table = [] {
         std::array<Series, series_sections> out{};
         for (int i = 0; i < series_sections; ++i)
-            for (int m = 0; m < series_terms; ++m) out[i][m] = std::cos((m + 1) * std::numbers::pi * (i + 0.5) / series_sections);
+            for (int m = 0; m < series_terms; ++m)
+                out[i][m] = std::cos((m + 1) * std::numbers::pi * (i + 0.5) / series_sections);
         return out;
     }();
     return table;
 }
 
-// Mean of ln A and spreads of the terms over sixteen published area functions: Story, Titze & Hoffman 1996, Table III, and
-// Fant 1960, the two tables weighing the same (tests/data/acoustics). The first and third terms differ most between vowels.
+// Mean of ln A and spreads of the terms over sixteen published area functions: Story, Titze & Hoffman 1996,
+// Table III, and Fant 1960, the two tables weighing the same (tests/data/acoustics). The first and third
+// terms differ most between vowels.
 constexpr double mean_log_area = 0.76;
 constexpr Series spread_series{0.71, 0.27, 0.71, 0.43, 0.20, 0.23, 0.08, 0.12};
 
@@ -44,7 +46,8 @@ std::vector<Complex> follow(Tube const& t, std::vector<Complex> const& guesses) 
 double mean_area(double length) { return std::exp(mean_log_area) * (length / 17) * (length / 17); }
 
 Tube series_tube(Series const& series, double length, TractLoss loss) {
-    Tube t{std::vector<double>(series_sections, length / series_sections), std::vector<double>(series_sections), loss};
+    Tube t{std::vector<double>(series_sections, length / series_sections),
+           std::vector<double>(series_sections), loss};
     double const mean = mean_area(length);
     for (int i = 0; i < series_sections; ++i) {
         double sum = 0;
@@ -54,8 +57,8 @@ Tube series_tube(Series const& series, double length, TractLoss loss) {
     return t;
 }
 
-SeriesSolution solve_series(std::vector<double> const& targets, Series const& start, double length, double length_sd,
-                            TractLoss loss) {
+SeriesSolution solve_series(std::vector<double> const& targets, Series const& start, double length,
+                            double length_sd, TractLoss loss) {
     constexpr double accuracy = 1e-4, longest_step = 0.4;
     constexpr int most_steps = 40, unknowns = series_terms + 1; // the last is ln(length)
     auto const count = static_cast<int>(targets.size());
@@ -103,7 +106,8 @@ SeriesSolution solve_series(std::vector<double> const& targets, Series const& st
             auto const t = series_tube(series, new_length, loss);
             Eigen::Vector3d const shift = jacobian * step;
             auto guesses = now.poles;
-            for (int k = 0; k < count; ++k) guesses[k] = Complex(guesses[k].real(), guesses[k].imag() * std::exp(shift[k]));
+            for (int k = 0; k < count; ++k)
+                guesses[k] = Complex(guesses[k].real(), guesses[k].imag() * std::exp(shift[k]));
             auto poles = follow(t, guesses);
             if (poles.empty()) continue;
             auto const left = misses(poles);

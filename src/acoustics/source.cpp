@@ -19,8 +19,8 @@ Decibels Source::flow_level(Frequency f, Pitch fo, Decibels loudness) const {
     // 20 log10(2) dB an octave for each power of f.
     double const power = -slope_at(fo, loudness).value / (20 * std::log10(2.0));
     auto const shape = [&](Frequency g) { return -20 * std::log10(1 + std::pow(g.value() / 100, power)); };
-    // Louder: the whole spectrum rises by `loudness` around 500 Hz, where the first resonance makes the level;
-    // the change of slope turns about that frequency.
+    // Louder: the whole spectrum rises by `loudness` around 500 Hz, where the first resonance makes the
+    // level; the change of slope turns about that frequency.
     double const turn = slope_per_loudness.value * loudness.value * std::log2(fo.frequency().value() / 500);
     return {shape(f) - shape(fo.frequency()) + loudness.value + turn};
 }
@@ -32,7 +32,8 @@ Decibels radiated_level(Frequency f) {
 
 Decibels higher_pole_correction(int known, Frequency f, Frequency quarter_wave) {
     constexpr double square[] = {1.06, 0.72, 0.54}, fourth[] = {0.0102, 0.0033, 0.00143};
-    if (known < 2 || known > 4) throw std::invalid_argument("higher_pole_correction: 2, 3 or 4 known resonances");
+    if (known < 2 || known > 4)
+        throw std::invalid_argument("higher_pole_correction: 2, 3 or 4 known resonances");
     double const x = std::min(f.value() / quarter_wave.value(), 2.0 * known);
     return {square[known - 2] * x * x + fourth[known - 2] * x * x * x * x};
 }

@@ -18,23 +18,26 @@ Length length_of(AreaFunction const& tract) {
 
 namespace {
 
-constexpr std::array<std::pair<TractLoss, std::string_view>, 4> loss_names{{{TractLoss::none, "none"},
-                                                                           {TractLoss::radiation, "radiation"},
-                                                                           {TractLoss::closed_glottis, "closed-glottis"},
-                                                                           {TractLoss::voiced, "voiced"}}};
+constexpr std::array<std::pair<TractLoss, std::string_view>, 4> loss_names{
+    {{TractLoss::none, "none"},
+     {TractLoss::radiation, "radiation"},
+     {TractLoss::closed_glottis, "closed-glottis"},
+     {TractLoss::voiced, "voiced"}}};
 
 tube::Tube checked(AreaFunction const& tract, TractLoss loss) {
     constexpr std::size_t most = 512;
     if (tract.empty()) throw InputError("an area function without sections", "give at least one section");
     if (tract.size() > most)
-        throw InputError("an area function of " + std::to_string(tract.size()) + " sections", "give at most " + std::to_string(most));
+        throw InputError("an area function of " + std::to_string(tract.size()) + " sections",
+                         "give at most " + std::to_string(most));
     tube::Tube out;
     out.loss = loss;
     for (std::size_t i = 0; i < tract.size(); ++i) {
         double const length = in_centimetres(tract[i].length), area = in_square_centimetres(tract[i].area);
         auto const refuse = [&](std::string const& what) {
-            throw InputError("section " + std::to_string(i + 1) + " from the glottis is " + what,
-                             "lengths are 0.01..30 cm and areas 0.001..100 cm²; an airway that is shut has no resonances");
+            throw InputError(
+                "section " + std::to_string(i + 1) + " from the glottis is " + what,
+                "lengths are 0.01..30 cm and areas 0.001..100 cm²; an airway that is shut has no resonances");
         };
         if (!(length >= 0.01 && length <= 30)) refuse(std::to_string(length) + " cm long");
         if (!(area >= 0.001 && area <= 100)) refuse(std::to_string(area) + " cm² wide");
@@ -42,7 +45,8 @@ tube::Tube checked(AreaFunction const& tract, TractLoss loss) {
         out.area.push_back(area);
     }
     if (double const total = in_centimetres(length_of(tract)); total > 100)
-        throw InputError("a tract of " + std::to_string(static_cast<int>(total)) + " cm", "give at most 100 cm; is the length of a section that of the whole?");
+        throw InputError("a tract of " + std::to_string(static_cast<int>(total)) + " cm",
+                         "give at most 100 cm; is the length of a section that of the whole?");
     return out;
 }
 
@@ -88,8 +92,10 @@ std::vector<Band> compliant_bands(AreaFunction const& tract, TractLoss loss, Fre
         if (compliant(here) == inside) continue;
         double low = here - step, high = here;
         while (high - low > 0.05) (compliant((low + high) / 2) == inside ? low : high) = (low + high) / 2;
-        if (inside) out.push_back({hertz(from), hertz(high)});
-        else from = high;
+        if (inside)
+            out.push_back({hertz(from), hertz(high)});
+        else
+            from = high;
         inside = !inside;
     }
     if (inside && from < up_to.value()) out.push_back({hertz(from), up_to});
@@ -98,7 +104,9 @@ std::vector<Band> compliant_bands(AreaFunction const& tract, TractLoss loss, Fre
 
 Sensitivity sensitivity(AreaFunction const& tract, int number, TractLoss loss) {
     auto const t = checked(tract, loss);
-    auto const poles = number >= 1 && tube::lossless_resonance(t, number) < 8000 ? tube::first_poles(t, number) : std::vector<tube::Complex>{};
+    auto const poles = number >= 1 && tube::lossless_resonance(t, number) < 8000
+                           ? tube::first_poles(t, number)
+                           : std::vector<tube::Complex>{};
     if (number < 1 || poles.size() < static_cast<std::size_t>(number))
         throw std::out_of_range("sensitivity: no resonance " + std::to_string(number));
     Sensitivity out;

@@ -16,16 +16,19 @@ Length tract_of(Frequency quarter) {
 
 namespace {
 
-ResonanceSet complete(std::array<std::optional<Resonance>, 4> const& known, Frequency quarter, BandwidthModel model) {
+ResonanceSet complete(std::array<std::optional<Resonance>, 4> const& known, Frequency quarter,
+                      BandwidthModel model) {
     ResonanceSet out;
     double const beyond = std::max(known[1]->centre.value() / quarter.value() - 3, 0.0);
     double const guess[] = {4.83 + 0.51 * beyond, 6.91 + 0.29 * beyond};
     for (int k = 0; k < 4; ++k) {
         auto& peak = out.peaks[k];
-        // A guess stays above the resonance below it, which a very short tract of another's profile may cross.
+        // A guess stays above the resonance below it, which a very short tract of another's profile may
+        // cross.
         peak.centre = known[k] ? known[k]->centre
                                : std::max(guess[k - 2] * quarter, out.peaks[k - 1].centre + 0.6 * quarter);
-        peak.bandwidth = known[k] && known[k]->bandwidth ? *known[k]->bandwidth : bandwidth(model, peak.centre);
+        peak.bandwidth =
+            known[k] && known[k]->bandwidth ? *known[k]->bandwidth : bandwidth(model, peak.centre);
     }
     return out;
 }
@@ -45,7 +48,8 @@ ResonanceSet resonance_set(Frequency r1, Frequency r2, Frequency quarter, Bandwi
 
 Decibels resonance_gain(ResonancePeak const& peak, Frequency f) {
     double const centre = peak.centre.value(), half = peak.bandwidth.value() / 2, hz = f.value();
-    return {20 * std::log10((centre * centre + half * half) / (std::hypot(hz - centre, half) * std::hypot(hz + centre, half)))};
+    return {20 * std::log10((centre * centre + half * half) /
+                            (std::hypot(hz - centre, half) * std::hypot(hz + centre, half)))};
 }
 
 Decibels tract_gain(ResonanceSet const& shape, Frequency f, Frequency quarter) {

@@ -14,8 +14,8 @@ constexpr double pi = std::numbers::pi;
 // Constants of Sondhi & Schroeter 1987: friction and heat, and the wall as mass, spring and resistance.
 constexpr double wall_damping = 130 * pi, wall_spring = (30 * pi) * (30 * pi), friction = 4;
 constexpr double wall_mass = (406 * pi) * (406 * pi);
-// Story, Laukkanen & Titze 2000, as the model is used by its author: a constant in place of the frictional term of
-// the impedance, and a wall resonating at 200 Hz in the closed tract.
+// Story, Laukkanen & Titze 2000, as the model is used by its author: a constant in place of the frictional
+// term of the impedance, and a wall resonating at 200 Hz in the closed tract.
 constexpr double voiced_resistance = 408, voiced_wall_mass = (400 * pi) * (400 * pi);
 
 // What all sections share at one complex frequency.
@@ -53,8 +53,9 @@ inline Complex times(Complex const& a, Complex const& b) {
     return {a.real() * b.real() - a.imag() * b.imag(), a.real() * b.imag() + a.imag() * b.real()};
 }
 
-// One section's matrix [P U]lipward = [ch, -Z sh; -sh/Z, ch] [P U]glottisward, Z = gamma rho c / A. With V = gamma rho c U
-// it is [P V]lipward = [ch, -sh/A; -A sh, ch] [P V]glottisward. Sections of one length share ch and sh.
+// One section's matrix [P U]lipward = [ch, -Z sh; -sh/Z, ch] [P U]glottisward, Z = gamma rho c / A. With V =
+// gamma rho c U it is [P V]lipward = [ch, -sh/A; -A sh, ch] [P V]glottisward. Sections of one length share ch
+// and sh.
 class Chain {
   public:
     Chain(Tube const& t, Complex s) : tube_(t), medium_(medium(t.loss, s)) {}
@@ -79,8 +80,8 @@ class Chain {
     double length_ = -1;
 };
 
-// Phase of the lossless tube at the lips; grows with frequency. A rotation along each section; at each joint the
-// tangent is scaled, which leaves the multiples of a quarter turn where they are.
+// Phase of the lossless tube at the lips; grows with frequency. A rotation along each section; at each joint
+// the tangent is scaled, which leaves the multiples of a quarter turn where they are.
 double lossless_phase(Tube const& t, double f) {
     double const k = 2 * pi * f / c;
     double phase = 0;
@@ -88,7 +89,8 @@ double lossless_phase(Tube const& t, double f) {
         if (i > 0) {
             double const turns = std::round(phase / pi);
             double const part = phase - turns * pi;
-            // Pressure over flow is the same on both sides; the angle's tangent is flow times rho c/A over pressure.
+            // Pressure over flow is the same on both sides; the angle's tangent is flow times rho c/A over
+            // pressure.
             phase = turns * pi + std::atan2(std::sin(part) * t.area[i - 1], std::cos(part) * t.area[i]);
         }
         phase += k * t.length[i];
@@ -178,7 +180,8 @@ namespace {
 // The pole that losses make of a lossless resonance.
 std::optional<Complex> pole_from(Tube const& t, double lossless, std::vector<Complex> const& known) {
     if (t.loss == TractLoss::none) return Complex(0, 2 * pi * lossless);
-    // Yielding walls raise a resonance to hypot(F, about 200 Hz): Stevens 1998. Wide resonances are looked for last.
+    // Yielding walls raise a resonance to hypot(F, about 200 Hz): Stevens 1998. Wide resonances are looked
+    // for last.
     double const f = t.loss == TractLoss::radiation ? lossless : std::hypot(lossless, 200);
     for (double bandwidth : {60.0, 300.0, 1000.0}) {
         auto const pole = find_pole(t, pole_at(f, bandwidth), known);
@@ -223,7 +226,8 @@ Complex input_impedance(Tube const& t, double f) {
     return p / v * chain.scale();
 }
 
-void sensitivities(Tube const& t, Complex pole, std::vector<double>& by_area, std::vector<double>* by_length) {
+void sensitivities(Tube const& t, Complex pole, std::vector<double>& by_area,
+                   std::vector<double>* by_length) {
     std::size_t const count = t.size();
     Chain chain(t, pole);
     std::vector<std::pair<Complex, Complex>> before(count + 1);
@@ -231,14 +235,18 @@ void sensitivities(Tube const& t, Complex pole, std::vector<double>& by_area, st
     for (std::size_t i = 0; i < count; ++i) {
         chain.at(i);
         auto const& [p, v] = before[i];
-        before[i + 1] = {times(chain.ch, p) - times(chain.sh, v) * (1 / t.area[i]), times(chain.ch, v) - times(chain.sh, p) * t.area[i]};
+        before[i + 1] = {times(chain.ch, p) - times(chain.sh, v) * (1 / t.area[i]),
+                         times(chain.ch, v) - times(chain.sh, p) * t.area[i]};
     }
     auto const lips = load(t, pole);
     Complex const nudge = pole * 1e-5;
     Complex const slope = (denominator(t, pole + nudge) - denominator(t, pole - nudge)) / (2.0 * nudge);
-    // A change dD of the denominator moves the pole by -dD/slope, and ln F by the imaginary part of that over 2 pi F.
+    // A change dD of the denominator moves the pole by -dD/slope, and ln F by the imaginary part of that over
+    // 2 pi F.
     Complex const share = -1.0 / slope / pole.imag();
-    auto const relative = [&](Complex change) { return change.real() * share.imag() + change.imag() * share.real(); };
+    auto const relative = [&](Complex change) {
+        return change.real() * share.imag() + change.imag() * share.real();
+    };
     by_area.resize(count);
     if (by_length) by_length->resize(count);
     Complex a = 1, b = -lips.impedance / chain.scale(); // what the rest of the chain does to (P, V)
@@ -248,8 +256,10 @@ void sensitivities(Tube const& t, Complex pole, std::vector<double>& by_area, st
         double const area = t.area[i];
         by_area[i] = relative(times(chain.sh, times(a, v) * (1 / area) - times(b, p) * area));
         if (by_length) {
-            Complex const to_p = times(chain.sh, p) - times(chain.ch, v) * (1 / area), to_v = times(chain.sh, v) - times(chain.ch, p) * area;
-            (*by_length)[i] = relative(times(chain.sigma() * (t.length[i] / c), times(a, to_p) + times(b, to_v)));
+            Complex const to_p = times(chain.sh, p) - times(chain.ch, v) * (1 / area),
+                          to_v = times(chain.sh, v) - times(chain.ch, p) * area;
+            (*by_length)[i] =
+                relative(times(chain.sigma() * (t.length[i] / c), times(a, to_p) + times(b, to_v)));
         }
         Complex const next = times(a, chain.ch) - times(b, chain.sh) * area;
         b = times(b, chain.ch) - times(a, chain.sh) * (1 / area);

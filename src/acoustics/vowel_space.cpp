@@ -15,14 +15,15 @@ namespace {
 
 // How far apart listeners tell vowels on this map: the standard deviation of one judgement, in Bark.
 constexpr double judgement_sd = 0.45;
-// Within this the vowel still is the vowel: 1.5 % of fR1 or fR2 (Kewley-Port & Watson 1994) is about 0.1 Bark, and
-// listeners to song are not in a laboratory.
+// Within this the vowel still is the vowel: 1.5 % of fR1 or fR2 (Kewley-Port & Watson 1994) is about 0.1
+// Bark, and listeners to song are not in a laboratory.
 constexpr double unnoticed = 0.25;
 constexpr double foreign_penalty = 0.2, mark_penalty = 0.12, rounding_penalty = 0.4;
 
-// Symbols that singers' transcriptions use; the rest of the chart is only named when the singer has the vowel.
-constexpr char32_t common_symbols[] = {U'i', U'ɪ', U'e', U'ɛ', U'æ', U'a', U'ɑ', U'ʌ', U'ə', U'ɔ',
-                                       U'o', U'ʊ', U'u', U'y', U'ʏ', U'ø', U'œ', U'ɒ'};
+// Symbols that singers' transcriptions use; the rest of the chart is only named when the singer has the
+// vowel.
+constexpr char32_t common_symbols[] = {U'i', U'ɪ', U'e', U'ɛ', U'æ', U'a', U'ɑ', U'ʌ', U'ə',
+                                       U'ɔ', U'o', U'ʊ', U'u', U'y', U'ʏ', U'ø', U'œ', U'ɒ'};
 
 bool is_rounded(Vowel const& v) { return chart_place(v).rounding > 0.5; }
 
@@ -43,7 +44,8 @@ template <class Points> double slope(Points const& points, double fallback, doub
 
 } // namespace
 
-VowelSpace::VowelSpace(std::vector<std::pair<Vowel, ResonanceSet>> const& vowels, Frequency quarter, Pitch speaking)
+VowelSpace::VowelSpace(std::vector<std::pair<Vowel, ResonanceSet>> const& vowels, Frequency quarter,
+                       Pitch speaking)
     : quarter_(quarter) {
     if (vowels.empty()) throw std::invalid_argument("VowelSpace: no vowels");
     for (double step = -5; step <= 5; step += 2)
@@ -73,7 +75,8 @@ void VowelSpace::find_candidates() {
     }
     double const per_height = slope(height, 0.7, 0.4, 1.0), per_backness = slope(backness, -2.5, -4.0, -1.5);
 
-    // A vowel and its four shades; not those that lead out of the chart, such as a raised /i/ or a retracted /u/.
+    // A vowel and its four shades; not those that lead out of the chart, such as a raised /i/ or a retracted
+    // /u/.
     auto const add = [&](Vowel vowel, HeardPlace place, double penalty, bool shades) {
         bool const rounded = is_rounded(vowel);
         candidates_.push_back({vowel, place, penalty, rounded});
@@ -83,23 +86,33 @@ void VowelSpace::find_candidates() {
             auto shade = vowel;
             if (way > 0 ? home.height > 0.5 : home.height < 5.5) {
                 shade.raised = way;
-                candidates_.push_back({shade, {place.openness - Bark{per_height * 0.75 * way}, place.front}, penalty + mark_penalty, rounded});
+                candidates_.push_back({shade,
+                                       {place.openness - Bark{per_height * 0.75 * way}, place.front},
+                                       penalty + mark_penalty,
+                                       rounded});
             }
             shade.raised = 0;
             if (way > 0 ? home.backness > 0.5 : home.backness < 1.5) {
                 shade.advanced = way;
-                candidates_.push_back({shade, {place.openness, place.front - Bark{per_backness * 0.3 * way}}, penalty + mark_penalty, rounded});
+                candidates_.push_back({shade,
+                                       {place.openness, place.front - Bark{per_backness * 0.3 * way}},
+                                       penalty + mark_penalty,
+                                       rounded});
             }
         }
     };
     for (auto const& entry : entries_) {
         bool const plain = entry.vowel.raised == 0 && entry.vowel.advanced == 0;
-        if (plain) add(entry.vowel, entry.spoken, 0, true);
-        else candidates_.push_back({entry.vowel, entry.spoken, 0, is_rounded(entry.vowel)});
+        if (plain)
+            add(entry.vowel, entry.spoken, 0, true);
+        else
+            candidates_.push_back({entry.vowel, entry.spoken, 0, is_rounded(entry.vowel)});
     }
     for (char32_t symbol : common_symbols) {
         Vowel const vowel{.base = symbol};
-        if (std::any_of(entries_.begin(), entries_.end(), [&](Entry const& e) { return e.vowel.base == symbol; })) continue;
+        if (std::any_of(entries_.begin(), entries_.end(),
+                        [&](Entry const& e) { return e.vowel.base == symbol; }))
+            continue;
         // Placed from the singer's vowels around it, near ones counting most.
         auto const place = chart_place(vowel);
         HeardPlace sum;
@@ -108,8 +121,10 @@ void VowelSpace::find_candidates() {
             auto const own = chart_place(entry.vowel);
             double const apart = chart_distance(vowel, entry.vowel);
             double const w = 1 / (0.01 + apart * apart * apart * apart);
-            sum.openness = sum.openness + w * (entry.spoken.openness + Bark{per_height * (place.height - own.height)});
-            sum.front = sum.front + w * (entry.spoken.front + Bark{per_backness * (place.backness - own.backness)});
+            sum.openness =
+                sum.openness + w * (entry.spoken.openness + Bark{per_height * (place.height - own.height)});
+            sum.front =
+                sum.front + w * (entry.spoken.front + Bark{per_backness * (place.backness - own.backness)});
             total += w;
         }
         add(vowel, {sum.openness / total, sum.front / total}, foreign_penalty, false);
@@ -123,7 +138,8 @@ Vowel VowelSpace::name(HeardPlace const& place, std::size_t intended) const {
     auto named = own.vowel;
     double least = std::numeric_limits<double>::infinity();
     for (auto const& candidate : candidates_) {
-        double const cost = distance(place, candidate.place).value + candidate.penalty + (candidate.rounded != rounded ? rounding_penalty : 0);
+        double const cost = distance(place, candidate.place).value + candidate.penalty +
+                            (candidate.rounded != rounded ? rounding_penalty : 0);
         if (cost < least) {
             least = cost;
             named = candidate.vowel;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 // vowelway tract: the resonances of measured or modelled vocal tracts.
+#include "vowelway/acoustics/tract.hpp"
 #include "cli/commands.hpp"
 #include "cli/remarks.hpp"
-#include "vowelway/acoustics/tract.hpp"
 #include "vowelway/io/areas/read_areas.hpp"
 #include "vowelway/report/table.hpp"
 
@@ -35,21 +35,26 @@ struct Result {
 Result solve(MeasuredTract const& measured, TractLoss loss, Frequency up_to) {
     AreaFunction tract;
     for (auto const& section : measured.sections) tract.push_back({section.length, section.area});
-    return {measured.vowel, length_of(tract), resonances(tract, loss, up_to), compliant_bands(tract, loss, up_to)};
+    return {measured.vowel, length_of(tract), resonances(tract, loss, up_to),
+            compliant_bands(tract, loss, up_to)};
 }
 
 double tenths(Frequency f) { return std::round(in_hertz(f) * 10) / 10 + 0.0; }
 
 void print_json(std::vector<Result> const& results, Settings const& settings) {
-    nlohmann::ordered_json out{{"vowelway", 1}, {"loss", settings.loss}, {"tracts", nlohmann::ordered_json::array()}};
+    nlohmann::ordered_json out{
+        {"vowelway", 1}, {"loss", settings.loss}, {"tracts", nlohmann::ordered_json::array()}};
     for (auto const& result : results) {
         nlohmann::ordered_json tract;
-        tract["vowel"] = result.vowel.empty() ? nlohmann::ordered_json() : nlohmann::ordered_json(result.vowel);
+        tract["vowel"] =
+            result.vowel.empty() ? nlohmann::ordered_json() : nlohmann::ordered_json(result.vowel);
         tract["length_cm"] = std::round(in_centimetres(result.length) * 1e4) / 1e4;
         tract["resonances"] = nlohmann::ordered_json::array();
-        for (auto const& r : result.resonances) tract["resonances"].push_back({{"hz", tenths(r.centre)}, {"bandwidth_hz", tenths(r.bandwidth)}});
+        for (auto const& r : result.resonances)
+            tract["resonances"].push_back({{"hz", tenths(r.centre)}, {"bandwidth_hz", tenths(r.bandwidth)}});
         tract["compliant_bands_hz"] = nlohmann::ordered_json::array();
-        for (auto const& band : result.compliant) tract["compliant_bands_hz"].push_back({tenths(band.from), tenths(band.to)});
+        for (auto const& band : result.compliant)
+            tract["compliant_bands_hz"].push_back({tenths(band.from), tenths(band.to)});
         out["tracts"].push_back(std::move(tract));
     }
     std::cout << out.dump(2) << "\n";
@@ -60,17 +65,24 @@ void print_table(std::vector<Result> const& results) {
     for (auto const& result : results) {
         if (!first) std::cout << "\n";
         first = false;
-        std::cout << (result.vowel.empty() ? "" : result.vowel + ", ") << fmt::format("{:.1f} cm\n", in_centimetres(result.length));
-        Table table({{"resonance", Table::Align::left}, {"Hz", Table::Align::right}, {"bandwidth Hz", Table::Align::right}});
+        std::cout << (result.vowel.empty() ? "" : result.vowel + ", ")
+                  << fmt::format("{:.1f} cm\n", in_centimetres(result.length));
+        Table table({{"resonance", Table::Align::left},
+                     {"Hz", Table::Align::right},
+                     {"bandwidth Hz", Table::Align::right}});
         for (std::size_t k = 0; k < result.resonances.size(); ++k) {
             auto const& r = result.resonances[k];
-            table.row({fmt::format("fR{}", k + 1), fmt::format("{:.0f}", in_hertz(r.centre)), fmt::format("{:.0f}", in_hertz(r.bandwidth))});
+            table.row({fmt::format("fR{}", k + 1), fmt::format("{:.0f}", in_hertz(r.centre)),
+                       fmt::format("{:.0f}", in_hertz(r.bandwidth))});
         }
-        if (table.empty()) std::cout << "no resonance below the limit\n";
-        else std::cout << table.str();
+        if (table.empty())
+            std::cout << "no resonance below the limit\n";
+        else
+            std::cout << table.str();
         std::string bands;
         for (auto const& band : result.compliant)
-            bands += fmt::format("{}{:.0f}..{:.0f}", bands.empty() ? "" : ", ", in_hertz(band.from), in_hertz(band.to));
+            bands += fmt::format("{}{:.0f}..{:.0f}", bands.empty() ? "" : ", ", in_hertz(band.from),
+                                 in_hertz(band.to));
         std::cout << "compliant load, Hz: " << (bands.empty() ? "nowhere" : bands) << "\n";
     }
 }
@@ -81,25 +93,32 @@ void run(Settings const& settings) {
     print_remarks(read.remarks);
     std::vector<Result> results;
     for (auto const& measured : read.tracts) results.push_back(solve(measured, loss, hertz(settings.up_to)));
-    if (settings.as == "json") print_json(results, settings);
-    else print_table(results);
+    if (settings.as == "json")
+        print_json(results, settings);
+    else
+        print_table(results);
 }
 
 } // namespace
 
 void add_tract(CLI::App& app) {
-    auto* command = app.add_subcommand("tract", "Resonances, bandwidths and load on the folds of measured vocal tracts");
+    auto* command =
+        app.add_subcommand("tract", "Resonances, bandwidths and load on the folds of measured vocal tracts");
     auto settings = std::make_shared<Settings>();
-    command->add_option("AREAS", settings->areas,
-                        "a .csv with the columns section_length_cm, section_index_from_glottis, area_cm2 and, for several tracts, vowel")
+    command
+        ->add_option("AREAS", settings->areas,
+                     "a .csv with the columns section_length_cm, section_index_from_glottis, area_cm2 and, "
+                     "for several tracts, vowel")
         ->required();
     command->add_option("--as", settings->as, "table or json")->check(CLI::IsMember({"table", "json"}));
     command
         ->add_option("--loss", settings->loss,
-                     "none (hard walls, ideally open mouth), radiation (hard walls), closed-glottis (yielding walls, friction; "
+                     "none (hard walls, ideally open mouth), radiation (hard walls), closed-glottis "
+                     "(yielding walls, friction; "
                      "the default) or voiced (the same, bandwidths as while singing)")
         ->check(CLI::IsMember({"none", "radiation", "closed-glottis", "voiced"}));
-    command->add_option("--up-to", settings->up_to, "highest frequency, Hz (100 to 8000; 5000)")->check(CLI::Range(100.0, 8000.0));
+    command->add_option("--up-to", settings->up_to, "highest frequency, Hz (100 to 8000; 5000)")
+        ->check(CLI::Range(100.0, 8000.0));
     command->footer("Example: vowelway tract areas.csv --as json");
     command->callback([settings] { run(*settings); });
 }

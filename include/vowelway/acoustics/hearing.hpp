@@ -17,7 +17,7 @@ namespace vowelway {
 struct HeardVowel {
     Vowel vowel;
     Bark distance;         ///< from the intended vowel's own place, >= 0
-    double recognised = 1; ///< probability that the intended vowel is the one taken, among the singer's own, 0..1
+    double recognised = 1; ///< probability that the intended one is taken, among the singer's own, 0..1
 };
 
 /// A vowel as the ear places it.
@@ -28,8 +28,8 @@ struct HeardPlace {
     Bark openness, front;
 };
 
-/// Perceptual distance. A Bark of the upper peak counts for less than one of the first: the ratio of the spreads
-/// of real utterances of one vowel (Hillenbrand et al. 1995; tests/unit/acoustics/hearing_test.cpp).
+/// Perceptual distance, hypot(openness, 0.8 front): the weight with which the utterances of Hillenbrand et al. 1995
+/// are told apart best (docs/acoustics.md).
 Bark distance(HeardPlace const& a, HeardPlace const& b);
 
 /// Lowering of openness for a first peak `gap` above fo: 0.6 Bark (fitted, hearing_test.cpp) up to a gap of
@@ -66,7 +66,9 @@ class VowelSpace {
     /// What is heard instead of the intended vowel, an index in entries().
     HeardVowel hear(HeardPlace const& place, std::size_t intended) const;
     /// Distance from the intended vowel alone: all that an optimiser needs.
-    Bark distance_from(HeardPlace const& place, std::size_t intended) const { return distance(place, entries_[intended].spoken); }
+    Bark distance_from(HeardPlace const& place, std::size_t intended) const {
+        return distance(place, entries_[intended].spoken);
+    }
     /// Probability that a listener who picks among the singer's vowels takes the intended one.
     double recognised(HeardPlace const& place, std::size_t intended) const;
 

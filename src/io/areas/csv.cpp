@@ -39,7 +39,8 @@ std::optional<Row> Reader::next() {
             ++column;
             for (;;) {
                 if (rest_.empty())
-                    throw InputError("a quote is opened and never closed", "close it with \"", Place{file_, row.line, field.column, ""});
+                    throw InputError("a quote is opened and never closed", "close it with \"",
+                                     Place{file_, row.line, field.column, ""});
                 if (rest_.starts_with("\"\"")) {
                     rest_.remove_prefix(2);
                     column += 2;
@@ -52,10 +53,12 @@ std::optional<Row> Reader::next() {
                 }
             }
             if (!rest_.empty() && rest_.front() != ',' && rest_.front() != '\r' && rest_.front() != '\n')
-                throw InputError("text after a closing quote", "put the whole field in quotes, and \"\" for a quote in it",
+                throw InputError("text after a closing quote",
+                                 "put the whole field in quotes, and \"\" for a quote in it",
                                  Place{file_, line_, column, ""});
         } else {
-            while (!rest_.empty() && rest_.front() != ',' && rest_.front() != '\r' && rest_.front() != '\n') field.text += take();
+            while (!rest_.empty() && rest_.front() != ',' && rest_.front() != '\r' && rest_.front() != '\n')
+                field.text += take();
         }
         row.fields.push_back(std::move(field));
         if (!text::eat(rest_, ",")) break;

@@ -18,7 +18,8 @@ namespace {
 constexpr std::size_t most_bytes = 16 << 20, most_sections = 512, most_tracts = 1000;
 
 enum Wanted { section_length, section_index, area, vowel };
-constexpr std::array<std::string_view, 4> column_names{"section_length_cm", "section_index_from_glottis", "area_cm2", "vowel"};
+constexpr std::array<std::string_view, 4> column_names{"section_length_cm", "section_index_from_glottis",
+                                                       "area_cm2", "vowel"};
 
 struct Columns {
     std::array<std::optional<std::size_t>, 4> place;
@@ -28,7 +29,8 @@ struct Columns {
 
 std::string lowered(std::string_view text) {
     std::string out(text::trim(text));
-    std::transform(out.begin(), out.end(), out.begin(), [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; });
+    std::transform(out.begin(), out.end(), out.begin(),
+                   [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; });
     return out;
 }
 
@@ -45,15 +47,20 @@ Columns columns_of(csv::Row const& header, std::string const& file) {
             continue;
         }
         auto& place = out.place[static_cast<std::size_t>(known - column_names.begin())];
-        if (place) throw InputError("the column " + name + " stands twice in the header", "keep one", Place{file, header.line, field.column, ""});
+        if (place)
+            throw InputError("the column " + name + " stands twice in the header", "keep one",
+                             Place{file, header.line, field.column, ""});
         place = k;
     }
     for (auto const wanted : {section_length, section_index, area})
         if (!out.place[wanted]) {
-            std::string remedy = "the first line names the columns: section_length_cm,section_index_from_glottis,area_cm2 and, for several tracts, vowel";
+            std::string remedy =
+                "the first line names the columns: section_length_cm,section_index_from_glottis,area_cm2 "
+                "and, for several tracts, vowel";
             if (header.fields.size() == 1 && header.fields[0].text.find_first_of(";\t") != std::string::npos)
                 remedy = "separate the columns by commas and write decimals with a point; " + remedy;
-            throw InputError("there is no column " + std::string(column_names[wanted]), remedy, Place{file, header.line, 0, ""});
+            throw InputError("there is no column " + std::string(column_names[wanted]), remedy,
+                             Place{file, header.line, 0, ""});
         }
     if (!unused.empty()) out.remarks.push_back({Remark::Kind::assumed, "columns not used: " + unused});
     return out;
@@ -72,44 +79,52 @@ class Table {
 
     void add(csv::Row const& row) {
         if (row.fields.size() != columns_.count)
-            throw InputError("the line has " + std::to_string(row.fields.size()) + " fields, the header " + std::to_string(columns_.count),
+            throw InputError("the line has " + std::to_string(row.fields.size()) + " fields, the header " +
+                                 std::to_string(columns_.count),
                              "give every line a field for each column", Place{file_, row.line, 0, ""});
         double const length = number(row, section_length, 0.01, 30), wide = number(row, area, 0.001, 100);
         double const index = number(row, section_index, 0, 1e6);
         if (index != static_cast<double>(static_cast<long>(index)))
-            throw error(row, section_index, "is no whole number", "number the sections from the glottis 1, 2, 3 ..");
+            throw error(row, section_index, "is no whole number",
+                        "number the sections from the glottis 1, 2, 3 ..");
         std::string name;
         if (columns_.place[vowel]) name = text::trim(row.fields[*columns_.place[vowel]].text);
         auto const [known, fresh] = by_name_.try_emplace(name, names_.size());
         if (fresh) {
             if (names_.size() == most_tracts)
-                throw error(row, vowel, "begins one tract too many", "give at most " + std::to_string(most_tracts) + " in a file");
+                throw error(row, vowel, "begins one tract too many",
+                            "give at most " + std::to_string(most_tracts) + " in a file");
             names_.push_back(name);
             entries_.emplace_back();
         }
         auto& entries = entries_[known->second];
         if (entries.size() == most_sections)
-            throw error(row, section_index, "is one section too many", "cut a tract into at most " + std::to_string(most_sections));
-        entries.push_back({row.line, static_cast<long>(index), {centimetres(length), square_centimetres(wide)}});
+            throw error(row, section_index, "is one section too many",
+                        "cut a tract into at most " + std::to_string(most_sections));
+        entries.push_back(
+            {row.line, static_cast<long>(index), {centimetres(length), square_centimetres(wide)}});
     }
 
     MeasuredTracts tracts() {
         MeasuredTracts out{{}, columns_.remarks};
         for (std::size_t k = 0; k < names_.size(); ++k) {
             auto& entries = entries_[k];
-            std::stable_sort(entries.begin(), entries.end(), [](Entry const& a, Entry const& b) { return a.index < b.index; });
+            std::stable_sort(entries.begin(), entries.end(),
+                             [](Entry const& a, Entry const& b) { return a.index < b.index; });
             MeasuredTract tract{names_[k], {}};
             long expected = std::min(entries.front().index, 1L);
             std::string const whose = tract.vowel.empty() ? "" : " of " + tract.vowel;
             for (auto const& entry : entries) {
                 if (entry.index < expected)
                     throw InputError("section " + std::to_string(entry.index) + whose + " is given twice",
-                                     columns_.place[vowel] ? "keep one; rows of another tract need another vowel"
-                                                           : "keep one; several tracts in one file need a vowel column",
+                                     columns_.place[vowel]
+                                         ? "keep one; rows of another tract need another vowel"
+                                         : "keep one; several tracts in one file need a vowel column",
                                      place(entry.line, section_index));
                 if (entry.index > expected)
                     throw InputError("section " + std::to_string(expected) + whose + " is missing",
-                                     "number the sections from the glottis 1, 2, 3 .. without a gap", place(entry.line, section_index));
+                                     "number the sections from the glottis 1, 2, 3 .. without a gap",
+                                     place(entry.line, section_index));
                 tract.sections.push_back(entry.section);
                 ++expected;
             }
@@ -121,14 +136,17 @@ class Table {
     bool empty() const { return names_.empty(); }
 
   private:
-    Place place(int line, Wanted column) const { return {file_, line, 0, "column " + std::string(column_names[column])}; }
+    Place place(int line, Wanted column) const {
+        return {file_, line, 0, "column " + std::string(column_names[column])};
+    }
 
     InputError error(csv::Row const& row, Wanted column, std::string const& wrong, std::string remedy) const {
         auto const& field = row.fields[*columns_.place[column]];
         auto shown = field.text.size() > 40 ? field.text.substr(0, 37) + "..." : field.text;
         if (!utf8::valid(shown)) shown = "(not UTF-8)";
-        return InputError("\"" + shown + "\" " + wrong, std::move(remedy),
-                          Place{file_, row.line, field.column, "column " + std::string(column_names[column])});
+        return InputError(
+            "\"" + shown + "\" " + wrong, std::move(remedy),
+            Place{file_, row.line, field.column, "column " + std::string(column_names[column])});
     }
 
     double number(csv::Row const& row, Wanted column, double low, double high) const {
@@ -137,10 +155,14 @@ class Table {
         if (!value || !s.empty())
             throw error(row, column, "is no number", "write a decimal number with a point, without a unit");
         if (!(*value >= low && *value <= high)) {
-            auto const shown = [](double x) { return x < 1 && x > 0 ? std::to_string(x).substr(0, x < 0.01 ? 5 : 4) : std::to_string(static_cast<long>(x)); };
+            auto const shown = [](double x) {
+                return x < 1 && x > 0 ? std::to_string(x).substr(0, x < 0.01 ? 5 : 4)
+                                      : std::to_string(static_cast<long>(x));
+            };
             std::string const unit = column == section_length ? " cm" : column == area ? " cm²" : "";
-            throw error(row, column, "is out of range", "give " + shown(low) + " to " + shown(high) + unit +
-                                                            (column == area ? "; a closed airway has no resonances" : ""));
+            throw error(row, column, "is out of range",
+                        "give " + shown(low) + " to " + shown(high) + unit +
+                            (column == area ? "; a closed airway has no resonances" : ""));
         }
         return *value;
     }
@@ -156,17 +178,23 @@ class Table {
 
 MeasuredTracts parse_areas(std::string_view text, std::string const& name) {
     if (text.size() > most_bytes)
-        throw InputError("the table is larger than 16 MiB", "give fewer tracts in a file", Place{name, 0, 0, ""});
+        throw InputError("the table is larger than 16 MiB", "give fewer tracts in a file",
+                         Place{name, 0, 0, ""});
     if (text.find('\0') != std::string_view::npos || !utf8::valid(text))
-        throw InputError("the table is not text in UTF-8", "save it as comma-separated values in UTF-8", Place{name, 0, 0, ""});
+        throw InputError("the table is not text in UTF-8", "save it as comma-separated values in UTF-8",
+                         Place{name, 0, 0, ""});
     csv::Reader reader(text, name);
     auto const header = reader.next();
     if (!header)
-        throw InputError("the table is empty", "the first line names the columns: section_length_cm,section_index_from_glottis,area_cm2",
-                         Place{name, 0, 0, ""});
+        throw InputError(
+            "the table is empty",
+            "the first line names the columns: section_length_cm,section_index_from_glottis,area_cm2",
+            Place{name, 0, 0, ""});
     Table table(columns_of(*header, name), name);
     while (auto const row = reader.next()) table.add(*row);
-    if (table.empty()) throw InputError("the table has a header and no sections", "give a line for each section", Place{name, 0, 0, ""});
+    if (table.empty())
+        throw InputError("the table has a header and no sections", "give a line for each section",
+                         Place{name, 0, 0, ""});
     return table.tracts();
 }
 

@@ -24,7 +24,8 @@ VowelResonances resonances_of(tables::Utterance const& u) {
 }
 
 double area_near(SolvedTract const& t, double share) {
-    return in_square_centimetres(t.tract[static_cast<std::size_t>(share * static_cast<double>(t.tract.size()))].area);
+    return in_square_centimetres(
+        t.tract[static_cast<std::size_t>(share * static_cast<double>(t.tract.size()))].area);
 }
 
 } // namespace
@@ -54,7 +55,8 @@ TEST_CASE("Peterson & Barney's men: tracts that resonate so, and look like the v
 }
 
 TEST_CASE("every speaker of Hillenbrand et al. 1995 has a tract") {
-    // 45 men, 48 women, 46 children; length estimated for each from all their vowels. Aim: 99.5 % solved to 0.1 %.
+    // 45 men, 48 women, 46 children; length estimated for each from all their vowels. Aim: 99.5 % solved to
+    // 0.1 %.
     std::map<std::string, std::vector<VowelResonances>> speakers;
     for (auto const& u : tables::utterances())
         if (u.f1 > 0 && u.f2 > 0 && u.f3 > 0) speakers[u.group + u.speaker].push_back(resonances_of(u));
@@ -72,7 +74,8 @@ TEST_CASE("every speaker of Hillenbrand et al. 1995 has a tract") {
     }
     CHECK(all > 1600);
     CHECK(solved >= 0.995 * all);
-    // They are all human. The 1 % that the model refuses are girls' vowels, whose tracts the estimate makes too long.
+    // They are all human. The 1 % that the model refuses are girls' vowels, whose tracts the estimate makes
+    // too long.
     CHECK(human >= 0.985 * all);
 }
 
@@ -97,16 +100,16 @@ TEST_CASE("what no human tract can do is said") {
 }
 
 TEST_CASE("tract length from the resonances") {
-    // A uniform tube of 17.5 cm: 500, 1500, 2500, 3500 Hz. Lammert & Narayanan 2015 give 0.63 cm rms on simulated tracts;
-    // one is allowed twice that.
+    // A uniform tube of 17.5 cm: 500, 1500, 2500, 3500 Hz. Lammert & Narayanan 2015 give 0.63 cm rms on
+    // simulated tracts; one is allowed twice that.
     VowelResonances neutral;
     neutral.r1.centre = 500_Hz;
     neutral.r2.centre = 1500_Hz;
     neutral.r3.emplace().centre = 2500_Hz;
     neutral.r4.emplace().centre = 3500_Hz;
     CHECK(std::abs(in_centimetres(estimate_tract_length(std::vector{neutral})) - 17.5) < 2 * 0.63);
-    // Story's man measured 15.9 to 18.3 cm over his vowels (Story, Titze & Hoffman 1996); from the resonances of
-    // their area functions, which end at 3.5 kHz, each within 1.9 cm (three times the rms error).
+    // Story's man measured 15.9 to 18.3 cm over his vowels (Story, Titze & Hoffman 1996); from the resonances
+    // of their area functions, which end at 3.5 kHz, each within 1.9 cm (three times the rms error).
     std::vector<VowelResonances> all;
     for (auto const& [name, tract] : tables::area_functions("story1996_male.csv")) {
         auto const found = resonances(tract);
@@ -116,7 +119,8 @@ TEST_CASE("tract length from the resonances") {
         v.r3.emplace().centre = found[2].centre;
         v.r4.emplace().centre = found[3].centre;
         CAPTURE(name);
-        CHECK(std::abs(in_centimetres(estimate_tract_length(std::vector{v})) - in_centimetres(length_of(tract))) < 1.9);
+        CHECK(std::abs(in_centimetres(estimate_tract_length(std::vector{v})) -
+                       in_centimetres(length_of(tract))) < 1.9);
         all.push_back(v);
     }
     double const together = in_centimetres(estimate_tract_length(all));

@@ -19,17 +19,20 @@ struct Known {
     double f1, f2;
 };
 // Hillenbrand et al. 1995, means of their Table V.
-constexpr std::array men{Known{"i", 342, 2322}, Known{"ɪ", 427, 2034}, Known{"e", 476, 2089}, Known{"ɛ", 580, 1799},
-                         Known{"æ", 588, 1952}, Known{"ɑ", 768, 1333}, Known{"ɔ", 652, 997}, Known{"o", 497, 910},
-                         Known{"ʊ", 469, 1122}, Known{"u", 378, 997}, Known{"ʌ", 623, 1200}};
-constexpr std::array women{Known{"i", 437, 2761}, Known{"ɪ", 483, 2365}, Known{"e", 536, 2530}, Known{"ɛ", 731, 2058},
-                           Known{"æ", 669, 2349}, Known{"ɑ", 936, 1551}, Known{"ɔ", 781, 1136}, Known{"o", 555, 1035},
-                           Known{"ʊ", 519, 1225}, Known{"u", 459, 1105}, Known{"ʌ", 753, 1426}};
+constexpr std::array men{Known{"i", 342, 2322}, Known{"ɪ", 427, 2034}, Known{"e", 476, 2089},
+                         Known{"ɛ", 580, 1799}, Known{"æ", 588, 1952}, Known{"ɑ", 768, 1333},
+                         Known{"ɔ", 652, 997},  Known{"o", 497, 910},  Known{"ʊ", 469, 1122},
+                         Known{"u", 378, 997},  Known{"ʌ", 623, 1200}};
+constexpr std::array women{Known{"i", 437, 2761}, Known{"ɪ", 483, 2365}, Known{"e", 536, 2530},
+                           Known{"ɛ", 731, 2058}, Known{"æ", 669, 2349}, Known{"ɑ", 936, 1551},
+                           Known{"ɔ", 781, 1136}, Known{"o", 555, 1035}, Known{"ʊ", 519, 1225},
+                           Known{"u", 459, 1105}, Known{"ʌ", 753, 1426}};
 constexpr Frequency men_quarter = hertz(506), women_quarter = hertz(595); // mean F4/7 of the same study
 
 template <class Table> VowelSpace space(Table const& table, Frequency quarter) {
     std::vector<std::pair<Vowel, ResonanceSet>> vowels;
-    for (auto const& v : table) vowels.emplace_back(parse_ipa(v.ipa), resonance_set(hertz(v.f1), hertz(v.f2), quarter));
+    for (auto const& v : table)
+        vowels.emplace_back(parse_ipa(v.ipa), resonance_set(hertz(v.f1), hertz(v.f2), quarter));
     return VowelSpace(vowels, quarter, speaking_pitch(quarter));
 }
 
@@ -64,18 +67,22 @@ TEST_CASE("the step from non-high to high lies where F1 is 3 to 3.5 Bark above f
     // Half of the step within the published interval.
     CHECK(high_vowel_shift({3}, fo).value > full / 2);
     CHECK(high_vowel_shift({3.5}, fo).value < full / 2);
-    // The pitches at which F1 is 3 and 3.5 Bark above fo, on Traunmüller's scale: 195.8 and 145.0 Hz for F1 = 500 Hz, 349.3
-    // and 299.7 Hz for 700 Hz.
-    for (auto [f1, three, more] : {std::array{500.0, 195.79, 144.99}, {600, 273.56, 227.08}, {700, 349.30, 299.65}, {850, 461.52, 406.99}}) {
+    // The pitches at which F1 is 3 and 3.5 Bark above fo, on Traunmüller's scale: 195.8 and 145.0 Hz for F1 =
+    // 500 Hz, 349.3 and 299.7 Hz for 700 Hz.
+    for (auto [f1, three, more] : {std::array{500.0, 195.79, 144.99},
+                                   {600, 273.56, 227.08},
+                                   {700, 349.30, 299.65},
+                                   {850, 461.52, 406.99}}) {
         CHECK((bark(hertz(f1)) - bark(hertz(three))).value == Approx(3).epsilon(1e-3));
         CHECK((bark(hertz(f1)) - bark(hertz(more))).value == Approx(3.5).epsilon(1e-3));
     }
 }
 
 TEST_CASE("spoken vowels of Hillenbrand et al. 1995 are classified as well as published discriminants do") {
-    // Hillenbrand et al. 1995 (from memory): F1 and F2 at one point gave 68..72 % of twelve vowels by quadratic
-    // discriminants, listeners 95 %. Here: the nearest mean place of the speaker's group (men, women, boys, girls), the
-    // utterance itself left out of its mean, each heard at its own fo from its harmonics alone.
+    // Hillenbrand et al. 1995 (from memory): F1 and F2 at one point gave 68..72 % of twelve vowels by
+    // quadratic discriminants, listeners 95 %. Here: the nearest mean place of the speaker's group (men,
+    // women, boys, girls), the utterance itself left out of its mean, each heard at its own fo from its
+    // harmonics alone.
     struct Token {
         std::string vowel;
         HeardPlace place;
@@ -135,8 +142,9 @@ TEST_CASE("a vowel sung low is heard as itself") {
 }
 
 TEST_CASE("once 2fo has passed fR1 the vowel is heard closer, and opens again when fo passes it") {
-    // A listening test with 63 listeners and synthetic vowels found a lower perceived F1 where the second harmonic
-    // crosses F1 (published summary, from memory); "closing" after the turn is common practice, no source.
+    // A listening test with 63 listeners and synthetic vowels found a lower perceived F1 where the second
+    // harmonic crosses F1 (published summary, from memory); "closing" after the turn is common practice, no
+    // source.
     auto const test = [](VowelSpace const& s) {
         for (auto const* ipa : {"ɛ", "æ", "ɑ", "ɔ", "ʌ"}) {
             auto const k = index_of(s, ipa);
@@ -161,8 +169,8 @@ TEST_CASE("once 2fo has passed fR1 the vowel is heard closer, and opens again wh
 }
 
 TEST_CASE("at the top vowels merge and are heard open") {
-    // Sung by a soprano at A5 (880 Hz) every vowel was heard as an open one (published summary of a study with
-    // trained listeners; science behind it: no harmonic lies below fo).
+    // Sung by a soprano at A5 (880 Hz) every vowel was heard as an open one (published summary of a study
+    // with trained listeners; science behind it: no harmonic lies below fo).
     auto const s = space(women, women_quarter);
     double const open = s.entries()[index_of(s, "ɛ")].spoken.openness.value;
     for (std::size_t k = 0; k < s.entries().size(); ++k) {
@@ -175,9 +183,10 @@ TEST_CASE("at the top vowels merge and are heard open") {
 }
 
 TEST_CASE("recognition falls with pitch as listening tests report") {
-    // Summary of the positions (Maurer 2014): about 80 % up to 500 Hz, 50 % up to 650 Hz except /a/; four women at
-    // 220, 392, 660, 880 Hz: a dramatic drop (Bloothooft 1994); isolated front vowels of an operatic soprano, 56 % at
-    // C#5 (554 Hz), 16 % at F5 (698 Hz) (Smith & Scott 1980). Chance is 9 %. Order of size only.
+    // Summary of the positions (Maurer 2014): about 80 % up to 500 Hz, 50 % up to 650 Hz except /a/; four
+    // women at 220, 392, 660, 880 Hz: a dramatic drop (Bloothooft 1994); isolated front vowels of an operatic
+    // soprano, 56 % at C#5 (554 Hz), 16 % at F5 (698 Hz) (Smith & Scott 1980). Chance is 9 %. Order of size
+    // only.
     auto const s = space(women, women_quarter);
     CHECK(recognition(s, 220) > 0.75);
     CHECK(recognition(s, 392) > 0.65);
@@ -209,8 +218,8 @@ TEST_CASE("the heard first peak is never below fo") {
 }
 
 TEST_CASE("heard places move without jumps") {
-    // What an optimiser compares must be continuous: 5 cents never move a vowel by more than 0.4 Bark (steepest where
-    // fo enters the region of a back vowel's second peak).
+    // What an optimiser compares must be continuous: 5 cents never move a vowel by more than 0.4 Bark
+    // (steepest where fo enters the region of a back vowel's second peak).
     auto const s = space(men, men_quarter);
     for (std::size_t k = 0; k < s.entries().size(); ++k) {
         auto before = sung(s, k, 100);
@@ -226,13 +235,15 @@ TEST_CASE("shades name the way from a vowel to a shape") {
     std::vector<std::pair<Vowel, ResonanceSet>> few;
     for (auto const& v : men)
         for (auto const* kept : {"i", "e", "ɛ", "ɑ", "ɔ", "o", "u"})
-            if (std::string(v.ipa) == kept) few.emplace_back(parse_ipa(v.ipa), resonance_set(hertz(v.f1), hertz(v.f2), men_quarter));
+            if (std::string(v.ipa) == kept)
+                few.emplace_back(parse_ipa(v.ipa), resonance_set(hertz(v.f1), hertz(v.f2), men_quarter));
     VowelSpace const s(few, men_quarter, speaking_pitch(men_quarter));
     auto const shade = [&](char const* from, double f1, double f2) {
         return s.shade_of(resonance_set(hertz(f1), hertz(f2), men_quarter), index_of(s, from)).ipa();
     };
     // At home a vowel is itself.
-    for (auto const& [vowel, shape] : few) CHECK(s.shade_of(shape, index_of(s, vowel.ipa().c_str())).ipa() == vowel.ipa());
+    for (auto const& [vowel, shape] : few)
+        CHECK(s.shade_of(shape, index_of(s, vowel.ipa().c_str())).ipa() == vowel.ipa());
     // A man's /ɪ/ (427, 2034 Hz), though this singer has none of his own, lies between his /i/ and /e/.
     auto const between = s.shade_of(resonance_set(427_Hz, 2100_Hz, men_quarter), index_of(s, "i"));
     auto const height = chart_place(between).height;
@@ -240,7 +251,8 @@ TEST_CASE("shades name the way from a vowel to a shape") {
     CHECK(height <= 2);
     CHECK(chart_place(between).backness < 1);
     // Opened, /ɛ/ is called lower or by an opener vowel.
-    auto const opened = chart_place(s.shade_of(resonance_set(680_Hz, 1750_Hz, men_quarter), index_of(s, "ɛ")));
+    auto const opened =
+        chart_place(s.shade_of(resonance_set(680_Hz, 1750_Hz, men_quarter), index_of(s, "ɛ")));
     CHECK(opened.height > chart_place(parse_ipa("ɛ")).height);
     // Closed, /ɔ/ goes the way of /o/; never to an unrounded one.
     auto const closed = s.shade_of(resonance_set(560_Hz, 940_Hz, men_quarter), index_of(s, "ɔ"));
@@ -250,8 +262,9 @@ TEST_CASE("shades name the way from a vowel to a shape") {
 }
 
 TEST_CASE("marks of the intended vowel are kept") {
-    std::vector<std::pair<Vowel, ResonanceSet>> const nasal{{parse_ipa("ɑ̃"), resonance_set(700_Hz, 1100_Hz, men_quarter)},
-                                                             {parse_ipa("ɔ"), resonance_set(550_Hz, 900_Hz, men_quarter)}};
+    std::vector<std::pair<Vowel, ResonanceSet>> const nasal{
+        {parse_ipa("ɑ̃"), resonance_set(700_Hz, 1100_Hz, men_quarter)},
+        {parse_ipa("ɔ"), resonance_set(550_Hz, 900_Hz, men_quarter)}};
     VowelSpace const s(nasal, men_quarter, speaking_pitch(men_quarter));
     CHECK(s.shade_of(resonance_set(700_Hz, 1100_Hz, men_quarter), 0).nasal);
     CHECK_FALSE(s.shade_of(resonance_set(550_Hz, 900_Hz, men_quarter), 1).nasal);

@@ -25,12 +25,12 @@ VowelResonances vowel(char const* ipa, double r1, double r2) {
 
 // Means of Hillenbrand et al. 1995; 14.7 and 17.3 cm are the lengths that go with their mean F4.
 std::vector<VowelResonances> women() {
-    return {vowel("i", 437, 2761), vowel("e", 536, 2530), vowel("ɛ", 731, 2058), vowel("ɑ", 936, 1551), vowel("ɔ", 781, 1136),
-            vowel("o", 555, 1035), vowel("u", 459, 1105)};
+    return {vowel("i", 437, 2761), vowel("e", 536, 2530), vowel("ɛ", 731, 2058), vowel("ɑ", 936, 1551),
+            vowel("ɔ", 781, 1136), vowel("o", 555, 1035), vowel("u", 459, 1105)};
 }
 std::vector<VowelResonances> men() {
-    return {vowel("i", 342, 2322), vowel("e", 476, 2089), vowel("ɛ", 580, 1799), vowel("ɑ", 768, 1333), vowel("ɔ", 652, 997),
-            vowel("o", 497, 910), vowel("u", 378, 997)};
+    return {vowel("i", 342, 2322), vowel("e", 476, 2089), vowel("ɛ", 580, 1799), vowel("ɑ", 768, 1333),
+            vowel("ɔ", 652, 997),  vowel("o", 497, 910),  vowel("u", 378, 997)};
 }
 
 double part(Shape const& s, GesturePart p) { return s.gesture[static_cast<std::size_t>(p)]; }
@@ -57,8 +57,10 @@ TEST_CASE("every shape is where the grid says, in order, and can be made") {
             for (int j = -set.highest_j(); j <= set.highest_j(); ++j) {
                 auto const* shape = set.at(i, j);
                 if (!shape) continue;
-                auto const off1 = interval(set.home().resonances.r1(), shape->resonances.r1()) - set.step() * i;
-                auto const off2 = interval(set.home().resonances.r2(), shape->resonances.r2()) - set.step() * j;
+                auto const off1 =
+                    interval(set.home().resonances.r1(), shape->resonances.r1()) - set.step() * i;
+                auto const off2 =
+                    interval(set.home().resonances.r2(), shape->resonances.r2()) - set.step() * j;
                 CHECK(std::abs(off1.value) < 0.25 * set.step().value);
                 CHECK(std::abs(off2.value) < 0.25 * set.step().value);
                 for (std::size_t k = 1; k < 4; ++k)
@@ -71,8 +73,8 @@ TEST_CASE("every shape is where the grid says, in order, and can be made") {
 }
 
 TEST_CASE("sopranos raise fR1 of every vowel to where they are measured to tune it") {
-    // Joliveau, Smith & Wolfe 2004 and Garnier et al. 2010: fR1 follows fo up to about C6 (1047 Hz) and D6; fR1 ends near
-    // 1300 Hz. The model brings front and open vowels there, close back ones to about 800 Hz.
+    // Joliveau, Smith & Wolfe 2004 and Garnier et al. 2010: fR1 follows fo up to about C6 (1047 Hz) and D6;
+    // fR1 ends near 1300 Hz. The model brings front and open vowels there, close back ones to about 800 Hz.
     for (auto const& v : women()) {
         CAPTURE(v.vowel.ipa());
         ReachableSet const set(v, 14.7_cm);
@@ -103,7 +105,8 @@ TEST_CASE("raising fR1 is done by opening the jaw, lowering it by closing") {
 TEST_CASE("single gestures move resonances as tracings and models say") {
     // Lindblom & Sundberg 1971 (from memory), Fant 1960, and the rule that lengthening lowers all resonances.
     ReachableSet const set(vowel("ə", 500, 1500), 17.5_cm);
-    // More fR1 with fR2 fixed comes from the mouth's opening; more fR2 with fR1 fixed from an advanced tongue.
+    // More fR1 with fR2 fixed comes from the mouth's opening; more fR2 with fR1 fixed from an advanced
+    // tongue.
     auto const front = set.reach(500_Hz, 1750_Hz);
     REQUIRE(front);
     CHECK(part(*front, GesturePart::tongue_advancement) > 0.1);
@@ -118,8 +121,9 @@ TEST_CASE("single gestures move resonances as tracings and models say") {
 }
 
 TEST_CASE("a gesture does to the tract solved from resonances what it does to the real one") {
-    // The eleven area functions of Story, Titze & Hoffman 1996 are bent as they are, and so are the tracts solved from
-    // their first three resonances alone. The shifts of ln fR must agree: correlation and slope over 132 gestures.
+    // The eleven area functions of Story, Titze & Hoffman 1996 are bent as they are, and so are the tracts
+    // solved from their first three resonances alone. The shifts of ln fR must agree: correlation and slope
+    // over 132 gestures.
     struct Sums {
         double xx = 0, yy = 0, xy = 0;
     };
@@ -144,9 +148,11 @@ TEST_CASE("a gesture does to the tract solved from resonances what it does to th
                 for (double amount : {-0.3, 0.3}) {
                     GestureVector gesture{};
                     gesture[static_cast<std::size_t>(part)] = amount;
-                    auto const a = tube::first_poles(one.shaped(gesture), 2), b = tube::first_poles(other.shaped(gesture), 2);
+                    auto const a = tube::first_poles(one.shaped(gesture), 2),
+                               b = tube::first_poles(other.shaped(gesture), 2);
                     for (std::size_t k = 0; k < 2; ++k) {
-                        double const x = std::log(tube::frequency_of(a[k]) / targets[k]), y = std::log(tube::frequency_of(b[k]) / targets[k]);
+                        double const x = std::log(tube::frequency_of(a[k]) / targets[k]),
+                                     y = std::log(tube::frequency_of(b[k]) / targets[k]);
                         sums[k].xx += x * x;
                         sums[k].yy += y * y;
                         sums[k].xy += x * y;
@@ -193,7 +199,8 @@ TEST_CASE("measured bandwidths are kept in proportion") {
     CHECK(set.home().resonances.peaks[0].bandwidth == 90_Hz);
     auto const* up = set.at(3, 0);
     REQUIRE(up);
-    double const model = bandwidth(BandwidthModel::swept_tone, up->resonances.r1()).value() / bandwidth(BandwidthModel::swept_tone, 580_Hz).value();
+    double const model = bandwidth(BandwidthModel::swept_tone, up->resonances.r1()).value() /
+                         bandwidth(BandwidthModel::swept_tone, 580_Hz).value();
     CHECK(up->resonances.peaks[0].bandwidth.value() == Approx(90 * model));
 }
 

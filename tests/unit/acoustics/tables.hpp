@@ -20,8 +20,10 @@ inline std::vector<std::map<std::string, std::string>> read(std::string const& n
     auto const split = [](std::string const& line) {
         std::vector<std::string> out(1);
         for (char c : line)
-            if (c == ',') out.emplace_back();
-            else if (c != '\r') out.back() += c;
+            if (c == ',')
+                out.emplace_back();
+            else if (c != '\r')
+                out.back() += c;
         return out;
     };
     std::string line;
@@ -54,8 +56,8 @@ inline std::vector<Utterance> utterances() {
     std::vector<Utterance> out;
     auto const number = [](std::string const& s) { return s.empty() ? 0.0 : std::stod(s); };
     for (auto& row : read("hillenbrand1995_steady.csv"))
-        out.push_back({row["group"], row["speaker"], row["ipa"], number(row["f0"]), number(row["F1"]), number(row["F2"]),
-                       number(row["F3"]), number(row["F4"])});
+        out.push_back({row["group"], row["speaker"], row["ipa"], number(row["f0"]), number(row["F1"]),
+                       number(row["F2"]), number(row["F3"]), number(row["F4"])});
     return out;
 }
 

@@ -36,7 +36,8 @@ double width(std::vector<TractResonance> const& found, int n) { return found.at(
 } // namespace
 
 TEST_CASE("uniform tube: odd quarter waves") {
-    // (2n-1) c/4L, Fant 1960: 500, 1500, 2500 Hz for 17.5 cm at c = 350 m/s. The cut into sections must not matter.
+    // (2n-1) c/4L, Fant 1960: 500, 1500, 2500 Hz for 17.5 cm at c = 350 m/s. The cut into sections must not
+    // matter.
     for (int sections : {4, 7, 44}) {
         auto const found = resonances(tube(17.5, 3, sections), TractLoss::none);
         for (int n = 1; n <= 5; ++n) CHECK(centre(found, n) == Approx(500 * (2 * n - 1)).epsilon(1e-5));
@@ -47,8 +48,8 @@ TEST_CASE("uniform tube: odd quarter waves") {
 }
 
 TEST_CASE("uniform tube with radiation: an end correction near the flanged and unflanged ones") {
-    // Effective length from fR1 without losses. Levine & Schwinger 1948: 0.6133 a; piston in a baffle 8a/3pi = 0.8488 a
-    // (the load used); Fant 1960: 0.8 a.
+    // Effective length from fR1 without losses. Levine & Schwinger 1948: 0.6133 a; piston in a baffle 8a/3pi
+    // = 0.8488 a (the load used); Fant 1960: 0.8 a.
     double const a = std::sqrt(3 / std::numbers::pi);
     double const f1 = centre(resonances(tube(17.5, 3), TractLoss::radiation), 1);
     double const extra = 35000 / (4 * f1) - 17.5;
@@ -72,7 +73,8 @@ TEST_CASE("twin tubes: the roots of (A2/A1) tan kl1 tan kl2 = 1") {
 }
 
 TEST_CASE("losses of Sondhi & Schroeter: what a uniform tube becomes") {
-    // Values of an independent implementation of the same published matrices (2 to 4 Hz for its coarser search).
+    // Values of an independent implementation of the same published matrices (2 to 4 Hz for its coarser
+    // search).
     auto const hard = resonances(tube(17.5, 3), TractLoss::radiation);
     CHECK(std::abs(centre(hard, 1) - 477.4) < 3);
     CHECK(std::abs(centre(hard, 3) - 2395.8) < 3);
@@ -82,21 +84,22 @@ TEST_CASE("losses of Sondhi & Schroeter: what a uniform tube becomes") {
     CHECK(std::abs(centre(closed, 3) - 2377.2) < 4);
     CHECK(std::abs(width(closed, 1) - 34.4) < 3);
     CHECK(std::abs(width(closed, 3) - 98.7) < 3);
-    // The voiced model: the 75 Hz of BR1 that singers have on average (Stevens 1998: about 80 Hz for close vowels).
+    // The voiced model: the 75 Hz of BR1 that singers have on average (Stevens 1998: about 80 Hz for close
+    // vowels).
     CHECK(std::abs(width(resonances(tube(17.5, 3), TractLoss::voiced), 1) - 75) < 5);
 }
 
 TEST_CASE("yielding walls raise a low resonance as Stevens says") {
-    // Stevens 1998: F1 = hypot(F1 hard, F1 closed), F1 closed = 203 Hz for these walls: 222 -> 301 Hz. The matrices
-    // agree within 4 %.
+    // Stevens 1998: F1 = hypot(F1 hard, F1 closed), F1 closed = 203 Hz for these walls: 222 -> 301 Hz. The
+    // matrices agree within 4 %.
     auto const i = tables::area_functions("story1996_male.csv").at("i");
     double const hard = centre(resonances(i, TractLoss::radiation), 1), real = centre(resonances(i), 1);
     CHECK(real == Approx(std::hypot(hard, 203)).epsilon(0.04));
 }
 
 TEST_CASE("half-power width of the response is the pole's bandwidth") {
-    // For a well separated resonance the two definitions agree: |flow at the lips| falls 3 dB at fR +- B/2. Input
-    // impedance is used here, whose peak has the same poles.
+    // For a well separated resonance the two definitions agree: |flow at the lips| falls 3 dB at fR +- B/2.
+    // Input impedance is used here, whose peak has the same poles.
     auto const t = tube(17.5, 3);
     auto const r = resonances(t).front();
     auto const size = [&](double f) {
@@ -114,20 +117,31 @@ TEST_CASE("Story, Titze & Hoffman 1996: their simulated formants") {
         char const* vowel;
         double f1, f2, f3;
     };
-    // Table IV, simulated with a side branch for the piriform sinuses that these area functions leave out; their own
-    // model misses nature by up to 10 %. Tolerance 16 % (fR3: 18 %).
-    for (auto row : {Row{"i", 337, 2340, 3158}, {"ɛ", 621, 1795, 2436}, {"æ", 732, 1689, 2370}, {"ɑ", 738, 1093, 2757},
-                     {"ʌ", 689, 1159, 2454}, {"ɔ", 618, 958, 2195}, {"ʊ", 461, 877, 2596}, {"u", 356, 1108, 2334}}) {
+    // Table IV, simulated with a side branch for the piriform sinuses that these area functions leave out;
+    // their own model misses nature by up to 10 %. Tolerance 16 % (fR3: 18 %).
+    for (auto row : {Row{"i", 337, 2340, 3158},
+                     {"ɛ", 621, 1795, 2436},
+                     {"æ", 732, 1689, 2370},
+                     {"ɑ", 738, 1093, 2757},
+                     {"ʌ", 689, 1159, 2454},
+                     {"ɔ", 618, 958, 2195},
+                     {"ʊ", 461, 877, 2596},
+                     {"u", 356, 1108, 2334}}) {
         CAPTURE(row.vowel);
         auto const found = resonances(tracts.at(row.vowel));
         CHECK(centre(found, 1) == Approx(row.f1).epsilon(0.16));
         CHECK(centre(found, 2) == Approx(row.f2).epsilon(0.16));
         CHECK(centre(found, 3) == Approx(row.f3).epsilon(0.18));
     }
-    // An independent implementation of the same matrices, found on a 1 Hz grid of the response's peaks: fR within
-    // 8 Hz (a wide resonance's peak is not its pole).
-    for (auto row : {Row{"i", 291.4, 2463.9, 0}, {"ɛ", 633.4, 1961.4, 2531.4}, {"æ", 713.9, 1799.1, 2498.0},
-                     {"ɑ", 781.9, 1115.8, 2752.4}, {"u", 314.6, 1100.8, 0}, {"ʌ", 0, 1265.0, 2544.3}, {"ɔ", 0, 1021.8, 2207.2}}) {
+    // An independent implementation of the same matrices, found on a 1 Hz grid of the response's peaks: fR
+    // within 8 Hz (a wide resonance's peak is not its pole).
+    for (auto row : {Row{"i", 291.4, 2463.9, 0},
+                     {"ɛ", 633.4, 1961.4, 2531.4},
+                     {"æ", 713.9, 1799.1, 2498.0},
+                     {"ɑ", 781.9, 1115.8, 2752.4},
+                     {"u", 314.6, 1100.8, 0},
+                     {"ʌ", 0, 1265.0, 2544.3},
+                     {"ɔ", 0, 1021.8, 2207.2}}) {
         CAPTURE(row.vowel);
         auto const found = resonances(tracts.at(row.vowel));
         if (row.f1 > 0) CHECK(std::abs(centre(found, 1) - row.f1) < 8);
@@ -137,8 +151,8 @@ TEST_CASE("Story, Titze & Hoffman 1996: their simulated formants") {
 }
 
 TEST_CASE("Fant 1960: the electrical analogue's resonances of the Russian vowels") {
-    // Table 2.31-1, hard walls: [a] 616 1072 2470, [i] 222 2244 3140, [u] 231 615 2375 Hz. 6 %; fR3 of [i], where the
-    // analogue had a narrow lip section, 10 %.
+    // Table 2.31-1, hard walls: [a] 616 1072 2470, [i] 222 2244 3140, [u] 231 615 2375 Hz. 6 %; fR3 of [i],
+    // where the analogue had a narrow lip section, 10 %.
     auto const tracts = tables::area_functions("fant1960_russian_male.csv");
     auto const found = [&](char const* v) { return resonances(tracts.at(v), TractLoss::radiation); };
     CHECK(centre(found("a"), 1) == Approx(616).epsilon(0.06));
@@ -154,11 +168,14 @@ TEST_CASE("Fant 1960: the electrical analogue's resonances of the Russian vowels
 
 TEST_CASE("the load on the folds: reactance of tubes and of real tracts") {
     // Lossless, open: (rho c/A) tan kL. 17.5 cm, 3 cm²: +13.3, -13.3, +13.3 at 250, 750, 1250 Hz.
-    auto const x = [](double f) { return input_impedance(tube(17.5, 3), hertz(f), TractLoss::none).reactance.value; };
+    auto const x = [](double f) {
+        return input_impedance(tube(17.5, 3), hertz(f), TractLoss::none).reactance.value;
+    };
     CHECK(x(250) == Approx(13.3).epsilon(0.001));
     CHECK(x(750) == Approx(-13.3).epsilon(0.001));
     CHECK(x(1250) == Approx(13.3).epsilon(0.001));
-    // Low frequencies: an inertance rho L/A; a 2.5 cm epilarynx of 0.5 cm² adds 0.0057 g/cm⁴ (Titze & Story 1997).
+    // Low frequencies: an inertance rho L/A; a 2.5 cm epilarynx of 0.5 cm² adds 0.0057 g/cm⁴ (Titze & Story
+    // 1997).
     auto const inertance = [](AreaFunction const& t) {
         return input_impedance(t, 20_Hz, TractLoss::none).reactance.value / (2 * std::numbers::pi * 20);
     };
@@ -167,7 +184,9 @@ TEST_CASE("the load on the folds: reactance of tubes and of real tracts") {
     CHECK(inertance(narrow) - inertance(tube(15, 3)) == Approx(0.0057).epsilon(0.01));
     // Values of an independent implementation.
     auto const tracts = tables::area_functions("story1996_male.csv");
-    auto const real = [&](char const* v, double f) { return input_impedance(tracts.at(v), hertz(f)).reactance.value; };
+    auto const real = [&](char const* v, double f) {
+        return input_impedance(tracts.at(v), hertz(f)).reactance.value;
+    };
     CHECK(std::abs(real("ɑ", 150) - 29.23) < 0.3);
     CHECK(std::abs(real("ɑ", 250) - 50.381) < 0.3);
     CHECK(std::abs(real("i", 150) - 27.242) < 0.3);
@@ -181,7 +200,8 @@ TEST_CASE("compliant bands begin at fR1 and are narrow") {
         double from, to;
     };
     // Independent implementation, 5 and 10 Hz.
-    for (auto row : {Row{"i", 293, 499}, {"ɑ", 783, 965}, {"u", 315, 521}, {"æ", 719, 785}, {"ɛ", 637, 713}}) {
+    for (auto row :
+         {Row{"i", 293, 499}, {"ɑ", 783, 965}, {"u", 315, 521}, {"æ", 719, 785}, {"ɛ", 637, 713}}) {
         CAPTURE(row.vowel);
         auto const bands = compliant_bands(tracts.at(row.vowel));
         REQUIRE(!bands.empty());
@@ -197,14 +217,16 @@ TEST_CASE("compliant bands begin at fR1 and are narrow") {
 }
 
 TEST_CASE("sensitivity of a uniform tube is Fant & Pauli's") {
-    // Fant & Pauli 1975: (KE - PE)/(KE + PE); at the lip end of a lossless tube of 44 sections 0.022708 for fR1.
+    // Fant & Pauli 1975: (KE - PE)/(KE + PE); at the lip end of a lossless tube of 44 sections 0.022708 for
+    // fR1.
     auto const s = sensitivity(tube(17.5, 3), 1, TractLoss::none);
     CHECK(s.area.back() == Approx(0.022708).epsilon(1e-3));
     CHECK(s.area.front() == Approx(-0.022708).epsilon(1e-3));
     double total = 0;
     for (double x : s.length) total += x;
     CHECK(total == Approx(-1).epsilon(1e-6)); // F ~ 1/L
-    // Widening the lips' end raises, widening the glottis' end lowers every resonance (Chiba & Kajiyama; Fant 1960).
+    // Widening the lips' end raises, widening the glottis' end lowers every resonance (Chiba & Kajiyama; Fant
+    // 1960).
     for (int n = 1; n <= 4; ++n) {
         auto const each = sensitivity(tube(17.5, 3), n);
         CHECK(each.area.back() > 0);
@@ -241,19 +263,21 @@ TEST_CASE("Schroeder's rule: odd cosines of ln A move one resonance each") {
     auto const with_term = [](int m) {
         AreaFunction out;
         for (int i = 0; i < 100; ++i)
-            out.push_back({0.175_cm, square_centimetres(3 * std::exp(0.05 * std::cos(m * std::numbers::pi * (i + 0.5) / 100)))});
+            out.push_back({0.175_cm, square_centimetres(3 * std::exp(0.05 * std::cos(m * std::numbers::pi *
+                                                                                     (i + 0.5) / 100)))});
         return resonances(out, TractLoss::none);
     };
     for (int n = 1; n <= 3; ++n) {
         auto const moved = with_term(2 * n - 1);
-        for (int k = 1; k <= 3; ++k) CHECK(std::abs(centre(moved, k) / (500 * (2 * k - 1)) - 1 - (k == n ? -0.025 : 0)) < 0.002);
+        for (int k = 1; k <= 3; ++k)
+            CHECK(std::abs(centre(moved, k) / (500 * (2 * k - 1)) - 1 - (k == n ? -0.025 : 0)) < 0.002);
     }
     for (int k = 1; k <= 3; ++k) CHECK(std::abs(centre(with_term(2), k) / (500 * (2 * k - 1)) - 1) < 0.002);
 }
 
 TEST_CASE("no resonance is missed and none found twice") {
-    // With hard walls the losses of radiation do not change how many there are: as many as quarter waves of the tube's
-    // phase, counted here without losses. Random tracts, smooth and rugged.
+    // With hard walls the losses of radiation do not change how many there are: as many as quarter waves of
+    // the tube's phase, counted here without losses. Random tracts, smooth and rugged.
     std::mt19937 random(5);
     std::uniform_real_distribution<double> uniform(0, 1);
     int tracts = 0, alike = 0;

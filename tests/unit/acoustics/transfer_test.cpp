@@ -28,26 +28,41 @@ struct Case {
 
 TEST_CASE("bandwidth models give their published values") {
     using enum BandwidthModel;
-    // Hawks & Miller 1995: the polynomials worked at fo = 132 and 220 Hz; Tappert et al. 1963 with Khodai-Joopari &
-    // Clermont 2002; Fant 1972 (from memory).
-    for (auto c : {Case{hawks_miller, 300, 132, 53.213}, {hawks_miller, 400, 132, 39.588}, {hawks_miller, 500, 132, 37.794},
-                   {hawks_miller, 700, 132, 40.216}, {hawks_miller, 1500, 132, 47.136}, {hawks_miller, 3500, 132, 174.678},
-                   {hawks_miller, 4500, 132, 283.293}, {hawks_miller, 300, 220, 66.517}, {hawks_miller, 700, 220, 50.270},
-                   {hawks_miller, 2500, 220, 113.872}, {swept_tone, 1000, 132, 58.333}, {swept_tone, 3500, 132, 152.083},
-                   {swept_tone, 250, 132, 84.630}, {swept_tone, 300, 132, 72.912}, {closed_glottis, 250, 132, 75.392},
-                   {closed_glottis, 500, 132, 40.000}, {closed_glottis, 1500, 132, 81.308}, {closed_glottis, 2500, 132, 170.321}}) {
+    // Hawks & Miller 1995: the polynomials worked at fo = 132 and 220 Hz; Tappert et al. 1963 with
+    // Khodai-Joopari & Clermont 2002; Fant 1972 (from memory).
+    for (auto c : {Case{hawks_miller, 300, 132, 53.213},
+                   {hawks_miller, 400, 132, 39.588},
+                   {hawks_miller, 500, 132, 37.794},
+                   {hawks_miller, 700, 132, 40.216},
+                   {hawks_miller, 1500, 132, 47.136},
+                   {hawks_miller, 3500, 132, 174.678},
+                   {hawks_miller, 4500, 132, 283.293},
+                   {hawks_miller, 300, 220, 66.517},
+                   {hawks_miller, 700, 220, 50.270},
+                   {hawks_miller, 2500, 220, 113.872},
+                   {swept_tone, 1000, 132, 58.333},
+                   {swept_tone, 3500, 132, 152.083},
+                   {swept_tone, 250, 132, 84.630},
+                   {swept_tone, 300, 132, 72.912},
+                   {closed_glottis, 250, 132, 75.392},
+                   {closed_glottis, 500, 132, 40.000},
+                   {closed_glottis, 1500, 132, 81.308},
+                   {closed_glottis, 2500, 132, 170.321}}) {
         CAPTURE(c.hz);
         CHECK(bandwidth(c.model, hertz(c.hz), Pitch(hertz(c.fo))).value() == Approx(c.width).epsilon(2e-4));
     }
     // The two polynomials of Hawks & Miller meet at 500 Hz with a step of 0.85 Hz.
-    CHECK(bandwidth(hawks_miller, hertz(499.999)).value() - bandwidth(hawks_miller, 500_Hz).value() == Approx(-0.848).epsilon(0.01));
+    CHECK(bandwidth(hawks_miller, hertz(499.999)).value() - bandwidth(hawks_miller, 500_Hz).value() ==
+          Approx(-0.848).epsilon(0.01));
     // Beyond speech the factor of fo stays.
     CHECK(bandwidth(hawks_miller, 700_Hz, Pitch(880_Hz)) == bandwidth(hawks_miller, 700_Hz, Pitch(264_Hz)));
 }
 
 TEST_CASE("radiation's share of the bandwidth is that of Stevens 1998") {
     // Worked for 3 cm², 17.7 cm; the book rounds to 2, 16, 50 Hz for the first three resonances.
-    auto const share = [](double hz) { return radiation_bandwidth(hertz(hz), square_centimetres(3), 17.7_cm).value(); };
+    auto const share = [](double hz) {
+        return radiation_bandwidth(hertz(hz), square_centimetres(3), 17.7_cm).value();
+    };
     CHECK(share(500) == Approx(1.8).epsilon(0.01));
     CHECK(share(1500) == Approx(16.16).epsilon(0.001));
     CHECK(share(2500) == Approx(44.89).epsilon(0.001));
@@ -59,7 +74,9 @@ TEST_CASE("Fant's source with radiation falls 6 dB an octave above 100 Hz") {
     Pitch const low(100_Hz);
     auto const net = [&](double hz) {
         auto const f = hertz(hz);
-        return (source.flow_level(f, low) + radiated_level(f) - source.flow_level(100_Hz, low) - radiated_level(100_Hz)).value;
+        return (source.flow_level(f, low) + radiated_level(f) - source.flow_level(100_Hz, low) -
+                radiated_level(100_Hz))
+            .value;
     };
     CHECK(net(250) == Approx(-3.227).epsilon(1e-3));
     CHECK(net(500) == Approx(-8.299).epsilon(1e-3));
@@ -71,7 +88,9 @@ TEST_CASE("ten decibels louder: about fifteen at 3 kHz") {
     // Sundberg (from memory): partials near 3 kHz grow about 1.5 times as much as the level.
     Source const source;
     Pitch const fo(200_Hz);
-    auto const growth = [&](double hz) { return (source.flow_level(hertz(hz), fo, {10}) - source.flow_level(hertz(hz), fo)).value; };
+    auto const growth = [&](double hz) {
+        return (source.flow_level(hertz(hz), fo, {10}) - source.flow_level(hertz(hz), fo)).value;
+    };
     CHECK(growth(500) == Approx(10).epsilon(0.05));
     CHECK(growth(3000) > 14);
     CHECK(growth(3000) < 16);
@@ -89,7 +108,8 @@ TEST_CASE("the upper register's steeper slope comes in between its two pitches")
 }
 
 TEST_CASE("higher-pole correction: Fant's polynomials against the product they stand for") {
-    // Fant 1960 eq. 1.3-4 at 2 kHz and 500 Hz quarter wave; exact: -20 log10 prod (1 - (x/(2k-1))²) over the poles left out.
+    // Fant 1960 eq. 1.3-4 at 2 kHz and 500 Hz quarter wave; exact: -20 log10 prod (1 - (x/(2k-1))²) over the
+    // poles left out.
     CHECK(higher_pole_correction(2, 2000_Hz, 500_Hz).value == Approx(19.5712));
     CHECK(higher_pole_correction(3, 2000_Hz, 500_Hz).value == Approx(12.3648));
     CHECK(higher_pole_correction(4, 2000_Hz, 500_Hz).value == Approx(9.0061).epsilon(1e-5));
@@ -108,18 +128,21 @@ TEST_CASE("the cascade gives Fant's worked levels of the neutral tube") {
     CHECK(std::abs(gain(2000) - -0.025) < 0.01);
     // Stevens 1998 eq. 3.60: a lossless tube has 1/|cos(pi f/2F1)|, 3.01 dB at half F1.
     CHECK(std::abs(gain(250) - 3.0103) < 0.05);
-    // One resonance: about 0 dB at √2 F, -23.5 dB two octaves above; lowering F1 an octave costs 12 dB above it.
+    // One resonance: about 0 dB at √2 F, -23.5 dB two octaves above; lowering F1 an octave costs 12 dB above
+    // it.
     CHECK(resonance_gain({500_Hz, 50_Hz}, hertz(500 * std::sqrt(2.0))).value == Approx(-0.043).epsilon(0.02));
     CHECK(resonance_gain({500_Hz, 50_Hz}, 2000_Hz).value == Approx(-23.5018).epsilon(1e-5));
-    double const lowered = (resonance_gain({250_Hz, 1_Hz}, 30000_Hz) - resonance_gain({500_Hz, 1_Hz}, 30000_Hz)).value;
+    double const lowered =
+        (resonance_gain({250_Hz, 1_Hz}, 30000_Hz) - resonance_gain({500_Hz, 1_Hz}, 30000_Hz)).value;
     CHECK(lowered == Approx(-12.041).epsilon(1e-3));
 }
 
 TEST_CASE("radiated peaks of the neutral tube fall as Fant computed") {
-    // Fant 1960: levels of F2 and F3 against F1 with source and radiation: -9.24 and -13.78 dB. fo = 100 Hz puts a
-    // harmonic on every peak.
+    // Fant 1960: levels of F2 and F3 against F1 with source and radiation: -9.24 and -13.78 dB. fo = 100 Hz
+    // puts a harmonic on every peak.
     Source const fant{.slope = {-20 * std::log10(4.0)}};
-    auto const levels = NoteSpectrum(Pitch(100_Hz), 500_Hz, fant, {}, Blur::none()).harmonic_levels(neutral());
+    auto const levels =
+        NoteSpectrum(Pitch(100_Hz), 500_Hz, fant, {}, Blur::none()).harmonic_levels(neutral());
     CHECK((levels[14] - levels[4]).value == Approx(-9.243).epsilon(0.002));
     CHECK((levels[24] - levels[4]).value == Approx(-13.779).epsilon(0.002));
 }
@@ -133,7 +156,8 @@ TEST_CASE("a spectrum's table says what the formulas say") {
     REQUIRE(note.size() == 21);
     for (int n = 1; n <= note.size(); ++n) {
         auto const f = frequency_of({n}, fo);
-        auto const expected = source.flow_level(f, fo, {-5}) + radiated_level(f) + tract_gain(shape, f, 590_Hz);
+        auto const expected =
+            source.flow_level(f, fo, {-5}) + radiated_level(f) + tract_gain(shape, f, 590_Hz);
         CHECK(levels[n - 1].value == Approx(expected.value).epsilon(1e-9));
     }
 }

@@ -26,7 +26,8 @@ std::string with(std::string const& rows) { return std::string(header) + rows; }
 } // namespace
 
 TEST_CASE("areas: one tract without a vowel column, from 1 or from 0") {
-    for (auto const* rows : {"0.5,1,3\n0.4,2,2.5\n", "0.5,0,3\n0.4,1,2.5", "0.4,2,2.5\r\n0.5,1,3\r\n", "\n# a note\n0.5,1,3\n\n0.4,2,2.5\n\n"}) {
+    for (auto const* rows : {"0.5,1,3\n0.4,2,2.5\n", "0.5,0,3\n0.4,1,2.5", "0.4,2,2.5\r\n0.5,1,3\r\n",
+                             "\n# a note\n0.5,1,3\n\n0.4,2,2.5\n\n"}) {
         auto const found = parse(with(rows));
         REQUIRE(found.tracts.size() == 1);
         CHECK(found.tracts[0].vowel.empty());
@@ -38,8 +39,9 @@ TEST_CASE("areas: one tract without a vowel column, from 1 or from 0") {
 }
 
 TEST_CASE("areas: RFC 4180, columns in any order, tracts interleaved") {
-    auto const found = parse("\xEF\xBB\xBFVowel, AREA_CM2 ,\"note, \"\"x\"\"\",section_index_from_glottis,section_length_cm\n"
-                             "\"ɑ\",3e0,\"two\nlines\",1,.5\ni,+2,,1,0.5\nɑ,1,,2,0.5\n");
+    auto const found = parse(
+        "\xEF\xBB\xBFVowel, AREA_CM2 ,\"note, \"\"x\"\"\",section_index_from_glottis,section_length_cm\n"
+        "\"ɑ\",3e0,\"two\nlines\",1,.5\ni,+2,,1,0.5\nɑ,1,,2,0.5\n");
     REQUIRE(found.tracts.size() == 2);
     CHECK(found.tracts[0].vowel == "ɑ");
     CHECK(found.tracts[0].sections.size() == 2);
@@ -50,7 +52,9 @@ TEST_CASE("areas: RFC 4180, columns in any order, tracts interleaved") {
 
 TEST_CASE("areas: what is wrong is told with line and column") {
     CHECK(complaint("").find("empty") != std::string::npos);
-    CHECK(complaint(with("0.5,1,3\nx,2,3\n")).find("t.csv:3:1, column section_length_cm: \"x\" is no number") != std::string::npos);
+    CHECK(
+        complaint(with("0.5,1,3\nx,2,3\n")).find("t.csv:3:1, column section_length_cm: \"x\" is no number") !=
+        std::string::npos);
     CHECK(complaint(with("0.5,1,3 cm2\n")).find("column area_cm2") != std::string::npos);
     CHECK(complaint(with("0.5,1,nan\n")).find("is no number") != std::string::npos);
     CHECK(complaint(with("0.5,1,inf\n")).find("is no number") != std::string::npos);
@@ -62,7 +66,8 @@ TEST_CASE("areas: what is wrong is told with line and column") {
     CHECK(complaint(with("0,5,1,3\n")).find("4 fields") != std::string::npos);
     CHECK(complaint(with("\"0.5,1,3\n")).find("never closed") != std::string::npos);
     CHECK(complaint(with("\"0.5\"x,1,3\n")).find("after a closing quote") != std::string::npos);
-    CHECK(complaint("area_cm2,area_cm2,section_index_from_glottis,section_length_cm\n").find("twice") != std::string::npos);
+    CHECK(complaint("area_cm2,area_cm2,section_index_from_glottis,section_length_cm\n").find("twice") !=
+          std::string::npos);
     CHECK(complaint("section_length_cm,area_cm2\n").find("section_index_from_glottis") != std::string::npos);
     CHECK(complaint(std::string("section\0length", 14)).find("UTF-8") != std::string::npos);
     CHECK(complaint(with("0.5,1,\xFF\n")).find("UTF-8") != std::string::npos);
