@@ -30,10 +30,14 @@ for (const file of scores) {
     drawn += svg;
     ++pages;
   }
-  // Each lyric of ours is a verse of its own in the drawing.
-  const wanted = (text.match(/name="vowelway"/g) ?? []).length;
-  const found = (drawn.match(/ɑ̝/g) ?? []).length;
-  if (found < wanted) fail(`draws ${found} of ${wanted} marks`);
+  // Every text of ours is drawn at least as often as it stands in the score.
+  const wanted = new Map();
+  for (const [, ipa] of text.matchAll(/name="vowelway"><syllabic>single<\/syllabic><text>([^<]*)</g)) wanted.set(ipa, (wanted.get(ipa) ?? 0) + 1);
+  if (wanted.size === 0) fail('has no marks');
+  for (const [ipa, count_wanted] of wanted) {
+    const found = drawn.split(`>${ipa}<`).length - 1;
+    if (found < count_wanted) fail(`draws ${ipa} ${found} times instead of ${count_wanted}`);
+  }
 }
 console.log(`${scores.length} scores engraved on ${pages} pages, ${failures} failures`);
 process.exit(failures > 0 || scores.length === 0 ? 1 : 0);
