@@ -40,8 +40,12 @@ std::vector<Vowel> planned_vowels(PlanRequest const& request) {
     for (auto const& note : request.passage.notes)
         if (note.vowel) add(note.vowel->held);
     for (auto const& vowel : request.vowels) add(vowel);
-    if (out.empty())
-        for (auto const& known : request.singer.vowels) add(known.vowel);
+    if (out.empty()) {
+        // An average voice has every vowel of every table: a range shows the seven that all teachers ask for.
+        static auto const usual = parse_vowels("i e ɛ a ɔ o u");
+        for (auto const& known : request.singer.vowels)
+            if (!request.singer.average || std::find(usual.begin(), usual.end(), known.vowel) != usual.end()) add(known.vowel);
+    }
     std::sort(out.begin(), out.end(), before_on_the_rim);
     return out;
 }

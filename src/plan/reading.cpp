@@ -90,6 +90,14 @@ std::string why_left(Task const& task, VowelModel const& model, Decision const& 
     return where + ": the same shape sounds " + drift(model.home.spoken, heard, false) + ", like " + d.heard_kept.vowel.ipa() + "; a change would cost more than it gains";
 }
 
+// What a singer can think of at once: the three largest, and small ones only where there is nothing else.
+std::vector<Gesture> gestures_of(GestureVector const& vector) {
+    auto gestures = describe(vector);
+    if (gestures.empty()) gestures = describe(vector, 0.05);
+    if (gestures.size() > 3) gestures.erase(gestures.begin() + 3, gestures.end());
+    return gestures;
+}
+
 // The main gesture without its degree.
 std::string brief_of(Decision const& d) {
     if (d.gestures.empty()) return "adjust slightly";
@@ -115,7 +123,7 @@ Decision read_decision(Strategy& strategy, Task const& task, Choice const& choic
     d.text_cost = d.heard.distance;
     d.target = target_of(model, grid, choice.shape, space);
     if (d.advice == Advice::modify) {
-        d.gestures = describe(gesture_of(grid, choice.shape, *model.reach), 0.06);
+        d.gestures = gestures_of(gesture_of(grid, choice.shape, *model.reach));
         d.why = why_modify(strategy, task, choice, model, d);
         d.brief = brief_of(d);
     } else {

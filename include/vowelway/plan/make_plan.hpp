@@ -17,7 +17,7 @@ struct PlanRequest {
     std::optional<PitchRange> range;   ///< default: the singer's range and the passage's compass together
     Technique technique;
     int draws = 50;                    ///< over the deviations of the resonances, for the certainty of each advice
-    std::vector<Vowel> vowels;         ///< planned besides those sung; when no notes: default the singer's own
+    std::vector<Vowel> vowels;         ///< planned besides those sung; when no notes: default the singer's own, of an average i e ɛ a ɔ o u
 };
 
 /// Throws InputError when there is neither a note nor a range, or no resonances to plan from.
