@@ -33,9 +33,11 @@ double longest(Plan const& plan) {
 struct Strip {
     VowelPlan const* vowel = nullptr;
     double left = 0, width = 0;
-    double body_left() const { return left + rim + 1.5; }
+    bool narrow() const { return width < 46; }
+    double rim_width() const { return narrow() ? 4 : rim; }
+    double body_left() const { return left + rim_width() + 1.2; }
     double body_right() const { return left + width - heard_width() - 1; }
-    double heard_width() const { return 12.5; }
+    double heard_width() const { return narrow() ? 11 : 12.5; }
     double heard_x() const { return left + width - heard_width() / 2; }
 };
 
@@ -57,7 +59,7 @@ void draw_zones(Canvas& canvas, Strip const& s, PitchAxis const& axis) {
         std::size_t j = i + 1;
         while (j < cells.size() && cells[j].decision.advice == advice) ++j;
         double const top = axis.y(cells[j - 1].pitch) - half, bottom = axis.y(cells[i].pitch) + half;
-        Box const box{s.left, top, rim, bottom - top};
+        Box const box{s.left, top, s.rim_width(), bottom - top};
         if (advice == Advice::modify) canvas.fill(box, ink::modify);
         if (advice == Advice::migrate) {
             canvas.fill(box, {0.87, 0.93, 0.91});
@@ -121,7 +123,7 @@ void draw_crossings(Canvas& canvas, Strip const& s, PitchAxis const& axis, doubl
     for (auto const& cell : s.vowel->strip) // the bars of the time sung stay readable
         if (double const length = sung_length(s, cell, most); length > 0)
             placer.block({s.body_left(), axis.y(cell.pitch) - 3, length, 6});
-    double const x = s.body_right() - 3.5;
+    double const x = s.body_right() - 3; // of the tick's left end
     for (auto const* c : order) {
         bool const weighty = rank(*c) == 0, first = c->resonance.number == 1;
         auto const color = first ? ink::first : ink::second;
@@ -132,13 +134,13 @@ void draw_crossings(Canvas& canvas, Strip const& s, PitchAxis const& axis, doubl
         for (double const end : {top, bottom}) canvas.line({x - 0.4, end}, {x + 2.8, end}, {.width = 0.8, .color = color});
         if (weighty) canvas.line({s.body_left(), y}, {s.body_right(), y}, {.width = 1.1, .color = color});
         auto const name = c->harmonic.str() + "=" + c->resonance.str();
-        double const room = s.body_right() - s.body_left() - 7;
-        auto style = weighty ? bold(type::small, color) : plain(type::small, color);
-        if (canvas.measurer().measure(name, style).advance > room) style.bold = false;
-        bool const whole = canvas.measurer().measure(name, style).advance <= room;
-        auto const label = whole ? name : c->harmonic.str();
+        double const room = s.body_right() - s.body_left() - 5;
+        auto const normal = plain(type::small, color), strong = bold(type::small, color);
+        auto const fits = [&](std::string const& text, TextStyle const& style) { return canvas.measurer().measure(text, style).advance <= room; };
+        auto const label = fits(name, normal) ? name : c->harmonic.str();
+        auto const style = weighty && fits(label, strong) ? strong : normal;
         auto const extent = canvas.measurer().measure(label, style);
-        Box const wish{x - 2.5 - extent.right, y - (weighty ? extent.above + 2.4 : extent.above / 2), extent.right - extent.left, extent.above + extent.below};
+        Box const wish{x - 1.2 - extent.right, y - (weighty ? extent.above + 2.4 : extent.above / 2), extent.right - extent.left, extent.above + extent.below};
         if (auto const spot = placer.find(wish, weighty ? 24 : 9)) {
             canvas.fill(Box{spot->left - 1, spot->top - 0.6, spot->width + 2, spot->height + 1.2}, ink::white);
             canvas.text({spot->left - extent.left, spot->top + extent.above}, label, style);
@@ -222,7 +224,7 @@ std::vector<Page> pitch_by_vowel(Plan const& plan, Size paper, TextMeasurer cons
         axis.draw(page.drawing, left, end);
         page.drawing.write({end + 2, names}, "Hz", plain(type::small, ink::soft));
         for (std::size_t i = from; i < to; ++i) {
-            Strip const strip{&plan.vowels[i], left + 3 + pitch * static_cast<double>(i - from), pitch - 5};
+            Strip const strip{&plan.vowels[i], left + 2 + pitch * static_cast<double>(i - from), pitch - (pitch < 50 ? 3 : 5)};
             draw_zones(page.drawing, strip, axis);
             draw_sung(page.drawing, strip, axis, most);
             draw_heard(page.drawing, strip, axis);

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <limits>
 
 namespace vowelway::chart {
@@ -75,21 +76,16 @@ void split_wide(std::vector<Bar>& bars, double width) {
     std::vector<Bar> result;
     for (auto& bar : bars) {
         while (true) {
-            auto head = head_of(bar);
-            auto atoms = head;
-            atoms.insert(atoms.end(), bar.atoms.begin(), bar.atoms.end());
-            if (place(atoms, tightest) <= width || bar.atoms.size() < 2) break;
-            std::size_t fits = 1;
-            while (fits + 1 < bar.atoms.size()) {
-                auto part = head;
-                part.insert(part.end(), bar.atoms.begin(), bar.atoms.begin() + static_cast<std::ptrdiff_t>(fits + 1));
-                if (place(part, tightest) > width) break;
-                ++fits;
-            }
-            Bar first = bar;
-            first.whole = false;
-            first.atoms.resize(fits);
-            bar.atoms.erase(bar.atoms.begin(), bar.atoms.begin() + static_cast<std::ptrdiff_t>(fits));
+            auto const head = head_of(bar);
+            Cursor cursor(tightest);
+            for (auto const& a : head) cursor.put(a);
+            std::size_t fits = 0;
+            while (fits < bar.atoms.size() && (cursor.put(bar.atoms[fits]), fits == 0 || cursor.end() <= width)) ++fits;
+            if (fits == bar.atoms.size() || bar.atoms.size() < 2) break;
+            auto const cut = bar.atoms.begin() + static_cast<std::ptrdiff_t>(fits);
+            Bar first{.measure = bar.measure, .whole = false, .first_part = bar.first_part, .clef = bar.clef, .key = bar.key,
+                      .atoms = {std::make_move_iterator(bar.atoms.begin()), std::make_move_iterator(cut)}};
+            bar.atoms.erase(bar.atoms.begin(), cut);
             bar.whole = false;
             bar.first_part = false;
             for (auto const& a : first.atoms)
