@@ -13,7 +13,7 @@ $ vowelway plan data/profiles/rising_fifth.yaml --singer data/profiles/even_numb
     "resonance": 1,
     "hz": 150.0,
     "pitch": "D3",
-    "cents": 36.9,
+    "cents": 37.0,
     "sd_cents": 56.8
 --
    "turning": {
