@@ -3,6 +3,8 @@
 
 #include "vowelway/analysis/linear_prediction.hpp"
 
+#include <Eigen/Core>
+
 #include <algorithm>
 #include <cmath>
 
@@ -41,18 +43,20 @@ std::vector<std::size_t> peaks_apart(std::vector<double> const& e, std::size_t r
 
 std::vector<double> residual(std::span<double const> x, Frequency rate) {
     int const order = static_cast<int>(std::lround(in_hertz(rate) / 1000)) + 2;
-    std::vector<double> r(static_cast<std::size_t>(order) + 1, 0.0);
-    for (std::size_t k = 0; k < r.size(); ++k)
-        for (std::size_t n = k; n < x.size(); ++n) r[k] += x[n] * x[n - k];
+    auto const size = static_cast<Eigen::Index>(x.size());
     std::vector<double> e(x.size(), 0.0);
+    if (size <= order) return e;
+    Eigen::Map<Eigen::VectorXd const> const sound(x.data(), size);
+    std::vector<double> r;
+    for (int k = 0; k <= order; ++k) r.push_back(sound.head(size - k).dot(sound.tail(size - k)));
     if (r[0] <= 0) return e;
     r[0] *= 1 + 1e-9;
     auto const a = predict(r, order, rate).a;
-    double skew = 0;
-    for (std::size_t n = a.size(); n < x.size(); ++n) {
-        for (std::size_t k = 0; k < a.size(); ++k) e[n] += a[k] * x[n - k];
-        skew += e[n] * e[n] * e[n];
-    }
+    auto const lead = static_cast<Eigen::Index>(a.size());
+    Eigen::Map<Eigen::VectorXd> error(e.data(), size);
+    for (Eigen::Index k = 0; k < lead; ++k)
+        error.tail(size - lead) += a[static_cast<std::size_t>(k)] * sound.segment(lead - k, size - lead);
+    double const skew = error.array().cube().sum();
     if (skew < 0)
         for (auto& v : e) v = -v;
     return e;

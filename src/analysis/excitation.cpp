@@ -101,7 +101,7 @@ Excitation recognise_excitation(std::span<float const> steady, Frequency rate) {
 
     double const hz = in_hertz(sound.rate);
     auto const length = static_cast<std::size_t>(frame_length * hz), hop = static_cast<std::size_t>(frame_hop * hz);
-    RealFft fft;
+    auto& fft = frame_fft();
     std::vector<double> frame(fast_length(2 * length));
     auto const lags = static_cast<std::size_t>(0.040 * hz), late = static_cast<std::size_t>(0.015 * hz);
     std::vector<double> of_error, of_sound, lasts, error_periods, sound_periods;

@@ -10,7 +10,7 @@
 
 namespace vowelway {
 
-/// Transforms of one length; keeps its tables between calls. Not to be shared between threads.
+/// Keeps the tables of the lengths it has seen; not to be shared between threads.
 class RealFft {
   public:
     RealFft() { fft_.SetFlag(Eigen::FFT<double>::HalfSpectrum); }
@@ -31,6 +31,12 @@ class RealFft {
     std::vector<std::complex<double>> spectrum_;
     std::vector<double> samples_;
 };
+
+/// One for each thread, for the few lengths of frames.
+inline RealFft& frame_fft() {
+    thread_local RealFft fft;
+    return fft;
+}
 
 /// The next number >= n made of the factors 2, 3 and 5, and even: transforms of such lengths are fast.
 inline std::size_t fast_length(std::size_t n) {

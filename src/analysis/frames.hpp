@@ -43,7 +43,7 @@ class Frames {
         auto const from = frame * hop_;
         for (std::size_t n = 0; n < length_; ++n)
             buffer_[n] = from + n < samples_.size() ? window_[n] * static_cast<double>(samples_[from + n]) : 0;
-        auto const& bins = fft_.forward(buffer_);
+        auto const& bins = frame_fft().forward(buffer_);
         for (std::size_t k = 0; k < sum.power.size(); ++k) sum.power[k] += std::norm(bins[k]);
         ++sum.frames;
     }
@@ -53,7 +53,6 @@ class Frames {
     std::size_t length_ = 0, hop_ = 0, padded_ = 0;
     Frequency bin_;
     std::vector<double> window_, buffer_;
-    RealFft fft_;
 };
 
 } // namespace vowelway
