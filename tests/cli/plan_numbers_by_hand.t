@@ -23,8 +23,8 @@ $ vowelway plan data/profiles/rising_fifth.yaml --singer data/profiles/even_numb
     "pitch": "F4",
     "cents": 3.8,
     "sd_cents": 84.5
-$ vowelway plan data/profiles/rising_fifth.yaml --singer data/profiles/even_numbers.yaml --draws 0 --as csv | cut -d, -f1-12
-measure,beat,pitch,fo_hz,start_s,duration_s,syllable,vowel,vowel_from,zone,p_turned,heard
-1,1,D3,146.83,0,2,,a,typed,open,0,a
-1,3,F4,349.23,2,1,,a,typed,turning,0.482,a
-1,4,A4,440,3,1,,i,typed,above,1,ɪ̞
+$ vowelway plan data/profiles/rising_fifth.yaml --singer data/profiles/even_numbers.yaml --draws 0 --as csv | cut -d, -f1-11
+measure,beat,pitch,fo_hz,start_s,duration_s,syllable,vowel,vowel_from,zone,p_turned
+1,1,D3,146.83,0,2,,a,typed,open,0
+1,3,F4,349.23,2,1,,a,typed,turning,0.482
+1,4,A4,440,3,1,,i,typed,above,1
