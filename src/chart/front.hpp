@@ -33,6 +33,9 @@ double draw_lane_legend(Canvas& canvas, double y, double width);
 /// Caution and page number at the foot; at the head the kind of chart, later the running title.
 void draw_margins(Canvas& canvas, Head const& head, std::string_view what, Size paper, std::size_t page, std::size_t pages);
 
+/// What was assumed and guessed on the way, as far as the room down to `bottom` goes; says how many more there are.
+void draw_remarks(Canvas& canvas, Plan const& plan, double x, double y, double width, double bottom);
+
 /// "/ɑ/"
 std::string slashed(Vowel const& vowel);
 

@@ -85,6 +85,7 @@ std::vector<Page> passage_sheet(Plan const& plan, Size paper, TextMeasurer const
             blocks[i].draw(page.drawing, plan, scale, {margin_side + gutter_left, y});
             y += blocks[i].height(lane) + between;
         }
+        if (last) draw_remarks(page.drawing, plan, margin_side, y + 6, width, paper.height - margin_bottom - 4);
         pages.push_back(std::move(page));
     }
     return pages;

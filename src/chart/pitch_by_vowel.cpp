@@ -148,7 +148,7 @@ void draw_crossings(Canvas& canvas, Strip const& s, PitchAxis const& axis, doubl
     }
 }
 
-double draw_legend(Canvas& canvas, double y, double width, double most) {
+double draw_legend(Canvas& canvas, double y, double width, double most, bool estimated) {
     auto const style = plain(type::label);
     auto const& m = canvas.measurer();
     double x = 0;
@@ -182,6 +182,8 @@ double draw_legend(Canvas& canvas, double y, double width, double most) {
     });
     if (most > 0)
         item(18, fmt::format("time sung; the longest bar is {:.1f} s", most), [&](double at, double line) { canvas.fill(Box{at, line - 5.5, 18, 5}, ink::black); });
+    if (estimated)
+        item(14, "estimated, not measured", [&](double at, double line) { canvas.write({at, line}, "est.", slanted(type::small, ink::soft)); });
     for (auto const advice : {Advice::hold, Advice::migrate, Advice::modify})
         item(rim, fmt::format("rim: {}", meaning(advice)), [&](double at, double line) {
             Box const box{at, line - 8, rim, 10};
@@ -210,7 +212,7 @@ std::vector<Page> pitch_by_vowel(Plan const& plan, Size paper, TextMeasurer cons
         Drawing head(measurer);
         double const head_height = p == 0 ? draw_title(head, title, width) : 0;
         Drawing legend(measurer);
-        double const legend_height = draw_legend(legend, 0, width, most);
+        double const legend_height = draw_legend(legend, 0, width, most, std::ranges::any_of(plan.vowels, [](VowelPlan const& v) { return v.resonances.estimated; }));
         head.replay(page.drawing, {margin_side, margin_top});
 
         double const names = margin_top + head_height + 16; // baseline of the vowels' names
@@ -230,6 +232,8 @@ std::vector<Page> pitch_by_vowel(Plan const& plan, Size paper, TextMeasurer cons
             draw_heard(page.drawing, strip, axis);
             draw_crossings(page.drawing, strip, axis, most);
             page.drawing.write({strip.left + strip.width / 2, names}, slashed(strip.vowel->resonances.vowel), bold(15), Align::centre);
+            if (strip.vowel->resonances.estimated)
+                page.drawing.write({strip.left + strip.width / 2, axis.bottom + 8.5}, "est.", slanted(type::small, ink::soft), Align::centre);
         }
         result.push_back(std::move(page));
     }

@@ -21,7 +21,7 @@ inline constexpr double grace_scale = 0.64;
 struct Underlay {
     std::string lyric;
     bool hyphen = false; ///< the word goes on
-    std::string vowel;   ///< the vowel sung, IPA
+    std::string vowel;   ///< the vowel sung, IPA; with a question mark when guessed from the spelling
     std::string heard;   ///< IPA, where it differs
 };
 

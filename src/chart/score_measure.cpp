@@ -63,7 +63,10 @@ Underlay underlay_of(Plan const& plan, std::size_t index) {
         result.hyphen = part == Syllable::Part::begin || part == Syllable::Part::middle;
     }
     bool const fresh = !note.melisma;
-    if (note.vowel && fresh) result.vowel = note.vowel->held.quality().ipa();
+    if (note.vowel && fresh) {
+        result.vowel = note.vowel->held.quality().ipa();
+        if (note.vowel->origin == VowelOrigin::guessed) result.vowel += "?";
+    }
     if (note.hummed && fresh) result.vowel = "m";
     if (index < plan.notes.size() && plan.notes[index].decision && note.vowel) {
         auto const heard = plan.notes[index].decision->heard.vowel.quality();
