@@ -4,8 +4,7 @@ set -eu
 cd "$(dirname "$0")/.."
 # shellcheck disable=SC2046
 sh cmake/set_up.sh $(sed '/^#/d' cmake/packages.txt)
-cmake --preset release
-cmake --build --preset release
+cmake --workflow --preset release
 PATH="$PWD/build/release/src/cli:$PATH"
 export PATH
 # Every command of the gallery, as it stands there: the lines of charts/README.md that begin with "vowelway".
