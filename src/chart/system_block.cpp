@@ -58,6 +58,7 @@ TextStyle style_of(StaffText::Kind kind) {
 std::string shade_of(Decision const& d) { return d.advice == Advice::modify ? d.target.shade.quality().ipa() : std::string{}; }
 
 bool same_advice(Decision const& a, Decision const& b) {
+    if (a.advice == Advice::hold && b.advice == Advice::hold) return true; // its sign stands alone
     return a.advice == b.advice && brief_of(a) == brief_of(b) && shade_of(a) == shade_of(b);
 }
 
