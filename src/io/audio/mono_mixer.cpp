@@ -9,6 +9,7 @@ namespace vowelway::ffmpeg {
 namespace {
 
 constexpr float full_scale = 0.985F; // a limiter's ceiling counts as well: samples held equal show it
+constexpr float loudest_sample = 8; // files of floats may exceed full scale, within reason
 constexpr int clipped_run = 3;
 constexpr double joined_below = 0.020; // s
 
@@ -56,6 +57,10 @@ std::span<float const> MonoMixer::mix(AVFrame const* frame) {
         for (std::size_t c = 0; c < channels_; ++c) {
             watch_channel(c, planes_[c]);
             for (std::size_t n = 0; n < count; ++n) mono_[n] += share * planes_[c][n];
+        }
+        for (auto& v : mono_) {
+            if (!std::isfinite(v)) broken_ = true, v = 0;
+            v = std::clamp(v, -loudest_sample, loudest_sample);
         }
         samples_in_ += frame->nb_samples;
     }

@@ -23,6 +23,7 @@ class MonoMixer {
 
     std::int64_t samples_in() const { return samples_in_; } ///< per channel, at the file's rate
     double peak() const { return peak_; }
+    bool broken() const { return broken_; } ///< a sample was no number
     std::vector<TimeSpan> const& clipped() const { return clipped_; }
 
   private:
@@ -33,6 +34,7 @@ class MonoMixer {
     std::size_t channels_;
     std::int64_t samples_in_ = 0;
     double peak_ = 0;
+    bool broken_ = false;
     std::vector<TimeSpan> clipped_;
     struct Run { // of equal samples at the top of the range, going on at the end of a frame
         float value = 0;

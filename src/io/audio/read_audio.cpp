@@ -91,6 +91,7 @@ class Reading {
                                  "save each part as a file of its own", in(path_));
             bool const more = give(mixer_.mix(frame_.get()));
             av_frame_unref(frame_.get());
+            if (mixer_.broken()) return damaged();
             if (!more) return false;
             if (length() > longest_recording)
                 throw InputError(fmt::format("lasts more than {:.0f} hours", in_seconds(longest_recording) / 3600),

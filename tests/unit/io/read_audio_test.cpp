@@ -149,6 +149,13 @@ TEST_CASE("files that are none, hold nothing or break off are told with time and
     Temporary const slow(wav(tone(200, 6000, 1, 0.5), 6000));
     CHECK(error_of(slow.name()).find("sampled at 6000 Hz only") != std::string::npos);
 
+    // a WAV of floats in which one is no number (format 3; bits of a quiet NaN)
+    std::string floats = "RIFF" + number(36 + 32000, 4) + "WAVEfmt " + number(16, 4) + number(3, 2) + number(1, 2) + number(16000, 4) +
+                         number(64000, 4) + number(4, 2) + number(32, 2) + "data" + number(32000, 4);
+    for (int n = 0; n < 8000; ++n) floats += number(n == 7000 ? 0x7fc00000U : 0x3c000000U, 4);
+    Temporary const no_number(floats, "_n.wav");
+    CHECK(error_of(no_number.name()).find("is damaged at 0:00") != std::string::npos);
+
     // the second half of a coded file is missing, or its middle is overwritten
     std::ifstream in(data("whisper_e_a_o.m4a"), std::ios::binary);
     std::string const whole{std::istreambuf_iterator<char>(in), {}};
