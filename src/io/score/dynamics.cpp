@@ -75,7 +75,7 @@ void set_dynamics(SungLine& sung, Part const& part, VoiceLine const& line, Timel
             open.erase(begun);
             if (!level) continue;
             double after = *level + (start.kind == Mark::Kind::swell ? 1 : -1);
-            for (auto next = m + 1; next < marks.size() && marks[next].at < mark.at + 1; ++next) // within a quarter note
+            for (auto next = m + 1; next < std::min(marks.size(), m + 20) && marks[next].at < mark.at + 1; ++next) // within a quarter note
                 if (marks[next].kind == Mark::Kind::level) {
                     after = marks[next].level;
                     break;

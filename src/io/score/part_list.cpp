@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/text.hpp"
 #include "io/score/part_events.hpp"
+#include "vowelway/io/score/read_score.hpp"
 
 #include <algorithm>
 #include <array>
@@ -48,7 +49,10 @@ std::vector<PartInfo> list_parts(XmlSource const& source) {
     std::vector<PartInfo> out;
     std::unordered_set<std::string> known;
     auto const add = [&](PartInfo info) {
-        if (known.insert(info.id).second) out.push_back(std::move(info));
+        if (!known.insert(info.id).second) return;
+        if (out.size() >= static_cast<std::size_t>(most_score_parts))
+            throw InputError("the score has more than " + std::to_string(most_score_parts) + " parts", "export the voice alone", {source.file(), 0, 0, {}});
+        out.push_back(std::move(info));
     };
     for (auto const& entry : source.root().child("part-list").children("score-part")) {
         PartInfo info{entry.attribute("id").value(), one_line(entry.child_value("part-name")), false};

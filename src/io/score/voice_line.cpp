@@ -53,6 +53,8 @@ LyricLines lyric_lines(Part const& part) {
                     if (tag.empty()) tag = lyric.child("text").attribute("xml:lang").value();
                     out.language = tag.substr(0, tag.find('-'));
                 }
+    if (lines.size() > static_cast<std::size_t>(most_lyric_lines))
+        throw InputError("part \"" + part.info.name + "\" has more than " + std::to_string(most_lyric_lines) + " lines of words", "export the score again");
     for (auto const& [number, line] : lines) (line.named_ipa || line.script.ipa() ? out.phonetic : out.text).push_back(number);
     return out;
 }
@@ -170,39 +172,30 @@ class Weaver {
         return out;
     }
 
-    void weave(std::vector<LineEvent>& line, Run const& run) const {
-        auto const counted = count(line, run);
-        if (counted.other == 0) return;
-        bool const take = counted.other > counted.line;
+    /// Puts the runs of one other voice into the line where they carry the verse better than the line does.
+    void weave(std::vector<LineEvent>& line, std::vector<Run> const& runs) const {
+        std::vector<Run const*> taken;
         std::vector<LineEvent> fresh;
-        for (auto const* event : run.events) {
-            auto mine = line_event(*event);
-            auto* with = event->grace ? nullptr : at(line, event->onset);
-            if (with && take && !mine.lyric) mine.lyric = with->lyric;
-            if (with && take && !mine.ipa) mine.ipa = with->ipa;
-            if (with && !take && !with->lyric && sounds(*with->event)) with->lyric = mine.lyric;
-            fresh.push_back(std::move(mine));
+        for (auto const& run : runs) {
+            auto const counted = count(line, run);
+            if (counted.other == 0) continue;
+            bool const take = counted.other > counted.line;
+            if (take) taken.push_back(&run);
+            for (auto const* event : run.events) {
+                auto mine = line_event(*event);
+                auto* with = event->grace ? nullptr : at(line, event->onset);
+                if (with && take && !mine.lyric) mine.lyric = with->lyric;
+                if (with && take && !mine.ipa) mine.ipa = with->ipa;
+                if (with && !take && !with->lyric && sounds(*with->event)) with->lyric = mine.lyric;
+                if (take) fresh.push_back(std::move(mine));
+            }
         }
-        if (!take) return;
+        if (taken.empty()) return;
         std::vector<LineEvent> out;
+        std::size_t first = 0;
         for (auto& old : line) {
-            double const end = old.onset + old.length;
-            bool const starts_inside = old.onset > run.begin - time_tolerance && old.onset < run.end - time_tolerance;
-            bool const reaches_in = old.onset < run.begin - time_tolerance && end > run.begin + time_tolerance;
-            bool const goes_past = (starts_inside || reaches_in) && end > run.end + time_tolerance && old.event->rest;
-            auto tail = old;
-            if (reaches_in) {
-                old.length = run.begin - old.onset;
-                old.cut = true;
-            }
-            if (!starts_inside) out.push_back(old);
-            if (goes_past) {
-                tail.onset = run.end;
-                tail.length = end - run.end;
-                tail.cut = true;
-                tail.lyric.reset();
-                out.push_back(std::move(tail));
-            }
+            while (first < taken.size() && taken[first]->end < old.onset + time_tolerance) ++first;
+            keep_outside(old, taken, first, out);
         }
         out.insert(out.end(), std::make_move_iterator(fresh.begin()), std::make_move_iterator(fresh.end()));
         std::stable_sort(out.begin(), out.end(), [](LineEvent const& a, LineEvent const& b) { return a.onset < b.onset - time_tolerance; });
@@ -210,6 +203,29 @@ class Weaver {
     }
 
   private:
+    /// What stays of an event of the line: its part before the first run; of a rest also what lies after.
+    static void keep_outside(LineEvent& old, std::vector<Run const*> const& runs, std::size_t next, std::vector<LineEvent>& out) {
+        double from = old.onset;
+        double const end = old.onset + old.length;
+        bool head = true;
+        auto const keep = [&](double to) {
+            if (!head && !(old.event->rest && out.size() < 2u * static_cast<std::size_t>(most_bar_events))) return;
+            auto piece = old;
+            piece.onset = from;
+            piece.length = to - from;
+            piece.cut = old.cut || !head || to < end - time_tolerance;
+            if (!head) piece.lyric.reset();
+            out.push_back(std::move(piece));
+        };
+        for (; next < runs.size() && runs[next]->begin < std::max(end - time_tolerance, from + time_tolerance); ++next) {
+            if (runs[next]->begin > from + time_tolerance) keep(runs[next]->begin);
+            from = runs[next]->end;
+            head = false;
+            if (from > end - time_tolerance) return;
+        }
+        keep(end);
+    }
+
     std::string const& verse_;
     std::string const& phonetic_;
 };
@@ -322,7 +338,13 @@ std::string choose_verse(XmlSource const& source, std::vector<std::string> const
 } // namespace
 
 VoiceLine choose_line(XmlSource const& source, Part const& part, int voice, ScoreOptions const& options, Remarks& remarks) {
-    auto lines = lyric_lines(part);
+    auto lines = [&] {
+        try {
+            return lyric_lines(part);
+        } catch (InputError& error) {
+            throw error.at({source.file(), 0, 0, {}});
+        }
+    }();
     bool const only_phonetic = lines.text.empty();
     auto const& texts = only_phonetic ? lines.phonetic : lines.text;
     if (options.verse < 0) throw InputError("verses are counted from 1", "give --verse 1 or more", {source.file(), 0, 0, {}});
@@ -362,7 +384,7 @@ VoiceLine choose_line(XmlSource const& source, Part const& part, int voice, Scor
         bar.measure = &measure;
         bar.events = own_line(measure, main->name, weaver);
         for (auto const& helper : helpers)
-            for (auto const& run : runs_of(measure, helper)) weaver.weave(bar.events, run);
+            weaver.weave(bar.events, runs_of(measure, helper));
     }
     move_off_rests(out, remarks);
     if (!texts.empty()) fit_verse(out, texts, remarks);

@@ -28,6 +28,8 @@ inline constexpr int deepest_score_nesting = 64;                 ///< elements w
 inline constexpr int most_score_elements = 4'000'000;
 inline constexpr int most_bar_events = 5000; ///< notes and rests of one part in one bar
 inline constexpr int most_part_voices = 64;
+inline constexpr int most_lyric_lines = 100;
+inline constexpr int most_score_parts = 300;
 
 /// Reads MusicXML (1.0 to 4.0, partwise or timewise, plain or compressed) or a YAML passage; which one is
 /// seen from the name (.yaml, .yml) and the first bytes.
