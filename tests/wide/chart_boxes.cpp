@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 // Lays out the charts of every score named, or in a folder named, for all average voices and papers, and looks
 // at the boxes: nothing may leave a page, no label may cover another or a note.
-//   chart_boxes FOLDER_OR_SCORE..
+// --few: only two voices and two papers.
+//   chart_boxes [--few] FOLDER_OR_SCORE..
 #include "support/page_checks.hpp"
 #include "vowelway/chart/draw.hpp"
 #include "vowelway/diction/sing_words.hpp"
@@ -12,6 +13,7 @@
 #include <algorithm>
 #include <cstdio>
 #include <filesystem>
+#include <string_view>
 #include <vector>
 
 using namespace vowelway;
@@ -38,8 +40,9 @@ void check_pages(std::string const& name, std::vector<chart::Page> const& pages,
     }
 }
 
-void check(fs::path const& score, chart::TextMeasurer const& fonts, Count& count) {
+void check(fs::path const& score, chart::TextMeasurer const& fonts, bool few, Count& count) {
     for (auto const voice : all_voice_types) {
+        if (few && voice != VoiceType::bass && voice != VoiceType::soprano) continue;
         try {
             PlanRequest request;
             request.singer = built_in_voice(voice);
@@ -50,6 +53,7 @@ void check(fs::path const& score, chart::TextMeasurer const& fonts, Count& count
             set_vowels(request.passage);
             auto const plan = make_plan(std::move(request));
             for (auto const paper : {chart::Paper::a4, chart::Paper::letter, chart::Paper::tablet}) {
+                if (few && paper == chart::Paper::letter) continue;
                 auto const name = score.filename().string() + ", " + std::string(to_string(voice)) + ", " + std::string(to_string(paper));
                 check_pages(name, chart::lay_out(plan, {.paper = paper}, fonts), count);
                 check_pages(name + ", map", chart::lay_out(plan, {.paper = paper, .kind = chart::Kind::resonance_map}, fonts), count);
@@ -66,7 +70,8 @@ void check(fs::path const& score, chart::TextMeasurer const& fonts, Count& count
 
 int main(int argc, char** argv) {
     std::vector<fs::path> scores;
-    for (int i = 1; i < argc; ++i) {
+    bool const few = argc > 1 && std::string_view(argv[1]) == "--few";
+    for (int i = few ? 2 : 1; i < argc; ++i) {
         if (!fs::is_directory(argv[i])) {
             scores.emplace_back(argv[i]);
             continue;
@@ -77,7 +82,7 @@ int main(int argc, char** argv) {
     std::ranges::sort(scores);
     auto const fonts = chart::chart_fonts();
     Count count;
-    for (auto const& score : scores) check(score, *fonts, count);
+    for (auto const& score : scores) check(score, *fonts, few, count);
     std::printf("%zu scores charted, %zu refused; %zu pages, %zu faults\n", count.scores, count.refused, count.pages, count.faults);
     return count.faults == 0 && count.scores > 0 ? 0 : 1;
 }
