@@ -48,8 +48,8 @@ std::string_view to_string(Verdict verdict) {
     return "";
 }
 
-Comparison compare_with(MeasuredVowel const& found, Aim const& aim) {
-    Comparison c;
+ProbeComparison compare_with(MeasuredVowel const& found, Aim const& aim) {
+    ProbeComparison c;
     c.vowel = found.vowel;
     c.kind = found.kind;
     c.takes = found.takes;

@@ -74,7 +74,7 @@ std::vector<PlanTarget> read_targets(std::string const& path) {
 }
 
 struct Checked {
-    Comparison comparison;
+    ProbeComparison comparison;
     std::string against, shade;
     std::vector<std::string> bars;
     std::array<std::optional<Trend>, 2> trends;

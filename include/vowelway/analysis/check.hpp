@@ -37,7 +37,7 @@ inline constexpr Cents near_enough{200};   ///< our choice: two semitones of a t
 inline constexpr double least_noticed = 0.03; ///< of F: smaller differences are never "off" (difference limens of
                                            ///< 1.5 to 3 %; D. Kewley-Port & C. S. Watson, J. Acoust. Soc. Am. 95, 1994, 485)
 
-struct Comparison {
+struct ProbeComparison {
     Vowel vowel;
     ProbeKind kind = ProbeKind::whisper;
     int takes = 0;
@@ -45,7 +45,7 @@ struct Comparison {
     Verdict verdict = Verdict::there; ///< the worse of fR1 and fR2
     std::string says;                 ///< "fR1 1.8 semitones low (2.6 SD); fR2 there"
 };
-Comparison compare_with(MeasuredVowel const& found, Aim const& aim);
+ProbeComparison compare_with(MeasuredVowel const& found, Aim const& aim);
 
 /// One dated value of the past.
 struct DatedValue {
