@@ -4,6 +4,7 @@
 
 #include "vowelway/chart/drawing.hpp"
 #include "vowelway/plan/compare.hpp"
+#include "vowelway/plan/explain.hpp"
 #include "vowelway/plan/plan.hpp"
 
 #include <vector>
@@ -14,6 +15,7 @@ std::vector<Page> passage_sheet(Plan const& plan, Size paper, TextMeasurer const
 std::vector<Page> pitch_by_vowel(Plan const& plan, Size paper, TextMeasurer const& measurer);
 
 std::vector<Page> resonance_map(Plan const& plan, Pitch pitch, Size paper, TextMeasurer const& measurer);
+Page note_explained(NoteExplanation const& explanation, Size paper, TextMeasurer const& measurer);
 std::vector<Page> voices_compared(Comparison const& comparison, Size paper, TextMeasurer const& measurer);
 
 } // namespace vowelway::chart

@@ -60,6 +60,12 @@ Caption caption(Comparison const& comparison) {
     return {.title = "Voices compared", .description = "Turning points and meetings by vowel: " + names};
 }
 
+Caption caption(NoteExplanation const& e) {
+    return {.title = fmt::format("{}{}bar {}, beat {:g}", e.title, e.title.empty() ? "" : ": ", e.note.measure, e.note.beat),
+            .description = fmt::format("One note explained for {} ({}), technique {}: {}", e.singer.name, to_string(e.singer.voice),
+                                       e.technique, e.decision.why)};
+}
+
 Pitch pitch_of_map(Plan const& plan, ChartOptions const& options) {
     auto const& tuning = plan.passage.tuning;
     if (options.map_pitch) return tuning.pitch(*options.map_pitch);
@@ -158,6 +164,16 @@ std::vector<fs::path> write_chart(Plan const& plan, ChartOptions const& options,
 
 std::vector<fs::path> write_chart(Comparison const& comparison, ChartOptions const& options, fs::path const& destination) {
     return write(comparison, options, destination);
+}
+
+std::vector<Page> lay_out(NoteExplanation const& explanation, ChartOptions const& options, TextMeasurer const& measurer) {
+    std::vector<Page> pages;
+    pages.push_back(note_explained(explanation, size_of(options.paper), measurer));
+    return pages;
+}
+
+std::vector<fs::path> write_chart(NoteExplanation const& explanation, ChartOptions const& options, fs::path const& destination) {
+    return write(explanation, options, destination);
 }
 
 } // namespace vowelway::chart

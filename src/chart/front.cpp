@@ -143,15 +143,22 @@ std::map<std::size_t, int> notes_to_watch(Plan const& plan, std::size_t at_most)
     return numbers;
 }
 
-Head head_of(Plan const& plan, std::string_view sentence) {
-    auto const& singer = plan.singer;
-    return {.title = plan.passage.title.empty() ? fmt::format("Vowel plan {}", plan.range.str()) : plan.passage.title,
-            .aside = plan.passage.composer,
+Head head_of(Singer const& singer, std::string_view technique) {
+    return {.title = {},
+            .aside = {},
             .who = singer.average ? singer.name : fmt::format("{}, {}", singer.name, to_string(singer.voice)),
-            .how = fmt::format("technique: {}", plan.technique),
+            .how = fmt::format("technique: {}", technique),
             .source = measured(singer),
             .average = singer.average,
-            .sentence = std::string(sentence)};
+            .sentence = {}};
+}
+
+Head head_of(Plan const& plan, std::string_view sentence) {
+    auto head = head_of(plan.singer, plan.technique);
+    head.title = plan.passage.title.empty() ? fmt::format("Vowel plan {}", plan.range.str()) : plan.passage.title;
+    head.aside = plan.passage.composer;
+    head.sentence = sentence;
+    return head;
 }
 
 double draw_title(Canvas& canvas, Head const& head, double width) {
@@ -240,6 +247,11 @@ double draw_lane_legend(Canvas& canvas, double y, double width) {
         advice_sign(canvas, {x + 4, y - 3}, 7, advice);
         say(9, meaning(advice));
     }
+    room(12, "where to move the band");
+    canvas.line({x, y - 8}, {x + 12, y - 8}, {.width = 1.2, .color = ink::modify});
+    canvas.line({x + 6, y}, {x + 6, y - 5}, {.width = 0.9, .color = ink::modify});
+    canvas.fill(Path().move({x + 6, y - 7.6}).line({x + 4.2, y - 4.2}).line({x + 7.8, y - 4.2}).close(), ink::modify);
+    say(12, "where to move the band");
     return y + 6;
 }
 

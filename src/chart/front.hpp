@@ -24,6 +24,8 @@ struct Head {
     std::string sentence;     ///< what the chart shows
 };
 Head head_of(Plan const& plan, std::string_view sentence);
+/// Who sings, in which technique and how the resonances are known; title and sentence are left to the chart.
+Head head_of(Singer const& singer, std::string_view technique);
 /// Returns how far down it went.
 double draw_title(Canvas& canvas, Head const& head, double width);
 /// Table of the notes to watch beside the passive ranges.
