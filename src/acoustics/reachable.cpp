@@ -200,6 +200,14 @@ Shape const* ReachableSet::at(int i, int j) const {
     return k < 0 ? nullptr : &shapes_[k];
 }
 
+AreaFunction ReachableSet::tract(GestureVector const& gesture) const {
+    auto const made = body_->mouth.shaped(gesture);
+    AreaFunction out;
+    for (std::size_t i = 0; i < made.size(); ++i)
+        out.push_back({centimetres(made.length[i]), square_centimetres(made.area[i])});
+    return out;
+}
+
 std::optional<Shape> ReachableSet::reach(Frequency r1, Frequency r2) const {
     auto const& mouth = body_->mouth;
     if (mouth.home().poles.size() < 2) return std::nullopt;

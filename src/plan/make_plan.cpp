@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/plan/make_plan.hpp"
 
+#include "decided.hpp"
 #include "passive_range.hpp"
 #include "reading.hpp"
-#include "strategy.hpp"
-#include "tasks.hpp"
 #include "vowelway/plan/crossings.hpp"
 #include "vowelway/plan/known_resonances.hpp"
 
@@ -49,13 +48,6 @@ std::vector<Vowel> planned_vowels(PlanRequest const& request) {
     std::sort(out.begin(), out.end(), before_on_the_rim);
     return out;
 }
-
-
-// The strips of all vowels, then the notes that have one: one list, so that what is common is computed once.
-struct Work {
-    std::vector<Task> tasks;
-    std::vector<std::size_t> note_of; // for tasks behind the strips: index of the note
-};
 
 constexpr double strip_line = 0.5; // a slow scale, a new syllable on each pitch
 
@@ -123,7 +115,7 @@ void warn_of_high_text(Plan& plan) {
 
 } // namespace
 
-Plan make_plan(PlanRequest request) {
+Decided decide_all(PlanRequest request) {
     Plan plan;
     plan.range = planned_range(request);
     plan.technique = request.technique.name;
@@ -143,8 +135,18 @@ Plan make_plan(PlanRequest request) {
             plan.remarks.push_back({Remark::Kind::caution, "/" + model.resonances.vowel.ipa() + "/: " + objection});
 
     list_notes(plan);
-    auto const work = list_work(plan);
-    auto const choices = strategy.decide(work.tasks, request.draws);
+    auto work = list_work(plan);
+    auto choices = strategy.decide(work.tasks, request.draws);
+    warn_of_high_text(plan);
+    return {std::move(plan), std::move(strategy), std::move(work), std::move(choices)};
+}
+
+Plan make_plan(PlanRequest request) {
+    auto decided = decide_all(std::move(request));
+    auto plan = std::move(decided.plan);
+    auto& strategy = decided.strategy;
+    auto const& work = decided.work;
+    auto const& choices = decided.choices;
     std::size_t next = 0;
     for (auto& v : plan.vowels) {
         std::vector<std::vector<Advice>> drawn;
@@ -164,7 +166,6 @@ Plan make_plan(PlanRequest request) {
         planned.importance = importance_of(*planned.decision, plan.passage.notes[index].length, before);
         before = &*planned.decision;
     }
-    warn_of_high_text(plan);
     return plan;
 }
 

@@ -123,6 +123,13 @@ std::vector<Home> Strategy::draw_homes(int draw) const {
     return homes;
 }
 
+double Strategy::benefit(Duration length) { return std::clamp(std::sqrt(in_seconds(length)), 0.35, 1.6); }
+
+StepCost Strategy::step_cost(Task const& task) const {
+    float const per_r1 = static_cast<float>(aim_.technique.line) * static_cast<float>(task.line);
+    return {per_r1, 0.6f * per_r1};
+}
+
 // What all draws share: which landscape each task lies in, and which tables of (landscape, vowel) there are.
 struct Strategy::Prepared {
     std::vector<Landscape const*> lands;                            // of each task
@@ -134,16 +141,13 @@ struct Strategy::Prepared {
 Strategy::Prepared Strategy::prepare(std::vector<Task> const& tasks) {
     Prepared out;
     std::map<std::pair<Landscape const*, std::size_t>, std::size_t> known;
-    auto const line = static_cast<float>(aim_.technique.line);
     for (auto const& task : tasks) {
         auto const* land = &landscape(task.pitch, task.loudness);
         auto const [at, is_new] = known.try_emplace({land, task.vowel}, out.tables.size());
         if (is_new) out.tables.emplace_back(land, task.vowel);
         out.lands.push_back(land);
         out.table_of.push_back(at->second);
-        double const benefit = std::clamp(std::sqrt(in_seconds(task.length)), 0.35, 1.6);
-        float const per_r1 = line * static_cast<float>(task.line);
-        out.notes.push_back({nullptr, &models_[task.vowel].efforts, static_cast<float>(benefit), {per_r1, 0.6f * per_r1}});
+        out.notes.push_back({nullptr, &models_[task.vowel].efforts, static_cast<float>(benefit(task.length)), step_cost(task)});
     }
     return out;
 }

@@ -51,8 +51,14 @@ class Strategy {
     ShapeGrid const& grid() const { return grid_; }
     Aim const& aim() const { return aim_; }
     VowelSpace const& space() const { return space_; }
+    Source const& source() const { return source_; }
     std::vector<VowelModel> const& models() const { return models_; }
     Landscape const& landscape(Pitch pitch, Decibels loudness);
+
+    /// How much what is heard of a note counts: with the root of its length, one second being 1.
+    static double benefit(Duration length);
+    /// What moving to this task from the one before it costs.
+    StepCost step_cost(Task const& task) const;
 
     /// The best course through the tasks, with the certainty of each advice over `draws` draws.
     std::vector<Choice> decide(std::vector<Task> const& tasks, int draws);

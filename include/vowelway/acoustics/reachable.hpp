@@ -3,6 +3,7 @@
 #pragma once
 
 #include "vowelway/acoustics/gesture.hpp"
+#include "vowelway/acoustics/tract.hpp"
 #include "vowelway/acoustics/transfer.hpp"
 #include "vowelway/core/resonance.hpp"
 
@@ -62,6 +63,10 @@ class ReachableSet {
     /// The cheapest gesture towards any target, and the shape it makes: at the target (within 1 %) if it can be
     /// reached, else nothing.
     std::optional<Shape> reach(Frequency r1, Frequency r2) const;
+
+    /// The model tract that makes a gesture from the vowel's own shape; without one, that shape. One of many that have
+    /// these resonances: it shows what the gesture does and is no measurement.
+    AreaFunction tract(GestureVector const& gesture = {}) const;
 
     /// Why the vowel's resonances fit no human tract of this length; empty: they may.
     std::string const& objection() const { return objection_; }

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: MIT
+// The plan decided but not yet put into words: what make_plan and explain_note have in common. Private to the layer.
+#pragma once
+
+#include "strategy.hpp"
+#include "tasks.hpp"
+#include "vowelway/plan/make_plan.hpp"
+
+#include <cstddef>
+#include <vector>
+
+namespace vowelway {
+
+/// The strips of all vowels, then the notes that have one: one list, so that what is common is computed once.
+struct Work {
+    std::vector<Task> tasks;
+    std::vector<std::size_t> note_of; ///< for tasks behind the strips: index of the note
+    std::size_t strips() const { return tasks.size() - note_of.size(); }
+};
+
+struct Decided {
+    Plan plan; ///< all but the decisions
+    Strategy strategy;
+    Work work;
+    std::vector<Choice> choices; ///< of each task
+};
+
+/// Errors as make_plan.
+Decided decide_all(PlanRequest request);
+
+} // namespace vowelway
