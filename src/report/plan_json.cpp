@@ -1,31 +1,14 @@
 // SPDX-License-Identifier: MIT
-#include "report/format.hpp"
+#include "report/json_parts.hpp"
 #include "vowelway/report/plan_report.hpp"
-
-#include <nlohmann/json.hpp>
 
 namespace vowelway {
 
-namespace {
-
+using report::hz;
+using report::Json;
 using report::rounded;
-using Json = nlohmann::ordered_json;
 
-double hz(Frequency f) { return rounded(in_hertz(f), 0.01); }
-
-void put_pitch(Json& out, Tuning const& tuning, Pitch pitch) {
-    auto const name = tuning.name(pitch);
-    out["hz"] = hz(pitch.frequency());
-    out["pitch"] = name.pitch.str();
-    out["cents"] = rounded(name.deviation.value, 0.1);
-}
-
-Json crossing_json(Crossing const& c, Tuning const& tuning) {
-    Json out{{"harmonic", c.harmonic.number}, {"resonance", c.resonance.number}};
-    put_pitch(out, tuning, c.pitch);
-    out["sd_cents"] = rounded(c.sd.value, 0.1);
-    return out;
-}
+namespace report {
 
 void put_resonance(Json& out, int k, Resonance const& r) {
     std::string const name = "fR" + std::to_string(k);
@@ -51,6 +34,62 @@ void put_decision(Json& out, Decision const& d) {
     out["text_cost_bark"] = rounded(d.text_cost.value, 0.01);
     out["brief"] = d.brief;
     out["why"] = d.why;
+}
+
+Json sung_note_json(SungNote const& note, Tuning const& tuning) {
+    Json out{{"measure", note.measure}, {"beat", rounded(note.beat, 0.001)}};
+    out["pitch"] = note.spelled.str();
+    out["cents"] = rounded((note.pitch - tuning.pitch(note.spelled)).value, 0.1);
+    out["fo_hz"] = hz(note.pitch.frequency());
+    out["start_s"] = rounded(in_seconds(note.start), 0.001);
+    out["duration_s"] = rounded(in_seconds(note.length), 0.001);
+    out["syllable"] = note.text();
+    out["melisma"] = note.melisma;
+    out["grace"] = note.grace;
+    if (note.vowel) {
+        out["ipa"] = note.vowel->held.ipa();
+        auto const list = [](std::vector<Vowel> const& vowels) {
+            Json l = Json::array();
+            for (auto const& v : vowels) l.push_back(v.ipa());
+            return l;
+        };
+        if (!note.vowel->before.empty()) out["before"] = list(note.vowel->before);
+        if (!note.vowel->after.empty()) out["after"] = list(note.vowel->after);
+        out["vowel_from"] = to_string(note.vowel->origin);
+    } else {
+        out["ipa"] = nullptr;
+        if (note.hummed) out["hummed"] = true;
+    }
+    return out;
+}
+
+Json warnings_json(Remarks const& remarks) {
+    Json out = Json::array();
+    for (auto const& r : remarks) out.push_back({{"kind", to_string(r.kind)}, {"text", r.text}});
+    return out;
+}
+
+std::string text_of(Json const& json) { return json.dump(1, ' ', false, Json::error_handler_t::replace) + "\n"; }
+
+} // namespace report
+
+namespace {
+
+using report::put_decision;
+using report::put_resonance;
+
+void put_pitch(Json& out, Tuning const& tuning, Pitch pitch) {
+    auto const name = tuning.name(pitch);
+    out["hz"] = hz(pitch.frequency());
+    out["pitch"] = name.pitch.str();
+    out["cents"] = rounded(name.deviation.value, 0.1);
+}
+
+Json crossing_json(Crossing const& c, Tuning const& tuning) {
+    Json out{{"harmonic", c.harmonic.number}, {"resonance", c.resonance.number}};
+    put_pitch(out, tuning, c.pitch);
+    out["sd_cents"] = rounded(c.sd.value, 0.1);
+    return out;
 }
 
 Json vowel_json(VowelPlan const& v, Tuning const& tuning) {
@@ -93,31 +132,7 @@ Json vowel_json(VowelPlan const& v, Tuning const& tuning) {
 }
 
 Json note_json(NotePlan const& planned, SungNote const& note, Tuning const& tuning) {
-    Json out{{"measure", note.measure}, {"beat", rounded(note.beat, 0.001)}};
-    auto const name = tuning.name(note.pitch);
-    out["pitch"] = note.spelled.str();
-    out["cents"] = rounded((note.pitch - tuning.pitch(note.spelled)).value, 0.1);
-    (void)name;
-    out["fo_hz"] = hz(note.pitch.frequency());
-    out["start_s"] = rounded(in_seconds(note.start), 0.001);
-    out["duration_s"] = rounded(in_seconds(note.length), 0.001);
-    out["syllable"] = note.text();
-    out["melisma"] = note.melisma;
-    out["grace"] = note.grace;
-    if (note.vowel) {
-        out["ipa"] = note.vowel->held.ipa();
-        auto const list = [](std::vector<Vowel> const& vowels) {
-            Json l = Json::array();
-            for (auto const& v : vowels) l.push_back(v.ipa());
-            return l;
-        };
-        if (!note.vowel->before.empty()) out["before"] = list(note.vowel->before);
-        if (!note.vowel->after.empty()) out["after"] = list(note.vowel->after);
-        out["vowel_from"] = to_string(note.vowel->origin);
-    } else {
-        out["ipa"] = nullptr;
-        if (note.hummed) out["hummed"] = true;
-    }
+    auto out = report::sung_note_json(note, tuning);
     if (planned.decision) put_decision(out, *planned.decision);
     out["importance"] = rounded(planned.importance, 0.01);
     return out;
@@ -139,9 +154,8 @@ std::string plan_json(Plan const& plan) {
     for (auto const& v : plan.vowels) out["vowels"].push_back(vowel_json(v, tuning));
     out["notes"] = Json::array();
     for (auto const& n : plan.notes) out["notes"].push_back(note_json(n, p.notes[n.note], tuning));
-    out["warnings"] = Json::array();
-    for (auto const& r : plan.remarks) out["warnings"].push_back({{"kind", to_string(r.kind)}, {"text", r.text}});
-    return out.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
+    out["warnings"] = report::warnings_json(plan.remarks);
+    return report::text_of(out);
 }
 
 } // namespace vowelway

@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: MIT
+// One note explained, as text and JSON; nothing here is computed by the reports. The fields are told in docs/formats.md.
+#pragma once
+
+#include "vowelway/plan/explain.hpp"
+
+#include <string>
+
+namespace vowelway {
+
+std::string explanation_text(NoteExplanation const& explanation);
+/// Ends with a line break.
+std::string explanation_json(NoteExplanation const& explanation);
+
+} // namespace vowelway

@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: MIT
+#include "cli/plan_request.hpp"
+
+#include "vowelway/core/error.hpp"
+#include "vowelway/diction/sing_words.hpp"
+#include "vowelway/io/profile/built_in.hpp"
+#include "vowelway/io/technique/read_technique.hpp"
+
+#include <CLI/CLI.hpp>
+
+namespace vowelway::cli {
+
+namespace {
+
+Tuning tuning_of(PlanOptions const& o, Singer const& singer) {
+    if (o.a4.empty()) return singer.tuning;
+    auto const a4 = parse_frequency(o.a4, Tuning{});
+    if (a4 < hertz(380) || a4 > hertz(500)) throw InputError("--a4 " + o.a4 + " is no tuning of A4", "give 380 to 500 Hz; today's is 440 Hz");
+    return Tuning{a4};
+}
+
+ScoreOptions score_options(PlanOptions const& o, Singer const& singer, Tuning const& tuning) {
+    ScoreOptions options;
+    options.part = o.part;
+    options.verse = o.verse;
+    options.transpose_semitones = o.transpose;
+    options.tuning = tuning;
+    options.singer_range = singer.range;
+    return options;
+}
+
+Passage read_passage(PlanOptions const& o, ScoreOptions const& options) {
+    if (o.score.empty()) {
+        Passage none;
+        none.tuning = options.tuning;
+        return none;
+    }
+    auto passage = read_score(o.score, options);
+    DictionOptions diction;
+    if (!o.language.empty()) {
+        diction.language = parse_language(o.language);
+        if (!diction.language) throw InputError("--language " + o.language + " is not known", "give a tag such as it, la, de, fr, en, es");
+    }
+    if (!o.words.empty()) diction.words = read_word_list(o.words);
+    set_vowels(passage, diction);
+    return passage;
+}
+
+} // namespace
+
+void add_plan_options(CLI::App& command, PlanOptions& o) {
+    command.add_option("--singer", o.singer, "profile (YAML) or a voice type: bass baritone tenor countertenor alto mezzo soprano treble")->required()->type_name("PROFILE");
+    command.add_option("--range", o.range, "pitches to plan, C3..A4; alone, or instead of the singer's range")->type_name("LOW..HIGH");
+    command.add_option("--vowels", o.vowels, "vowels to plan besides those sung, \"i e a o u\" (IPA or X-SAMPA)");
+    command.add_option("--part", o.part, "part by name or number (default: the one with the words)");
+    command.add_option("--verse", o.verse, "verse (default: the first)")->check(CLI::Range(1, 99));
+    command.add_option("--language", o.language, "language of the words (default: found from them)")->type_name("TAG");
+    command.add_option("--words", o.words, "your own pronunciations, YAML")->type_name("FILE");
+    command.add_option("--transpose", o.transpose, "semitones up (or down, negative)")->check(CLI::Range(-36.0, 36.0));
+    command.add_option("--technique", o.technique, "classical, belt, choral, or a YAML file")->capture_default_str();
+    command.add_option("--draws", o.draws, "draws over the deviations, for the certainty of each advice")->check(CLI::Range(0, 10000))->capture_default_str();
+    command.add_option("--a4", o.a4, "tuning of A4 (default: the profile's, else 440 Hz)")->type_name("HZ");
+}
+
+ReadRequest read_request(PlanOptions const& o) {
+    PlanRequest request;
+    request.technique = find_technique(o.technique);
+    request.draws = o.draws;
+    Remarks remarks;
+    request.singer = find_singer(o.singer, remarks);
+    auto score = score_options(o, request.singer, tuning_of(o, request.singer));
+    request.passage = read_passage(o, score);
+    if (!o.range.empty()) request.range = parse_pitch_range(o.range);
+    if (!o.vowels.empty()) request.vowels = parse_vowels(o.vowels);
+    if (!request.singer.average && request.singer.voice != VoiceType::other) request.reference = built_in_voice(request.singer.voice);
+    request.passage.remarks.insert(request.passage.remarks.begin(), remarks.begin(), remarks.end());
+    return {std::move(request), std::move(score)};
+}
+
+} // namespace vowelway::cli
