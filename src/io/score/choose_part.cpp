@@ -36,9 +36,9 @@ std::optional<std::size_t> find(std::vector<PartInfo> const& parts, std::string_
     return found;
 }
 
-std::size_t words_in(XmlSource const& source, PartInfo const& part) {
+std::size_t words_in(PartInfo const& part) {
     std::size_t count = 0;
-    for (auto const& measure : measures_of(source, part.id))
+    for (auto const& measure : part.measures)
         for (auto const& note : measure.music.children("note"))
             for (auto const& lyric : note.children("lyric"))
                 if (lyric.attribute("name").value() != mark_name && lyric.child("text")) {
@@ -48,8 +48,8 @@ std::size_t words_in(XmlSource const& source, PartInfo const& part) {
     return count;
 }
 
-bool has_pitches(XmlSource const& source, PartInfo const& part) {
-    for (auto const& measure : measures_of(source, part.id))
+bool has_pitches(PartInfo const& part) {
+    for (auto const& measure : part.measures)
         for (auto const& note : measure.music.children("note"))
             if (note.child("pitch")) return true;
     return false;
@@ -81,7 +81,7 @@ PartInfo choose_part(XmlSource const& source, std::vector<PartInfo> const& parts
     }
     std::size_t best = 0, most = 0, with_words = 0;
     for (std::size_t i = 0; i < parts.size(); ++i) {
-        auto const words = words_in(source, parts[i]);
+        auto const words = words_in(parts[i]);
         with_words += words > 0 ? 1 : 0;
         if (words > most) {
             most = words;
@@ -93,8 +93,8 @@ PartInfo choose_part(XmlSource const& source, std::vector<PartInfo> const& parts
             auto const found = std::find_if(parts.begin(), parts.end(), fits);
             return found == parts.end() ? std::nullopt : std::optional(static_cast<std::size_t>(found - parts.begin()));
         };
-        auto choice = first([&](PartInfo const& p) { return p.vocal && has_pitches(source, p); });
-        if (!choice) choice = first([&](PartInfo const& p) { return has_pitches(source, p); });
+        auto choice = first([](PartInfo const& p) { return p.vocal && has_pitches(p); });
+        if (!choice) choice = first([](PartInfo const& p) { return has_pitches(p); });
         best = choice.value_or(0);
         if (parts.size() > 1)
             remarks.push_back({Remark::Kind::assumed, "no part has words; part " + shown(parts[best], best) + " is taken (--part chooses another)"});

@@ -279,7 +279,7 @@ Part read_part(XmlSource const& source, PartInfo const& info) {
     Part part;
     part.info = info;
     Reader reader(source, part);
-    for (auto const& measure : measures_of(source, info.id)) reader.measure(measure);
+    for (auto const& measure : info.measures) reader.measure(measure);
     return part;
 }
 

@@ -16,12 +16,19 @@ namespace vowelway {
 /// A tolerance for times in quarter notes: far below the shortest note, far above rounding.
 inline constexpr double time_tolerance = 1e-6;
 
+/// A bar of a part: the element that holds its music, and the one with the number, which differ in a
+/// score-timewise.
+struct MeasureNode {
+    pugi::xml_node music, measure;
+};
+
 struct PartInfo {
     std::string id, name;
     bool vocal = false; ///< its instrument or its name says a voice
+    std::vector<MeasureNode> measures;
 };
 
-/// The parts in the order of the list, then those that only have music.
+/// The parts in the order of the list, then those that only have music; with their bars.
 std::vector<PartInfo> list_parts(XmlSource const& source);
 
 /// A note, chord or rest of one voice.
@@ -75,12 +82,6 @@ struct Part {
 /// Reads a part's bars. Throws InputError with line and bar for durations, divisions and pitches that are
 /// missing, not positive or not finite.
 Part read_part(XmlSource const& source, PartInfo const& info);
-
-/// The bars of a part, as the elements that hold its music; the number and "implicit" stand on `measure`.
-struct MeasureNode {
-    pugi::xml_node music, measure;
-};
-std::vector<MeasureNode> measures_of(XmlSource const& source, std::string const& part);
 
 /// The written pitch of a <note> with <pitch>. Throws InputError.
 SpelledPitch pitch_of(XmlSource const& source, pugi::xml_node note, std::string const& bar);

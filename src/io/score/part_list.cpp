@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
-#include <unordered_set>
+#include <unordered_map>
 
 namespace vowelway {
 
@@ -47,45 +47,31 @@ bool names_a_voice(std::string_view name) {
 
 std::vector<PartInfo> list_parts(XmlSource const& source) {
     std::vector<PartInfo> out;
-    std::unordered_set<std::string> known;
-    auto const add = [&](PartInfo info) {
-        if (!known.insert(info.id).second) return;
-        if (out.size() >= static_cast<std::size_t>(most_score_parts))
+    std::unordered_map<std::string, std::size_t> index;
+    auto const add = [&](PartInfo info) -> PartInfo& {
+        auto const [at, fresh] = index.emplace(info.id, out.size());
+        if (fresh && out.size() >= static_cast<std::size_t>(most_score_parts))
             throw InputError("the score has more than " + std::to_string(most_score_parts) + " parts", "export the voice alone", {source.file(), 0, 0, {}});
-        out.push_back(std::move(info));
+        if (fresh) out.push_back(std::move(info));
+        return out[at->second];
     };
     for (auto const& entry : source.root().child("part-list").children("score-part")) {
-        PartInfo info{entry.attribute("id").value(), one_line(entry.child_value("part-name")), false};
+        PartInfo info{entry.attribute("id").value(), one_line(entry.child_value("part-name")), false, {}};
         for (auto const& instrument : entry.children("score-instrument"))
             if (trimmed(instrument.child("instrument-sound")).starts_with("voice.")) info.vocal = true;
         if (names_a_voice(info.name)) info.vocal = true;
         add(std::move(info));
     }
-    bool const timewise = source.root().name() == std::string_view("score-timewise");
-    auto const from = [&](pugi::xml_node parent) {
-        for (auto const& part : parent.children("part")) add({part.attribute("id").value(), {}, false});
-    };
-    if (!timewise) from(source.root());
-    else
-        for (auto const& measure : source.root().children("measure")) from(measure);
-    return out;
-}
-
-std::vector<MeasureNode> measures_of(XmlSource const& source, std::string const& part) {
-    std::vector<MeasureNode> out;
+    auto const part = [&](pugi::xml_node node) -> PartInfo& { return add({node.attribute("id").value(), {}, false, {}}); };
     if (source.root().name() == std::string_view("score-timewise")) {
         for (auto const& measure : source.root().children("measure"))
-            for (auto const& own : measure.children("part"))
-                if (own.attribute("id").value() == part) {
-                    out.push_back({own, measure});
-                    break;
-                }
+            for (auto const& own : measure.children("part")) part(own).measures.push_back({own, measure});
         return out;
     }
     for (auto const& own : source.root().children("part")) {
-        if (own.attribute("id").value() != part) continue;
-        for (auto const& measure : own.children("measure")) out.push_back({measure, measure});
-        break;
+        auto& info = part(own);
+        if (!info.measures.empty()) continue; // a second part of the same id is an error of the score; the first counts
+        for (auto const& measure : own.children("measure")) info.measures.push_back({measure, measure});
     }
     return out;
 }

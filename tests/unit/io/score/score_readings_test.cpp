@@ -10,6 +10,7 @@
 #include <fstream>
 #include <sstream>
 #include <string>
+#include <unistd.h>
 #include <vector>
 
 using namespace vowelway;
@@ -133,4 +134,36 @@ TEST_CASE("the staff of a transposing part shows what is written; transposing th
     auto const octave = read_score(file, {.part = "3", .transpose_semitones = -12, .tuning = {}, .singer_range = {}});
     CHECK(octave.notes.front().spelled.str() == "C3");
     CHECK(octave.staff.measures.front().events.front().heads.front().written.str() == "C4");
+}
+
+TEST_CASE("a score ordered by time reads like the same score ordered by parts") {
+    // MusicXML 4.0: score-timewise holds measures of parts where score-partwise holds parts of measures.
+    auto const note = [](char step, std::string const& syllable) {
+        return std::string("<note><pitch><step>") + step + "</step><octave>4</octave></pitch><duration>4</duration><lyric><text>" + syllable + "</text></lyric></note>";
+    };
+    std::string const list = "<part-list><score-part id=\"A\"><part-name>Alto</part-name></score-part>"
+                             "<score-part id=\"B\"><part-name>Bass</part-name></score-part></part-list>";
+    auto const in = [](std::string const& element, std::string const& attribute, std::string const& content) {
+        return "<" + element + " " + attribute + ">" + content + "</" + element + ">";
+    };
+    auto const part = [&](std::string const& id, std::string const& content) { return in("part", "id=\"" + id + "\"", content); };
+    auto const bar = [&](std::string const& number, std::string const& content) { return in("measure", "number=\"" + number + "\"", content); };
+    auto const by_part = "<score-partwise>" + list + part("A", bar("1", note('A', "one")) + bar("2", note('B', "two"))) +
+                         part("B", bar("1", note('C', "three")) + bar("2", note('D', "four"))) + "</score-partwise>";
+    auto const by_time = "<score-timewise>" + list + bar("1", part("A", note('A', "one")) + part("B", note('C', "three"))) +
+                         bar("2", part("A", note('B', "two")) + part("B", note('D', "four"))) + "</score-timewise>";
+    auto const read = [](std::string const& text, std::string const& wish) {
+        auto const path = std::filesystem::temp_directory_path() / ("vowelway_timewise_" + std::to_string(::getpid()) + ".xml");
+        std::ofstream(path) << text;
+        ScoreOptions options;
+        options.part = wish;
+        auto const passage = read_score(path, options);
+        std::filesystem::remove(path);
+        std::string out = passage.part;
+        for (auto const& n : passage.notes) out += " " + n.measure + ":" + n.spelled.str() + ":" + n.text();
+        return out;
+    };
+    CHECK(read(by_time, "Alto") == "Alto 1:A4:one 2:B4:two");
+    CHECK(read(by_time, "2") == "Bass 1:C4:three 2:D4:four");
+    for (auto const* wish : {"", "Alto", "Bass"}) CHECK(read(by_time, wish) == read(by_part, wish));
 }
