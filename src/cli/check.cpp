@@ -196,7 +196,11 @@ void run(Settings s) {
     if (std::filesystem::exists(s.measuring.singer)) profile = read_whole_profile(s.measuring.singer);
     else profile.singer = find_singer(s.measuring.singer, remarks);
     std::vector<PlanTarget> targets;
-    if (!s.plan.empty()) targets = read_targets(s.plan);
+    if (!s.plan.empty()) {
+        targets = read_targets(s.plan);
+        if (targets.empty())
+            remarks.push_back({Remark::Kind::caution, s.plan + " has no notes with targets: make the plan of a score or a passage"});
+    }
     auto const reference = reference_for(profile.singer);
     auto const request = request_for(s.measuring, reference, profile.shifts);
     auto const recordings = read_recordings(s.measuring, remarks);
