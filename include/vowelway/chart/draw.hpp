@@ -4,6 +4,7 @@
 
 #include "vowelway/chart/drawing.hpp"
 #include "vowelway/plan/compare.hpp"
+#include "vowelway/plan/explain.hpp"
 #include "vowelway/plan/plan.hpp"
 
 #include <filesystem>
@@ -54,6 +55,11 @@ std::vector<std::filesystem::path> write_chart(Plan const& plan, ChartOptions co
 /// Voices compared: turning points and meetings by vowel and voice. The kind in the options is not looked at.
 std::vector<Page> lay_out(Comparison const& comparison, ChartOptions const& options, TextMeasurer const& measurer);
 std::vector<std::filesystem::path> write_chart(Comparison const& comparison, ChartOptions const& options,
+                                               std::filesystem::path const& destination);
+
+/// One note explained, on one page: its spectrum, the resonances, the tract, and what the shapes cost. The kind is not looked at.
+std::vector<Page> lay_out(NoteExplanation const& explanation, ChartOptions const& options, TextMeasurer const& measurer);
+std::vector<std::filesystem::path> write_chart(NoteExplanation const& explanation, ChartOptions const& options,
                                                std::filesystem::path const& destination);
 
 } // namespace vowelway::chart
