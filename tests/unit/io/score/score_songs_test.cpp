@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Real songs. The readings were taken from the printed page of each (the notation itself), not from the program.
+// Real songs. The readings were taken by hand from the notation in each file, not from the program's output.
 #include "vowelway/io/score/read_score.hpp"
 
 #include <doctest/doctest.h>
