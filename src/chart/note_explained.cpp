@@ -10,11 +10,12 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace vowelway::chart {
 namespace {
 
-constexpr double longest = 5000; // hertz: the right end of the spectra
+constexpr double longest = 5150; // hertz: the right end of the spectra, a little beyond the last harmonic
 constexpr Color kept_ink = ink::soft, changed_ink = ink::modify;
 Pen const kept_pen{.width = 1.2, .color = kept_ink}, changed_pen{.width = 1.2, .color = changed_ink, .dashes = {4, 1.8}};
 
@@ -40,7 +41,7 @@ void scale_y(Canvas& canvas, Panel const& p, double step, std::string_view unit)
         canvas.line({p.box.left, p.y(v)}, {p.box.right(), p.y(v)}, {.width = 0.4, .color = ink::hair});
         canvas.write({p.box.left - 4, p.y(v) + 2.6}, fmt::format("{:g}", v + 0.0), style, Align::right);
     }
-    canvas.write({p.box.left - 4, p.box.top - 4.5}, unit, style, Align::right);
+    canvas.write({p.box.left - 4, p.box.top - 8}, unit, style, Align::right);
 }
 
 void scale_x(Canvas& canvas, Panel const& p, double step, double shown_as, std::string_view unit) {
@@ -63,7 +64,7 @@ void place(Canvas& canvas, LabelPlacer& labels, Point centre, std::string_view t
 /// The harmonics as bars: kept filled at the left of the frequency, changed outlined at its right.
 void draw_spectrum(Canvas& canvas, NoteExplanation const& e, Box const& area) {
     double top = heading(canvas, area, "Harmonics");
-    Panel p{.box = {area.left + 26, top + 10, area.width - 26, area.bottom() - top - 36}, .x_to = longest};
+    Panel p{.box = {area.left + 26, top + 14, area.width - 26, area.bottom() - top - 40}, .x_to = longest};
     double high = -200;
     for (auto const* shape : {&e.kept, e.changed ? &*e.changed : nullptr})
         if (shape)
@@ -97,7 +98,9 @@ void draw_resonance(Canvas& canvas, Panel const& p, LabelPlacer& labels, Resonan
     for (double const edge : {from, to})
         canvas.line({edge, p.box.top}, {edge, p.box.bottom()}, {.width = 0.4, .color = changed ? changed_ink : color, .dashes = changed ? std::vector<double>{1.2, 1.6} : std::vector<double>{}});
     canvas.line({x, p.box.top - 3}, {x, p.box.bottom()}, {.width = 0.8, .color = changed ? changed_ink : color, .dashes = changed ? std::vector<double>{4, 1.8} : std::vector<double>{}});
-    place(canvas, labels, {x, p.box.top - (changed ? 18 : 8)}, name, bold(type::label, changed ? changed_ink : color), 11);
+    auto const style = bold(type::label, changed ? changed_ink : color);
+    double const half = canvas.measurer().measure(name, style).advance / 2 + 2.5;
+    place(canvas, labels, {std::clamp(x, p.box.left + half, p.box.right() - half), p.box.top - (changed ? 18 : 8)}, name, style, 11);
 }
 
 std::string in_words(std::string_view name, Resonance const& r) {
@@ -128,8 +131,10 @@ void draw_resonances(Canvas& canvas, NoteExplanation const& e, Box const& area) 
     draw_resonance(canvas, p, labels, e.kept.r1, in_words("fR1", e.kept.r1), false, ink::first, ink::first_wash);
     draw_resonance(canvas, p, labels, e.kept.r2, in_words("fR2", e.kept.r2), false, ink::second, ink::second_wash);
     if (e.changed) {
-        draw_resonance(canvas, p, labels, e.changed->r1, in_words("to", e.changed->r1), true, ink::first, ink::first_wash);
-        draw_resonance(canvas, p, labels, e.changed->r2, in_words("to", e.changed->r2), true, ink::second, ink::second_wash);
+        // Where a resonance stays, it is drawn once.
+        auto const moves = [](Resonance const& from, Resonance const& to) { return std::abs(in_hertz(to.centre - from.centre)) >= 5; };
+        if (moves(e.kept.r1, e.changed->r1)) draw_resonance(canvas, p, labels, e.changed->r1, in_words("to", e.changed->r1), true, ink::first, ink::first_wash);
+        if (moves(e.kept.r2, e.changed->r2)) draw_resonance(canvas, p, labels, e.changed->r2, in_words("to", e.changed->r2), true, ink::second, ink::second_wash);
     }
     draw_curve(canvas, p, e, e.kept, kept_pen);
     if (e.changed) draw_curve(canvas, p, e, *e.changed, changed_pen);
@@ -143,47 +148,59 @@ void draw_resonances(Canvas& canvas, NoteExplanation const& e, Box const& area) 
     canvas.write({area.right(), area.bottom() - 1}, "gain of the tract as a sung note meets it, blurred by vibrato; ticks: the harmonics", slanted(type::small, ink::soft), Align::right);
 }
 
-/// The outline of a row of tubes, from the glottis to the lips.
+double radius(TubeSection const& section) { return std::sqrt(in_square_centimetres(section.area) / std::numbers::pi); }
+
+/// The outline of a row of round tubes of these cross-sections, from the glottis to the open lips.
 Path profile(Panel const& p, AreaFunction const& tract) {
     Path path;
-    double at = 0;
-    path.move({p.x(0), p.y(0)});
-    for (auto const& section : tract) {
-        double const y = p.held(in_square_centimetres(section.area));
-        path.line({p.x(at), y});
-        at += in_centimetres(section.length);
-        path.line({p.x(at), y});
+    for (double const side : {1.0, -1.0}) {
+        double at = 0;
+        path.move({p.x(0), p.y(0)});
+        for (auto const& section : tract) {
+            double const y = p.held(side * radius(section));
+            path.line({p.x(at), y});
+            at += in_centimetres(section.length);
+            path.line({p.x(at), y});
+        }
+        path.line({p.x(at), p.y(0)});
     }
-    return path.line({p.x(at), p.y(0)});
+    return path;
 }
 
 void draw_tract(Canvas& canvas, NoteExplanation const& e, Box const& area) {
     double const top = heading(canvas, area, "The tract that does it");
     Panel p{.box = {area.left + 26, top + 14, area.width - 30, area.bottom() - top - 14 - 36}};
-    p.x_to = 0, p.y_to = 4;
+    double length = 0, widest = 1;
     for (auto const* shape : {&e.kept, e.changed ? &*e.changed : nullptr})
         if (shape) {
-            p.x_to = std::max(p.x_to, in_centimetres(length_of(shape->tract)));
-            for (auto const& section : shape->tract) p.y_to = std::max(p.y_to, std::ceil(in_square_centimetres(section.area)));
+            length = std::max(length, in_centimetres(length_of(shape->tract)));
+            for (auto const& section : shape->tract) widest = std::max(widest, std::ceil(2 * radius(section)) / 2);
         }
-    scale_y(canvas, p, p.y_to > 10 ? 4 : 2, "cm²");
+    p.x_to = length;
+    p.y_from = -widest, p.y_to = widest;
+    auto const style = plain(type::small, ink::soft);
+    double const whole = std::floor(widest);
+    for (double v = -whole; v <= whole; v += 1) {
+        canvas.line({p.box.left, p.y(v)}, {p.box.right(), p.y(v)}, {.width = 0.4, .color = ink::hair});
+        canvas.write({p.box.left - 4, p.y(v) + 2.6}, fmt::format("{:g}", std::abs(v)), style, Align::right);
+    }
+    canvas.write({p.box.left - 4, p.box.top - 8}, "cm", style, Align::right);
     auto const outline = profile(p, e.kept.tract);
     canvas.fill(outline, Color{0.90, 0.90, 0.92});
     canvas.stroke(outline, {.width = 0.8, .color = kept_ink});
     if (e.changed) canvas.stroke(profile(p, e.changed->tract), changed_pen);
     canvas.line({p.box.left, p.box.bottom()}, {p.box.right(), p.box.bottom()}, {.width = 0.7, .color = ink::soft});
     for (double v = 0; v <= p.x_to; v += 5) canvas.line({p.x(v), p.box.bottom()}, {p.x(v), p.box.bottom() + 3}, {.width = 0.6, .color = ink::soft});
-    auto const style = plain(type::small, ink::soft);
     canvas.write({p.box.left, p.box.bottom() + 12}, "glottis", style);
     canvas.write({p.box.right(), p.box.bottom() + 12}, "lips", style, Align::right);
     canvas.write({p.box.left + p.box.width / 2, p.box.bottom() + 12}, "a tick is 5 cm", style, Align::centre);
     auto const note = slanted(type::small, ink::soft);
-    canvas.write({area.left, area.bottom() - 1}, fitted(canvas.measurer(), "cross-section, a model: one of many tracts with these resonances", note, area.width), note);
+    canvas.write({area.left, area.bottom() - 1}, fitted(canvas.measurer(), "as a round tube, radius in cm; one of many with these resonances", note, area.width), note);
 }
 
 void draw_cost(Canvas& canvas, NoteExplanation const& e, Box const& area) {
     double y = heading(canvas, area, "What it costs") + 2;
-    double const words = 88, numbers = e.changed ? 42 : 22;
+    double const words = std::min(108.0, area.width * 0.44), numbers = e.changed ? 42 : 22;
     double high = 0.2;
     for (auto const* shape : {&e.kept, e.changed ? &*e.changed : nullptr})
         if (shape) high = std::max(high, shape->cost.total());
@@ -213,7 +230,7 @@ void draw_cost(Canvas& canvas, NoteExplanation const& e, Box const& area) {
     bars("together", e.kept.cost.total(), changed.total(), true);
     canvas.line({from, area.top + 20}, {from, y}, {.width = 0.5, .color = ink::rule});
     auto const note = slanted(type::small, ink::soft);
-    canvas.write({area.left, area.bottom() - 1}, fitted(canvas.measurer(), "1: a clear loss of the vowel for a second; the shorter way wins", note, area.width), note);
+    canvas.write({area.left, area.bottom() - 1}, fitted(canvas.measurer(), "1: a clear loss of the vowel for a second; the lower total wins", note, area.width), note);
 }
 
 /// Syllable, pitch, vowel, what to do and why. Returns how far down it went.
@@ -246,10 +263,11 @@ double draw_verdict(Canvas& canvas, NoteExplanation const& e, double y, double w
     }
     lines("Why: " + d.why + ".", plain(type::body));
     std::string heard = "Heard as " + d.heard_kept.vowel.quality().ipa() + (e.changed ? " if kept, as " + d.heard.vowel.quality().ipa() + " if changed" : "") + ".";
-    if (e.draws > 0)
-        heard += fmt::format(" Over {} draws of what the resonances may be: hold {:.0f} %, migrate {:.0f} %, modify {:.0f} %.", e.draws, 100 * e.shares.hold,
-                             100 * e.shares.migrate, 100 * e.shares.modify);
     lines(heard, plain(type::body));
+    if (e.draws > 0)
+        lines(fmt::format("Of {} draws of what the resonances may be: hold {:.0f} %, migrate {:.0f} %, modify {:.0f} %.", e.draws, 100 * e.shares.hold,
+                          100 * e.shares.migrate, 100 * e.shares.modify),
+              plain(type::body));
     if (e.vowel.estimated) lines("Guessed: " + slashed(e.vowel.vowel) + " is not measured: " + e.vowel.origin + ".", plain(type::label, ink::modify));
     if (e.note.vowel && e.note.vowel->origin == VowelOrigin::guessed) lines("Guessed: the vowel of this syllable is not certain.", plain(type::label, ink::modify));
     return y + 6;

@@ -13,6 +13,7 @@ namespace vowelway::cli {
 
 void add_check(CLI::App& app);
 void add_compare(CLI::App& app);
+void add_explain(CLI::App& app);
 void add_measure(CLI::App& app);
 void add_plan(CLI::App& app);
 void add_profile(CLI::App& app);

@@ -20,6 +20,7 @@ int main(int argc, char** argv) try {
     app.footer("Results are predictions, never orders: comfort decides. vowelway COMMAND --help tells more.");
     vowelway::cli::add_check(app);
     vowelway::cli::add_compare(app);
+    vowelway::cli::add_explain(app);
     vowelway::cli::add_measure(app);
     vowelway::cli::add_plan(app);
     vowelway::cli::add_profile(app);

@@ -34,10 +34,10 @@ struct CostTermName {
 inline constexpr std::array cost_term_names{
     CostTermName{"text", "the vowel heard", &CostTerms::text},
     CostTermName{"ring", "level missing", &CostTerms::ring},
-    CostTermName{"stability", "harmonic just above fR1", &CostTerms::stability},
+    CostTermName{"stability", "harmonic above fR1", &CostTerms::stability},
     CostTermName{"relation", "the technique's wish", &CostTerms::relation},
     CostTermName{"effort", "size of the gesture", &CostTerms::effort},
-    CostTermName{"attention", "leaving the own shape", &CostTerms::attention},
+    CostTermName{"attention", "a change at all", &CostTerms::attention},
     CostTermName{"line", "moving between notes", &CostTerms::line},
 };
 
