@@ -6,6 +6,7 @@
 #include <doctest/doctest.h>
 
 #include <cstdio>
+#include <unistd.h>
 #include <fstream>
 #include <iterator>
 
@@ -15,7 +16,7 @@ namespace fs = std::filesystem;
 namespace {
 
 struct Folder {
-    fs::path path = fs::temp_directory_path() / ("vowelway_chart_" + std::to_string(std::rand()));
+    fs::path path = fs::temp_directory_path() / ("vowelway_chart_" + std::to_string(::getpid()));
     Folder() { fs::create_directories(path); }
     ~Folder() { fs::remove_all(path); }
     Folder(Folder const&) = delete;
