@@ -11,6 +11,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <tuple>
 
 namespace vowelway::chart {
 namespace {
@@ -85,27 +86,35 @@ void draw_spectrum(Canvas& canvas, NoteExplanation const& e, Box const& area) {
     }
     canvas.line({p.box.left, p.box.bottom()}, {p.box.right(), p.box.bottom()}, {.width = 0.7, .color = ink::soft});
     LabelPlacer labels({p.box.left, p.box.bottom(), p.box.width + 14, 15});
+    // Every one where there is room, else every second, fifth or tenth.
+    std::size_t every = 1;
+    for (std::size_t const wider : {2, 5, 10})
+        if (apart * static_cast<double>(every) < 26) every = wider;
     for (std::size_t i = 0; i < e.harmonics.size(); ++i)
-        place(canvas, labels, {p.x(in_hertz(e.harmonics[i])), p.box.bottom() + 8}, Harmonic{static_cast<int>(i) + 1}.str(),
+        if (i == 0 || (i + 1) % every == 0) place(canvas, labels, {p.x(in_hertz(e.harmonics[i])), p.box.bottom() + 8}, Harmonic{static_cast<int>(i) + 1}.str(),
               i < 2 ? bold(type::small) : plain(type::small, ink::soft), 0);
     canvas.write({area.right(), area.bottom() - 1}, "level of each harmonic, 1 m from the mouth in the open", slanted(type::small, ink::soft), Align::right);
 }
 
-/// A resonance and one deviation to each side, and its label above the panel.
-void draw_resonance(Canvas& canvas, Panel const& p, LabelPlacer& labels, Resonance const& r, std::string const& name, bool changed, Color color, Color wash) {
-    double const x = p.x(in_hertz(r.centre)), from = std::max(p.box.left, p.x(in_hertz(r.centre - r.sd))), to = p.x(in_hertz(r.centre + r.sd));
+/// A resonance and one deviation to each side; kept: filled and named, changed: dashed.
+void draw_resonance(Canvas& canvas, Panel const& p, Resonance const& r, Color color, Color wash, bool changed) {
+    double const x = p.x(in_hertz(r.centre)), from = std::max(p.box.left, p.x(in_hertz(r.centre - r.sd))), to = std::min(p.box.right(), p.x(in_hertz(r.centre + r.sd)));
     if (!changed) canvas.fill(Box{from, p.box.top, to - from, p.box.height}, wash);
-    for (double const edge : {from, to})
-        canvas.line({edge, p.box.top}, {edge, p.box.bottom()}, {.width = 0.4, .color = changed ? changed_ink : color, .dashes = changed ? std::vector<double>{1.2, 1.6} : std::vector<double>{}});
-    canvas.line({x, p.box.top - 3}, {x, p.box.bottom()}, {.width = 0.8, .color = changed ? changed_ink : color, .dashes = changed ? std::vector<double>{4, 1.8} : std::vector<double>{}});
-    auto const style = bold(type::label, changed ? changed_ink : color);
-    double const half = canvas.measurer().measure(name, style).advance / 2 + 2.5;
-    place(canvas, labels, {std::clamp(x, p.box.left + half, p.box.right() - half), p.box.top - (changed ? 18 : 8)}, name, style, 11);
+    auto const upright = [&](double at, double top, Pen pen) {
+        if (changed) pen.color = changed_ink;
+        else pen.dashes.clear();
+        canvas.line({at, top}, {at, p.box.bottom()}, pen);
+    };
+    for (double const edge : {from, to}) upright(edge, p.box.top, {.width = 0.4, .color = color, .dashes = {1.2, 1.6}});
+    upright(x, p.box.top - 3, {.width = 0.8, .color = color, .dashes = {4, 1.8}});
 }
 
-std::string in_words(std::string_view name, Resonance const& r) {
-    return fmt::format("{} {:.0f} ±{:.0f} Hz", name, std::round(in_hertz(r.centre) / 10) * 10, std::max(5.0, std::round(in_hertz(r.sd) / 5) * 5));
+std::string value_of(Resonance const& r) {
+    return fmt::format("{:.0f} ±{:.0f} Hz", std::round(in_hertz(r.centre) / 10) * 10, std::max(5.0, std::round(in_hertz(r.sd) / 5) * 5));
 }
+
+// Where a resonance stays, it is told and drawn once.
+bool moves(Resonance const& from, Resonance const& to) { return std::abs(in_hertz(to.centre - from.centre)) >= 5; }
 
 void draw_curve(Canvas& canvas, Panel const& p, NoteExplanation const& e, ShapeExplained const& shape, Pen const& pen) {
     Path path;
@@ -119,7 +128,7 @@ void draw_curve(Canvas& canvas, Panel const& p, NoteExplanation const& e, ShapeE
 
 void draw_resonances(Canvas& canvas, NoteExplanation const& e, Box const& area) {
     double const top = heading(canvas, area, "Resonances of the tract");
-    Panel p{.box = {area.left + 26, top + 28, area.width - 26, area.bottom() - top - 28 - 24}, .x_to = longest};
+    Panel p{.box = {area.left + 26, top + 19, area.width - 26, area.bottom() - top - 19 - 24}, .x_to = longest};
     double high = 10, low = -10;
     for (auto const* shape : {&e.kept, e.changed ? &*e.changed : nullptr})
         if (shape)
@@ -127,15 +136,18 @@ void draw_resonances(Canvas& canvas, NoteExplanation const& e, Box const& area) 
     p.y_to = std::ceil(high / 10) * 10;
     p.y_from = std::max(std::floor(low / 10) * 10, p.y_to - 70);
     scale_y(canvas, p, 20, "dB");
-    LabelPlacer labels({p.box.left, top + 1, p.box.width, 27});
-    draw_resonance(canvas, p, labels, e.kept.r1, in_words("fR1", e.kept.r1), false, ink::first, ink::first_wash);
-    draw_resonance(canvas, p, labels, e.kept.r2, in_words("fR2", e.kept.r2), false, ink::second, ink::second_wash);
-    if (e.changed) {
-        // Where a resonance stays, it is drawn once.
-        auto const moves = [](Resonance const& from, Resonance const& to) { return std::abs(in_hertz(to.centre - from.centre)) >= 5; };
-        if (moves(e.kept.r1, e.changed->r1)) draw_resonance(canvas, p, labels, e.changed->r1, in_words("to", e.changed->r1), true, ink::first, ink::first_wash);
-        if (moves(e.kept.r2, e.changed->r2)) draw_resonance(canvas, p, labels, e.changed->r2, in_words("to", e.changed->r2), true, ink::second, ink::second_wash);
+    LabelPlacer labels({p.box.left, top, p.box.width, 17});
+    std::string told;
+    for (auto const& [name, member, color, wash] : {std::tuple{"fR1", &ShapeExplained::r1, ink::first, ink::first_wash}, {"fR2", &ShapeExplained::r2, ink::second, ink::second_wash}}) {
+        auto const& kept = e.kept.*member;
+        draw_resonance(canvas, p, kept, color, wash, false);
+        place(canvas, labels, {p.x(in_hertz(kept.centre)), p.box.top - 9}, name, bold(type::label, color), 3);
+        told += fmt::format("{}{} {}", told.empty() ? "" : "     ", name, value_of(kept));
+        if (!e.changed || !moves(kept, (*e.changed).*member)) continue;
+        draw_resonance(canvas, p, (*e.changed).*member, color, wash, true);
+        told += ", changed " + value_of((*e.changed).*member);
     }
+    canvas.write({area.right(), area.top + 10}, told, plain(type::label), Align::right);
     draw_curve(canvas, p, e, e.kept, kept_pen);
     if (e.changed) draw_curve(canvas, p, e, *e.changed, changed_pen);
     // Where the harmonics stand, so that one sees which resonance has one.
