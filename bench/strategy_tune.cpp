@@ -3,6 +3,7 @@
 // (docs/strategy.md). strategy_tune classical|belt TRIALS
 #include "plan/strategy.hpp"
 #include "vowelway/io/profile/built_in.hpp"
+#include "vowelway/io/technique/read_technique.hpp"
 
 #include <fmt/format.h>
 
@@ -101,11 +102,7 @@ double belt_penalty(Technique const& t, bool print) {
 int main(int argc, char** argv) {
     bool const belt = argc > 1 && std::string(argv[1]) == "belt";
     int const trials = argc > 2 ? std::atoi(argv[2]) : 0;
-    Technique best;
-    if (belt) {
-        best.source_slope = best.upper_slope = Decibels{-9};
-        best.relations.push_back({{2}, WantedRelation::Side::below_fR1, false, 0.06, std::nullopt, Pitch(hertz(530))});
-    }
+    auto best = find_technique(belt ? "belt" : "classical"); // the search goes on from what is shipped
     auto const penalty = belt ? belt_penalty : classical_penalty;
     double least = penalty(best, true);
     fmt::print("start {:.3f}\n", least);
