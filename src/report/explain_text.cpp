@@ -6,6 +6,8 @@
 
 #include <fmt/format.h>
 
+#include <cmath>
+
 namespace vowelway {
 
 namespace {
@@ -59,7 +61,7 @@ std::string harmonic_table(NoteExplanation const& e) {
         std::vector<std::string> cells{Harmonic{static_cast<int>(i) + 1}.str(), number(in_hertz(e.harmonics[i])), fmt::format("{:.0f}", e.kept.harmonics[i].value)};
         if (e.changed) {
             cells.push_back(fmt::format("{:.0f}", e.changed->harmonics[i].value));
-            cells.push_back(fmt::format("{:+.0f}", (e.changed->harmonics[i] - e.kept.harmonics[i]).value));
+            cells.push_back(fmt::format("{:+.0f}", std::round((e.changed->harmonics[i] - e.kept.harmonics[i]).value) + 0.0)); // no negative zero
         }
         table.row(cells);
     }
