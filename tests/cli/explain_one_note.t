@@ -10,7 +10,7 @@ cost of                         kept  changed
 $ vowelway explain data/profiles/rising_fifth.yaml --singer data/profiles/even_numbers.yaml --measure 1 --beat 4 --draws 0 | grep -oE '^advice: [a-z]+|^fR1 Hz +300 ±10'
 advice: modify
 fR1 Hz   300 ±10
-$ vowelway explain data/profiles/rising_fifth.yaml --singer data/profiles/even_numbers.yaml --measure 1 --beat 4 --draws 0 | grep fo | awk 'NR > 2 {print $1, $2}'
+$ vowelway explain data/profiles/rising_fifth.yaml --singer data/profiles/even_numbers.yaml --measure 1 --beat 4 --draws 0 | awk '/^[0-9]*fo / {print $1, $2}'
 fo 440
 2fo 880
 3fo 1320
