@@ -206,8 +206,11 @@ void draw_tract(Canvas& canvas, NoteExplanation const& e, Box const& area) {
     canvas.write({p.box.left, p.box.bottom() + 12}, "glottis", style);
     canvas.write({p.box.right(), p.box.bottom() + 12}, "lips", style, Align::right);
     canvas.write({p.box.left + p.box.width / 2, p.box.bottom() + 12}, "a tick is 5 cm", style, Align::centre);
-    auto const note = slanted(type::small, ink::soft);
-    canvas.write({area.left, area.bottom() - 1}, fitted(canvas.measurer(), "as a round tube, radius in cm; one of many with these resonances", note, area.width), note);
+    // What speaks against the model is said before what it is.
+    auto const& objection = e.changed && !e.changed->tract_objection.empty() ? e.changed->tract_objection : e.kept.tract_objection;
+    auto const note = slanted(type::small, objection.empty() ? ink::soft : ink::modify);
+    auto const caption = objection.empty() ? "as a round tube, radius in cm; one of many with these resonances" : objection;
+    canvas.write({area.left, area.bottom() - 1}, fitted(canvas.measurer(), caption, note, area.width), note);
 }
 
 void draw_cost(Canvas& canvas, NoteExplanation const& e, Box const& area) {

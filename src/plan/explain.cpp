@@ -9,6 +9,7 @@
 #include <cmath>
 #include <cstdlib>
 #include <stdexcept>
+#include <utility>
 
 namespace vowelway {
 
@@ -28,6 +29,14 @@ std::vector<Decibels> curve_of(ResonanceSet shape, std::vector<Frequency> const&
     std::vector<Decibels> out;
     for (auto const& f : grid) out.push_back(tract_gain(shape, f, quarter));
     return out;
+}
+
+// The bound of area_from_resonances: 20 cm² for a tract of 17 cm, growing with the square of the length.
+std::string objection_to(AreaFunction const& tract) {
+    double widest = 0;
+    for (auto const& section : tract) widest = std::max(widest, in_square_centimetres(section.area));
+    double const size = in_centimetres(length_of(tract)) / 17;
+    return widest > 20 * size * size ? "wider than a human mouth: it tells the direction, not the size" : "";
 }
 
 // What the shape of one task costs beside the neighbours as they were decided.
@@ -97,7 +106,9 @@ NoteExplanation explain_note(PlanRequest request, std::size_t note) {
     auto const explain = [&](std::size_t shape, Resonance const& r1, Resonance const& r2) {
         auto const set = resonance_set(r1.centre, r2.centre, quarter);
         auto const gesture = shape == strategy.grid().home() ? GestureVector{} : gesture_of(strategy.grid(), shape, *model.reach);
-        return ShapeExplained{r1, r2, spectrum.harmonic_levels(set), curve_of(set, out.grid, quarter), model.reach->tract(gesture), cost_of(decided, index, shape)};
+        auto tract = model.reach->tract(gesture);
+        auto objection = objection_to(tract);
+        return ShapeExplained{r1, r2, spectrum.harmonic_levels(set), curve_of(set, out.grid, quarter), std::move(tract), std::move(objection), cost_of(decided, index, shape)};
     };
     out.kept = explain(strategy.grid().home(), model.resonances.r1, model.resonances.r2);
     if (out.decision.advice == Advice::modify) out.changed = explain(choice.shape, out.decision.target.r1, out.decision.target.r2);

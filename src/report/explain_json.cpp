@@ -34,6 +34,7 @@ Json shape_json(ShapeExplained const& shape) {
         end += section.length;
         out["tract"].push_back({{"to_cm", rounded(in_centimetres(end), 0.01)}, {"area_cm2", rounded(in_square_centimetres(section.area), 0.01)}});
     }
+    if (!shape.tract_objection.empty()) out["tract_objection"] = shape.tract_objection;
     for (auto const& term : cost_term_names) out["cost"][std::string(term.name)] = rounded(shape.cost.*term.value, 0.001);
     out["cost"]["total"] = rounded(shape.cost.total(), 0.001);
     return out;

@@ -47,6 +47,7 @@ struct ShapeExplained {
     std::vector<Decibels> harmonics; ///< of NoteExplanation::harmonics: 1 m from the mouth in the open, dB re 20 µPa
     std::vector<Decibels> curve;     ///< gain of the tract at NoteExplanation::grid, resonances as wide as for the harmonics
     AreaFunction tract;              ///< the model tract, glottis to lips: one of many with these resonances
+    std::string tract_objection;     ///< why the model tract is no human one; empty: it may be one
     CostTerms cost;
 };
 
