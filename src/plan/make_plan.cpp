@@ -137,6 +137,7 @@ Decided decide_all(PlanRequest request) {
     list_notes(plan);
     auto work = list_work(plan);
     auto choices = strategy.decide(work.tasks, request.draws);
+    if (plan.singer.average) plan.remarks.push_back({Remark::Kind::caution, std::string(average_voice_notice)});
     warn_of_high_text(plan);
     return {std::move(plan), std::move(strategy), std::move(work), std::move(choices)};
 }
