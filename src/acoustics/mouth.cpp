@@ -13,6 +13,15 @@ namespace {
 
 constexpr double narrowest = 0.06; // cm²: about where a vowel becomes a fricative (Stevens 1998, from memory)
 
+// The widest section any gesture makes, for a tract of 17 cm: what area_from_resonances takes for the widest of a human
+// tract, a mouth some 4.5 by 4.5 cm (our judgement); it grows with the square of the length.
+constexpr double widest_of_17cm = 20;
+
+// How much a section of raw area `a` keeps of it below the bound `most`: all far below, most/a far above.
+double kept(double a, double most) { return std::pow(1 + std::pow(a / most, 4), -0.25); }
+// d ln(a kept(a)) / d ln a.
+double kept_slope(double a, double most) { return 1 / (1 + std::pow(a / most, 4)); }
+
 // A raised cosine around `centre`, `reach` to either side; positions from 0 at the glottis to 1 at the lips.
 double bump(double x, double centre, double reach) {
     double const d = std::abs(x - centre) / reach;
@@ -45,6 +54,7 @@ Mouth::Mouth(Tube home, GestureVector const& least, GestureVector const& most) :
     double total = 0;
     for (double l : t.length) total += l;
     double const size = total / 17;
+    widest_ = widest_of_17cm * size * size;
     double at = 0, larynx = 0, lips = 0;
     std::vector<double> middle(count);
     for (std::size_t i = 0; i < count; ++i) {
@@ -65,15 +75,20 @@ Mouth::Mouth(Tube home, GestureVector const& least, GestureVector const& most) :
     home_.poles = first_poles(t, 4);
 }
 
+double Mouth::growth(std::size_t section, GestureVector const& gesture) const {
+    double sum = 0;
+    for (std::size_t p = 0; p < gesture.size(); ++p) sum += gesture[p] * widening_[section][p];
+    return sum;
+}
+
 Tube Mouth::shaped(GestureVector const& gesture) const {
     Tube t = home_.tube;
     for (std::size_t i = 0; i < t.size(); ++i) {
-        double area = 0, length = 0;
-        for (std::size_t p = 0; p < gesture.size(); ++p) {
-            area += gesture[p] * widening_[i][p];
-            length += gesture[p] * lengthening_[i][p];
-        }
-        t.area[i] *= std::exp(area);
+        double length = 0;
+        for (std::size_t p = 0; p < gesture.size(); ++p) length += gesture[p] * lengthening_[i][p];
+        // Relative to what home keeps, so that no gesture is no change.
+        double const own = t.area[i], raw = own * std::exp(growth(i, gesture));
+        t.area[i] = raw * kept(raw, widest_) / kept(own, widest_);
         if (length != 0) t.length[i] *= std::exp(length);
     }
     return t;
@@ -107,9 +122,11 @@ Mouth::Jacobian Mouth::jacobian(Posture const& at) const {
     std::vector<double> by_area, by_length;
     for (std::size_t k = 0; k < 2; ++k) {
         sensitivities(at.tube, at.poles[k], by_area, &by_length);
-        for (std::size_t i = 0; i < by_area.size(); ++i)
+        for (std::size_t i = 0; i < by_area.size(); ++i) {
+            double const slope = kept_slope(home_.tube.area[i] * std::exp(growth(i, at.gesture)), widest_);
             for (std::size_t p = 0; p < out[k].size(); ++p)
-                out[k][p] += by_area[i] * widening_[i][p] + by_length[i] * lengthening_[i][p];
+                out[k][p] += by_area[i] * slope * widening_[i][p] + by_length[i] * lengthening_[i][p];
+        }
     }
     return out;
 }

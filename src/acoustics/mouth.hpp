@@ -24,7 +24,7 @@ class Mouth {
     Mouth(Tube home, GestureVector const& least, GestureVector const& most);
 
     Posture const& home() const { return home_; }
-    /// The tube of a gesture.
+    /// The tube of a gesture. No gesture widens a section past `widest`, as no mouth opens without end.
     Tube shaped(GestureVector const& gesture) const;
     /// Relative change of fR1 and fR2 with each part of the gesture.
     using Jacobian = std::array<GestureVector, 2>;
@@ -40,7 +40,11 @@ class Mouth {
                                    double tolerance, int most_steps) const;
 
   private:
+    /// Growth of ln area of a section for a gesture, before the bound on its width.
+    double growth(std::size_t section, GestureVector const& gesture) const;
+
     Posture home_;
+    double widest_; // cm²
     GestureVector least_, most_;
     std::vector<GestureVector> widening_;    // d ln area of each section
     std::vector<GestureVector> lengthening_; // d ln length of each section
