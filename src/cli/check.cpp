@@ -231,7 +231,7 @@ void add_check(CLI::App& app) {
     command->add_option("--plan", s->plan, "a plan as JSON: compare with its targets as well");
     command->add_option("--date", s->date, "day of the recording, for the trend over the profile's history");
     command->add_option("--as", s->as, "table or json")->check(CLI::IsMember({"table", "json"}));
-    command->add_option("-o,--output", s->outputs, "a .json or .txt file, or - (may be repeated)");
+    command->add_option("-o,--output", s->outputs, "a .json or .txt file, or - (may be repeated)")->check(wrong_output, "", "");
     command->footer("Example: vowelway check take.wav --vowels \"i e a o u\" --singer me.yaml --plan plan.json");
     command->callback([s] { run(*s); });
 }

@@ -162,7 +162,7 @@ void add_measure(CLI::App& app) {
     command->add_option("--date", s->date, "day of the recording, such as 2026-10-03 (otherwise today)");
     command->add_option("--note", s->note, "a remark kept with the measurement");
     command->add_option("--as", s->as, "table or json")->check(CLI::IsMember({"table", "json"}));
-    command->add_option("-o,--output", s->outputs, "a .json or .txt file, or - (may be repeated)");
+    command->add_option("-o,--output", s->outputs, "a .json or .txt file, or - (may be repeated)")->check(wrong_output, "", "");
     command->footer("Example: vowelway measure take.m4a --vowels \"i e a o u\" --repeat 3 --voice tenor --into me.yaml");
     command->callback([s] { run(*s); });
 }

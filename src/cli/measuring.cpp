@@ -100,6 +100,12 @@ MeasureRequest request_for(MeasuringOptions const& o, Singer const& reference, s
     return request;
 }
 
+std::string wrong_output(std::string const& output) {
+    auto const ending = std::filesystem::path(output).extension();
+    if (output == "-" || ending == ".json" || ending == ".txt") return "";
+    return output + " has no known ending; use .json or .txt, or - for standard output";
+}
+
 void write_outputs(std::vector<std::string> const& outputs, std::string const& as, std::string const& table,
                    std::string const& json) {
     if (outputs.empty()) fmt::print("{}", as == "json" ? json : table);

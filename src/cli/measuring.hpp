@@ -37,6 +37,8 @@ nlohmann::ordered_json measurements_json(Measurements const& m, std::vector<Reco
 /// The same for a person: the vowels, then what there is to say of each take.
 std::string measurements_table(Measurements const& m, std::vector<Recording> const& recordings, Tuning const& tuning);
 
+/// For CLI11: empty when the output is a .json or .txt file or -, else what is wrong with its ending.
+std::string wrong_output(std::string const& output);
 /// The text goes to the file by its extension (.json, .txt), or to standard output for "-".
 void write_outputs(std::vector<std::string> const& outputs, std::string const& as, std::string const& table,
                    std::string const& json);
