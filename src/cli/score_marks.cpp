@@ -54,6 +54,7 @@ ScoreMarks marks_of(Plan const& plan, MarkDetail detail) {
     ScoreMarks out;
     out.heading = heading_of(plan);
     Decision const* before = nullptr;
+    std::string last_words; // of a modification, with its bar: not said again in the same bar
     for (auto const& planned : plan.notes) {
         if (!planned.decision) continue;
         auto const& note = plan.passage.notes[planned.note];
@@ -65,7 +66,12 @@ ScoreMarks marks_of(Plan const& plan, MarkDetail detail) {
         if (new_vowel && (detail != MarkDetail::changes || changes || d.advice == Advice::modify)) mark.ipa = sung_ipa(*note.vowel, d);
         if (detail != MarkDetail::vowels && changes) {
             mark.sign = sign_of(d.advice);
-            mark.words = d.brief;
+            // Only what the singer does is put in words: room above a vocal line is scarce.
+            auto words = d.advice == Advice::modify ? note.measure + ": " + d.brief : "";
+            if (!words.empty() && words != last_words) {
+                mark.words = d.brief;
+                last_words = std::move(words);
+            }
         }
         if (detail == MarkDetail::all)
             if (auto const word = zone_word(d, before); !word.empty()) mark.words += (mark.words.empty() ? "" : ", ") + word;
