@@ -40,7 +40,20 @@ Line scale(Singer const& singer, std::string const& vowel, Technique const& tech
 
 double st(double ratio) { return 12 * std::log2(ratio); }
 
-// Mean departure, in semitones, from what was measured of singers.
+// Mean departure of a scale, in semitones, by `departure(fo, fR1)` at each pitch; printed with the course if asked for.
+template <class Departure> double mean_departure(VoiceType voice, Line const& line, bool print, Departure departure) {
+    double sum = 0;
+    for (std::size_t i = 0; i < line.fo.size(); ++i) sum += departure(line.fo[i], line.r1[i]);
+    double const mean = sum / static_cast<double>(line.fo.size());
+    if (print) {
+        fmt::print("{:9} {} {:5.2f} ", to_string(voice), line.vowel, mean);
+        for (double r1 : line.r1) fmt::print("{:3.0f}", st(r1 / line.home));
+        fmt::print("\n");
+    }
+    return mean;
+}
+
+// How far the scales are from what was measured of classical singers.
 double classical_penalty(Technique const& t, bool print) {
     double total = 0;
     for (auto voice : {VoiceType::soprano, VoiceType::mezzo, VoiceType::tenor, VoiceType::baritone}) {
@@ -48,50 +61,31 @@ double classical_penalty(Technique const& t, bool print) {
         bool const woman = voice == VoiceType::soprano || voice == VoiceType::mezzo;
         for (std::string const vowel : {"i", "ɛ", "a", "ɔ", "u"}) {
             auto const line = scale(singer, vowel, t);
-            double sum = 0, away = 0;
-            for (std::size_t i = 0; i < line.fo.size(); ++i) {
-                double const fo = line.fo[i], r1 = line.r1[i];
-                double cost = 0;
-                if (st(fo / line.home) < -5) cost = std::abs(st(r1 / line.home));            // the low range stays
-                else if (st(fo / line.home) <= 0) cost = std::max(0.0, std::abs(st(r1 / line.home)) - 2);
-                else if (woman && fo < 1000) cost = std::max(0.0, std::abs(st(r1 / fo) - 0.5) - 1);  // fR1 follows fo
-                else if (!woman) cost = std::max(0.0, st(r1 / line.home) - st(fo / line.home) - 2); // no farther than fo
-                sum += cost;
-                away = std::max(away, std::abs(st(r1 / line.home)));
-            }
-            total += sum / static_cast<double>(line.fo.size());
-            if (print) {
-                fmt::print("{:9} {} {:5.2f} ", to_string(voice), vowel, sum / static_cast<double>(line.fo.size()));
-                for (std::size_t i = 0; i < line.fo.size(); ++i) fmt::print("{:3.0f}", st(line.r1[i] / line.home));
-                fmt::print("\n");
-            }
+            total += mean_departure(voice, line, print, [&](double fo, double r1) {
+                if (st(fo / line.home) < -5) return std::abs(st(r1 / line.home));                          // the low range stays
+                if (st(fo / line.home) <= 0) return std::max(0.0, std::abs(st(r1 / line.home)) - 2);
+                if (woman) return fo < 1000 ? std::max(0.0, std::abs(st(r1 / fo) - 0.5) - 1) : 0.0;        // fR1 follows fo
+                return std::max(0.0, st(r1 / line.home) - st(fo / line.home) - 2);                         // no farther than fo
+            });
         }
     }
     return total;
 }
 
+// And of belting women.
 double belt_penalty(Technique const& t, bool print) {
     double total = 0;
     for (auto voice : {VoiceType::mezzo, VoiceType::soprano}) {
         auto const singer = built_in_voice(voice);
         for (std::string const vowel : {"ɛ", "ɔ", "a"}) {
             auto const line = scale(singer, vowel, t);
-            double sum = 0;
-            for (std::size_t i = 0; i < line.fo.size(); ++i) {
-                double const fo = line.fo[i], r1 = line.r1[i], turn = st(2 * fo / line.home);
-                double cost = 0;
-                if (fo > 530) cost = 0;
-                else if (turn < -4) cost = std::abs(st(r1 / line.home));
-                else if (turn < 1) cost = std::max(0.0, std::abs(st(r1 / line.home)) - 2);
-                else cost = std::max(0.0, std::abs(st(r1 / (2 * fo)) - 0.5) - 1);
-                sum += cost;
-            }
-            total += sum / static_cast<double>(line.fo.size());
-            if (print) {
-                fmt::print("{:9} {} {:5.2f} ", to_string(voice), vowel, sum / static_cast<double>(line.fo.size()));
-                for (std::size_t i = 0; i < line.fo.size(); ++i) fmt::print("{:3.0f}", st(line.r1[i] / line.home));
-                fmt::print("\n");
-            }
+            total += mean_departure(voice, line, print, [&](double fo, double r1) {
+                double const turn = st(2 * fo / line.home);
+                if (fo > 530) return 0.0;
+                if (turn < -4) return std::abs(st(r1 / line.home));
+                if (turn < 1) return std::max(0.0, std::abs(st(r1 / line.home)) - 2);
+                return std::max(0.0, std::abs(st(r1 / (2 * fo)) - 0.5) - 1);
+            });
         }
     }
     return total;

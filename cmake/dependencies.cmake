@@ -12,7 +12,6 @@ pkg_check_modules(cairo  REQUIRED IMPORTED_TARGET cairo>=1.16 cairo-pdf cairo-sv
 pkg_check_modules(libzip REQUIRED IMPORTED_TARGET libzip>=1.7)
 pkg_check_modules(espeak REQUIRED IMPORTED_TARGET espeak-ng)
 pkg_check_modules(ffmpeg REQUIRED IMPORTED_TARGET libavformat libavcodec libavutil libswresample)
-pkg_check_modules(sndfile REQUIRED IMPORTED_TARGET sndfile)
 if(VOWELWAY_TESTS)
   find_package(doctest 2.4 REQUIRED)
 endif()

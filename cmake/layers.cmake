@@ -1,12 +1,8 @@
 # vowelway_layer(NAME PUBLIC .. PRIVATE ..): the library of the folder src/NAME, with
-# its public headers in include/vowelway/NAME. A layer without sources yet is empty.
+# its public headers in include/vowelway/NAME.
 function(vowelway_layer name)
   cmake_parse_arguments(layer "" "" "PUBLIC;PRIVATE" ${ARGN})
   file(GLOB_RECURSE sources CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/${name}/*.cpp)
-  if(NOT sources)
-    file(WRITE ${PROJECT_BINARY_DIR}/empty_${name}.cpp "")
-    set(sources ${PROJECT_BINARY_DIR}/empty_${name}.cpp)
-  endif()
   add_library(vowelway_${name} STATIC ${sources})
   add_library(vowelway::${name} ALIAS vowelway_${name})
   set_target_properties(vowelway_${name} PROPERTIES LINKER_LANGUAGE CXX EXPORT_NAME ${name})
