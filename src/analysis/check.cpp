@@ -68,6 +68,11 @@ ProbeComparison compare_with(MeasuredVowel const& found, Aim const& aim) {
     return c;
 }
 
+std::string_view Checked::against_what() const {
+    if (against == Against::plan) return "plan";
+    return comparison.resonances[0] && comparison.resonances[0]->same_probe ? "last probe" : "profile";
+}
+
 std::optional<Trend> trend_of(std::vector<DatedValue> const& values) {
     if (values.size() < 3) return std::nullopt;
     double w = 0, wx = 0, wy = 0, wxx = 0, wxy = 0;

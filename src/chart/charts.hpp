@@ -2,6 +2,7 @@
 // The charts: each one file, plan and paper in, pages out.
 #pragma once
 
+#include "vowelway/chart/draw_probes.hpp"
 #include "vowelway/chart/drawing.hpp"
 #include "vowelway/plan/compare.hpp"
 #include "vowelway/plan/explain.hpp"
@@ -16,6 +17,7 @@ std::vector<Page> pitch_by_vowel(Plan const& plan, Size paper, TextMeasurer cons
 
 std::vector<Page> resonance_map(Plan const& plan, Pitch pitch, Size paper, TextMeasurer const& measurer);
 Page note_explained(NoteExplanation const& explanation, Size paper, TextMeasurer const& measurer);
+std::vector<Page> probe_map(ProbeMap const& probes, Size paper, TextMeasurer const& measurer);
 std::vector<Page> voices_compared(Comparison const& comparison, Size paper, TextMeasurer const& measurer);
 
 } // namespace vowelway::chart

@@ -66,6 +66,13 @@ Caption caption(NoteExplanation const& e) {
                                        e.technique, e.decision.why)};
 }
 
+Caption caption(ProbeMap const& p) {
+    std::string vowels;
+    for (auto const& v : p.vowels) vowels += (vowels.empty() ? "/" : " /") + v.vowel.ipa() + "/";
+    return {.title = fmt::format("{}: {}", p.checks.empty() ? "Vowels measured" : "Vowels checked", p.reference.name),
+            .description = fmt::format("Probes of {} in the plane of fR1 and fR2", vowels)};
+}
+
 Pitch pitch_of_map(Plan const& plan, ChartOptions const& options) {
     auto const& tuning = plan.passage.tuning;
     if (options.map_pitch) return tuning.pitch(*options.map_pitch);
@@ -164,6 +171,15 @@ std::vector<fs::path> write_chart(Plan const& plan, ChartOptions const& options,
 
 std::vector<fs::path> write_chart(Comparison const& comparison, ChartOptions const& options, fs::path const& destination) {
     return write(comparison, options, destination);
+}
+
+std::vector<Page> lay_out(ProbeMap const& probes, ChartOptions const& options, TextMeasurer const& measurer) {
+    if (probes.vowels.empty()) throw InputError("no take gives a number to chart", "see the reason of each, and record again");
+    return probe_map(probes, size_of(options.paper), measurer);
+}
+
+std::vector<fs::path> write_chart(ProbeMap const& probes, ChartOptions const& options, fs::path const& destination) {
+    return write(probes, options, destination);
 }
 
 std::vector<Page> lay_out(NoteExplanation const& explanation, ChartOptions const& options, TextMeasurer const& measurer) {

@@ -73,13 +73,6 @@ std::vector<PlanTarget> read_targets(std::string const& path) {
     return targets;
 }
 
-struct Checked {
-    ProbeComparison comparison;
-    std::string against, shade;
-    std::vector<std::string> bars;
-    std::array<std::optional<Trend>, 2> trends;
-};
-
 /// The last measurement of this vowel with this kind of probe.
 Measurement const* last_probe(Profile const& profile, MeasuredVowel const& v) {
     for (auto m = profile.history.rbegin(); m != profile.history.rend(); ++m)
@@ -112,7 +105,7 @@ std::vector<Checked> check_all(Measurements const& m, Profile const& profile, st
             aim.tract = {own->r1, own->r2, own->r3};
             if (auto const* last = last_probe(profile, v))
                 for (std::size_t k = 0; k < 3; ++k) aim.heard[k] = last->heard[k];
-            all.push_back({compare_with(v, aim), "profile", "", {}, trends});
+            all.push_back({compare_with(v, aim), Checked::Against::profile, aim, "", {}, trends});
         } else {
             remarks.push_back({Remark::Kind::assumed, "the profile has no /" + v.vowel.ipa() + "/ to compare with"});
         }
@@ -121,7 +114,7 @@ std::vector<Checked> check_all(Measurements const& m, Profile const& profile, st
             Aim aim;
             aim.tract[0] = Resonance{t.r1, 0.03 * t.r1, true, std::nullopt}; // no one hits a target nearer
             aim.tract[1] = Resonance{t.r2, 0.03 * t.r2, true, std::nullopt};
-            all.push_back({compare_with(v, aim), "plan", t.shade, t.bars, {}});
+            all.push_back({compare_with(v, aim), Checked::Against::plan, aim, t.shade, t.bars, {}});
         }
     }
     return all;
@@ -144,8 +137,8 @@ std::string table_of(std::vector<Checked> const& all) {
     for (auto const& one : all) {
         auto const& c = one.comparison;
         std::vector<std::string> row{c.vowel.ipa(), std::string(to_string(c.kind)),
-                                     one.against == "plan" ? "plan " + one.shade + " bar " + joined(one.bars, 4)
-                                     : c.resonances[0] && c.resonances[0]->same_probe ? "last probe" : "profile"};
+                                     one.against == Checked::Against::plan ? "plan " + one.shade + " bar " + joined(one.bars, 4)
+                                                                           : std::string(one.against_what())};
         for (std::size_t k = 0; k < 2; ++k) {
             auto const& d = c.resonances[k];
             row.push_back(d ? fmt::format("{:.0f}", 10 * std::round(in_hertz(d->found) / 10)) : "-");
@@ -154,7 +147,7 @@ std::string table_of(std::vector<Checked> const& all) {
         }
         row.push_back(std::string(to_string(c.verdict)));
         table.row(row);
-        if (c.verdict != Verdict::there) below += fmt::format("/{}/ against the {}: {}\n", c.vowel.ipa(), one.against, c.says);
+        if (c.verdict != Verdict::there) below += fmt::format("/{}/ against the {}: {}\n", c.vowel.ipa(), one.against_what(), c.says);
         for (std::size_t k = 0; k < 2; ++k)
             if (one.trends[k] && one.trends[k]->clear())
                 below += fmt::format("/{}/: F{} {} by {:.0f} ± {:.0f} cents a week over {} measurements\n", c.vowel.ipa(), k + 1,
@@ -183,7 +176,7 @@ Json json_of(std::vector<Checked> const& all) {
             trend.push_back(t ? Json{{"cents_per_week", std::round(t->per_week.value)}, {"sd", std::round(t->per_week_sd.value)},
                                      {"points", t->points}, {"clear", t->clear()}}
                               : Json(nullptr));
-        checks.push_back({{"vowel", c.vowel.ipa()}, {"probe", to_string(c.kind)}, {"takes", c.takes}, {"against", one.against},
+        checks.push_back({{"vowel", c.vowel.ipa()}, {"probe", to_string(c.kind)}, {"takes", c.takes}, {"against", one.against == Checked::Against::plan ? "plan" : "profile"},
                           {"target_ipa", one.shade.empty() ? Json(nullptr) : Json(one.shade)}, {"measures", one.bars},
                           {"resonances", resonances}, {"verdict", to_string(c.verdict)}, {"says", c.says}, {"trend", trend}});
     }

@@ -61,6 +61,23 @@ struct Trend {
 /// Weighted straight line through log frequency against time. Nothing for less than three values or a single day.
 std::optional<Trend> trend_of(std::vector<DatedValue> const& values);
 
+/// One vowel's probes compared with one thing they should be like.
+struct Checked {
+    enum class Against {
+        profile, ///< the singer's own resonances, or, where there was one, the last probe of the same kind
+        plan     ///< a target of a plan
+    };
+    ProbeComparison comparison;
+    Against against = Against::profile;
+    Aim aim;
+    std::string shade;             ///< of the plan's target, IPA
+    std::vector<std::string> bars; ///< that have this target
+    std::array<std::optional<Trend>, 2> trends; ///< of F1 and F2 over the profile's history and these probes
+
+    /// "last probe", "profile" or "plan".
+    std::string_view against_what() const;
+};
+
 /// Days since 1970-01-01 of an ISO 8601 day; nothing if it is none.
 std::optional<double> day_number(std::string_view iso);
 
