@@ -1,4 +1,4 @@
-# The average voices and the techniques become texts within the library: no path is ever looked for.
+# The average voices, the techniques and the themes become texts within the library: no path is ever looked for.
 function(list_texts folder entries)
   file(GLOB files CONFIGURE_DEPENDS ${folder}/*.yaml)
   set_property(DIRECTORY ${PROJECT_SOURCE_DIR} APPEND PROPERTY CMAKE_CONFIGURE_DEPENDS ${files})
@@ -13,8 +13,9 @@ endfunction()
 
 list_texts(${PROJECT_SOURCE_DIR}/profiles profile_entries)
 list_texts(${PROJECT_SOURCE_DIR}/profiles/techniques technique_entries)
+list_texts(${PROJECT_SOURCE_DIR}/profiles/themes theme_entries)
 file(CONFIGURE OUTPUT ${PROJECT_BINARY_DIR}/generated/built_in_texts.cpp @ONLY CONTENT [[
-// Made by cmake/profiles.cmake from profiles/*.yaml and profiles/techniques/*.yaml.
+// Made by cmake/profiles.cmake from the YAML files of profiles, profiles/techniques and profiles/themes.
 #include "io/built_in_texts.hpp"
 
 namespace vowelway {
@@ -23,9 +24,12 @@ constexpr BuiltInText voices[] = {
 @profile_entries@};
 constexpr BuiltInText techniques[] = {
 @technique_entries@};
+constexpr BuiltInText themes[] = {
+@theme_entries@};
 }
 std::span<BuiltInText const> built_in_voice_texts() { return voices; }
 std::span<BuiltInText const> built_in_technique_texts() { return techniques; }
+std::span<BuiltInText const> built_in_theme_texts() { return themes; }
 } // namespace vowelway
 ]])
 target_sources(vowelway_io PRIVATE ${PROJECT_BINARY_DIR}/generated/built_in_texts.cpp)

@@ -29,10 +29,17 @@ cairo_status_t append(void* bytes, unsigned char const* data, unsigned length) {
     return CAIRO_STATUS_SUCCESS;
 }
 
-void draw(Page const& page, cairo_t* cr, PangoText const& text, bool grey) {
-    CairoCanvas canvas(cr, text, grey);
+constexpr Color white = Color::hex(0xffffff);
+
+void draw(Page const& page, cairo_t* cr, PangoText const& text, Theme const& theme, double scale) {
+    cairo_save(cr);
+    cairo_scale(cr, scale, scale);
+    CairoCanvas canvas(cr, text, theme);
+    bool const printed = cairo_surface_get_type(cairo_get_target(cr)) == CAIRO_SURFACE_TYPE_PDF && theme[Ink::paper] == white;
+    if (!printed) canvas.fill(Box{0, 0, page.size.width, page.size.height}, Ink::paper); // a PDF's paper is white by itself
     page.drawing.replay(canvas);
     canvas.flush();
+    cairo_restore(cr);
     check(cairo_status(cr));
 }
 
@@ -124,12 +131,12 @@ void CairoCanvas::trace(Path const& path) {
     }
 }
 
-void CairoCanvas::use(Color color) {
-    if (grey_) color = color.grey();
-    cairo_set_source_rgb(cr_, color.red, color.green, color.blue);
+void CairoCanvas::use(Ink color) {
+    auto const& c = (*theme_)[color];
+    cairo_set_source_rgb(cr_, c.red, c.green, c.blue);
 }
 
-void CairoCanvas::fill(Path const& path, Color color) {
+void CairoCanvas::fill(Path const& path, Ink color) {
     flush();
     cairo_new_path(cr_);
     trace(path);
@@ -165,10 +172,10 @@ void CairoCanvas::text(Point at, std::string_view utf8, TextStyle const& style) 
     pango_cairo_show_layout_line(cr_, text_->line(utf8, style));
 }
 
-std::string as_pdf(std::span<Page const> pages, PangoText const& text, bool grey, Caption const& caption) {
+std::string as_pdf(std::span<Page const> pages, PangoText const& text, Theme const& theme, Caption const& caption) {
     std::string bytes;
     Surface const surface(
-        cairo_pdf_surface_create_for_stream(append, &bytes, pages.front().size.width, pages.front().size.height));
+        cairo_pdf_surface_create_for_stream(append, &bytes, pages.front().size.width * theme.size, pages.front().size.height * theme.size));
     auto* const pdf = surface.get();
     cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_TITLE, caption.title.c_str());
     cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_SUBJECT, caption.description.c_str());
@@ -179,8 +186,8 @@ std::string as_pdf(std::span<Page const> pages, PangoText const& text, bool grey
     {
         Context const cr(cairo_create(pdf));
         for (auto const& page : pages) {
-            cairo_pdf_surface_set_size(pdf, page.size.width, page.size.height);
-            draw(page, cr.get(), text, grey);
+            cairo_pdf_surface_set_size(pdf, page.size.width * theme.size, page.size.height * theme.size);
+            draw(page, cr.get(), text, theme, theme.size);
             cairo_show_page(cr.get());
         }
     }
@@ -188,13 +195,12 @@ std::string as_pdf(std::span<Page const> pages, PangoText const& text, bool grey
     return bytes;
 }
 
-std::string as_svg(Page const& page, PangoText const& text, bool grey, Caption const& caption) {
+std::string as_svg(Page const& page, PangoText const& text, Theme const& theme, Caption const& caption) {
     std::string bytes;
-    Surface const surface(cairo_svg_surface_create_for_stream(append, &bytes, page.size.width, page.size.height));
+    Surface const surface(cairo_svg_surface_create_for_stream(append, &bytes, page.size.width * theme.size, page.size.height * theme.size));
     {
         Context const cr(cairo_create(surface.get()));
-        CairoCanvas(cr.get(), text, grey).fill(Box{0, 0, page.size.width, page.size.height}, {1, 1, 1});
-        draw(page, cr.get(), text, grey);
+        draw(page, cr.get(), text, theme, theme.size);
     }
     finish(surface.get());
 
@@ -211,16 +217,14 @@ std::string as_svg(Page const& page, PangoText const& text, bool grey, Caption c
     return bytes;
 }
 
-std::string as_png(Page const& page, PangoText const& text, bool grey, double dpi) {
-    double const scale = dpi / 72;
+std::string as_png(Page const& page, PangoText const& text, Theme const& theme, double dpi) {
+    double const scale = theme.size * dpi / 72;
     Surface const surface(cairo_image_surface_create(CAIRO_FORMAT_RGB24, static_cast<int>(std::ceil(page.size.width * scale)),
                                                      static_cast<int>(std::ceil(page.size.height * scale))));
     check(cairo_surface_status(surface.get()));
     {
         Context const cr(cairo_create(surface.get()));
-        cairo_scale(cr.get(), scale, scale);
-        CairoCanvas(cr.get(), text, grey).fill(Box{0, 0, page.size.width, page.size.height}, {1, 1, 1});
-        draw(page, cr.get(), text, grey);
+        draw(page, cr.get(), text, theme, scale);
     }
     std::string bytes;
     check(cairo_surface_write_to_png_stream(surface.get(), append, &bytes));

@@ -21,11 +21,11 @@ struct Caption {
 
 class CairoCanvas : public Canvas {
   public:
-    /// Borrows the context. `grey` turns every colour into its grey.
-    CairoCanvas(cairo_t* context, PangoText const& text, bool grey) : cr_(context), text_(&text), grey_(grey) {}
+    /// Borrows them all.
+    CairoCanvas(cairo_t* context, PangoText const& text, Theme const& theme) : cr_(context), text_(&text), theme_(&theme) {}
 
     using Canvas::fill;
-    void fill(Path const& path, Color color) override;
+    void fill(Path const& path, Ink color) override;
     void stroke(Path const& path, Pen const& pen) override;
     void text(Point at, std::string_view utf8, TextStyle const& style) override;
     TextMeasurer const& measurer() const override { return *text_; }
@@ -34,16 +34,17 @@ class CairoCanvas : public Canvas {
 
   private:
     void trace(Path const& path);
-    void use(Color color);
+    void use(Ink color);
 
     cairo_t* cr_;
     PangoText const* text_;
-    bool grey_;
+    Theme const* theme_;
     std::optional<Pen> pending_;
 };
 
-std::string as_pdf(std::span<Page const> pages, PangoText const& text, bool grey, Caption const& caption);
-std::string as_svg(Page const& page, PangoText const& text, bool grey, Caption const& caption);
-std::string as_png(Page const& page, PangoText const& text, bool grey, double dpi);
+// Pages are drawn theme.size times as large as they were laid out.
+std::string as_pdf(std::span<Page const> pages, PangoText const& text, Theme const& theme, Caption const& caption);
+std::string as_svg(Page const& page, PangoText const& text, Theme const& theme, Caption const& caption);
+std::string as_png(Page const& page, PangoText const& text, Theme const& theme, double dpi);
 
 } // namespace vowelway::chart

@@ -5,11 +5,6 @@
 
 namespace vowelway::chart {
 
-Color Color::grey() const {
-    double const y = 0.2126 * red + 0.7152 * green + 0.0722 * blue;
-    return {y, y, y};
-}
-
 Path& Path::add(Verb verb, std::initializer_list<Point> points) {
     verbs_.push_back(verb);
     points_.insert(points_.end(), points);

@@ -73,6 +73,12 @@ Caption caption(ProbeMap const& p) {
             .description = fmt::format("Probes of {} in the plane of fR1 and fR2", vowels)};
 }
 
+/// The paper in the points of the layout.
+Size page_of(ChartOptions const& options) {
+    auto const paper = size_of(options.paper);
+    return {paper.width / options.theme.size, paper.height / options.theme.size};
+}
+
 Pitch pitch_of_map(Plan const& plan, ChartOptions const& options) {
     auto const& tuning = plan.passage.tuning;
     if (options.map_pitch) return tuning.pitch(*options.map_pitch);
@@ -86,17 +92,18 @@ std::vector<fs::path> write(Content const& content, ChartOptions const& options,
     if (form != ".pdf" && form != ".svg" && form != ".png")
         throw InputError(fmt::format("no chart can be written as \"{}\"", form.string()),
                          "name the file .pdf, .svg or .png", {.file = destination.string(), .musical = {}});
-    PangoText const text;
+    auto const theme = options.grey ? options.theme.grey() : options.theme;
+    PangoText const text(theme);
     auto const pages = lay_out(content, options, text);
     if (form == ".pdf") {
-        save(destination, as_pdf(pages, text, options.grey, caption(content)));
+        save(destination, as_pdf(pages, text, theme, caption(content)));
         return {destination};
     }
     std::vector<fs::path> written;
     for (std::size_t i = 0; i < pages.size(); ++i) {
         auto const name = pages.size() == 1 ? destination : numbered(destination, i + 1);
-        save(name, form == ".svg" ? as_svg(pages[i], text, options.grey, caption(content))
-                                  : as_png(pages[i], text, options.grey, options.png_dpi));
+        save(name, form == ".svg" ? as_svg(pages[i], text, theme, caption(content))
+                                  : as_png(pages[i], text, theme, options.png_dpi));
         written.push_back(name);
     }
     return written;
@@ -141,7 +148,7 @@ Size size_of(Paper paper) {
 std::vector<Page> lay_out(Plan const& plan, ChartOptions const& options, TextMeasurer const& measurer) {
     if (plan.vowels.empty())
         throw InputError("the plan has no vowels to chart", "give a profile with vowels, or a passage with words");
-    auto const size = size_of(options.paper);
+    auto const size = page_of(options);
     bool const has_notes = !plan.passage.notes.empty();
     if (options.kind == Kind::passage_sheet && !has_notes)
         throw InputError("a passage sheet needs notes, and this plan is of a range only",
@@ -162,7 +169,7 @@ std::vector<Page> lay_out(Plan const& plan, ChartOptions const& options, TextMea
 std::vector<Page> lay_out(Comparison const& comparison, ChartOptions const& options, TextMeasurer const& measurer) {
     if (comparison.rows.empty())
         throw InputError("the singers have no vowel in common to compare", "give profiles with vowels");
-    return voices_compared(comparison, size_of(options.paper), measurer);
+    return voices_compared(comparison, page_of(options), measurer);
 }
 
 std::vector<fs::path> write_chart(Plan const& plan, ChartOptions const& options, fs::path const& destination) {
@@ -175,7 +182,7 @@ std::vector<fs::path> write_chart(Comparison const& comparison, ChartOptions con
 
 std::vector<Page> lay_out(ProbeMap const& probes, ChartOptions const& options, TextMeasurer const& measurer) {
     if (probes.vowels.empty()) throw InputError("no take gives a number to chart", "see the reason of each, and record again");
-    return probe_map(probes, size_of(options.paper), measurer);
+    return probe_map(probes, page_of(options), measurer);
 }
 
 std::vector<fs::path> write_chart(ProbeMap const& probes, ChartOptions const& options, fs::path const& destination) {
@@ -184,7 +191,7 @@ std::vector<fs::path> write_chart(ProbeMap const& probes, ChartOptions const& op
 
 std::vector<Page> lay_out(NoteExplanation const& explanation, ChartOptions const& options, TextMeasurer const& measurer) {
     std::vector<Page> pages;
-    pages.push_back(note_explained(explanation, size_of(options.paper), measurer));
+    pages.push_back(note_explained(explanation, page_of(options), measurer));
     return pages;
 }
 

@@ -18,11 +18,6 @@ std::string tenths(double v) {
 }
 std::string point(Point p) { return tenths(p.x) + "," + tenths(p.y); }
 
-std::string color(Color c) {
-    auto const byte = [](double v) { return static_cast<int>(std::lround(v * 255)); };
-    return fmt::format("#{:02x}{:02x}{:02x}", byte(c.red), byte(c.green), byte(c.blue));
-}
-
 std::string path(Path const& p) {
     std::string out;
     auto at = p.points().begin();
@@ -42,7 +37,7 @@ std::string path(Path const& p) {
 
 } // namespace
 
-void Drawing::fill(Path const& path, Color color) {
+void Drawing::fill(Path const& path, Ink color) {
     if (path.empty()) return;
     boxes_.push_back(path.bounds());
     items_.emplace_back(Fill{path, color});
@@ -100,15 +95,15 @@ double Drawing::bottom(double from, double to, double fallback) const {
 std::string Drawing::strokes() const {
     std::string out;
     for (auto const& item : items_) {
-        if (auto const* f = std::get_if<Fill>(&item)) out += "fill " + color(f->color) + path(f->path);
+        if (auto const* f = std::get_if<Fill>(&item)) out += "fill " + std::string(to_string(f->color)) + path(f->path);
         if (auto const* s = std::get_if<Stroke>(&item)) {
-            out += fmt::format("stroke {} {:.2f}", color(s->pen.color), s->pen.width);
+            out += fmt::format("stroke {} {:.2f}", to_string(s->pen.color), s->pen.width);
             for (double d : s->pen.dashes) out += fmt::format(" {:.1f}", d);
             out += path(s->path);
         }
         if (auto const* t = std::get_if<Text>(&item)) {
             out += fmt::format("{} {} {} {}{}{} {}", t->style.face == Face::music ? "music" : "text", point(t->at),
-                               color(t->style.color), tenths(t->style.size), t->style.bold ? " bold" : "",
+                               to_string(t->style.color), tenths(t->style.size), t->style.bold ? " bold" : "",
                                t->style.italic ? " italic" : "", t->utf8);
         }
         out += "\n";

@@ -217,7 +217,7 @@ double draw_lane_legend(Canvas& canvas, double y, double width) {
     room(9, "harmonic in a band");
     canvas.fill(Path().circle({x + 4, y - 3}, 2.5), ink::black);
     say(9, "harmonic in a band");
-    auto const bands = [&](Color wash, Color edge, std::vector<double> dashes, std::string_view text) {
+    auto const bands = [&](Ink wash, Ink edge, std::vector<double> dashes, std::string_view text) {
         room(18, text);
         canvas.fill(Box{x, y - 8, 18, 9}, wash);
         for (double const side : {y - 8, y + 1}) canvas.line({x, side}, {x + 18, side}, {.width = 0.6, .color = edge, .dashes = dashes});
@@ -232,7 +232,7 @@ double draw_lane_legend(Canvas& canvas, double y, double width) {
         room(18, text);
         Box const box{x, y - 8, 18, 9};
         canvas.fill(box, ink::first_wash);
-        fill_zone(canvas, box, {zone, p, 0}, ink::first);
+        fill_zone(canvas, box, {zone, p, 0});
         canvas.line({x, box.top}, {box.right(), box.top}, {.width = 0.6, .color = ink::first});
         canvas.line({x, box.bottom()}, {box.right(), box.bottom()}, {.width = 0.6, .color = ink::first});
         say(18, text);

@@ -27,13 +27,13 @@ std::optional<Bands> bands_of(Plan const& plan, std::size_t note) {
 Frequency top_of(Resonance const& r) { return r.centre + r.sd; }
 Frequency bottom_of(Resonance const& r) { return std::max(r.centre - r.sd, hertz(30)); }
 
-void band(Canvas& canvas, LaneScale const& scale, Resonance const& r, double from, double to, Color line, Color wash,
+void band(Canvas& canvas, LaneScale const& scale, Resonance const& r, double from, double to, Ink line, Ink wash,
           bool second, ZoneReading const& zone) {
     if (!scale.holds(top_of(r)) && !scale.holds(bottom_of(r))) return;
     double const top = scale.y(top_of(r)), bottom = scale.y(bottom_of(r));
     Box const box{from, top, to - from, std::max(bottom - top, 0.8)};
     canvas.fill(box, wash);
-    if (!second) fill_zone(canvas, box, zone, line);
+    if (!second) fill_zone(canvas, box, zone);
     Pen const edge{.width = 0.6, .color = line, .dashes = second ? std::vector<double>{2.2, 1.4} : std::vector<double>{}};
     canvas.line({from, box.top}, {to, box.top}, edge);
     canvas.line({from, box.bottom()}, {to, box.bottom()}, edge);
@@ -142,7 +142,7 @@ void draw_lane(Canvas& canvas, Plan const& plan, std::vector<Sounding> const& so
         auto const& d = plan.notes[s.note].decision;
         if (!d) continue;
         Box const box{s.from, scale.height + 2, s.to - s.from, rail_height - 2};
-        fill_zone(canvas, box, d->zone, ink::first);
+        fill_zone(canvas, box, d->zone);
         canvas.stroke(Path().rectangle(box), {.width = 0.45, .color = ink::first});
     }
     // Names in the room under clef and key: harmonics of the first note, and at its end the bands.

@@ -10,7 +10,7 @@ namespace vowelway::chart {
 namespace {
 
 /// Dots on a lattice fixed to the page, so that neighbouring boxes join without a seam.
-void stipple(Canvas& canvas, Box const& box, double pitch, double diameter, Color color) {
+void stipple(Canvas& canvas, Box const& box, double pitch, double diameter, Ink color) {
     Path dots;
     auto const first = [&](double from) { return static_cast<long>(std::ceil(from / pitch)); };
     double const inset = diameter / 2;
@@ -40,17 +40,13 @@ void hatch(Canvas& canvas, Box const& box, double gap, Pen const& pen) {
     canvas.stroke(lines, pen);
 }
 
-void fill_zone(Canvas& canvas, Box const& box, ZoneReading const& reading, Color color) {
+void fill_zone(Canvas& canvas, Box const& box, ZoneReading const& reading) {
     switch (reading.zone) {
     case Zone::open: break;
-    case Zone::turning: stipple(canvas, box, 3.0, 0.55 + 1.15 * std::clamp(reading.p_turned, 0.0, 1.0), color); break;
-    case Zone::close: hatch(canvas, box, 3.4, {.width = 0.35, .color = color}); break;
-    case Zone::meeting: hatch(canvas, box, 1.7, {.width = 0.75, .color = color}); break;
-    case Zone::above: {
-        Color const pale{0.74 + 0.1 * color.red, 0.74 + 0.1 * color.green, 0.74 + 0.1 * color.blue};
-        canvas.fill(box, pale);
-        break;
-    }
+    case Zone::turning: stipple(canvas, box, 3.0, 0.55 + 1.15 * std::clamp(reading.p_turned, 0.0, 1.0), ink::first); break;
+    case Zone::close: hatch(canvas, box, 3.4, {.width = 0.35, .color = ink::first}); break;
+    case Zone::meeting: hatch(canvas, box, 1.7, {.width = 0.75, .color = ink::first}); break;
+    case Zone::above: canvas.fill(box, ink::first_fill); break;
     }
 }
 
@@ -70,7 +66,7 @@ void advice_sign(Canvas& canvas, Point c, double size, Advice advice) {
     }
 }
 
-Color color_of(Advice advice) {
+Ink color_of(Advice advice) {
     switch (advice) {
     case Advice::hold: return ink::soft;
     case Advice::migrate: return ink::migrate;

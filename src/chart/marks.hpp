@@ -12,14 +12,14 @@ namespace vowelway::chart {
 
 /// open: blank; turning: stippled, the denser the likelier it is turned; close: lightly ruled;
 /// meeting: densely ruled; above: grey.
-void fill_zone(Canvas& canvas, Box const& box, ZoneReading const& reading, Color color);
+void fill_zone(Canvas& canvas, Box const& box, ZoneReading const& reading);
 
 /// Slanted lines across a box, `gap` apart; they run on from box to box.
 void hatch(Canvas& canvas, Box const& box, double gap, Pen const& pen);
 
 /// hold: a bar; migrate: a wave; modify: a solid lozenge. About `size` wide, centred.
 void advice_sign(Canvas& canvas, Point centre, double size, Advice advice);
-Color color_of(Advice advice);
+Ink color_of(Advice advice);
 
 /// What happens, in a few words: "2fo passes fR1".
 std::string_view happening(Zone zone);

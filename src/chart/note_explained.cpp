@@ -17,7 +17,7 @@ namespace vowelway::chart {
 namespace {
 
 constexpr double longest = 5150; // hertz: the right end of the spectra, a little beyond the last harmonic
-constexpr Color kept_ink = ink::soft, changed_ink = ink::modify;
+constexpr Ink kept_ink = ink::soft, changed_ink = ink::modify;
 Pen const kept_pen{.width = 1.2, .color = kept_ink}, changed_pen{.width = 1.2, .color = changed_ink, .dashes = {4, 1.8}};
 
 /// A frame with a scale along each side.
@@ -97,7 +97,7 @@ void draw_spectrum(Canvas& canvas, NoteExplanation const& e, Box const& area) {
 }
 
 /// A resonance and one deviation to each side; kept: filled and named, changed: dashed.
-void draw_resonance(Canvas& canvas, Panel const& p, Resonance const& r, Color color, Color wash, bool changed) {
+void draw_resonance(Canvas& canvas, Panel const& p, Resonance const& r, Ink color, Ink wash, bool changed) {
     double const x = p.x(in_hertz(r.centre)), from = std::max(p.box.left, p.x(in_hertz(r.centre - r.sd))), to = std::min(p.box.right(), p.x(in_hertz(r.centre + r.sd)));
     if (!changed) canvas.fill(Box{from, p.box.top, to - from, p.box.height}, wash);
     auto const upright = [&](double at, double top, Pen pen) {
@@ -198,7 +198,7 @@ void draw_tract(Canvas& canvas, NoteExplanation const& e, Box const& area) {
     }
     canvas.write({p.box.left - 4, p.box.top - 8}, "cm", style, Align::right);
     auto const outline = profile(p, e.kept.tract);
-    canvas.fill(outline, Color{0.90, 0.90, 0.92});
+    canvas.fill(outline, ink::hair);
     canvas.stroke(outline, {.width = 0.8, .color = kept_ink});
     if (e.changed) canvas.stroke(profile(p, e.changed->tract), changed_pen);
     canvas.line({p.box.left, p.box.bottom()}, {p.box.right(), p.box.bottom()}, {.width = 0.7, .color = ink::soft});

@@ -20,7 +20,8 @@ template <class T, auto release> using Handle = std::unique_ptr<T, Release<relea
 
 class PangoText : public TextMeasurer {
   public:
-    PangoText();
+    /// Throws InputError when a font of the theme is missing, or lacks signs the charts use.
+    explicit PangoText(Theme const& theme);
     TextExtent measure(std::string_view utf8, TextStyle const& style) const override;
     /// The shaped line; lives as long as this object.
     PangoLayoutLine* line(std::string_view utf8, TextStyle const& style) const;
@@ -33,6 +34,7 @@ class PangoText : public TextMeasurer {
     };
     Shaped const& shaped(std::string_view utf8, TextStyle const& style) const;
 
+    std::string text_family_, music_family_;
     Handle<PangoContext, g_object_unref> context_;
     mutable std::unordered_map<std::string, Shaped> shaped_;
 };

@@ -50,7 +50,7 @@ void draw_zones(Canvas& canvas, Strip const& s, PitchAxis const& axis) {
         std::size_t j = i + 1;
         while (j < cells.size() && cells[j].decision.zone.zone == first.zone && first.zone != Zone::turning) ++j;
         double const top = axis.y(cells[j - 1].pitch) - half, bottom = axis.y(cells[i].pitch) + half;
-        fill_zone(canvas, {s.body_left(), top, s.body_right() - s.body_left(), bottom - top}, first, ink::first);
+        fill_zone(canvas, {s.body_left(), top, s.body_right() - s.body_left(), bottom - top}, first);
         i = j;
     }
     // Rim: what to do.
@@ -62,7 +62,7 @@ void draw_zones(Canvas& canvas, Strip const& s, PitchAxis const& axis) {
         Box const box{s.left, top, s.rim_width(), bottom - top};
         if (advice == Advice::modify) canvas.fill(box, ink::modify);
         if (advice == Advice::migrate) {
-            canvas.fill(box, {0.87, 0.93, 0.91});
+            canvas.fill(box, ink::migrate_wash);
             hatch(canvas, box, 2.2, {.width = 0.8, .color = ink::migrate});
         }
         canvas.stroke(Path().rectangle(box), {.width = 0.5, .color = color_of(advice)});
@@ -163,7 +163,7 @@ double draw_legend(Canvas& canvas, double y, double width, double most, bool est
     auto const zone = [&](Zone z, double p, std::string_view text) {
         item(18, text, [&](double at, double line) {
             Box const box{at, line - 8, 18, 10};
-            fill_zone(canvas, box, {z, p, 0}, ink::first);
+            fill_zone(canvas, box, {z, p, 0});
             canvas.stroke(Path().rectangle(box), {.width = 0.6, .color = ink::soft});
         });
     };
@@ -189,7 +189,7 @@ double draw_legend(Canvas& canvas, double y, double width, double most, bool est
             Box const box{at, line - 8, rim, 10};
             if (advice == Advice::modify) canvas.fill(box, ink::modify);
             if (advice == Advice::migrate) {
-                canvas.fill(box, {0.87, 0.93, 0.91});
+                canvas.fill(box, ink::migrate_wash);
                 hatch(canvas, box, 2.2, {.width = 0.8, .color = ink::migrate});
             }
             canvas.stroke(Path().rectangle(box), {.width = 0.5, .color = color_of(advice)});

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // vowelway compare: turning points and meetings of several singers or voice types.
+#include "cli/chart_look.hpp"
 #include "cli/commands.hpp"
 #include "cli/remarks.hpp"
 #include "vowelway/chart/draw.hpp"
@@ -24,8 +25,9 @@ namespace {
 
 struct Settings {
     std::vector<std::string> singers, outputs;
-    std::string vowels, as = "table", paper = "a4";
-    bool voices = false, grey = false;
+    std::string vowels, as = "table";
+    ChartLook look;
+    bool voices = false;
 };
 
 constexpr std::size_t most_singers = 32;
@@ -52,6 +54,7 @@ void run(Settings const& settings) {
     if (names.size() < 2) throw CLI::RequiredError("two singers, or --voices");
     if (names.size() > most_singers) throw CLI::ValidationError("SINGER", fmt::format("more than {} singers", most_singers));
 
+    auto const charts = chart_options(settings.look);
     Remarks remarks;
     std::vector<ComparedSinger> singers;
     for (auto const& name : names) {
@@ -70,10 +73,7 @@ void run(Settings const& settings) {
         }
         auto const extension = std::filesystem::path(output).extension().string();
         if (is_chart(extension)) {
-            chart::ChartOptions options;
-            options.paper = chart::parse_paper(settings.paper).value();
-            options.grey = settings.grey;
-            for (auto const& written : chart::write_chart(comparison, options, output)) std::cerr << "wrote " << written.string() << "\n";
+            for (auto const& written : chart::write_chart(comparison, charts, output)) std::cerr << "wrote " << written.string() << "\n";
             continue;
         }
         write_file(output, form(comparison, extension));
@@ -91,8 +91,7 @@ void add_compare(CLI::App& app) {
     command->add_option("--vowels", settings->vowels, "only these, \"i e a o u\" (IPA or X-SAMPA)");
     command->add_option("-o,--output", settings->outputs, fmt::format("file to write, by its ending: {}; - for standard output; may be repeated", forms))
         ->type_name("FILE")->allow_extra_args(false);
-    command->add_option("--size", settings->paper, "paper of the charts")->check(CLI::IsMember({"a4", "letter", "tablet"}))->capture_default_str();
-    command->add_flag("--grey", settings->grey, "charts without colour");
+    add_chart_look(*command, settings->look);
     command->add_option("--as", settings->as, "form on standard output")->check(CLI::IsMember({"table", "csv", "json"}))->capture_default_str();
     command->footer("Example: vowelway compare me.yaml tenor baritone\n         vowelway compare --voices --vowels \"i a u\" -o voices.csv");
     command->callback([settings] { run(*settings); });

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // vowelway explain: one note, and everything that decided about it.
+#include "cli/chart_look.hpp"
 #include "cli/commands.hpp"
 #include "cli/plan_request.hpp"
 #include "cli/remarks.hpp"
@@ -26,9 +27,9 @@ namespace fs = std::filesystem;
 
 struct Options {
     PlanOptions plan;
-    std::string measure, paper = "a4", as = "table";
+    ChartLook look;
+    std::string measure, as = "table";
     double beat = 0; ///< 0: the first note of the bar
-    bool grey = false;
     std::vector<std::string> outputs;
 };
 
@@ -99,17 +100,14 @@ std::string text_form(NoteExplanation const& explanation, std::string_view form)
     return form == "json" || form == ".json" ? explanation_json(explanation) : explanation_text(explanation);
 }
 
-void write(NoteExplanation const& explanation, Options const& o) {
+void write(NoteExplanation const& explanation, Options const& o, chart::ChartOptions const& charts) {
     if (o.outputs.empty()) std::cout << text_form(explanation, o.as);
     for (auto const& output : o.outputs) {
         auto const extension = fs::path(output).extension().string();
         if (output == "-") {
             std::cout << text_form(explanation, o.as);
         } else if (is_chart(extension)) {
-            chart::ChartOptions options;
-            options.paper = chart::parse_paper(o.paper).value();
-            options.grey = o.grey;
-            for (auto const& written : chart::write_chart(explanation, options, output)) std::cerr << "wrote " << written.string() << "\n";
+            for (auto const& written : chart::write_chart(explanation, charts, output)) std::cerr << "wrote " << written.string() << "\n";
         } else {
             write_file(output, text_form(explanation, extension));
             std::cerr << "wrote " << output << "\n";
@@ -121,11 +119,12 @@ void write(NoteExplanation const& explanation, Options const& o) {
 
 void run(Options const& o) {
     check_outputs(o);
+    auto const charts = chart_options(o.look);
     auto request = read_request(o.plan).request;
     auto const note = find_note(request.passage, o);
     auto const explanation = explain_note(std::move(request), note);
     print_remarks(explanation.remarks);
-    write(explanation, o);
+    write(explanation, o, charts);
 }
 
 } // namespace
@@ -139,8 +138,7 @@ void add_explain(CLI::App& app) {
     add_plan_options(*command, o->plan);
     command->add_option("-o,--output", o->outputs, fmt::format("file to write, by its ending: {}; - for standard output; may be repeated", forms))->type_name("FILE")->allow_extra_args(false);
     command->add_option("--as", o->as, "form on standard output")->check(CLI::IsMember({"table", "json"}))->capture_default_str();
-    command->add_option("--size", o->paper, "paper of the chart")->check(CLI::IsMember({"a4", "letter", "tablet"}))->capture_default_str();
-    command->add_flag("--grey", o->grey, "the chart without colour");
+    add_chart_look(*command, o->look);
     command->footer("Example:\n  vowelway explain song.mxl --measure 12 --beat 3 --singer me.yaml\n  vowelway explain song.mxl --measure 12 --singer me.yaml -o note.pdf");
     command->callback([o] { run(*o); });
 }

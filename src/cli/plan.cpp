@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // vowelway plan: the main job.
+#include "cli/chart_look.hpp"
 #include "cli/commands.hpp"
 #include "cli/plan_request.hpp"
 #include "cli/remarks.hpp"
@@ -26,8 +27,8 @@ namespace fs = std::filesystem;
 
 struct Options {
     PlanOptions plan;
-    std::string paper = "a4", as = "table", marks = "all", kind, map_pitch;
-    bool grey = false;
+    ChartLook look;
+    std::string as = "table", marks = "all", kind, map_pitch;
     std::vector<std::string> outputs;
 };
 
@@ -53,7 +54,16 @@ std::string text_form(Plan const& plan, std::string_view form) {
     return plan_text(plan);
 }
 
-void write(Plan const& plan, Options const& o, ScoreOptions const& score) {
+chart::ChartOptions charts_of(Options const& o) {
+    auto options = chart_options(o.look);
+    if (o.kind == "sheet") options.kind = chart::Kind::passage_sheet;
+    if (o.kind == "vowels") options.kind = chart::Kind::pitch_by_vowel;
+    if (o.kind == "map" || !o.map_pitch.empty()) options.kind = chart::Kind::resonance_map;
+    if (!o.map_pitch.empty()) options.map_pitch = parse_spelled_pitch(o.map_pitch);
+    return options;
+}
+
+void write(Plan const& plan, Options const& o, chart::ChartOptions const& charts, ScoreOptions const& score) {
     if (o.outputs.empty()) std::cout << text_form(plan, o.as);
     for (auto const& output : o.outputs) {
         if (output == "-") {
@@ -62,14 +72,7 @@ void write(Plan const& plan, Options const& o, ScoreOptions const& score) {
         }
         auto const extension = fs::path(output).extension().string();
         if (extension == ".pdf" || extension == ".svg" || extension == ".png") {
-            chart::ChartOptions options;
-            options.paper = chart::parse_paper(o.paper).value();
-            options.grey = o.grey;
-            if (o.kind == "sheet") options.kind = chart::Kind::passage_sheet;
-            if (o.kind == "vowels") options.kind = chart::Kind::pitch_by_vowel;
-            if (o.kind == "map" || !o.map_pitch.empty()) options.kind = chart::Kind::resonance_map;
-            if (!o.map_pitch.empty()) options.map_pitch = parse_spelled_pitch(o.map_pitch);
-            for (auto const& written : chart::write_chart(plan, options, output)) std::cerr << "wrote " << written.string() << "\n";
+            for (auto const& written : chart::write_chart(plan, charts, output)) std::cerr << "wrote " << written.string() << "\n";
         } else if (is_score(extension)) {
             write_marked_score(o.plan.score, score, marks_of(plan, parse_mark_detail(o.marks).value()), output);
             std::cerr << "wrote " << output << "\n";
@@ -85,10 +88,11 @@ void write(Plan const& plan, Options const& o, ScoreOptions const& score) {
 void run(Options const& o) {
     check_outputs(o);
     if (o.plan.score.empty() && o.plan.range.empty()) throw CLI::RequiredError("a SCORE or --range");
+    auto const charts = charts_of(o);
     auto read = read_request(o.plan);
     auto const plan = make_plan(std::move(read.request));
     print_remarks(plan.remarks);
-    write(plan, o, read.score);
+    write(plan, o, charts, read.score);
 }
 
 } // namespace
@@ -100,11 +104,10 @@ void add_plan(CLI::App& app) {
     add_plan_options(*command, o->plan);
     command->add_option("-o,--output", o->outputs, fmt::format("file to write, by its ending: {}; - for standard output; may be repeated", forms))->type_name("FILE")->allow_extra_args(false);
     command->add_option("--as", o->as, "form on standard output")->check(CLI::IsMember({"table", "csv", "json"}))->capture_default_str();
-    command->add_option("--size", o->paper, "paper of the charts")->check(CLI::IsMember({"a4", "letter", "tablet"}))->capture_default_str();
     command->add_option("--marks", o->marks, "how much is written into a marked score")->check(CLI::IsMember({"vowels", "changes", "all"}))->capture_default_str();
     command->add_option("--chart", o->kind, "only this chart: the passage sheet, the vowels by pitch, or a map of the resonances (default: sheet and vowels)")->check(CLI::IsMember({"sheet", "vowels", "map"}));
     command->add_option("--map-pitch", o->map_pitch, "pitch of the resonance map (default: the highest)")->type_name("PITCH");
-    command->add_flag("--grey", o->grey, "charts without colour");
+    add_chart_look(*command, o->look);
     command->footer("Example:\n  vowelway plan song.mxl --singer me.yaml -o plan.pdf -o marked.mxl\n  vowelway plan --range C3..A4 --singer tenor");
     command->callback([o] { run(*o); });
 }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// profiles/*.yaml and profiles/techniques/*.yaml as texts within the program; the source file is made by
+// The YAML files of profiles, profiles/techniques and profiles/themes as texts within the program; the source file is made by
 // cmake/profiles.cmake. Private to the layer.
 #pragma once
 
@@ -13,5 +13,6 @@ struct BuiltInText {
 };
 std::span<BuiltInText const> built_in_voice_texts();
 std::span<BuiltInText const> built_in_technique_texts();
+std::span<BuiltInText const> built_in_theme_texts();
 
 } // namespace vowelway

@@ -2,6 +2,8 @@
 // What charts draw on. Lengths are in points (1/72 inch), x grows to the right and y downwards.
 #pragma once
 
+#include "vowelway/core/theme.hpp"
+
 #include <span>
 #include <string>
 #include <string_view>
@@ -24,14 +26,6 @@ struct Size {
     double width = 0, height = 0;
 };
 
-/// Red, green and blue, 0..1.
-struct Color {
-    double red = 0, green = 0, blue = 0;
-    /// The grey of the same lightness (weights of ITU-R BT.709).
-    Color grey() const;
-    friend bool operator==(Color const&, Color const&) = default;
-};
-
 enum class Face {
     text, ///< words and IPA
     music ///< musical symbols of Unicode; a size of four staff spaces fits the staff, baseline on its bottom line
@@ -39,7 +33,7 @@ enum class Face {
 
 struct TextStyle {
     double size = 9;
-    Color color = {};
+    Ink color = Ink::text;
     bool bold = false, italic = false;
     Face face = Face::text;
 };
@@ -86,7 +80,7 @@ class Path {
 /// How a line is drawn. Dashes and gaps alternate; none: solid. Round caps make dots of empty pieces.
 struct Pen {
     double width = 0.5;
-    Color color = {};
+    Ink color = Ink::text;
     std::vector<double> dashes = {};
     bool round = false;
     friend bool operator==(Pen const&, Pen const&) = default;
@@ -98,14 +92,14 @@ class Canvas {
   public:
     virtual ~Canvas() = default;
 
-    virtual void fill(Path const& path, Color color) = 0;
+    virtual void fill(Path const& path, Ink color) = 0;
     virtual void stroke(Path const& path, Pen const& pen) = 0;
     /// `at` is the left end of the baseline.
     virtual void text(Point at, std::string_view utf8, TextStyle const& style) = 0;
     virtual TextMeasurer const& measurer() const = 0;
 
     void line(Point from, Point to, Pen const& pen) { stroke(Path().move(from).line(to), pen); }
-    void fill(Box const& box, Color color) { fill(Path().rectangle(box), color); }
+    void fill(Box const& box, Ink color) { fill(Path().rectangle(box), color); }
     /// Sets a text left, centred or right of a point, by its advance; says where its ink went.
     Box write(Point at, std::string_view utf8, TextStyle const& style, Align align = Align::left);
 };

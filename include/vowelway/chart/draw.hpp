@@ -3,6 +3,7 @@
 #pragma once
 
 #include "vowelway/chart/drawing.hpp"
+#include "vowelway/core/theme.hpp"
 #include "vowelway/plan/compare.hpp"
 #include "vowelway/plan/explain.hpp"
 #include "vowelway/plan/plan.hpp"
@@ -32,16 +33,17 @@ Size size_of(Paper paper);
 struct ChartOptions {
     Paper paper = Paper::a4;
     Kind kind = Kind::automatic;
+    Theme theme = {};  ///< a larger size is a smaller page to lay out, drawn larger
     bool grey = false; ///< no colour at all; nothing is lost
     double png_dpi = 150;
     std::optional<SpelledPitch> map_pitch = {}; ///< of the resonance map; default: the highest note, or the range's top
 };
 
-/// The fonts the charts are set in: Charis SIL for words and IPA, Noto Music for musical symbols.
-/// Throws InputError naming the missing font and the Debian package that brings it.
-std::unique_ptr<TextMeasurer> chart_fonts();
+/// The fonts of a theme. Throws InputError naming the missing font, the place that asks for it and, of our own, the Debian package
+/// that brings it.
+std::unique_ptr<TextMeasurer> chart_fonts(Theme const& theme = {});
 
-/// The pages of a chart, laid out with any measurer. Throws InputError when the plan has nothing to
+/// The pages of a chart, laid out with any measurer, in the theme's own points: paper / theme.size. Throws InputError when the plan has nothing to
 /// draw: a passage sheet of a range, or no vowels at all.
 std::vector<Page> lay_out(Plan const& plan, ChartOptions const& options, TextMeasurer const& measurer);
 

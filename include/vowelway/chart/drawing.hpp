@@ -16,7 +16,7 @@ class Drawing : public Canvas {
     explicit Drawing(TextMeasurer const& measurer) : measurer_(&measurer) {}
 
     using Canvas::fill;
-    void fill(Path const& path, Color color) override;
+    void fill(Path const& path, Ink color) override;
     void stroke(Path const& path, Pen const& pen) override;
     void text(Point at, std::string_view utf8, TextStyle const& style) override;
     TextMeasurer const& measurer() const override { return *measurer_; }
@@ -44,7 +44,7 @@ class Drawing : public Canvas {
   private:
     struct Fill {
         Path path;
-        Color color;
+        Ink color;
     };
     struct Stroke {
         Path path;

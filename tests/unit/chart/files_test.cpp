@@ -104,3 +104,32 @@ TEST_CASE("what cannot be written says so and leaves nothing") {
     CHECK_THROWS_AS(chart::write_chart(plan, {}, folder.path / "taken.pdf"), InputError);
     CHECK(std::distance(fs::directory_iterator(folder.path), fs::directory_iterator{}) == 1);
 }
+
+TEST_CASE("a theme's paper and size reach the file") {
+    Folder const folder;
+    Theme dark;
+    std::swap(dark[Ink::text], dark[Ink::paper]);
+    chart::write_chart(sample::range_plan(), {.theme = dark}, folder.path / "dark.pdf");
+    chart::write_chart(sample::range_plan(), {}, folder.path / "light.pdf");
+    auto const usual = chart::lay_out(sample::song_plan(), {}, *chart::chart_fonts());
+    Theme large;
+    large.size = Theme::largest_size;
+    auto const pages = chart::lay_out(sample::song_plan(), {.theme = large}, *chart::chart_fonts(large));
+    CHECK(pages.size() > usual.size());
+    CHECK(pages[0].size.width == doctest::Approx(usual[0].size.width / Theme::largest_size));
+    CHECK(bytes_of(folder.path / "dark.pdf") != bytes_of(folder.path / "light.pdf"));
+}
+
+TEST_CASE("a font that cannot serve is refused where it was asked for") {
+    Folder const folder;
+    Theme theme;
+    theme.music = {"Charis SIL", {.file = "t.yaml", .line = 7, .column = 3, .musical = {}}}; // has no clefs
+    try {
+        chart::write_chart(sample::range_plan(), {.theme = theme}, folder.path / "x.pdf");
+        FAIL("drawn");
+    } catch (InputError const& error) {
+        CHECK(std::string(error.what()).starts_with("t.yaml:7:3: the font \"Charis SIL\" lacks signs"));
+    }
+    theme.music = {"No Such Notes"};
+    CHECK_THROWS_AS(chart::chart_fonts(theme), InputError);
+}
