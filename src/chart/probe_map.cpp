@@ -53,7 +53,7 @@ void single(Canvas& canvas, ProbeKind kind, Point at) {
     canvas.stroke(shape, {.width = 0.7, .color = ink::black});
 }
 
-void together(Canvas& canvas, ProbeKind kind, Point at) {
+void pooled(Canvas& canvas, ProbeKind kind, Point at) {
     canvas.fill(shape_of(kind, at, 4.6), ink::white);
     canvas.fill(shape_of(kind, at, 3.6), ink::black);
 }
@@ -127,7 +127,19 @@ void draw_plane(Canvas& canvas, ProbeMap const& p, Plane const& plane) {
         auto const c = plane.at(spot);
         for (auto const& [dx, dy] : {std::pair{2.6, 0.0}, std::pair{0.0, 2.6}})
             canvas.line({c.x - dx, c.y - dy}, {c.x + dx, c.y + dy}, {.width = 0.8, .color = ink::first});
-        names.name(v.vowel.quality().ipa(), bold(16), path.bounds());
+        // One name for both where they overlap, else one each.
+        auto around = path.bounds();
+        std::vector<Box> apart;
+        for (auto const& found : p.vowels) {
+            auto const one = spot_of(found.tract);
+            if (!one || !(found.vowel.quality() == v.vowel.quality())) continue;
+            auto const box = ellipse(plane, *one).bounds();
+            if (box.overlaps(around)) around = box.right() > around.right() ? box : around;
+            else apart.push_back(box);
+        }
+        auto const name = v.vowel.quality().ipa();
+        names.name(name, apart.empty() ? bold(16) : plain(13, ink::first), around);
+        for (auto const& box : apart) names.name(name, bold(16), box);
     }
     for (auto const& c : p.checks) {
         if (c.against != Checked::Against::plan) continue;
@@ -157,7 +169,7 @@ void draw_plane(Canvas& canvas, ProbeMap const& p, Plane const& plane) {
         if (c.comparison.verdict == Verdict::off && from && to) draw_arrow(canvas, plane.at(*from), plane.at(*to));
     }
     for (auto const& v : p.vowels)
-        if (auto const s = spot_of(v.tract)) together(canvas, v.kind, plane.at(*s));
+        if (auto const s = spot_of(v.tract)) pooled(canvas, v.kind, plane.at(*s));
     names.draw(canvas);
 }
 
@@ -175,7 +187,7 @@ double legend(Canvas& canvas, ProbeMap const& p, double y, double width) {
     };
     for (auto const kind : {ProbeKind::whisper, ProbeKind::creak, ProbeKind::sung}) {
         bool const there = std::ranges::any_of(p.vowels, [&](MeasuredVowel const& v) { return v.kind == kind; });
-        if (there) entry(9, to_string(kind), [&](Point c) { together(canvas, kind, c); });
+        if (there) entry(9, to_string(kind), [&](Point c) { pooled(canvas, kind, c); });
     }
     bool const several = std::ranges::any_of(p.vowels, [](MeasuredVowel const& v) { return v.takes > 1; });
     if (several) entry(9, "a single take", [&](Point c) { single(canvas, p.vowels.front().kind, c); });
@@ -196,6 +208,11 @@ Head title_of(ProbeMap const& p) {
     bool const check = !p.checks.empty();
     auto head = head_of(p.reference, "");
     head.title = check ? "Vowels checked" : "Vowels measured";
+    if (!check) {
+        head.who = p.who;
+        head.source = "looked for around " + (p.reference.average ? "the " + p.reference.name : "the singer's profile");
+        head.average = false;
+    }
     head.aside = p.date;
     std::string files;
     for (std::size_t i = 0; i < std::min<std::size_t>(p.files.size(), 2); ++i) files += (i ? ", " : "") + p.files[i];

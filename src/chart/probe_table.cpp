@@ -66,7 +66,7 @@ std::string bars_of(Checked const& c) {
 }
 
 double table_of_checks(Canvas& canvas, ProbeMap const& p, double y, double width) {
-    Columns const table(canvas, width, {0, 0.055, 0.165, 0.37, 0.485, 0.60, 0.73, 0.845, 0.94});
+    Columns const table(canvas, width, {0, 0.055, 0.165, 0.355, 0.475, 0.62, 0.745, 0.89});
     auto const small = plain(type::small, ink::soft);
     table.row({{"", small}, {"probe", small}, {"should be like", small}, {"fR1, due", small}, {"semitones (SD)", small}, {"fR2, due", small}, {"semitones (SD)", small}, {"verdict", small}}, y += 10);
     table.rule(y + 3, true);
@@ -77,7 +77,7 @@ double table_of_checks(Canvas& canvas, ProbeMap const& p, double y, double width
         auto const& c = *order[i];
         y += row_height;
         std::vector<Cell> cells{{slashed(c.comparison.vowel), plain(type::body)}, {probe_of(c.comparison.kind, c.comparison.takes)},
-                                {c.against == Checked::Against::plan ? fmt::format("plan {}, bar {}", c.shade, bars_of(c)) : std::string(c.against_what())}};
+                                {c.against == Checked::Against::plan ? fmt::format("plan {}, bar {}", c.shade, bars_of(c)) : p.reference.average ? "average voice" : std::string(c.against_what())}};
         for (std::size_t k = 0; k < 2; ++k) {
             auto const& d = c.comparison.resonances[k];
             sound = sound || (d && d->same_probe);
@@ -103,7 +103,7 @@ double table_of_checks(Canvas& canvas, ProbeMap const& p, double y, double width
 }
 
 double table_of_vowels(Canvas& canvas, ProbeMap const& p, double y, double width) {
-    Columns const table(canvas, width, {0, 0.07, 0.20, 0.30, 0.40, 0.56, 0.64, 0.82, 0.91});
+    Columns const table(canvas, width, {0, 0.07, 0.20, 0.32, 0.44, 0.56, 0.65, 0.78, 0.88});
     auto const small = plain(type::small, ink::soft);
     table.row({{"", small}, {"probe", small}, {"F1 heard", small}, {"F2 heard", small}, {"fR1 in Hz", small}, {"", small}, {"fR2 in Hz", small}, {"", small}, {"repeats", small}}, y += 10);
     table.rule(y + 3, true);

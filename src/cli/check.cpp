@@ -27,8 +27,8 @@ using Json = nlohmann::ordered_json;
 
 struct Settings {
     MeasuringOptions measuring;
-    std::string plan, date, as = "table";
-    std::vector<std::string> outputs;
+    MeasuringOutputs outputs;
+    std::string plan, date;
 };
 
 /// A target of the plan and the notes that have it.
@@ -210,7 +210,9 @@ void run(Settings s) {
         if (!t.usable())
             table += fmt::format("{} {:.2f}-{:.2f} s /{}/: no number: {}\n", recordings[t.recording].name, in_seconds(t.span.start),
                                  in_seconds(t.span.end), t.vowel.ipa(), t.refused);
-    write_outputs(s.outputs, s.as, table, json.dump(2) + "\n");
+    auto map = probe_map(m, recordings, reference, s.date);
+    map.checks = checked;
+    write_outputs(s.outputs, table, json.dump(2) + "\n", map);
     if (m.vowels.empty()) throw InputError("no take gives a number", "see the reason of each above, and record again");
 }
 
@@ -223,9 +225,8 @@ void add_check(CLI::App& app) {
     command->add_option("--singer", s->measuring.singer, "the profile (or a voice type) to compare with")->required();
     command->add_option("--plan", s->plan, "a plan as JSON: compare with its targets as well");
     command->add_option("--date", s->date, "day of the recording, for the trend over the profile's history");
-    command->add_option("--as", s->as, "table or json")->check(CLI::IsMember({"table", "json"}));
-    command->add_option("-o,--output", s->outputs, "a .json or .txt file, or - (may be repeated)")->check(wrong_output, "", "");
-    command->footer("Example: vowelway check take.wav --vowels \"i e a o u\" --singer me.yaml --plan plan.json");
+    add_measuring_outputs(*command, s->outputs);
+    command->footer("Example: vowelway check take.wav --vowels \"i e a o u\" --singer me.yaml --plan plan.json -o check.pdf");
     command->callback([s] { run(*s); });
 }
 

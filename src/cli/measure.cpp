@@ -22,8 +22,8 @@ namespace {
 
 struct Settings {
     MeasuringOptions measuring;
-    std::string into, name, date, note, as = "table";
-    std::vector<std::string> outputs;
+    MeasuringOutputs outputs;
+    std::string into, name, date, note;
 };
 
 std::string today() {
@@ -60,6 +60,13 @@ Profile profile_for(Settings const& s, Remarks& remarks) {
     Profile p;
     p.singer = built_in_voice(voice_of(s.measuring.voice));
     return p;
+}
+
+/// The name given, that of the profile, or that of the file to be begun.
+std::string name_of(Settings const& s, Profile const& profile) {
+    if (!s.name.empty()) return s.name;
+    if (!profile.singer.average) return profile.singer.name;
+    return s.into.empty() ? "New probes" : std::filesystem::path(s.into).stem().string();
 }
 
 std::vector<Measurement> history_of(Measurements const& m, Settings const& s) {
@@ -110,7 +117,7 @@ void write_into(Settings const& s, Profile const& profile, Measurements const& m
         for (auto const& shift : shifts) set_shift(s.into, shift);
     } else {
         Profile made;
-        made.singer.name = s.name.empty() ? std::filesystem::path(s.into).stem().string() : s.name;
+        made.singer.name = name_of(s, profile);
         made.singer.voice = profile.singer.voice;
         made.singer.tuning = profile.singer.tuning;
         made.singer.provenance.date = s.date;
@@ -142,8 +149,9 @@ void run(Settings s) {
     m.remarks.insert(m.remarks.begin(), remarks.begin(), remarks.end());
     m.remarks.push_back({Remark::Kind::caution, "whisper or creak softly and briefly; stop if it tires you; this is no medical advice"});
     print_remarks(m.remarks);
-    write_outputs(s.outputs, s.as, measurements_table(m, recordings, reference.tuning),
-                  measurements_json(m, recordings).dump(2) + "\n");
+    auto map = probe_map(m, recordings, reference, s.date);
+    map.who = name_of(s, profile);
+    write_outputs(s.outputs, measurements_table(m, recordings, reference.tuning), measurements_json(m, recordings).dump(2) + "\n", map);
     if (m.vowels.empty())
         throw InputError("no take gives a number", "see the reason of each above, and record again");
     if (!s.into.empty()) write_into(s, profile, m);
@@ -161,9 +169,8 @@ void add_measure(CLI::App& app) {
     command->add_option("--name", s->name, "the singer's name in a new profile (otherwise the file's)");
     command->add_option("--date", s->date, "day of the recording, such as 2026-10-03 (otherwise today)");
     command->add_option("--note", s->note, "a remark kept with the measurement");
-    command->add_option("--as", s->as, "table or json")->check(CLI::IsMember({"table", "json"}));
-    command->add_option("-o,--output", s->outputs, "a .json or .txt file, or - (may be repeated)")->check(wrong_output, "", "");
-    command->footer("Example: vowelway measure take.m4a --vowels \"i e a o u\" --repeat 3 --voice tenor --into me.yaml");
+    add_measuring_outputs(*command, s->outputs);
+    command->footer("Example: vowelway measure take.m4a --vowels \"i e a o u\" --repeat 3 --voice tenor --into me.yaml\n         vowelway measure take.m4a --vowels \"i e a o u\" --singer me.yaml -o map.pdf");
     command->callback([s] { run(*s); });
 }
 

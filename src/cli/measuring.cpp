@@ -11,6 +11,7 @@
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 #include <filesystem>
 
@@ -100,18 +101,50 @@ MeasureRequest request_for(MeasuringOptions const& o, Singer const& reference, s
     return request;
 }
 
+namespace {
+
+bool is_chart(std::filesystem::path const& ending) { return ending == ".pdf" || ending == ".svg" || ending == ".png"; }
+
+/// For CLI11: empty when something can be written under that name, else what is wrong with its ending.
 std::string wrong_output(std::string const& output) {
     auto const ending = std::filesystem::path(output).extension();
-    if (output == "-" || ending == ".json" || ending == ".txt") return "";
-    return output + " has no known ending; use .json or .txt, or - for standard output";
+    if (output == "-" || ending == ".json" || ending == ".txt" || is_chart(ending)) return "";
+    return output + " has no known ending; use .txt .json .pdf .svg or .png, or - for standard output";
 }
 
-void write_outputs(std::vector<std::string> const& outputs, std::string const& as, std::string const& table,
-                   std::string const& json) {
-    if (outputs.empty()) fmt::print("{}", as == "json" ? json : table);
-    for (auto const& output : outputs) {
-        if (output == "-") fmt::print("{}", as == "json" ? json : table);
-        else write_file(output, std::filesystem::path(output).extension() == ".json" ? json : table);
+} // namespace
+
+void add_measuring_outputs(CLI::App& command, MeasuringOutputs& outputs) {
+    command.add_option("-o,--output", outputs.files, "file to write, by its ending: .txt .json .pdf .svg .png; - for standard output; may be repeated")
+        ->type_name("FILE")->allow_extra_args(false)->check(wrong_output, "", "");
+    command.add_option("--as", outputs.as, "form on standard output")->check(CLI::IsMember({"table", "json"}))->capture_default_str();
+    add_chart_look(command, outputs.look);
+}
+
+chart::ProbeMap probe_map(Measurements const& m, std::vector<Recording> const& recordings, Singer const& reference, std::string const& date) {
+    chart::ProbeMap map{.reference = reference, .due = {}, .who = reference.name, .date = date, .files = {}, .takes = m.takes, .vowels = m.vowels, .checks = {}};
+    for (auto const& r : recordings) map.files.push_back(std::filesystem::path(r.name).filename().string());
+    for (auto const& v : m.vowels) {
+        auto const* known = reference.find(v.vowel);
+        bool const drawn = known && std::ranges::any_of(map.due, [&](VowelResonances const& d) { return d.vowel == known->vowel; });
+        if (known && !drawn) map.due.push_back(*known);
+    }
+    return map;
+}
+
+void write_outputs(MeasuringOutputs const& outputs, std::string const& table, std::string const& json, chart::ProbeMap const& map) {
+    auto const& text = outputs.as == "json" ? json : table;
+    if (outputs.files.empty()) fmt::print("{}", text);
+    for (auto const& file : outputs.files) {
+        auto const ending = std::filesystem::path(file).extension();
+        if (file == "-") {
+            fmt::print("{}", text);
+        } else if (is_chart(ending)) {
+            for (auto const& written : chart::write_chart(map, chart_options(outputs.look), file)) fmt::print(stderr, "wrote {}\n", written.string());
+        } else {
+            write_file(file, ending == ".json" ? json : table);
+            fmt::print(stderr, "wrote {}\n", file);
+        }
     }
 }
 

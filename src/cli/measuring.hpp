@@ -2,7 +2,9 @@
 // What the commands measure and check share: from the command line and files to measurements, and their forms.
 #pragma once
 
+#include "cli/chart_look.hpp"
 #include "vowelway/analysis/measure.hpp"
+#include "vowelway/chart/draw_probes.hpp"
 #include "vowelway/core/singer.hpp"
 #include "vowelway/io/profile/measurement.hpp"
 
@@ -32,16 +34,25 @@ Singer reference_for(Singer const& singer);
 
 MeasureRequest request_for(MeasuringOptions const& options, Singer const& reference, std::vector<ProbeShift> const& known);
 
-/// Takes, vowels, shifts and remarks as one JSON document (docs/measuring.md).
+/// Takes, vowels, shifts and remarks as one JSON document (docs/formats.md).
 nlohmann::ordered_json measurements_json(Measurements const& m, std::vector<Recording> const& recordings);
 /// The same for a person: the vowels, then what there is to say of each take.
 std::string measurements_table(Measurements const& m, std::vector<Recording> const& recordings, Tuning const& tuning);
 
-/// For CLI11: empty when the output is a .json or .txt file or -, else what is wrong with its ending.
-std::string wrong_output(std::string const& output);
-/// The text goes to the file by its extension (.json, .txt), or to standard output for "-".
-void write_outputs(std::vector<std::string> const& outputs, std::string const& as, std::string const& table,
-                   std::string const& json);
+/// Where the answer goes.
+struct MeasuringOutputs {
+    std::vector<std::string> files;
+    std::string as = "table";
+    ChartLook look;
+};
+void add_measuring_outputs(CLI::App& command, MeasuringOutputs& outputs);
+
+/// The map of what was measured; `date` may be empty.
+chart::ProbeMap probe_map(Measurements const& m, std::vector<Recording> const& recordings, Singer const& reference, std::string const& date);
+
+/// Text, JSON or chart go to the files by their endings; the text (or, `as` json, the JSON) to standard output for "-" or
+/// when there are no files.
+void write_outputs(MeasuringOutputs const& outputs, std::string const& table, std::string const& json, chart::ProbeMap const& map);
 
 Method method_of(ProbeKind kind);
 

@@ -17,6 +17,7 @@ namespace vowelway::chart {
 struct ProbeMap {
     Singer reference;               ///< the singer, or the voice type the probes were looked for around
     std::vector<VowelResonances> due; ///< what is drawn behind the probes: the reference's entries of the vowels probed
+    std::string who;                ///< whose probes; of a check it is the reference
     std::string date;               ///< of the probes, ISO 8601 day, or empty
     std::vector<std::string> files; ///< the recordings' names
     std::vector<Take> takes;        ///< those not usable are counted, not drawn
