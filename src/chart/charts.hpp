@@ -5,6 +5,7 @@
 #include "vowelway/chart/draw_probes.hpp"
 #include "vowelway/chart/drawing.hpp"
 #include "vowelway/plan/compare.hpp"
+#include "vowelway/plan/compare_plans.hpp"
 #include "vowelway/plan/explain.hpp"
 #include "vowelway/plan/plan.hpp"
 
@@ -17,6 +18,7 @@ std::vector<Page> pitch_by_vowel(Plan const& plan, Size paper, TextMeasurer cons
 
 std::vector<Page> resonance_map(Plan const& plan, Pitch pitch, Size paper, TextMeasurer const& measurer);
 Page note_explained(NoteExplanation const& explanation, Size paper, TextMeasurer const& measurer);
+std::vector<Page> plans_compared(PlansCompared const& compared, Size paper, TextMeasurer const& measurer);
 std::vector<Page> probe_map(ProbeMap const& probes, Size paper, TextMeasurer const& measurer);
 std::vector<Page> voices_compared(Comparison const& comparison, Size paper, TextMeasurer const& measurer);
 

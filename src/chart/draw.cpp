@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/chart/draw.hpp"
+#include "vowelway/chart/draw_plans.hpp"
 
 #include "chart/cairo_canvas.hpp"
 #include "chart/charts.hpp"
@@ -71,6 +72,12 @@ Caption caption(ProbeMap const& p) {
     for (auto const& v : p.vowels) vowels += (vowels.empty() ? "/" : " /") + v.vowel.ipa() + "/";
     return {.title = fmt::format("{}: {}", p.checks.empty() ? "Vowels measured" : "Vowels checked", p.reference.name),
             .description = fmt::format("Probes of {} in the plane of fR1 and fR2", vowels)};
+}
+
+Caption caption(PlansCompared const& c) {
+    auto const& title = c.plans[0].passage.title;
+    return {.title = fmt::format("{}: {} and {}", title.empty() ? "Two plans" : title, c.plans[0].singer.name, c.plans[1].singer.name),
+            .description = fmt::format("Where the vowel plans of two singers part, technique {}", c.plans[0].technique)};
 }
 
 /// The paper in the points of the layout.
@@ -178,6 +185,14 @@ std::vector<fs::path> write_chart(Plan const& plan, ChartOptions const& options,
 
 std::vector<fs::path> write_chart(Comparison const& comparison, ChartOptions const& options, fs::path const& destination) {
     return write(comparison, options, destination);
+}
+
+std::vector<Page> lay_out(PlansCompared const& compared, ChartOptions const& options, TextMeasurer const& measurer) {
+    return plans_compared(compared, page_of(options), measurer);
+}
+
+std::vector<fs::path> write_chart(PlansCompared const& compared, ChartOptions const& options, fs::path const& destination) {
+    return write(compared, options, destination);
 }
 
 std::vector<Page> lay_out(ProbeMap const& probes, ChartOptions const& options, TextMeasurer const& measurer) {

@@ -48,10 +48,7 @@ Passage read_passage(PlanOptions const& o, ScoreOptions const& options) {
 
 } // namespace
 
-void add_plan_options(CLI::App& command, PlanOptions& o) {
-    command.add_option("--singer", o.singer, "profile (YAML) or a voice type: bass baritone tenor countertenor alto mezzo soprano treble")->required()->type_name("PROFILE");
-    command.add_option("--range", o.range, "pitches to plan, C3..A4; alone, or instead of the singer's range")->type_name("LOW..HIGH");
-    command.add_option("--vowels", o.vowels, "vowels to plan besides those sung, \"i e a o u\" (IPA or X-SAMPA)");
+void add_song_options(CLI::App& command, PlanOptions& o) {
     command.add_option("--part", o.part, "part by name or number (default: the one with the words)");
     command.add_option("--verse", o.verse, "verse (default: the first)")->check(CLI::Range(1, 99));
     command.add_option("--language", o.language, "language of the words (default: found from them)")->type_name("TAG");
@@ -60,6 +57,13 @@ void add_plan_options(CLI::App& command, PlanOptions& o) {
     command.add_option("--technique", o.technique, "classical, belt, choral, or a YAML file")->capture_default_str();
     command.add_option("--draws", o.draws, "draws over the deviations, for the certainty of each advice")->check(CLI::Range(0, 10000))->capture_default_str();
     command.add_option("--a4", o.a4, "tuning of A4 (default: the profile's, else 440 Hz)")->type_name("HZ");
+}
+
+void add_plan_options(CLI::App& command, PlanOptions& o) {
+    command.add_option("--singer", o.singer, "profile (YAML) or a voice type: bass baritone tenor countertenor alto mezzo soprano treble")->required()->type_name("PROFILE");
+    command.add_option("--range", o.range, "pitches to plan, C3..A4; alone, or instead of the singer's range")->type_name("LOW..HIGH");
+    command.add_option("--vowels", o.vowels, "vowels to plan besides those sung, \"i e a o u\" (IPA or X-SAMPA)");
+    add_song_options(command, o);
 }
 
 ReadRequest read_request(PlanOptions const& o) {

@@ -19,7 +19,9 @@ struct PlanOptions {
     double transpose = 0;
 };
 
-/// All but SCORE, whose help and need differ. The options must outlive the parsing.
+/// How the score is read and in which technique it is planned. The options must outlive the parsing.
+void add_song_options(CLI::App& command, PlanOptions& o);
+/// Those, the singer, range and vowels: all but SCORE, whose help and need differ.
 void add_plan_options(CLI::App& command, PlanOptions& o);
 
 struct ReadRequest {
