@@ -90,7 +90,7 @@ double median(std::vector<double> values) {
 
 } // namespace
 
-Excitation recognise_excitation(std::span<float const> steady, Frequency rate) {
+Excitation recognise_excitation(std::span<float const> steady, Frequency rate, PowerSpectrum const* spectrum) {
     Excitation found;
     auto const sound = resample(steady, rate, looked_at);
     auto const e = residual(sound.samples, sound.rate);
@@ -102,8 +102,9 @@ Excitation recognise_excitation(std::span<float const> steady, Frequency rate) {
     double const hz = in_hertz(sound.rate);
     auto const length = static_cast<std::size_t>(frame_length * hz), hop = static_cast<std::size_t>(frame_hop * hz);
     auto& fft = frame_fft();
-    std::vector<double> frame(fast_length(2 * length));
-    auto const lags = static_cast<std::size_t>(0.040 * hz), late = static_cast<std::size_t>(0.015 * hz);
+    auto const lags = static_cast<std::size_t>(0.040 * hz);
+    std::vector<double> frame(fast_length(length + lags + 1)); // so long that the lags used are not folded
+    auto const late = static_cast<std::size_t>(0.015 * hz);
     std::vector<double> of_error, of_sound, lasts, error_periods, sound_periods;
     for (std::size_t from = 0; from + length <= e.size(); from += hop) {
         auto const error = period_of(likeness_of(e, from, length, lags, fft, frame), hz);
@@ -128,7 +129,8 @@ Excitation recognise_excitation(std::span<float const> steady, Frequency rate) {
     }
     if (found.rate) {
         double const pitch = in_hertz(*found.rate); // what is taken for a usable pitch is looked at twice
-        if (pitch > 120 && pitch <= in_hertz(highest_sung_probe) * 1.2 && !odd_harmonics(average_spectrum(steady, rate), pitch))
+        if (pitch > 120 && pitch <= in_hertz(highest_sung_probe) * 1.2 &&
+            !odd_harmonics(spectrum ? *spectrum : average_spectrum(steady, rate), pitch))
             found.rate = 2.0 * *found.rate;
     } else if (found.peakedness >= peaked) {
         found.kind = ProbeKind::creak;

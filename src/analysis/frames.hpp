@@ -55,4 +55,8 @@ class Frames {
     std::vector<double> window_, buffer_;
 };
 
+/// Spectra of single frames in `blocks` successive groups, each with its average; fewer groups when there are not two
+/// frames for each.
+std::vector<PowerSpectrum> grouped(std::span<PowerSpectrum const> frames, int blocks);
+
 } // namespace vowelway

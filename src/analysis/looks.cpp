@@ -11,7 +11,6 @@
 namespace vowelway {
 namespace {
 
-constexpr int most_blocks = 8;
 constexpr double floor_left = 0.05;  // of a bin's power, at least, after the noise is taken off
 constexpr double closed_share = 0.45; // of a period, counted from the closure
 constexpr double leak = 0.97;         // of the integration
@@ -56,9 +55,13 @@ double whiteness(PowerSpectrum const& spectrum, LookSetting const& s) {
     return std::exp(sum / static_cast<double>(last)) / std::max(predict(r, s.order, s.ceiling * 2.0).error, 1e-300);
 }
 
+/// Every second look tells how the blocks scatter: they tell nearly the same.
+bool scatter_wanted(Looks const& so_far) { return so_far.each.size() % 2 == 0; }
+
 Looks look_at_noise(std::span<float const> steady, Frequency rate, std::vector<LookSetting> const& settings,
                     FormantOptions const& options) {
-    auto blocks = block_spectra(steady, rate, most_blocks);
+    auto blocks = options.blocks.empty() ? block_spectra(steady, rate, steady_blocks)
+                                         : std::vector(options.blocks.begin(), options.blocks.end());
     auto whole = pooled(blocks);
     if (options.noise) {
         for (auto& b : blocks) take_off(b, *options.noise);
@@ -82,7 +85,7 @@ Looks look_at_noise(std::span<float const> steady, Frequency rate, std::vector<L
             if (s.ceiling != ceiling || all[0] <= 0) continue;
             Look one{s, predict(all, s.order, ceiling * 2.0), {}, {}, all};
             for (auto const& r : of_blocks)
-                if (r[0] > 0) one.blocks.push_back(predict(r, s.order, ceiling * 2.0));
+                if (scatter_wanted(looks) && r[0] > 0) one.blocks.push_back(predict(r, s.order, ceiling * 2.0));
             one.poles = poles(one.whole);
             looks.each.push_back(std::move(one));
         }
@@ -95,15 +98,16 @@ Looks look_at_pulses(std::span<float const> steady, Frequency rate, std::vector<
     Looks looks;
     looks.frames = static_cast<int>(std::max(1.0, std::floor(static_cast<double>(steady.size()) / in_hertz(rate) /
                                                              in_seconds(spectrum_frame) * 2 - 1)));
+    Resampler const resampler(steady, rate);
     for (auto const& ceiling : ceilings_of(settings)) {
         int const order = order_needed(settings, ceiling);
-        auto sound = resample(steady, rate, ceiling * 2.0);
+        auto sound = resampler.at(ceiling * 2.0);
         for (std::size_t n = sound.samples.size(); n-- > 1;) sound.samples[n] -= emphasis * sound.samples[n - 1];
         auto const epochs = find_epochs(sound.samples, sound.rate, options.fo);
         auto const weights = closed_phase_weights(sound.samples, sound.rate, epochs, closed_share);
         auto const pieces = std::clamp<std::size_t>(
             static_cast<std::size_t>(static_cast<double>(sound.samples.size()) / in_hertz(sound.rate) / 0.06), 1,
-            most_blocks);
+            steady_blocks);
         std::vector<WeightedMoments> blocks(pieces, WeightedMoments(order));
         WeightedMoments whole(order);
         for (std::size_t b = 0; b < pieces; ++b) {
@@ -117,7 +121,7 @@ Looks look_at_pulses(std::span<float const> steady, Frequency rate, std::vector<
             if (s.ceiling != ceiling) continue;
             Look one{s, whole.predict(s.order, sound.rate), {}, {}, {}};
             for (auto const& b : blocks)
-                if (!b.empty()) one.blocks.push_back(b.predict(s.order, sound.rate));
+                if (scatter_wanted(looks) && !b.empty()) one.blocks.push_back(b.predict(s.order, sound.rate));
             one.poles = poles(one.whole);
             looks.each.push_back(std::move(one));
         }
@@ -133,7 +137,8 @@ Looks look(std::span<float const> steady, Frequency rate, std::vector<LookSettin
                                               : look_at_pulses(steady, rate, settings, options);
 }
 
-double variance_of_centre(Look const& look, Pole const& pole, double noise_seconds) {
+std::optional<double> variance_of_centre(Look const& look, Pole const& pole, double noise_seconds) {
+    if (look.blocks.empty()) return std::nullopt;
     double from_blocks = 0;
     if (look.blocks.size() >= 2) {
         double sum = 0;

@@ -62,20 +62,23 @@ Take read_take(Assigned const& a, Recording const& r, MeasureRequest const& requ
     t.span = a.span;
     t.vowel = a.vowel;
     auto const& sound = r.heard.stretches[a.stretch];
-    auto const steady = steady_part(sound, a.span);
+    auto steady = steady_part(sound, a.span);
     if (!steady) {
         t.steady.span = a.span;
         t.refused = "too short: hold the vowel for a second";
         return t;
     }
-    t.steady = *steady;
+    auto const blocks = std::move(steady->blocks);
+    auto const spectrum = pooled(blocks);
+    t.steady = {steady->span, {}, steady->unsteadiness};
     auto const samples = part(sound, steady->span.start, steady->span.end);
-    t.excitation = recognise_excitation(samples, sound.rate);
+    t.excitation = recognise_excitation(samples, sound.rate, &spectrum);
     if (request.kind) t.excitation.kind = *request.kind;
     auto const kind = t.excitation.kind;
     t.expected = expect(request.reference, a.vowel, kind, request.shifts[index(kind)]).formants;
     FormantOptions options;
     options.kind = kind;
+    options.blocks = blocks;
     if (kind == ProbeKind::sung) options.fo = t.excitation.rate;
     if (r.band < 0.5 * sound.rate) options.band_limit = r.band;
     if (r.heard.noise) options.noise = &*r.heard.noise;
@@ -84,7 +87,7 @@ Take read_take(Assigned const& a, Recording const& r, MeasureRequest const& requ
     bool const clipped = std::any_of(r.clipped.begin(), r.clipped.end(), [&](TimeSpan const& c) {
         return c.start < steady->span.end && steady->span.start < c.end;
     });
-    t.quality = judge({samples, sound.rate, options.noise, *steady, clipped, t.excitation, t.measured, t.expected, a.vowel});
+    t.quality = judge({spectrum, options.noise, t.steady, clipped, t.excitation, t.measured, t.expected, a.vowel});
     t.refused = clipped ? "overdriven: turn the level down or move the phone away" : why_refused(t, r);
     return t;
 }

@@ -58,6 +58,7 @@ struct FormantOptions {
     ProbeKind kind = ProbeKind::whisper;
     std::optional<Frequency> fo;              ///< pitch of a sung probe: the harmonics' share of the error
     std::optional<Frequency> band_limit;      ///< nothing but noise above it in the recording
+    std::span<PowerSpectrum const> blocks;    ///< block_spectra of the sound, if known already (whisper)
     PowerSpectrum const* noise = nullptr;     ///< of the pauses, same rate: taken off a whisper's spectrum
     std::vector<LookSetting> settings;        ///< empty: usual_settings
 };

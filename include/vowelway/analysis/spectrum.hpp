@@ -41,6 +41,9 @@ PowerSpectrum average_spectrum(std::span<float const> samples, Frequency rate);
 /// when there are not two frames for each.
 std::vector<PowerSpectrum> block_spectra(std::span<float const> samples, Frequency rate, int blocks);
 
+/// So many blocks show the scatter within a steady sound.
+inline constexpr int steady_blocks = 8;
+
 /// The average of spectra of the same shape, weighted by their frames.
 PowerSpectrum pooled(std::span<PowerSpectrum const> spectra);
 
