@@ -110,16 +110,20 @@ Excitation recognise_excitation(std::span<float const> steady, Frequency rate, P
         auto const error = period_of(likeness_of(e, from, length, lags, fft, frame), hz);
         of_error.push_back(error.likeness);
         if (error.samples > 0) error_periods.push_back(error.samples);
+    }
+    if (of_error.empty()) return found;
+    found.regularity = median(of_error);
+    bool const repeats = found.regularity >= regular && !error_periods.empty();
+    // Where the error does not repeat, the sound itself may.
+    for (std::size_t from = 0; !repeats && from + length <= e.size(); from += 2 * hop) {
         auto const likeness = likeness_of(sound.samples, from, length, lags, fft, frame);
         auto const heard = period_of(likeness, hz);
         of_sound.push_back(heard.likeness);
         if (heard.samples > 0) sound_periods.push_back(heard.samples);
         lasts.push_back(throughout(likeness, late, heard.samples));
     }
-    if (of_error.empty()) return found;
-    found.regularity = median(of_error);
-    double const tone = std::min(median(of_sound), median(lasts));
-    if (found.regularity >= regular && !error_periods.empty()) {
+    double const tone = repeats ? 0 : std::min(median(of_sound), median(lasts));
+    if (repeats) {
         found.kind = ProbeKind::sung;
         found.rate = hertz(hz / median(error_periods));
     } else if (tone >= lasting && !sound_periods.empty()) {

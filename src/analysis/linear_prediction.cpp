@@ -82,7 +82,9 @@ void WeightedMoments::add(std::span<double const> x, std::span<double const> wei
         for (std::size_t k = 0; k <= p; ++k)
             delayed(static_cast<Eigen::Index>(i), static_cast<Eigen::Index>(k)) = weight * x[used[i] - k];
     }
-    Eigen::Map<RowMatrix>(moments_.data(), order_ + 1, order_ + 1) += delayed.transpose() * delayed;
+    Eigen::MatrixXd lower = Eigen::MatrixXd::Zero(order_ + 1, order_ + 1);
+    lower.selfadjointView<Eigen::Lower>().rankUpdate(delayed.transpose());
+    Eigen::Map<RowMatrix>(moments_.data(), order_ + 1, order_ + 1) += lower.selfadjointView<Eigen::Lower>().toDenseMatrix();
 }
 
 WeightedMoments& WeightedMoments::operator+=(WeightedMoments const& other) {

@@ -78,14 +78,16 @@ Looks look_at_noise(std::span<float const> steady, Frequency rate, std::vector<L
     looks.noise_samples = in_seconds(static_cast<double>(steady.size()) / rate);
     for (auto const& ceiling : ceilings_of(settings)) {
         int const order = order_needed(settings, ceiling);
+        // The band ends at a bin: that, not the ceiling asked for, is what the predictor takes for half its rate.
+        auto const rate_of_band = whole.bin * (2 * std::min(std::round(ceiling / whole.bin), static_cast<double>(whole.power.size() - 1)));
         auto const all = band_autocorrelation(whole, ceiling, order);
         std::vector<std::vector<double>> of_blocks;
         for (auto const& b : blocks) of_blocks.push_back(band_autocorrelation(b, ceiling, order));
         for (auto const& s : settings) {
             if (s.ceiling != ceiling || all[0] <= 0) continue;
-            Look one{s, predict(all, s.order, ceiling * 2.0), {}, {}, all};
+            Look one{s, predict(all, s.order, rate_of_band), {}, {}, all};
             for (auto const& r : of_blocks)
-                if (scatter_wanted(looks) && r[0] > 0) one.blocks.push_back(predict(r, s.order, ceiling * 2.0));
+                if (scatter_wanted(looks) && r[0] > 0) one.blocks.push_back(predict(r, s.order, rate_of_band));
             one.poles = poles(one.whole);
             looks.each.push_back(std::move(one));
         }
