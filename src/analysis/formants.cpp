@@ -98,7 +98,7 @@ FormantReading read_formants(std::span<float const> steady, Frequency rate, Expe
         std::vector<Vote> votes;
         for (std::size_t i = 0; i < matches.size(); ++i)
             if (auto const& pole = matches[i].formants[k])
-                votes.push_back({*pole, variance_of_centre(looks.each[i], *pole, looks.noise_samples)});
+                votes.push_back({*pole, variance_of_centre(looks.each[i], *pole, looks.noise_samples, options)});
         if (2 * votes.size() < matches.size() + 1) continue;
         reading.formants[k] = combine(votes, options);
         if (k < 2) reading.settings = static_cast<int>(votes.size());

@@ -139,7 +139,8 @@ Looks look(std::span<float const> steady, Frequency rate, std::vector<LookSettin
                                               : look_at_pulses(steady, rate, settings, options);
 }
 
-std::optional<double> variance_of_centre(Look const& look, Pole const& pole, double noise_seconds) {
+std::optional<double> variance_of_centre(Look const& look, Pole const& pole, double noise_seconds,
+                                         FormantOptions const& options) {
     if (look.blocks.empty()) return std::nullopt;
     double from_blocks = 0;
     if (look.blocks.size() >= 2) {
@@ -151,9 +152,13 @@ std::optional<double> variance_of_centre(Look const& look, Pole const& pole, dou
         auto const count = static_cast<double>(look.blocks.size());
         from_blocks = sum / (count - 1) / count;
     }
-    if (look.autocorrelation.empty()) return from_blocks;
+    bool const rings = options.room && options.room->share > 0;
+    double const like_noise = rings ? in_seconds(options.room->like_noise_of(options.fo)) : 0;
+    if (look.autocorrelation.empty())
+        return from_blocks + (rings ? std::max(in_hertz(pole.bandwidth), 0.0) / (4 * std::numbers::pi * like_noise) : 0);
     double const samples = noise_seconds * 2 * in_hertz(look.setting.ceiling);
-    return std::max(from_blocks, bound_of_centre(look.whole, pole, look.autocorrelation, samples));
+    double const bound = bound_of_centre(look.whole, pole, look.autocorrelation, samples);
+    return std::max(from_blocks, bound) + (rings ? bound * (noise_seconds / like_noise) : 0);
 }
 
 } // namespace vowelway

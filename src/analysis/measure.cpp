@@ -81,6 +81,7 @@ Take read_take(Assigned const& a, Recording const& r, MeasureRequest const& requ
     options.blocks = blocks;
     if (kind == ProbeKind::sung) options.fo = t.excitation.rate;
     if (r.band < 0.5 * sound.rate) options.band_limit = r.band;
+    options.room = r.heard.room;
     if (r.heard.noise) options.noise = &*r.heard.noise;
     t.measured = read_formants(samples, sound.rate, t.expected, options);
     if (kind == ProbeKind::creak) t.measured.fo = t.excitation.rate;
