@@ -2,18 +2,18 @@
 // How well resonances are measured: synthetic probes of known resonances, men, women and children, under
 // good and bad conditions. Prints the figures that docs/measuring.md quotes.
 // Run from the root of the project; an argument chooses one part.
-#include "../tests/support/probe_synthesis.hpp"
+#include "probes.hpp"
+
 #include "analysis/resample.hpp"
 #include "vowelway/analysis/formants.hpp"
 #include "vowelway/analysis/linear_prediction.hpp"
+#include "vowelway/analysis/steady.hpp"
 #include "vowelway/io/audio/read_audio.hpp"
 
 #include <fmt/core.h>
 
-#include <cstdint>
 #include <cstdlib>
 #include <filesystem>
-#include <fstream>
 #include <functional>
 #include <map>
 #include <sstream>
@@ -22,7 +22,7 @@
 namespace {
 
 using namespace vowelway;
-namespace make = probe_synthesis;
+using namespace vowelway::probes;
 
 struct Token {
     std::string group, speaker, ipa;
@@ -108,12 +108,26 @@ struct Condition {
     ProbeKind kind = ProbeKind::whisper;
     double snr_db = 30;
     double fo = 0;
-    double t60 = 0;
     double wider_from = 1, wider_to = 2;
     double slope = 0.5; ///< of the whisper's noise, drawn from -slope to slope
     double vibrato = 0, length = 1;
     int every = 1;
 };
+
+Source drawn(Condition const& c, std::uniform_real_distribution<double>& unit, std::mt19937& random) {
+    Source s{.kind = c.kind, .rate_hz = c.fo, .vibrato = c.vibrato};
+    if (c.kind == ProbeKind::whisper) s.slope = c.slope * (2 * unit(random) - 1);
+    else if (c.kind == ProbeKind::creak) s.rate_hz = 25 + 40 * unit(random);
+    else {
+        s.corner = 1500 + 2500 * unit(random);
+        s.open = 0.45 + 0.25 * unit(random);
+    }
+    return s;
+}
+
+Expectation due(std::array<double, 3> const& m, std::string const& group) {
+    return {{{{hertz(m[0]), 0.18}, {hertz(m[1]), 0.15}, {hertz(m[2]), 0.12}}}, hertz(spacing_of(group))};
+}
 
 void mixed_vowels(std::vector<Token> const& tokens, Condition const& c) {
     auto const means = means_of(tokens);
@@ -127,24 +141,13 @@ void mixed_vowels(std::vector<Token> const& tokens, Condition const& c) {
         double const spacing = spacing_of(t.group) * (0.92 + 0.16 * unit(random));
         auto const all = make::peaks(t.formants, spacing, 7800, wider);
         auto const n = static_cast<std::size_t>(c.length * rate);
-        make::Samples source;
-        if (c.kind == ProbeKind::whisper)
-            source = make::sloped(make::white(n, random), c.slope * (2 * unit(random) - 1));
-        else if (c.kind == ProbeKind::creak) source = make::creak_source(n, rate, 25 + 40 * unit(random), random);
-        else
-            source = make::voiced_source(n, rate, c.fo, 0.45 + 0.25 * unit(random), 1500 + 2500 * unit(random), 0.005,
-                                         c.vibrato, random);
-        auto sound = make::resonate(std::move(source), all, rate);
-        if (rate > 16000) {
-            auto const low = resample(make::scaled(sound), hertz(rate), hertz(16000));
-            sound = low.samples;
-        }
-        if (c.t60 > 0) sound = make::in_room(sound, 16000, c.t60, 0, random);
+        auto sound = make::resonate(excite(drawn(c, unit, random), n, rate, random), all, rate);
+        if (rate > 16000) sound = resample(make::scaled(sound), hertz(rate), hertz(16000)).samples;
         auto const pause = make::white(8000, random); // what the microphone hears before and after
         double const noise_size = std::sqrt(make::power(sound) * std::pow(10, -c.snr_db / 10));
         sound = make::with_noise(std::move(sound), c.snr_db, random);
         auto const m = means.at({t.group, t.ipa});
-        Expectation e{{{{hertz(m[0]), 0.18}, {hertz(m[1]), 0.15}, {hertz(m[2]), 0.12}}}, hertz(spacing_of(t.group))};
+        auto const e = due(m, t.group);
         FormantOptions options;
         options.kind = c.kind;
         double most = 1e-12;
@@ -161,15 +164,61 @@ void mixed_vowels(std::vector<Token> const& tokens, Condition const& c) {
     tally.print(c.name);
 }
 
-void write_wav(std::string const& path, std::vector<float> const& samples, std::uint32_t rate) {
-    std::ofstream file(path, std::ios::binary);
-    auto const put = [&](std::uint32_t value, int bytes) {
-        for (int k = 0; k < bytes; ++k) file.put(static_cast<char>(value >> (8 * k)));
+/// Recordings of five tokens with pauses of 0.8 s, each recording in a room of its own, listened to as a whole: the room is
+/// estimated from how the sounds die away. t60 0: no room.
+void in_rooms(std::vector<Token> const& tokens, Condition const& c, double t60, double direct_db) {
+    constexpr std::size_t together = 5;
+    constexpr double rate = 16000;
+    auto const means = means_of(tokens);
+    std::mt19937 random(11);
+    std::uniform_real_distribution<double> unit;
+    Tally tally;
+    std::vector<double> times, shares;
+    int unheard = 0, recordings = 0;
+    std::vector<Token> chosen;
+    for (std::size_t i = 0; i < tokens.size(); i += 2) chosen.push_back(tokens[i]);
+    for (std::size_t first = 0; first + together <= chosen.size(); first += together) {
+        make::Samples all(8000, 0.0);
+        for (std::size_t i = first; i < first + together; ++i) {
+            auto const& t = chosen[i];
+            auto const peaks = make::peaks(t.formants, spacing_of(t.group) * (0.92 + 0.16 * unit(random)), 7800, 1 + unit(random));
+            double const made_at = c.kind == ProbeKind::whisper ? rate : 48000;
+            auto sound = make::resonate(excite(drawn(c, unit, random), static_cast<std::size_t>(made_at), made_at, random), peaks, made_at);
+            if (made_at > rate) sound = resample(make::scaled(sound), hertz(made_at), hertz(rate)).samples;
+            double const size = std::sqrt(make::power(sound));
+            for (double v : sound) all.push_back(v / size);
+            all.insert(all.end(), static_cast<std::size_t>(0.8 * rate), 0.0);
+        }
+        if (t60 > 0) all = in_room(std::move(all), rate, t60, direct_db, random);
+        auto const hiss = make::white(all.size(), random);
+        for (std::size_t n = 0; n < all.size(); ++n) all[n] += std::pow(10, -c.snr_db / 20) * hiss[n];
+        auto const heard = listened(make::scaled(all));
+        ++recordings;
+        if (heard.room) times.push_back(in_seconds(heard.room->reverberation)), shares.push_back(heard.room->share);
+        if (heard.stretches.size() != together) {
+            ++unheard;
+            continue;
+        }
+        for (std::size_t i = 0; i < together; ++i) {
+            auto const& t = chosen[first + i];
+            auto const& sound = heard.stretches[i];
+            auto const steady = steady_part(sound, {sound.start, sound.start + sound.length()});
+            FormantOptions options;
+            options.kind = c.kind;
+            options.room = heard.room;
+            if (heard.noise) options.noise = &*heard.noise;
+            if (c.kind == ProbeKind::sung) options.fo = hertz(c.fo);
+            tally.add(read_formants(part(sound, steady->span.start, steady->span.end), hertz(rate), due(means.at({t.group, t.ipa}), t.group), options),
+                      t.formants);
+        }
+    }
+    tally.print(c.name);
+    auto const middle = [](std::vector<double> v) {
+        std::sort(v.begin(), v.end());
+        return v.empty() ? 0.0 : v[v.size() / 2];
     };
-    auto const size = static_cast<std::uint32_t>(2 * samples.size());
-    file << "RIFF", put(36 + size, 4), file << "WAVEfmt ", put(16, 4), put(1, 2), put(1, 2), put(rate, 4), put(2 * rate, 4);
-    put(2, 2), put(16, 2), file << "data", put(size, 4);
-    for (float x : samples) put(static_cast<std::uint16_t>(static_cast<std::int16_t>(32767 * x)), 2);
+    fmt::print("  room found in {} of {} recordings: median T60 {:.2f} s, share of the walls {:.2f} (true {:.2f}, {:.2f}); not split rightly: {}\n",
+               times.size(), recordings, middle(times), middle(shares), t60, t60 > 0 ? 1 / (1 + std::pow(10, direct_db / 10)) : 0.0, unheard);
 }
 
 /// Every fourth token one after another, coded as AAC at 64 kb/s by the ffmpeg program, and read back.
@@ -203,7 +252,7 @@ void coded(std::vector<Token> const& tokens) {
     for (std::size_t k = 0; k < said.size(); ++k) {
         auto const& t = *said[k];
         auto const m = means.at({t.group, t.ipa});
-        Expectation e{{{{hertz(m[0]), 0.18}, {hertz(m[1]), 0.15}, {hertz(m[2]), 0.12}}}, hertz(spacing_of(t.group))};
+        auto const e = due(m, t.group);
         tally.add(read_formants(std::span(back).subspan(16000 * k + 1000, 14000), hertz(16000), e, {}), t.formants);
     }
     tally.print("whisper, AAC 64 kb/s");
@@ -267,7 +316,14 @@ int main(int argc, char** argv) {
         mixed_vowels(tokens, {.name = "whisper, 0.3 s", .length = 0.3});
     }
     if (wants("coded")) coded(tokens);
-    if (wants("room")) mixed_vowels(tokens, {.name = "whisper, room 0.5 s", .t60 = 0.5, .every = 2});
+    if (wants("room"))
+        for (auto kind : {ProbeKind::whisper, ProbeKind::creak, ProbeKind::sung}) {
+            auto const name = std::string(to_string(kind));
+            in_rooms(tokens, {.name = name + ", no room", .kind = kind, .fo = 110}, 0, 0);
+            for (double t60 : {0.2, 0.5, 1.0})
+                for (double direct : {6.0, 0.0})
+                    in_rooms(tokens, {.name = fmt::format("{}, {} s, {:+} dB", name, t60, direct), .kind = kind, .fo = 110}, t60, direct);
+        }
     if (wants("creak")) mixed_vowels(tokens, {.name = "creak", .kind = ProbeKind::creak});
     if (wants("sung"))
         for (double fo : {80, 100, 130, 160, 200, 250, 300})

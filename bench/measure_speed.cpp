@@ -2,8 +2,8 @@
 // How fast a recording is measured: times real time on one core, decoding included, for each kind of probe; and the memory
 // for a minute against an hour. bench/measure_speed.py does the same analysis with numpy and scipy.
 // Needs the ffmpeg program for the coded files; writes to the folder for temporary files.
-#include "../tests/support/probe_synthesis.hpp"
-#include "analysis/resample.hpp"
+#include "probes.hpp"
+
 #include "vowelway/analysis/measure.hpp"
 #include "vowelway/io/audio/read_audio.hpp"
 #include "vowelway/io/profile/built_in.hpp"
@@ -12,34 +12,21 @@
 #include <sys/resource.h>
 
 #include <chrono>
-#include <cstdint>
 #include <cstdlib>
 #include <ctime>
 #include <filesystem>
-#include <fstream>
 #include <string>
 
 namespace {
 
 using namespace vowelway;
-namespace make = probe_synthesis;
+using namespace vowelway::probes;
 
 double cpu_seconds() { return static_cast<double>(std::clock()) / CLOCKS_PER_SEC; }
 double megabytes() {
     rusage use{};
     getrusage(RUSAGE_SELF, &use);
     return static_cast<double>(use.ru_maxrss) / 1024;
-}
-
-void write_wav(std::string const& path, std::vector<float> const& samples, std::uint32_t rate) {
-    std::ofstream file(path, std::ios::binary);
-    auto const put = [&](std::uint32_t value, int bytes) {
-        for (int k = 0; k < bytes; ++k) file.put(static_cast<char>(value >> (8 * k)));
-    };
-    auto const size = static_cast<std::uint32_t>(2 * samples.size());
-    file << "RIFF", put(36 + size, 4), file << "WAVEfmt ", put(16, 4), put(1, 2), put(1, 2), put(rate, 4), put(2 * rate, 4);
-    put(2, 2), put(16, 2), file << "data", put(size, 4);
-    for (float x : samples) put(static_cast<std::uint16_t>(static_cast<std::int16_t>(32767 * x)), 2);
 }
 
 /// A minute: i e a o u eight times, each for a second with half a second of pause, at 44.1 kHz.
@@ -51,13 +38,9 @@ std::vector<float> minute(ProbeKind kind) {
     for (int take = 0; take < 40; ++take) {
         auto const n = static_cast<std::size_t>(rate);
         auto f = vowels[static_cast<std::size_t>(take % 5)];
-        make::Samples source;
-        if (kind == ProbeKind::whisper) {
-            f = {f[0] + 255, f[1] + 115, f[2] + 125};
-            source = make::white(n, random);
-        } else if (kind == ProbeKind::creak) source = make::creak_source(n, rate, 40, random);
-        else source = make::voiced_source(n, rate, 120, 0.6, 2500, 0.005, 0, random);
-        auto x = make::resonate(std::move(source), make::peaks(f, 1040, 8000, 1.5), rate);
+        if (kind == ProbeKind::whisper) f = {f[0] + 255, f[1] + 115, f[2] + 125};
+        Source const source{.kind = kind, .rate_hz = kind == ProbeKind::creak ? 40.0 : 120.0};
+        auto x = make::resonate(excite(source, n, rate, random), make::peaks(f, 1040, 8000, 1.5), rate);
         double const size = std::sqrt(make::power(x));
         for (double v : x) all.push_back(v / size);
         all.insert(all.end(), static_cast<std::size_t>(0.5 * rate), 0.0);

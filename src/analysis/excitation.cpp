@@ -90,7 +90,7 @@ double median(std::vector<double> values) {
 
 } // namespace
 
-Excitation recognise_excitation(std::span<float const> steady, Frequency rate) {
+Excitation recognise_excitation(std::span<float const> steady, Frequency rate, PowerSpectrum const* spectrum) {
     Excitation found;
     auto const sound = resample(steady, rate, looked_at);
     auto const e = residual(sound.samples, sound.rate);
@@ -102,23 +102,28 @@ Excitation recognise_excitation(std::span<float const> steady, Frequency rate) {
     double const hz = in_hertz(sound.rate);
     auto const length = static_cast<std::size_t>(frame_length * hz), hop = static_cast<std::size_t>(frame_hop * hz);
     auto& fft = frame_fft();
-    std::vector<double> frame(fast_length(2 * length));
-    auto const lags = static_cast<std::size_t>(0.040 * hz), late = static_cast<std::size_t>(0.015 * hz);
+    auto const lags = static_cast<std::size_t>(0.040 * hz);
+    std::vector<double> frame(fast_length(length + lags + 1)); // so long that the lags used are not folded
+    auto const late = static_cast<std::size_t>(0.015 * hz);
     std::vector<double> of_error, of_sound, lasts, error_periods, sound_periods;
     for (std::size_t from = 0; from + length <= e.size(); from += hop) {
         auto const error = period_of(likeness_of(e, from, length, lags, fft, frame), hz);
         of_error.push_back(error.likeness);
         if (error.samples > 0) error_periods.push_back(error.samples);
+    }
+    if (of_error.empty()) return found;
+    found.regularity = median(of_error);
+    bool const repeats = found.regularity >= regular && !error_periods.empty();
+    // Where the error does not repeat, the sound itself may.
+    for (std::size_t from = 0; !repeats && from + length <= e.size(); from += 2 * hop) {
         auto const likeness = likeness_of(sound.samples, from, length, lags, fft, frame);
         auto const heard = period_of(likeness, hz);
         of_sound.push_back(heard.likeness);
         if (heard.samples > 0) sound_periods.push_back(heard.samples);
         lasts.push_back(throughout(likeness, late, heard.samples));
     }
-    if (of_error.empty()) return found;
-    found.regularity = median(of_error);
-    double const tone = std::min(median(of_sound), median(lasts));
-    if (found.regularity >= regular && !error_periods.empty()) {
+    double const tone = repeats ? 0 : std::min(median(of_sound), median(lasts));
+    if (repeats) {
         found.kind = ProbeKind::sung;
         found.rate = hertz(hz / median(error_periods));
     } else if (tone >= lasting && !sound_periods.empty()) {
@@ -128,7 +133,8 @@ Excitation recognise_excitation(std::span<float const> steady, Frequency rate) {
     }
     if (found.rate) {
         double const pitch = in_hertz(*found.rate); // what is taken for a usable pitch is looked at twice
-        if (pitch > 120 && pitch <= in_hertz(highest_sung_probe) * 1.2 && !odd_harmonics(average_spectrum(steady, rate), pitch))
+        if (pitch > 120 && pitch <= in_hertz(highest_sung_probe) * 1.2 &&
+            !odd_harmonics(spectrum ? *spectrum : average_spectrum(steady, rate), pitch))
             found.rate = 2.0 * *found.rate;
     } else if (found.peakedness >= peaked) {
         found.kind = ProbeKind::creak;

@@ -20,30 +20,19 @@ constexpr double model_factor = 0.8;    // of the spread over settings
 /// One formant under one setting.
 struct Vote {
     Pole pole;
-    double variance = 0; ///< random part
-    double weight = 1;
+    std::optional<double> variance; ///< random part; of every second look
 };
 
-double weighted_median(std::vector<std::pair<double, double>> values) {
+double median(std::vector<double> values) {
     std::sort(values.begin(), values.end());
-    double total = 0;
-    for (auto const& [v, w] : values) total += w;
-    double run = 0;
-    for (std::size_t i = 0; i < values.size(); ++i) {
-        double const next = run + values[i].second;
-        if (next >= total / 2) {
-            if (next == total / 2 && i + 1 < values.size()) return (values[i].first + values[i + 1].first) / 2;
-            return values[i].first;
-        }
-        run = next;
-    }
-    return values.back().first;
+    auto const half = values.size() / 2;
+    return values.size() % 2 == 1 ? values[half] : (values[half - 1] + values[half]) / 2;
 }
 
 template <class Get> double median_of(std::vector<Vote> const& votes, Get get) {
-    std::vector<std::pair<double, double>> values;
-    for (auto const& v : votes) values.emplace_back(get(v), v.weight);
-    return weighted_median(std::move(values));
+    std::vector<double> values;
+    for (auto const& v : votes) values.push_back(get(v));
+    return median(std::move(values));
 }
 
 double centre_of(Vote const& v) { return in_hertz(v.pole.centre); }
@@ -51,7 +40,10 @@ double centre_of(Vote const& v) { return in_hertz(v.pole.centre); }
 Formant combine(std::vector<Vote> const& votes, FormantOptions const& options) {
     double const centre = median_of(votes, centre_of);
     double const width = median_of(votes, [](Vote const& v) { return in_hertz(v.pole.bandwidth); });
-    double const random = median_of(votes, [](Vote const& v) { return v.variance; });
+    std::vector<double> variances; // more than half of all looks voted: some of them have one
+    for (auto const& v : votes)
+        if (v.variance) variances.push_back(*v.variance);
+    double const random = variances.empty() ? 0 : median(std::move(variances));
     double const spread =
         1.4826 * median_of(votes, [&](Vote const& v) { return std::abs(centre_of(v) - centre); });
     double const fo = options.kind == ProbeKind::sung && options.fo ? in_hertz(*options.fo) : 0;
@@ -106,7 +98,7 @@ FormantReading read_formants(std::span<float const> steady, Frequency rate, Expe
         std::vector<Vote> votes;
         for (std::size_t i = 0; i < matches.size(); ++i)
             if (auto const& pole = matches[i].formants[k])
-                votes.push_back({*pole, variance_of_centre(looks.each[i], *pole, looks.noise_samples)});
+                votes.push_back({*pole, variance_of_centre(looks.each[i], *pole, looks.noise_samples, options)});
         if (2 * votes.size() < matches.size() + 1) continue;
         reading.formants[k] = combine(votes, options);
         if (k < 2) reading.settings = static_cast<int>(votes.size());

@@ -20,7 +20,7 @@ class Frames {
         auto const wanted = static_cast<std::size_t>(std::lround(in_seconds(spectrum_frame) * in_hertz(rate)));
         length_ = std::max<std::size_t>(std::min(wanted, samples.size()), 2);
         hop_ = std::max<std::size_t>(length_ / 2, 1);
-        padded_ = fast_length(2 * length_);
+        padded_ = fast_length(length_ + length_ / 4);
         window_.resize(length_);
         double energy = 0;
         for (std::size_t n = 0; n < length_; ++n) {
@@ -54,5 +54,9 @@ class Frames {
     Frequency bin_;
     std::vector<double> window_, buffer_;
 };
+
+/// Spectra of single frames in `blocks` successive groups, each with its average; fewer groups when there are not two
+/// frames for each.
+std::vector<PowerSpectrum> grouped(std::span<PowerSpectrum const> frames, int blocks);
 
 } // namespace vowelway

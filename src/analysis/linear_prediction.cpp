@@ -82,7 +82,9 @@ void WeightedMoments::add(std::span<double const> x, std::span<double const> wei
         for (std::size_t k = 0; k <= p; ++k)
             delayed(static_cast<Eigen::Index>(i), static_cast<Eigen::Index>(k)) = weight * x[used[i] - k];
     }
-    Eigen::Map<RowMatrix>(moments_.data(), order_ + 1, order_ + 1) += delayed.transpose() * delayed;
+    Eigen::MatrixXd lower = Eigen::MatrixXd::Zero(order_ + 1, order_ + 1);
+    lower.selfadjointView<Eigen::Lower>().rankUpdate(delayed.transpose());
+    Eigen::Map<RowMatrix>(moments_.data(), order_ + 1, order_ + 1) += lower.selfadjointView<Eigen::Lower>().toDenseMatrix();
 }
 
 WeightedMoments& WeightedMoments::operator+=(WeightedMoments const& other) {
@@ -108,10 +110,19 @@ std::vector<Pole> poles(Predictor const& predictor) {
     Eigen::MatrixXd companion = Eigen::MatrixXd::Zero(p, p);
     for (int k = 0; k < p; ++k) companion(0, k) = -predictor.a[static_cast<std::size_t>(k) + 1];
     companion.diagonal(-1).setOnes();
+    // A companion matrix has Hessenberg's form already: only the QR steps are left.
+    Eigen::RealSchur<Eigen::MatrixXd> schur(p);
+    schur.computeFromHessenberg(companion, Eigen::MatrixXd(), false);
+    if (schur.info() != Eigen::Success) return {};
+    auto const& t = schur.matrixT();
     std::vector<Pole> found;
-    Eigen::EigenSolver<Eigen::MatrixXd> const solver(companion, false);
-    for (Complex z : solver.eigenvalues())
+    for (int k = 0; k + 1 < p; ++k) {
+        if (t(k + 1, k) == 0) continue;
+        double const half = 0.5 * (t(k, k) - t(k + 1, k + 1)), square = half * half + t(k, k + 1) * t(k + 1, k);
+        Complex const z{0.5 * (t(k, k) + t(k + 1, k + 1)), std::sqrt(std::max(-square, 0.0))};
         if (z.imag() > 1e-9) found.push_back(pole_at(z, predictor.rate));
+        ++k;
+    }
     std::sort(found.begin(), found.end(), [](Pole const& a, Pole const& b) { return a.centre < b.centre; });
     return found;
 }
@@ -138,9 +149,11 @@ double bound_of_centre(Predictor const& predictor, Pole const& pole, std::span<d
     for (int i = 0; i < p; ++i)
         for (int j = 0; j < p; ++j) toeplitz(i, j) = r[static_cast<std::size_t>(std::abs(i - j))];
     toeplitz.diagonal().array() *= 1 + 1e-12;
+    std::vector<Complex> powers{1};
+    for (int k = 1; k < p; ++k) powers.push_back(powers.back() * z);
     Eigen::VectorXd gradient(p); // of the centre with respect to a1..ap: dz/da_k = -z^(p-k) / slope
     for (int k = 1; k <= p; ++k)
-        gradient(k - 1) = (-std::pow(z, p - k) / slope / z).imag() * in_hertz(predictor.rate) / (2 * pi);
+        gradient(k - 1) = (-powers[static_cast<std::size_t>(p - k)] / slope / z).imag() * in_hertz(predictor.rate) / (2 * pi);
     return predictor.error / std::max(samples, 1.0) * gradient.dot(toeplitz.ldlt().solve(gradient));
 }
 

@@ -131,6 +131,12 @@ void Listener::turn_page(bool last) {
     bool const all_of_it = flat && last && page_start_ == 0 && loudest > silence.value;
     if (all_of_it) runs = {{0, levels.size()}}; // a short recording without a pause: others decide
 
+    for (std::size_t i = 0; i < runs.size() && !all_of_it; ++i) {
+        auto const quiet = (i + 1 < runs.size() ? runs[i + 1].from - 3 : levels.size()) * length; // levels look ahead
+        if (auto const ending = dying_away(page_, rate_, runs[i].from * length, std::min(runs[i].to, levels.size()) * length, quiet))
+            endings_.push_back(*ending);
+    }
+
     auto const page_end = last ? page_.size() : levels.size() * length;
     if (cues_.empty()) {
         for (auto const& r : runs) keep(r.from * length, std::min(r.to * length, page_end));
@@ -177,6 +183,7 @@ void Listener::turn_page(bool last) {
 Heard Listener::finish() {
     heard_.length = seconds(static_cast<double>(page_start_ + page_.size()) / in_hertz(rate_));
     if (!page_.empty() && !overfull_) turn_page(true);
+    heard_.room = room_of(std::move(endings_));
     heard_.floor = {level_at(histogram_, 0.10)};
     return std::move(heard_);
 }

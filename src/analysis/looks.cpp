@@ -11,7 +11,6 @@
 namespace vowelway {
 namespace {
 
-constexpr int most_blocks = 8;
 constexpr double floor_left = 0.05;  // of a bin's power, at least, after the noise is taken off
 constexpr double closed_share = 0.45; // of a period, counted from the closure
 constexpr double leak = 0.97;         // of the integration
@@ -56,9 +55,13 @@ double whiteness(PowerSpectrum const& spectrum, LookSetting const& s) {
     return std::exp(sum / static_cast<double>(last)) / std::max(predict(r, s.order, s.ceiling * 2.0).error, 1e-300);
 }
 
+/// Every second look tells how the blocks scatter: they tell nearly the same.
+bool scatter_wanted(Looks const& so_far) { return so_far.each.size() % 2 == 0; }
+
 Looks look_at_noise(std::span<float const> steady, Frequency rate, std::vector<LookSetting> const& settings,
                     FormantOptions const& options) {
-    auto blocks = block_spectra(steady, rate, most_blocks);
+    auto blocks = options.blocks.empty() ? block_spectra(steady, rate, steady_blocks)
+                                         : std::vector(options.blocks.begin(), options.blocks.end());
     auto whole = pooled(blocks);
     if (options.noise) {
         for (auto& b : blocks) take_off(b, *options.noise);
@@ -75,14 +78,16 @@ Looks look_at_noise(std::span<float const> steady, Frequency rate, std::vector<L
     looks.noise_samples = in_seconds(static_cast<double>(steady.size()) / rate);
     for (auto const& ceiling : ceilings_of(settings)) {
         int const order = order_needed(settings, ceiling);
+        // The band ends at a bin: that, not the ceiling asked for, is what the predictor takes for half its rate.
+        auto const rate_of_band = whole.bin * (2 * std::min(std::round(ceiling / whole.bin), static_cast<double>(whole.power.size() - 1)));
         auto const all = band_autocorrelation(whole, ceiling, order);
         std::vector<std::vector<double>> of_blocks;
         for (auto const& b : blocks) of_blocks.push_back(band_autocorrelation(b, ceiling, order));
         for (auto const& s : settings) {
             if (s.ceiling != ceiling || all[0] <= 0) continue;
-            Look one{s, predict(all, s.order, ceiling * 2.0), {}, {}, all};
+            Look one{s, predict(all, s.order, rate_of_band), {}, {}, all};
             for (auto const& r : of_blocks)
-                if (r[0] > 0) one.blocks.push_back(predict(r, s.order, ceiling * 2.0));
+                if (scatter_wanted(looks) && r[0] > 0) one.blocks.push_back(predict(r, s.order, rate_of_band));
             one.poles = poles(one.whole);
             looks.each.push_back(std::move(one));
         }
@@ -95,15 +100,16 @@ Looks look_at_pulses(std::span<float const> steady, Frequency rate, std::vector<
     Looks looks;
     looks.frames = static_cast<int>(std::max(1.0, std::floor(static_cast<double>(steady.size()) / in_hertz(rate) /
                                                              in_seconds(spectrum_frame) * 2 - 1)));
+    Resampler const resampler(steady, rate);
     for (auto const& ceiling : ceilings_of(settings)) {
         int const order = order_needed(settings, ceiling);
-        auto sound = resample(steady, rate, ceiling * 2.0);
+        auto sound = resampler.at(ceiling * 2.0);
         for (std::size_t n = sound.samples.size(); n-- > 1;) sound.samples[n] -= emphasis * sound.samples[n - 1];
         auto const epochs = find_epochs(sound.samples, sound.rate, options.fo);
         auto const weights = closed_phase_weights(sound.samples, sound.rate, epochs, closed_share);
         auto const pieces = std::clamp<std::size_t>(
             static_cast<std::size_t>(static_cast<double>(sound.samples.size()) / in_hertz(sound.rate) / 0.06), 1,
-            most_blocks);
+            steady_blocks);
         std::vector<WeightedMoments> blocks(pieces, WeightedMoments(order));
         WeightedMoments whole(order);
         for (std::size_t b = 0; b < pieces; ++b) {
@@ -117,7 +123,7 @@ Looks look_at_pulses(std::span<float const> steady, Frequency rate, std::vector<
             if (s.ceiling != ceiling) continue;
             Look one{s, whole.predict(s.order, sound.rate), {}, {}, {}};
             for (auto const& b : blocks)
-                if (!b.empty()) one.blocks.push_back(b.predict(s.order, sound.rate));
+                if (scatter_wanted(looks) && !b.empty()) one.blocks.push_back(b.predict(s.order, sound.rate));
             one.poles = poles(one.whole);
             looks.each.push_back(std::move(one));
         }
@@ -133,7 +139,9 @@ Looks look(std::span<float const> steady, Frequency rate, std::vector<LookSettin
                                               : look_at_pulses(steady, rate, settings, options);
 }
 
-double variance_of_centre(Look const& look, Pole const& pole, double noise_seconds) {
+std::optional<double> variance_of_centre(Look const& look, Pole const& pole, double noise_seconds,
+                                         FormantOptions const& options) {
+    if (look.blocks.empty()) return std::nullopt;
     double from_blocks = 0;
     if (look.blocks.size() >= 2) {
         double sum = 0;
@@ -144,9 +152,13 @@ double variance_of_centre(Look const& look, Pole const& pole, double noise_secon
         auto const count = static_cast<double>(look.blocks.size());
         from_blocks = sum / (count - 1) / count;
     }
-    if (look.autocorrelation.empty()) return from_blocks;
+    bool const rings = options.room && options.room->share > 0;
+    double const like_noise = rings ? in_seconds(options.room->like_noise_of(options.fo)) : 0;
+    if (look.autocorrelation.empty())
+        return from_blocks + (rings ? std::max(in_hertz(pole.bandwidth), 0.0) / (4 * std::numbers::pi * like_noise) : 0);
     double const samples = noise_seconds * 2 * in_hertz(look.setting.ceiling);
-    return std::max(from_blocks, bound_of_centre(look.whole, pole, look.autocorrelation, samples));
+    double const bound = bound_of_centre(look.whole, pole, look.autocorrelation, samples);
+    return std::max(from_blocks, bound) + (rings ? bound * (noise_seconds / like_noise) : 0);
 }
 
 } // namespace vowelway

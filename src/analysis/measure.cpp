@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 #include <cstdio>
 
 namespace vowelway {
@@ -14,6 +15,7 @@ namespace {
 constexpr double least_relief = 7;   // dB: mere noise has less
 constexpr std::array unclear{0.12, 0.10}; // deviation of F1 and F2 in proportion, above which nothing stands out
 constexpr double least_rise = 3;     // dB above the pauses
+constexpr double most_share = 0.1;   // of the walls in the sound: direct sound 10 dB above them
 
 std::size_t index(ProbeKind kind) { return static_cast<std::size_t>(kind); }
 
@@ -62,43 +64,98 @@ Take read_take(Assigned const& a, Recording const& r, MeasureRequest const& requ
     t.span = a.span;
     t.vowel = a.vowel;
     auto const& sound = r.heard.stretches[a.stretch];
-    auto const steady = steady_part(sound, a.span);
+    auto steady = steady_part(sound, a.span);
     if (!steady) {
         t.steady.span = a.span;
         t.refused = "too short: hold the vowel for a second";
         return t;
     }
-    t.steady = *steady;
+    auto const blocks = std::move(steady->blocks);
+    auto const spectrum = pooled(blocks);
+    t.steady = {steady->span, {}, steady->unsteadiness};
     auto const samples = part(sound, steady->span.start, steady->span.end);
-    t.excitation = recognise_excitation(samples, sound.rate);
+    t.excitation = recognise_excitation(samples, sound.rate, &spectrum);
     if (request.kind) t.excitation.kind = *request.kind;
     auto const kind = t.excitation.kind;
     t.expected = expect(request.reference, a.vowel, kind, request.shifts[index(kind)]).formants;
     FormantOptions options;
     options.kind = kind;
+    options.blocks = blocks;
     if (kind == ProbeKind::sung) options.fo = t.excitation.rate;
     if (r.band < 0.5 * sound.rate) options.band_limit = r.band;
+    options.room = r.heard.room;
     if (r.heard.noise) options.noise = &*r.heard.noise;
     t.measured = read_formants(samples, sound.rate, t.expected, options);
     if (kind == ProbeKind::creak) t.measured.fo = t.excitation.rate;
     bool const clipped = std::any_of(r.clipped.begin(), r.clipped.end(), [&](TimeSpan const& c) {
         return c.start < steady->span.end && steady->span.start < c.end;
     });
-    t.quality = judge({samples, sound.rate, options.noise, *steady, clipped, t.excitation, t.measured, t.expected, a.vowel});
+    t.quality = judge({spectrum, options.noise, t.steady, clipped, t.excitation, t.measured, t.expected, a.vowel});
     t.refused = clipped ? "overdriven: turn the level down or move the phone away" : why_refused(t, r);
     return t;
 }
 
-void learn(Measurements& m) {
+void say_room(Recording const& r, Remarks& remarks) {
+    if (!r.heard.room || r.heard.room->share < most_share) return;
+    char text[200];
+    std::snprintf(text, sizeof text,
+                  ": the room rings (%.1f s, %.0f %% of the sound), or the vowels were left slowly: the deviations are wider for it; "
+                  "go nearer with the phone, or to carpets and curtains, and end each vowel at once",
+                  in_seconds(r.heard.room->reverberation), 100 * r.heard.room->share);
+    remarks.push_back({Remark::Kind::caution, r.name + text});
+}
+
+/// FNV-1a (G. Fowler, L. C. Noll & K.-P. Vo, 1991) over what sounds, to 16 bits.
+std::string digest_of(Heard const& heard) {
+    std::uint64_t hash = 14695981039346656037U;
+    for (auto const& s : heard.stretches)
+        for (float x : s.samples) {
+            auto const value = static_cast<std::uint16_t>(static_cast<std::int16_t>(std::lround(std::clamp(x, -1.0F, 1.0F) * 32767)));
+            for (unsigned const byte : {value & 0xffU, static_cast<unsigned>(value) >> 8U}) hash = (hash ^ byte) * 1099511628211U;
+        }
+    char text[20];
+    std::snprintf(text, sizeof text, "%016llx", static_cast<unsigned long long>(hash));
+    return text;
+}
+
+/// A vowel teaches when both its probes hold a take from a recording that has not taught yet.
+void learn(Measurements& m, std::vector<Recording> const& recordings, std::vector<std::string> const& taught) {
+    std::vector<std::string> digests;
+    for (auto const& r : recordings) digests.push_back(digest_of(r.heard));
+    auto const known = [&](std::size_t recording) {
+        auto const& all = digests[recording];
+        return std::find(taught.begin(), taught.end(), all) != taught.end();
+    };
+    auto const takes_of = [&](MeasuredVowel const& v, auto&& each) {
+        for (auto const& t : m.takes)
+            if (t.usable() && t.excitation.kind == v.kind && t.vowel.quality() == v.vowel.quality()) each(t.recording);
+    };
+    int left_out = 0;
     std::vector<ProbePair> whisper_creak, whisper_sung;
     for (auto const& w : m.vowels) {
         if (w.kind != ProbeKind::whisper) continue;
         for (auto const& other : m.vowels) {
-            if (!(other.vowel == w.vowel)) continue;
+            if (!(other.vowel == w.vowel) || other.kind == ProbeKind::whisper) continue;
+            bool new_whisper = false, new_other = false;
+            takes_of(w, [&](std::size_t r) { new_whisper = new_whisper || !known(r); });
+            takes_of(other, [&](std::size_t r) { new_other = new_other || !known(r); });
+            if (!new_whisper || !new_other) {
+                ++left_out;
+                continue;
+            }
+            for (auto const* v : {&w, &other})
+                takes_of(*v, [&](std::size_t r) {
+                    auto& from = m.learned_from;
+                    if (std::find(from.begin(), from.end(), digests[r]) == from.end()) from.push_back(digests[r]);
+                });
             if (other.kind == ProbeKind::creak) whisper_creak.push_back({w.measured, other.measured});
             if (other.kind == ProbeKind::sung) whisper_sung.push_back({w.measured, other.measured});
         }
     }
+    if (left_out > 0)
+        m.remarks.push_back({Remark::Kind::caution, "the singer's shift has learned from these recordings before; " +
+                                                        std::to_string(left_out) + (left_out == 1 ? " vowel does" : " vowels do") +
+                                                        " not count again"});
     auto& whisper = m.shifts[index(ProbeKind::whisper)];
     if (!whisper_creak.empty()) learn_shifts(whisper, m.shifts[index(ProbeKind::creak)], whisper_creak);
     else if (!whisper_sung.empty()) {
@@ -114,6 +171,7 @@ Measurements measure(std::vector<Recording> const& recordings, MeasureRequest co
     Measurements m;
     m.shifts = request.shifts;
     for (auto const& r : recordings) require_sound(r);
+    for (auto const& r : recordings) say_room(r, m.remarks);
     for (auto const& a : assign_vowels(recordings, request, m.remarks))
         m.takes.push_back(read_take(a, recordings[a.recording], request));
 
@@ -129,7 +187,7 @@ Measurements measure(std::vector<Recording> const& recordings, MeasureRequest co
         m.vowels.push_back(pool_takes(of_group));
     }
     std::erase_if(m.vowels, [](MeasuredVowel const& v) { return !v.measured.formants[0] || !v.measured.formants[1]; });
-    learn(m);
+    learn(m, recordings, request.taught);
     for (auto& v : m.vowels) v.tract = tract_reading(v.measured, v.vowel, v.kind, m.shifts[index(v.kind)]);
     for (auto& t : m.takes)
         if (t.usable()) t.tract = tract_reading(t.measured, t.vowel, t.excitation.kind, m.shifts[index(t.excitation.kind)]);

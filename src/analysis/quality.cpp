@@ -88,7 +88,7 @@ ProbeQuality judge(ProbeEvidence const& e) {
     ProbeQuality q;
     q.unsteadiness = e.part.unsteadiness;
     q.length = e.part.span.length();
-    judge_levels(q, e, average_spectrum(e.steady, e.rate));
+    judge_levels(q, e, e.spectrum);
     judge_height(q, e);
 
     using K = Finding::Kind;

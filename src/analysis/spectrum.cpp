@@ -13,6 +13,10 @@ void divide(PowerSpectrum& spectrum, int frames) {
     for (auto& p : spectrum.power) p /= std::max(frames, 1);
 }
 
+std::size_t groups_of(std::size_t frames, int blocks) {
+    return std::clamp<std::size_t>(static_cast<std::size_t>(std::max(blocks, 1)), 1, std::max<std::size_t>(frames / 2, 1));
+}
+
 } // namespace
 
 std::span<float const> part(Sound const& sound, Duration start, Duration end) {
@@ -42,11 +46,19 @@ PowerSpectrum average_spectrum(std::span<float const> samples, Frequency rate) {
     return sum;
 }
 
+std::vector<PowerSpectrum> grouped(std::span<PowerSpectrum const> frames, int blocks) {
+    auto const count = frames.size(), groups = groups_of(count, blocks);
+    std::vector<PowerSpectrum> spectra;
+    for (std::size_t g = 0; g < groups; ++g) { // frame f belongs to group f * groups / count
+        auto const from = (g * count + groups - 1) / groups, to = ((g + 1) * count + groups - 1) / groups;
+        spectra.push_back(pooled(frames.subspan(from, to - from)));
+    }
+    return spectra;
+}
+
 std::vector<PowerSpectrum> block_spectra(std::span<float const> samples, Frequency rate, int blocks) {
     Frames frames(samples, rate);
-    auto const count = frames.count();
-    auto const groups = std::clamp<std::size_t>(static_cast<std::size_t>(std::max(blocks, 1)), 1,
-                                                std::max<std::size_t>(count / 2, 1));
+    auto const count = frames.count(), groups = groups_of(count, blocks);
     std::vector<PowerSpectrum> spectra(groups, frames.empty());
     for (std::size_t f = 0; f < count; ++f) frames.add_to(spectra[f * groups / count], f);
     for (auto& s : spectra) divide(s, s.frames);

@@ -20,17 +20,21 @@ double band_edge(std::size_t k) { return 150 * std::pow(40.0, static_cast<double
 struct Shapes {
     std::vector<Shape> each;
     std::vector<double> time; // s in the recording, of the middle of the frame
+    std::vector<PowerSpectrum> spectra; // of each frame, where they are asked for
 };
 
 /// The spectral shape of each frame, averaged over five frames: noise alone scatters by 4 dB in a narrow band.
-Shapes shapes_of(Sound const& sound, TimeSpan within) {
+Shapes shapes_of(Sound const& sound, TimeSpan within, bool with_spectra = false) {
     auto const samples = part(sound, within.start, within.end);
     Frames frames(samples, sound.rate);
     std::vector<Shape> power(frames.count());
     Shapes shapes;
+    auto spectrum = frames.empty();
     for (std::size_t f = 0; f < power.size(); ++f) {
-        auto spectrum = frames.empty();
+        std::fill(spectrum.power.begin(), spectrum.power.end(), 0.0);
+        spectrum.frames = 0;
         frames.add_to(spectrum, f);
+        if (with_spectra) shapes.spectra.push_back(spectrum);
         for (std::size_t b = 0; b < bands; ++b)
             power[f][b] = spectrum.mean(hertz(band_edge(b)), hertz(band_edge(b + 1))) + 1e-14;
         shapes.time.push_back(std::max(in_seconds(within.start), in_seconds(sound.start)) +
@@ -168,7 +172,7 @@ std::optional<SteadyPart> steady_part(Sound const& sound, TimeSpan within) {
     if (length < 0.12) return std::nullopt;
     double const edge = std::clamp(0.12 * length, 0.01, 0.15);
     TimeSpan const inner{within.start + seconds(edge), within.end - seconds(edge)};
-    auto const shapes = shapes_of(sound, inner);
+    auto const shapes = shapes_of(sound, inner, true);
     auto const count = shapes.each.size();
 
     auto const mean_of = [&](std::size_t from, std::size_t to) {
@@ -194,17 +198,24 @@ std::optional<SteadyPart> steady_part(Sound const& sound, TimeSpan within) {
     double const half = in_seconds(spectrum_frame) / 2;
     double start = std::max(shapes.time[from] - half, in_seconds(inner.start));
     double end = std::min(shapes.time[to - 1] + half, in_seconds(inner.end));
+    bool on_frames = true; // the part is made of whole frames, whose spectra are known
     double const room = in_seconds(shortest_steady) * 1.05 - (end - start); // a short vowel is read as it is
     if (room > 0) {
+        on_frames = false;
         start = std::max(in_seconds(within.start), start - room);
         end = std::min(in_seconds(within.end), std::max(end, start + in_seconds(shortest_steady) * 1.05));
     }
     if (end - start > 3) {
+        on_frames = false;
         double const middle = shapes.time[best + quarter / 2];
         start = std::clamp(middle - 1.5, start, end - 3);
         end = start + 3;
     }
-    return SteadyPart{{seconds(start), seconds(end)},
+    TimeSpan const span{seconds(start), seconds(end)};
+    auto blocks = on_frames ? grouped(std::span(shapes.spectra).subspan(from, to - from), steady_blocks)
+                            : block_spectra(part(sound, span.start, span.end), sound.rate, steady_blocks);
+    return SteadyPart{span,
+                      std::move(blocks),
                       {std::sqrt(std::max(scatter.cost(from, to), 0.0) / static_cast<double>(to - from) / bands)}};
 }
 

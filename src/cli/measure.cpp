@@ -94,7 +94,7 @@ std::vector<Measurement> history_of(Measurements const& m, Settings const& s) {
     return all;
 }
 
-std::vector<ProbeShift> learned_shifts(Measurements const& m, std::string const& date) {
+std::vector<ProbeShift> learned_shifts(Measurements const& m, std::vector<ProbeShift> const& known, std::string const& date) {
     std::vector<ProbeShift> all;
     for (auto kind : {ProbeKind::whisper, ProbeKind::creak}) {
         auto const& learned = m.shifts[static_cast<std::size_t>(kind)];
@@ -104,6 +104,11 @@ std::vector<ProbeShift> learned_shifts(Measurements const& m, std::string const&
         for (std::size_t k = 0; k < 3; ++k) shift.of[k] = ShiftOfResonance{learned.of[k].mean, learned.of[k].singer_sd};
         shift.pairs = learned.pairs;
         shift.date = date;
+        for (auto const& old : known)
+            if (old.method == shift.method) shift.recordings = old.recordings;
+        for (auto const& digest : m.learned_from)
+            if (std::find(shift.recordings.begin(), shift.recordings.end(), digest) == shift.recordings.end())
+                shift.recordings.push_back(digest);
         all.push_back(shift);
     }
     return all;
@@ -111,7 +116,7 @@ std::vector<ProbeShift> learned_shifts(Measurements const& m, std::string const&
 
 void write_into(Settings const& s, Profile const& profile, Measurements const& m) {
     auto const history = history_of(m, s);
-    auto const shifts = learned_shifts(m, s.date);
+    auto const shifts = learned_shifts(m, profile.shifts, s.date);
     if (std::filesystem::exists(s.into)) {
         append_measurements(s.into, history);
         for (auto const& shift : shifts) set_shift(s.into, shift);

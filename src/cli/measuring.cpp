@@ -97,6 +97,7 @@ MeasureRequest request_for(MeasuringOptions const& o, Singer const& reference, s
                 shifts.of[k].singer_sd = learned.of[k]->sd;
             }
         shifts.pairs = learned.pairs;
+        request.taught.insert(request.taught.end(), learned.recordings.begin(), learned.recordings.end());
     }
     return request;
 }

@@ -122,25 +122,6 @@ inline Samples with_noise(Samples x, double snr_db, std::mt19937& random) {
     return x;
 }
 
-/// A room: direct sound, then noise that dies away by 60 dB in `t60` s, `direct_db` below it in energy at
-/// the start; diffuse field only.
-inline Samples in_room(Samples const& x, double rate, double t60, double direct_to_reverberant_db,
-                       std::mt19937& random) {
-    auto const length = static_cast<std::size_t>(0.6 * t60 * rate);
-    Samples tail = white(length, random);
-    double energy = 0;
-    for (std::size_t n = 0; n < length; ++n) {
-        tail[n] *= std::exp(-6.908 * static_cast<double>(n) / (t60 * rate));
-        if (static_cast<double>(n) < 0.003 * rate) tail[n] = 0; // before the first wall
-        energy += tail[n] * tail[n];
-    }
-    double const size = std::sqrt(std::pow(10, -direct_to_reverberant_db / 10) / energy);
-    Samples y = x;
-    for (std::size_t k = 0; k < length; ++k)
-        for (std::size_t n = k; n < x.size() && tail[k] != 0; ++n) y[n] += size * tail[k] * x[n - k];
-    return y;
-}
-
 /// Scaled so that the largest sample is `peak`.
 inline std::vector<float> scaled(Samples const& x, double peak = 0.3) {
     double most = 1e-12;

@@ -18,8 +18,8 @@ struct Excitation {
 
 /// Looks at the prediction error of the piece, in which the vowel is flattened out. A repeating error between
 /// 70 and 1000 Hz is a pitch; an error of rare peaks is a creak; what remains is noise. The limits are our
-/// choice, tried on synthetic probes.
-Excitation recognise_excitation(std::span<float const> steady, Frequency rate);
+/// choice, tried on synthetic probes. `spectrum`: the piece's average_spectrum, if known already.
+Excitation recognise_excitation(std::span<float const> steady, Frequency rate, PowerSpectrum const* spectrum = nullptr);
 
 /// Above this pitch a sung probe is refused: its harmonics lie too far apart to show the resonances between
 /// them. Mean errors of linear prediction grow from about 10 Hz at fo = 100 to 45 at 300 and 150 at 500 (published

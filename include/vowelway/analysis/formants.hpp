@@ -3,6 +3,7 @@
 // A formant F is a peak of the radiated sound; what it tells of the tract (fR) is tract_reading.hpp's.
 #pragma once
 
+#include "vowelway/analysis/room.hpp"
 #include "vowelway/analysis/spectrum.hpp"
 
 #include <array>
@@ -58,7 +59,9 @@ struct FormantOptions {
     ProbeKind kind = ProbeKind::whisper;
     std::optional<Frequency> fo;              ///< pitch of a sung probe: the harmonics' share of the error
     std::optional<Frequency> band_limit;      ///< nothing but noise above it in the recording
+    std::span<PowerSpectrum const> blocks;    ///< block_spectra of the sound, if known already (whisper)
     PowerSpectrum const* noise = nullptr;     ///< of the pauses, same rate: taken off a whisper's spectrum
+    std::optional<Room> room;                 ///< widens the deviation
     std::vector<LookSetting> settings;        ///< empty: usual_settings
 };
 

@@ -2,6 +2,7 @@
 // Which parts of a recording sound, and which are pauses: in one pass, in bounded memory.
 #pragma once
 
+#include "vowelway/analysis/room.hpp"
 #include "vowelway/analysis/spectrum.hpp"
 
 #include <optional>
@@ -14,6 +15,7 @@ namespace vowelway {
 struct Heard {
     std::vector<Sound> stretches;       ///< each one unbroken sound, with its time in the recording
     std::optional<PowerSpectrum> noise; ///< of the pauses; nothing when there are less than 0.1 s of them
+    std::optional<Room> room; ///< from how the sounds die away; nothing when that cannot be told
     Decibels floor;   ///< level of the pauses, or of the softest tenth where there are none
     Decibels loudest{-120}; ///< level exceeded for half a second within a page
     Duration length;  ///< of the whole recording
@@ -49,6 +51,7 @@ class Listener {
     std::size_t kept_ = 0;
     bool overfull_ = false;
     Heard heard_;
+    std::vector<Room> endings_;
     std::vector<int> histogram_; // of frame levels, a half decibel each
 };
 

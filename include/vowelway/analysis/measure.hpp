@@ -34,6 +34,7 @@ struct MeasureRequest {
     std::optional<ProbeKind> kind; ///< nothing: recognised for each take
     std::array<ProbeShifts, 3> shifts{published_shift(ProbeKind::whisper), published_shift(ProbeKind::creak),
                                       published_shift(ProbeKind::sung)}; ///< in the order of ProbeKind
+    std::vector<std::string> taught; ///< digests of the recordings that these shifts were learned from: none counts twice
 };
 
 /// One vowel said once.
@@ -68,6 +69,7 @@ struct Measurements {
     std::vector<MeasuredVowel> vowels;
     std::array<ProbeShifts, 3> shifts; ///< as used: learned further where a vowel came in two kinds
     bool learned = false;              ///< this time
+    std::vector<std::string> learned_from; ///< digests of the recordings it was learned from, 16 hexadecimal digits each
     Remarks remarks;
 };
 

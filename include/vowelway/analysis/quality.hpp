@@ -49,8 +49,7 @@ struct ProbeQuality {
 
 /// What is looked at to judge one probe. `noise` is the spectrum of the pauses, if there were any.
 struct ProbeEvidence {
-    std::span<float const> steady;
-    Frequency rate;
+    PowerSpectrum const& spectrum; ///< average, of the steady part
     PowerSpectrum const* noise = nullptr;
     SteadyPart part;
     bool clipped = false;

@@ -32,14 +32,17 @@ struct PowerSpectrum {
     double mean(Frequency low, Frequency high) const;
 };
 
-/// Welch's average over Hamming frames of 40 ms, half overlapping, padded with zeros to at least twice
-/// their length so that the autocorrelation that follows is not folded (P. D. Welch, IEEE Trans. Audio
+/// Welch's average over Hamming frames of 40 ms, half overlapping, padded with zeros by a quarter
+/// so that the first 10 ms of the autocorrelation that follows are not folded (P. D. Welch, IEEE Trans. Audio
 /// Electroacoust. 15, 1967, 70). One frame at least: a shorter sound gets a frame of its own length.
 PowerSpectrum average_spectrum(std::span<float const> samples, Frequency rate);
 
 /// The frames of average_spectrum in `blocks` successive groups, each with its own average. Fewer groups
 /// when there are not two frames for each.
 std::vector<PowerSpectrum> block_spectra(std::span<float const> samples, Frequency rate, int blocks);
+
+/// So many blocks show the scatter within a steady sound.
+inline constexpr int steady_blocks = 8;
 
 /// The average of spectra of the same shape, weighted by their frames.
 PowerSpectrum pooled(std::span<PowerSpectrum const> spectra);

@@ -23,6 +23,7 @@ std::optional<std::vector<Segment>> cut_into(std::vector<Sound> const& sounds, s
 
 struct SteadyPart {
     TimeSpan span;
+    std::vector<PowerSpectrum> blocks; ///< of successive eighths of it, as block_spectra makes them
     Decibels unsteadiness; ///< root mean square distance of the frames' band levels from their mean
 };
 /// The longest part, at most 3 s, whose spectrum stays near that of the middle; the edges are left out. Nothing when the

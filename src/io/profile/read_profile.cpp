@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <sstream>
 
 namespace vowelway {
 
@@ -115,13 +116,22 @@ std::vector<ProbeShift> read_shifts(yaml::Node const& node) {
     std::vector<ProbeShift> out;
     for (auto const& [key, value] : node.fields) {
         yaml::map(value, "the shift of a " + key.text, example);
-        yaml::only_keys(value, "fR1 fR2 fR3 fR4 pairs date");
+        yaml::only_keys(value, "fR1 fR2 fR3 fR4 pairs date recordings");
         ProbeShift shift;
         shift.method = key.text == "creak" ? Method::creak : Method::whisper;
         for (std::size_t i = 0; i < shift.of.size(); ++i)
             if (auto const* f = value.find("fR" + std::to_string(i + 1))) shift.of[i] = profile::shift(*f);
         if (auto const* pairs = value.find("pairs")) shift.pairs = profile::count(*pairs, "pairs", 100'000);
         if (auto const* date = value.find("date")) shift.date = profile::day(*date);
+        if (auto const* recordings = value.find("recordings")) {
+            std::istringstream words(yaml::scalar(*recordings, "the recordings"));
+            for (std::string word; words >> word;) {
+                if (word.size() != 16 || word.find_first_not_of("0123456789abcdef") != std::string::npos)
+                    throw yaml::error_at(*recordings, "\"" + word + "\" is no digest of a recording",
+                                         "leave out the recordings; they are written when a shift is learned");
+                shift.recordings.push_back(word);
+            }
+        }
         out.push_back(shift);
     }
     return out;

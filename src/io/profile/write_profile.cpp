@@ -55,6 +55,7 @@ std::string line(ProbeShift const& shift) {
             out += fmt::format("fR{}: {} ± {:g}, ", i + 1, written(s->mean), std::max(0.1, std::round(in_hertz(s->sd) * 10) / 10));
     if (shift.pairs > 0) out += fmt::format("pairs: {}, ", shift.pairs);
     if (!shift.date.empty()) out += "date: " + shift.date + ", ";
+    if (!shift.recordings.empty()) out += fmt::format("recordings: \"{}\", ", fmt::join(shift.recordings, " "));
     if (out.size() > 1) out.resize(out.size() - 2);
     return out + "}";
 }

@@ -240,3 +240,37 @@ TEST_CASE("ten minutes of room noise with a probe in the middle is heard in page
     CHECK(in_hertz(m.vowels[0].measured.formants[0]->centre) == doctest::Approx(985).epsilon(0.03));
     CHECK(in_seconds(m.takes[0].span.start) == doctest::Approx(300.75).epsilon(0.001));
 }
+
+TEST_CASE("a recording teaches the shift once: measured again it leaves the shift as it is and says so") {
+    auto whispered = heard(session({men[1], men[2]}, 0.9, 0.4, 18));
+    make::Samples all(16000, 0.0);
+    std::mt19937 random(19);
+    for (auto const& said : {men[1], men[2]}) {
+        auto x = make::resonate(make::creak_source(16000, 16000, 40, random), make::peaks(said.formants, 1036, 7800, 1), 16000);
+        double const size = std::sqrt(make::power(x));
+        for (auto v : x) all.push_back(v / size);
+        all.resize(all.size() + 8000, 0.0);
+    }
+    auto const hiss = make::white(all.size(), random);
+    for (std::size_t n = 0; n < all.size(); ++n) all[n] += 0.02 * hiss[n];
+    auto const creaked = heard(make::scaled(all));
+
+    auto asked = request("ɛ ɑ");
+    asked.repeat = 1;
+    // as many files as vowels would be a file for each: a third recording keeps the list in each
+    auto const again = heard(session({men[1], men[2]}, 0.9, 0.4, 20));
+    auto const first = measure({whispered, creaked, again}, asked);
+    REQUIRE(first.learned);
+    CHECK(first.shifts[0].pairs == 2);
+    CHECK(first.learned_from.size() == 3);
+
+    asked.shifts = first.shifts;
+    asked.taught = first.learned_from;
+    auto const second = measure({whispered, creaked, again}, asked);
+    CHECK_FALSE(second.learned);
+    CHECK(second.shifts[0].pairs == 2);
+    CHECK(in_hertz(second.shifts[0].of[0].mean) == in_hertz(first.shifts[0].of[0].mean));
+    bool const said = std::any_of(second.remarks.begin(), second.remarks.end(),
+                                  [](Remark const& r) { return r.text.find("do not count again") != std::string::npos; });
+    CHECK(said);
+}

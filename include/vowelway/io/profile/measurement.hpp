@@ -37,6 +37,7 @@ struct ProbeShift {
     std::array<std::optional<ShiftOfResonance>, 4> of; ///< fR1..fR4
     int pairs = 0;    ///< vowels measured both ways that it rests on
     std::string date; ///< ISO 8601 day of the last of them, or empty
+    std::vector<std::string> recordings; ///< digests of those it was learned from (Measurements::learned_from)
 };
 
 /// A profile with its memory. History is in the order of the file, oldest first as written.

@@ -129,6 +129,8 @@ TEST_CASE("the singer's own shift is set and replaced") {
     shift.date = "2026-11-02";
     auto const twice = with_shift(once, "p.yaml", shift);
     CHECK(twice == profile + "shift:\n  whisper: {fR1: 230 Hz ± 50, fR2: -12.5 Hz ± 80, pairs: 2, date: 2026-11-02}\n");
+    shift.recordings = {"00ff00ff00ff00ff", "0123456789abcdef"};
+    CHECK(parse_profile(with_shift(twice, "p.yaml", shift), "p.yaml").shifts[0].recordings == shift.recordings);
     shift.method = Method::creak;
     CHECK(parse_profile(with_shift(twice, "p.yaml", shift), "p.yaml").shifts.size() == 2);
 }
@@ -156,7 +158,7 @@ TEST_CASE("on disk: begun once, then only extended") {
     CHECK_THROWS_WITH_AS(write_profile(path, begun), doctest::Contains("is there already"), InputError);
     append_measurement(path, measured("a", 700, 1250));
     CHECK(read_whole_profile(path).history.size() == 2);
-    set_shift(path, ProbeShift{Method::creak, {ShiftOfResonance{hertz(40), hertz(30)}, {}, {}, {}}, 1, ""});
+    set_shift(path, ProbeShift{Method::creak, {ShiftOfResonance{hertz(40), hertz(30)}, {}, {}, {}}, 1, "", {}});
     CHECK(read_whole_profile(path).shifts.size() == 1);
     CHECK_THROWS_AS(append_measurement(folder / "none.yaml", measured("a", 700, 1250)), InputError);
     std::filesystem::remove_all(folder);
