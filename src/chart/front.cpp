@@ -82,7 +82,13 @@ double watch_table(Canvas& canvas, Plan const& plan, std::map<std::size_t, int> 
     auto const& m = canvas.measurer();
     double const where = x + 17, what = x + 56, happens = x + 136, heard = x + 207;
     // What to do matters more than what is heard, and that more than what happens.
-    bool const narrow = width < 330, narrower = width < 290;
+    double longest = 0;
+    for (auto const& [index, number] : watched) {
+        auto const& d = *plan.notes[index].decision;
+        double const shade = d.advice == Advice::modify ? m.measure(d.target.shade.quality().ipa(), bold(type::body)).advance + 5 : 0;
+        longest = std::max(longest, 12 + shade + m.measure(brief_of(d), plain(type::label)).advance);
+    }
+    bool const narrow = width < 330 || x + 233 + longest > x + width, narrower = heard + 1 + longest > x + width;
     double const act = narrower ? happens + 1 : narrow ? heard + 1 : x + 233;
     if (watched.empty()) {
         canvas.write({x, y + 12}, "None stands out: sing it as you are used to.", plain(type::body));
