@@ -9,6 +9,7 @@ trap 'rm -rf "$work"' EXIT
 mkdir "$work/bin" "$work/charts"
 ln -s "$1" "$work/bin/vowelway"
 ln -s "$source/charts/demo" "$work/charts/demo"
+ln -s "$source/tests" "$work/tests"
 PATH="$work/bin:$PATH"
 export PATH
 cd "$work"
