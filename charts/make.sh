@@ -12,3 +12,4 @@ sed -n 's/^    \(vowelway .*\)$/\1/p' charts/README.md | while IFS= read -r comm
     echo "\$ $command"
     sh -c "$command" </dev/null
 done
+sh tests/gallery/versions.sh >charts/made_with.txt

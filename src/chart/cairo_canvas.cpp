@@ -1,15 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "chart/cairo_canvas.hpp"
 
+#include "chart/svg_canvas.hpp"
+
 #include <cairo-pdf.h>
-#include <cairo-svg.h>
 
-#include <fmt/format.h>
-
-#include <algorithm>
-#include <charconv>
 #include <cmath>
-#include <iterator>
 #include <stdexcept>
 #include <string_view>
 #include <utility>
@@ -46,72 +42,6 @@ void draw(Page const& page, cairo_t* cr, PangoText const& text, Theme const& the
 void finish(cairo_surface_t* surface) {
     cairo_surface_finish(surface);
     check(cairo_surface_status(surface));
-}
-
-std::string escaped(std::string_view text) {
-    std::string out;
-    for (char c : text) {
-        if (c == '&') out += "&amp;";
-        else if (c == '<') out += "&lt;";
-        else if (c == '>') out += "&gt;";
-        else out += c;
-    }
-    return out;
-}
-
-/// Hundredths of a point are finer than any printer: longer fractions are rounded, and what SVG takes for granted
-/// is left out. Halves the file.
-std::string compact(std::string_view svg) {
-    std::string out;
-    out.reserve(svg.size());
-    constexpr std::string_view granted[] = {"fill-opacity:1;", "stroke-opacity:1;", "fill-rule:nonzero;", "stroke-miterlimit:10;",
-                                            "stroke-linecap:butt;", "stroke-linejoin:miter;"};
-    while (!svg.empty()) {
-        char const c = svg.front();
-        bool const number = c >= '0' && c <= '9';
-        if (!number) {
-            bool const verb = svg.size() > 2 && svg[1] == ' ' && (c == 'M' || c == 'L' || c == 'C' || c == 'Z');
-            if (verb && !out.empty() && (out.back() == ' ' || out.back() == '"')) { // blanks about a letter of a path
-                if (out.back() == ' ') out.pop_back();
-                out += c;
-                svg.remove_prefix(2);
-                continue;
-            }
-            if (c == ' ' && (out.empty() || out.back() == '\n')) { // indentation
-                svg.remove_prefix(1);
-                continue;
-            }
-            if (svg.starts_with("glyph")) {
-                out += 'g';
-                svg.remove_prefix(5);
-                continue;
-            }
-            auto const skipped = std::ranges::find_if(granted, [&](std::string_view g) { return svg.starts_with(g); });
-            if (skipped != std::end(granted)) {
-                svg.remove_prefix(skipped->size());
-                continue;
-            }
-            out += c;
-            svg.remove_prefix(1);
-            continue;
-        }
-        auto const end = std::min(svg.find_first_not_of("0123456789."), svg.size());
-        auto const token = svg.substr(0, end);
-        auto const dot = token.find('.');
-        double value = 0;
-        bool const read = std::from_chars(token.data(), token.data() + token.size(), value).ec == std::errc{};
-        bool const long_fraction = dot != std::string_view::npos && token.size() - dot > 3 && token.find('.', dot + 1) == std::string_view::npos;
-        if (read && long_fraction) {
-            auto text = fmt::format("{:.2f}", value);
-            text.erase(text.find_last_not_of('0') + 1);
-            if (text.back() == '.') text.pop_back();
-            out += text;
-        } else {
-            out += token;
-        }
-        svg.remove_prefix(end);
-    }
-    return out;
 }
 
 } // namespace
@@ -196,25 +126,10 @@ std::string as_pdf(std::span<Page const> pages, PangoText const& text, Theme con
 }
 
 std::string as_svg(Page const& page, PangoText const& text, Theme const& theme, Caption const& caption) {
-    std::string bytes;
-    Surface const surface(cairo_svg_surface_create_for_stream(append, &bytes, page.size.width * theme.size, page.size.height * theme.size));
-    {
-        Context const cr(cairo_create(surface.get()));
-        draw(page, cr.get(), text, theme, theme.size);
-    }
-    finish(surface.get());
-
-    // Cairo counts its surfaces through the life of the process: a name of our own keeps the bytes repeatable.
-    for (auto at = bytes.find("id=\"surface"); at != std::string::npos; at = bytes.find("id=\"surface", at + 1))
-        bytes.replace(at, bytes.find('"', at + 4) + 1 - at, "id=\"page\"");
-    bytes = compact(bytes);
-    auto const root = bytes.find("<svg ");
-    auto const after = bytes.find('>', root);
-    if (root == std::string::npos || after == std::string::npos) throw std::runtime_error("cairo wrote no SVG root");
-    bytes.insert(after + 1, "\n<title>" + escaped(caption.title) + "</title>\n<desc>" + escaped(caption.description) +
-                                "</desc>");
-    bytes.insert(root + 5, "role=\"img\" ");
-    return bytes;
+    SvgCanvas canvas(text, theme);
+    canvas.fill(Box{0, 0, page.size.width, page.size.height}, Ink::paper);
+    page.drawing.replay(canvas);
+    return canvas.document(page.size, caption.title, caption.description);
 }
 
 std::string as_png(Page const& page, PangoText const& text, Theme const& theme, double dpi) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Paper by Cairo: PDF, SVG and PNG, as bytes.
+// Paper by Cairo, PDF and PNG; the files' bytes, SVG by its own canvas.
 #pragma once
 
 #include "chart/pango_text.hpp"

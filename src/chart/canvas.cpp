@@ -25,6 +25,12 @@ Path& Path::circle(Point c, double r) {
     return close();
 }
 
+Path& Path::append(Path const& path) {
+    verbs_.insert(verbs_.end(), path.verbs_.begin(), path.verbs_.end());
+    points_.insert(points_.end(), path.points_.begin(), path.points_.end());
+    return *this;
+}
+
 Path Path::moved(Point by) const {
     Path result = *this;
     for (auto& p : result.points_) p = {p.x + by.x, p.y + by.y};

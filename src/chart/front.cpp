@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <span>
 
 namespace vowelway::chart {
 namespace {
@@ -33,8 +34,8 @@ double heading(Canvas& canvas, double x, double y, double width, std::string_vie
     return y + 17;
 }
 
-double passive_ranges(Canvas& canvas, Plan const& plan, double x, double y, double width) {
-    y = heading(canvas, x, y, width, "Vowel as it is, up to");
+/// A column of the ranges of some vowels; says where it ends.
+double passive_ranges(Canvas& canvas, Plan const& plan, std::span<VowelPlan const> vowels, double x, double y, double width) {
     auto const& tuning = plan.passage.tuning;
     double const low = tuning.pitch(plan.range.low).frequency().value(), high = tuning.pitch(plan.range.high).frequency().value();
     double const axis_from = x + 23, axis_to = x + width - 47;
@@ -42,9 +43,9 @@ double passive_ranges(Canvas& canvas, Plan const& plan, double x, double y, doub
         double const t = std::log(p.frequency().value() / low) / std::max(1e-9, std::log(high / low));
         return axis_from + std::clamp(t, 0.0, 1.0) * (axis_to - axis_from);
     };
-    std::size_t const many = plan.vowels.size();
+    std::size_t const many = vowels.size();
     double const row = many > 9 ? 11 : 13.5;
-    for (auto const& v : plan.vowels) {
+    for (auto const& v : vowels) {
         y += row;
         canvas.write({x + 1, y - 1.5}, slashed(v.resonances.vowel), plain(type::body));
         canvas.line({axis_from, y - 4}, {axis_to, y - 4}, {.width = 0.5, .color = ink::rule, .dashes = {0.8, 1.6}});
@@ -80,8 +81,15 @@ double watch_table(Canvas& canvas, Plan const& plan, std::map<std::size_t, int> 
     y = heading(canvas, x, y, width, "Notes to watch");
     auto const& m = canvas.measurer();
     double const where = x + 17, what = x + 56, happens = x + 136, heard = x + 207;
-    bool const narrow = width < 330; // a tablet: what to do matters more than what is heard
-    double const act = narrow ? heard + 1 : x + 233;
+    // What to do matters more than what is heard, and that more than what happens.
+    double longest = 0;
+    for (auto const& [index, number] : watched) {
+        auto const& d = *plan.notes[index].decision;
+        double const shade = d.advice == Advice::modify ? m.measure(d.target.shade.quality().ipa(), bold(type::body)).advance + 5 : 0;
+        longest = std::max(longest, 12 + shade + m.measure(brief_of(d), plain(type::label)).advance);
+    }
+    bool const narrow = width < 330 || x + 233 + longest > x + width, narrower = heard + 1 + longest > x + width;
+    double const act = narrower ? happens + 1 : narrow ? heard + 1 : x + 233;
     if (watched.empty()) {
         canvas.write({x, y + 12}, "None stands out: sing it as you are used to.", plain(type::body));
         return y + 18;
@@ -90,7 +98,7 @@ double watch_table(Canvas& canvas, Plan const& plan, std::map<std::size_t, int> 
     auto const small = plain(type::small, ink::soft);
     canvas.write({where, y}, "bar · beat", small);
     canvas.write({what, y}, "syllable, pitch", small);
-    canvas.write({happens, y}, "what happens", small);
+    if (!narrower) canvas.write({happens, y}, "what happens", small);
     if (!narrow) canvas.write({heard, y}, "heard", small);
     canvas.write({act, y}, "what to do", small);
     y += 3;
@@ -110,7 +118,7 @@ double watch_table(Canvas& canvas, Plan const& plan, std::map<std::size_t, int> 
         auto const syllable = fitted(m, text, bold(type::body), happens - what - name_width - 8);
         auto const box = canvas.write({what, base}, syllable, bold(type::body));
         canvas.write({std::max(box.right(), what) + 4, base}, name, plain(type::body));
-        canvas.write({happens, base}, fitted(m, happening(d.zone.zone), plain(type::label), heard - happens - 3), plain(type::label));
+        if (!narrower) canvas.write({happens, base}, fitted(m, happening(d.zone.zone), plain(type::label), heard - happens - 3), plain(type::label));
         if (!narrow && !(d.heard.vowel.quality() == vowel.quality()))
             canvas.write({heard + 8, base}, d.heard.vowel.quality().ipa(), plain(type::body, ink::migrate), Align::centre);
         advice_sign(canvas, {act + 4, base - 3}, 7, d.advice);
@@ -173,9 +181,12 @@ double draw_title(Canvas& canvas, Head const& head, double width) {
     auto const source_style = head.average ? bold(type::body, ink::modify) : plain(type::body);
     auto const how = head.how.empty() || head.source.empty() ? head.how : head.how + "   ·   ";
     double const source_width = m.measure(head.source, source_style).advance, how_width = m.measure(how, plain(type::body)).advance;
+    double const room = width - source_width - how_width - 12;
+    bool const beside = m.measure(head.who, bold(type::heading)).advance <= room; // else the name has a line of its own
+    canvas.write({0, y}, fitted(m, head.who, bold(type::heading), beside ? room : width), bold(type::heading));
+    if (!beside) y += 13;
     canvas.write({width, y}, head.source, source_style, Align::right);
     canvas.write({width - source_width, y}, how, plain(type::body), Align::right);
-    canvas.write({0, y}, fitted(m, head.who, bold(type::heading), width - source_width - how_width - 12), bold(type::heading));
     y += 5;
     canvas.line({0, y}, {width, y}, {.width = 1.2, .color = ink::black});
     y += 3;
@@ -187,10 +198,22 @@ double draw_title(Canvas& canvas, Head const& head, double width) {
 }
 
 double draw_watch(Canvas& canvas, Plan const& plan, std::map<std::size_t, int> const& watched, double y, double width) {
-    double const right = std::min(158.0, width * 0.31), left = width - right - 16;
-    double const a = watch_table(canvas, plan, watched, 0, y, left);
-    double const b = passive_ranges(canvas, plan, left + 16, y, right);
-    return std::max(a, b) + 6;
+    constexpr std::string_view ranges = "Vowel as it is, up to";
+    constexpr double gap = 16, least_width = 430; // of both beside each other
+    if (width >= least_width) {
+        double const right = std::min(158.0, width * 0.31), left = width - right - gap;
+        double const a = watch_table(canvas, plan, watched, 0, y, left);
+        double const b = passive_ranges(canvas, plan, plan.vowels, left + gap, heading(canvas, left + gap, y, right, ranges), right);
+        return std::max(a, b) + 6;
+    }
+    // One below the other, the ranges in two columns.
+    y = heading(canvas, 0, watch_table(canvas, plan, watched, 0, y, width) + 6, width, ranges);
+    double const column = (width - gap) / 2;
+    std::span<VowelPlan const> const all(plan.vowels);
+    auto const half = (all.size() + 1) / 2;
+    double const a = passive_ranges(canvas, plan, all.first(half), 0, y, column);
+    if (half == all.size()) return a + 6;
+    return std::max(a, passive_ranges(canvas, plan, all.subspan(half), column + gap, y, column)) + 6;
 }
 
 double draw_lane_legend(Canvas& canvas, double y, double width) {

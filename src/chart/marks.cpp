@@ -95,10 +95,12 @@ std::string_view meaning(Advice advice) {
     return "";
 }
 
-std::string brief_of(Decision const& decision) {
-    constexpr double sure = 0.75; // our choice: three draws of four agree
-    return decision.certainty < sure ? decision.brief + " ?" : decision.brief;
+bool is_sure(Decision const& decision) {
+    constexpr double least = 0.75; // our choice: three draws of four agree
+    return !(decision.certainty < least);
 }
+
+std::string brief_of(Decision const& decision) { return is_sure(decision) ? decision.brief : decision.brief + " ?"; }
 
 std::vector<std::string> wrapped(TextMeasurer const& measurer, std::string_view text, TextStyle const& style,
                                  double width) {

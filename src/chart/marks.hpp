@@ -26,6 +26,9 @@ std::string_view happening(Zone zone);
 /// What the word means, for a legend.
 std::string_view meaning(Advice advice);
 
+/// Whether the measurement does not leave the advice open.
+bool is_sure(Decision const& decision);
+
 /// The brief of a decision; with a question mark when the measurement leaves it open.
 std::string brief_of(Decision const& decision);
 

@@ -47,7 +47,9 @@ void PitchAxis::draw(Canvas& canvas, double left, double right) const {
         if (!any || on < low || on > high) return;
         double const gap = height > 8.8 ? 7.0 : std::max(4.0, height);
         bool const g = on == 67;
-        canvas.text({from + 3, y_of(on) + (g ? 1.0 : 3.0) * gap}, clef, music(4 * gap));
+        Point const at{from + 3, y_of(on) + (g ? 1.0 : 3.0) * gap};
+        auto const ink = canvas.measurer().measure(clef, music(4 * gap)).box(at);
+        if (ink.top >= top - 20 && ink.bottom() <= bottom + 6) canvas.text(at, clef, music(4 * gap)); // no room where only its tip is in range
     };
     lines(bass, "\U0001D122", 53);
     lines(treble, "\U0001D11E", 67);

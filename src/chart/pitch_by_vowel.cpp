@@ -19,7 +19,7 @@ constexpr std::string_view sentence =
     "Each strip is a vowel, pitch goes upwards: its texture says where the sung note lies against the vowel's first "
     "resonance, the letters what a listener will hear, the rim what to do, the bars how long the song stays there.";
 constexpr std::size_t most_strips = 12;
-constexpr double rim = 5, most_strip = 78;
+constexpr double rim = 5, most_strip = 78, least_strip = 32;
 constexpr int most_harmonics = 5; // crossings of higher ones crowd, and say little
 
 /// Time sung at each pitch: longest bar of the plan, for scale.
@@ -201,7 +201,9 @@ double draw_legend(Canvas& canvas, double y, double width, double most, bool est
 
 std::vector<Page> pitch_by_vowel(Plan const& plan, Size paper, TextMeasurer const& measurer) {
     double const width = paper.width - 2 * margin_side, most = longest(plan);
-    std::size_t const strips = plan.vowels.size(), pages = (strips + most_strips - 1) / most_strips;
+    double const room = width - PitchAxis::room_left - PitchAxis::room_right;
+    auto const at_most = std::clamp(static_cast<std::size_t>(room / least_strip), std::size_t{1}, most_strips);
+    std::size_t const strips = plan.vowels.size(), pages = (strips + at_most - 1) / at_most;
     std::size_t const per_page = (strips + pages - 1) / pages;
 
     auto const title = head_of(plan, sentence);

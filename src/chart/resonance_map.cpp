@@ -132,8 +132,10 @@ std::vector<Page> resonance_map(Plan const& plan, Pitch pitch, Size paper, TextM
     say(16, "harmonic at fR1");
     canvas.line({x, y - 3}, {x + 16, y - 3}, {.width = 0.8, .color = ink::black, .dashes = {3, 2}});
     say(16, "harmonic at fR2");
+    constexpr std::string_view arrow = "modify: from the vowel's own shape to the target";
+    if (x + 22 + measurer.measure(arrow, style).advance > paper.width - margin_side) x = margin_side, y += 13;
     draw_arrow(canvas, {x, y - 3}, {x + 18, y - 3});
-    say(18, "modify: from the vowel's own shape to the target");
+    say(18, arrow);
     bool const estimated = std::ranges::any_of(plan.vowels, [](VowelPlan const& v) { return v.resonances.estimated; });
     if (estimated) {
         x = margin_side;

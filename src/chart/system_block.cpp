@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <cmath>
 #include <optional>
+#include <utility>
 
 namespace vowelway::chart {
 namespace {
@@ -221,40 +222,47 @@ double BlockMaker::advice(std::vector<Sounding> const& soundings, double width, 
         else runs.push_back({s.from, s.to, &*d});
     }
     // The signs stand on a rail of their own, each where its advice begins; the words beneath, on the first
-    // or the second line, as there is room. What finds none is left to the sign (and the front page).
+    // or the second line, as there is room: those that ask for something come first. Of a vowel that drifts by itself words
+    // are said only where that is sure. What finds no room is left to the sign (and the front page).
     constexpr double sign = 6.5, line = 10.5;
     double rail_end = -1e9;
-    double ends[2] = {-1e9, -1e9};
-    double y_end = runs.empty() ? y : y + 10;
-    double const limit = width + gutter_right;
+    std::vector<Run const*> speaking;
     for (std::size_t i = 0; i < runs.size(); ++i) {
         auto const& run = runs[i];
-        auto const& d = *run.decision;
-        auto const color = color_of(d.advice);
+        auto const advice = run.decision->advice;
+        auto const color = color_of(advice);
         if (rail_end > run.from + 3) continue;
-        advice_sign(drawing, {run.from + sign / 2, y + 5}, sign, d.advice);
+        advice_sign(drawing, {run.from + sign / 2, y + 5}, sign, advice);
         rail_end = run.from + sign + 1.5;
         double const next = i + 1 < runs.size() ? runs[i + 1].from : width;
         double const to = std::min(run.to, next - 3);
-        if (d.advice != Advice::hold && to - rail_end > 4) {
+        if (advice != Advice::hold && to - rail_end > 4) {
             drawing.line({rail_end + 1, y + 5}, {to, y + 5},
-                         {.width = 0.7, .color = color, .dashes = d.advice == Advice::modify ? std::vector<double>{} : std::vector<double>{1.6, 1.6}});
+                         {.width = 0.7, .color = color, .dashes = advice == Advice::modify ? std::vector<double>{} : std::vector<double>{1.6, 1.6}});
             rail_end = to;
         }
-        if (d.advice == Advice::hold) continue;
+        if (advice == Advice::modify || (advice == Advice::migrate && is_sure(*run.decision))) speaking.push_back(&run);
+    }
+    std::ranges::stable_partition(speaking, [](Run const* run) { return run->decision->advice == Advice::modify; });
+
+    std::vector<std::pair<double, double>> taken[2];
+    double y_end = runs.empty() ? y : y + 10;
+    double const limit = width + gutter_right;
+    for (auto const* run : speaking) {
+        auto const& d = *run->decision;
         auto const shade = shade_of(d), brief = brief_of(d);
-        auto const words_style = plain(type::label, color);
-        auto const shade_style = bold(type::body, color);
+        auto const words_style = plain(type::label, color_of(d.advice));
+        auto const shade_style = bold(type::body, color_of(d.advice));
         double const shade_width = shade.empty() ? 0 : measurer_->measure(shade, shade_style).advance + 3;
         double const words_width = brief.empty() ? 0 : measurer_->measure(brief, words_style).advance;
         auto const put = [&](double need, bool words) {
             for (int r = 0; r < 2; ++r) {
-                double const at = std::min(run.from, limit - need);
-                if (need <= 0 || at < ends[r]) continue;
+                double const from = std::min(run->from, limit - need), to = from + need + 2 * clear;
+                if (need <= 0 || std::ranges::any_of(taken[r], [&](auto const& t) { return from < t.second && t.first < to; })) continue;
                 double const baseline = y + 10 + (r + 1) * line - 2.5;
-                drawing.text({at, baseline}, shade, shade_style);
-                if (words) drawing.text({at + shade_width, baseline}, brief, words_style);
-                ends[r] = at + need + 2 * clear;
+                drawing.text({from, baseline}, shade, shade_style);
+                if (words) drawing.text({from + shade_width, baseline}, brief, words_style);
+                taken[r].emplace_back(from, to);
                 y_end = std::max(y_end, baseline + 2.5);
                 return true;
             }

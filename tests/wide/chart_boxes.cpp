@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: MIT
-// Lays out the charts of every score named, or in a folder named, for all average voices and papers, and looks
+// Lays out the charts of every score named, or in a folder named, for all average voices and papers, as usual and in large print, and looks
 // at the boxes: nothing may leave a page, no label may cover another or a note.
-// --few: only two voices and two papers.
+// --few: only two voices, two papers and, large, one.
 //   chart_boxes [--few] FOLDER_OR_SCORE..
 #include "support/page_checks.hpp"
 #include "vowelway/chart/draw.hpp"
 #include "vowelway/diction/sing_words.hpp"
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/score/read_score.hpp"
+#include "vowelway/io/theme/read_theme.hpp"
 #include "vowelway/plan/make_plan.hpp"
 
 #include <algorithm>
@@ -40,7 +41,7 @@ void check_pages(std::string const& name, std::vector<chart::Page> const& pages,
     }
 }
 
-void check(fs::path const& score, chart::TextMeasurer const& fonts, bool few, Count& count) {
+void check(fs::path const& score, std::vector<Theme> const& themes, chart::TextMeasurer const& fonts, bool few, Count& count) {
     for (auto const voice : all_voice_types) {
         if (few && voice != VoiceType::bass && voice != VoiceType::soprano) continue;
         try {
@@ -55,8 +56,12 @@ void check(fs::path const& score, chart::TextMeasurer const& fonts, bool few, Co
             for (auto const paper : {chart::Paper::a4, chart::Paper::letter, chart::Paper::tablet}) {
                 if (few && paper == chart::Paper::letter) continue;
                 auto const name = score.filename().string() + ", " + std::string(to_string(voice)) + ", " + std::string(to_string(paper));
-                check_pages(name, chart::lay_out(plan, {.paper = paper}, fonts), count);
-                check_pages(name + ", map", chart::lay_out(plan, {.paper = paper, .kind = chart::Kind::resonance_map}, fonts), count);
+                for (auto const& theme : themes) {
+                    if (few && theme.size > 1 && paper == chart::Paper::a4) continue;
+                    auto const what = name + ", " + theme.name;
+                    check_pages(what, chart::lay_out(plan, {.paper = paper, .theme = theme}, fonts), count);
+                    check_pages(what + ", map", chart::lay_out(plan, {.paper = paper, .kind = chart::Kind::resonance_map, .theme = theme}, fonts), count);
+                }
             }
         } catch (InputError const&) {
             ++count.refused; // said with a place and a remedy; the wide run over plans looks at those
@@ -81,8 +86,9 @@ int main(int argc, char** argv) {
     }
     std::ranges::sort(scores);
     auto const fonts = chart::chart_fonts();
+    std::vector<Theme> const themes{find_theme("paper"), find_theme("large")}; // of the same fonts
     Count count;
-    for (auto const& score : scores) check(score, *fonts, few, count);
+    for (auto const& score : scores) check(score, themes, *fonts, few, count);
     std::printf("%zu scores charted, %zu refused; %zu pages, %zu faults\n", count.scores, count.refused, count.pages, count.faults);
     return count.faults == 0 && count.scores > 0 ? 0 : 1;
 }

@@ -63,6 +63,7 @@ class Path {
     Path& close() { return add(Verb::close, {}); }
     Path& rectangle(Box const& box);
     Path& circle(Point centre, double radius);
+    Path& append(Path const& path);
 
     std::span<Verb const> verbs() const { return verbs_; }
     std::span<Point const> points() const { return points_; }

@@ -48,6 +48,23 @@ Plan two_bars() {
     return sample::plan_of(p, singer, parse_pitch_range("C4..A4"));
 }
 
+Comparison of_two() {
+    auto tenor = sample::singer(), baritone = sample::singer();
+    baritone.name = "Bruno Lisk";
+    for (auto& v : baritone.vowels)
+        for (auto* r : {&v.r1, &v.r2}) r->centre = r->centre * 0.9;
+    return compare_singers({{tenor, std::nullopt}, {baritone, std::nullopt}});
+}
+
+NoteExplanation high_i() {
+    PlanRequest request;
+    request.singer = sample::singer();
+    request.passage = two_bars().passage;
+    request.draws = 4;
+    request.passage.notes[3].vowel = SungVowel{.held = parse_ipa("i"), .before = {}, .after = {}};
+    return explain_note(std::move(request), 3);
+}
+
 } // namespace
 
 TEST_CASE("golden: passage sheet of two bars") {
@@ -56,4 +73,12 @@ TEST_CASE("golden: passage sheet of two bars") {
 
 TEST_CASE("golden: pitch-by-vowel plan of a sixth") {
     compare("pitch_by_vowel", chart::lay_out(two_bars(), {.kind = chart::Kind::pitch_by_vowel}, sample::FixedMeasurer{}));
+}
+
+TEST_CASE("golden: two voices compared") {
+    compare("voices_compared", chart::lay_out(of_two(), {}, sample::FixedMeasurer{}));
+}
+
+TEST_CASE("golden: one note explained") {
+    compare("note_explained", chart::lay_out(high_i(), {}, sample::FixedMeasurer{}));
 }
