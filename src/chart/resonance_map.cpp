@@ -61,6 +61,23 @@ void draw_harmonics(Canvas& canvas, Plane const& plane, Pitch pitch, LabelPlacer
     }
 }
 
+/// Where the reach of gestures from a vowel ends within the plane: its front side, its back side, and the widest opening.
+Path limits_of(VowelPlan const& v, Plane const& plane) {
+    Path path;
+    bool drawing = false;
+    auto const go = [&](Frequency r1, Frequency r2, bool limit) {
+        double const x = plane.x(in_hertz(r2)), y = plane.y(in_hertz(r1));
+        bool const inside = x >= plane.box.left && x <= plane.box.right() && y >= plane.box.top && y <= plane.box.bottom();
+        if (limit && inside) drawing ? path.line({x, y}) : path.move({x, y});
+        drawing = limit && inside;
+    };
+    for (auto const& row : v.reach) go(row.r1, row.r2_high, row.high_is_limit);
+    if (!v.reach.empty() && v.reach.back().r1_is_limit) go(v.reach.back().r1, v.reach.back().r2_low, true);
+    drawing = false;
+    for (auto const& row : v.reach) go(row.r1, row.r2_low, row.low_is_limit);
+    return path;
+}
+
 } // namespace
 
 std::vector<Page> resonance_map(Plan const& plan, Pitch pitch, Size paper, TextMeasurer const& measurer) {
@@ -101,6 +118,15 @@ std::vector<Page> resonance_map(Plan const& plan, Pitch pitch, Size paper, TextM
         canvas.fill(path, ink::white);
         canvas.stroke(path, {.width = 0.8, .color = ink::first, .dashes = v.resonances.estimated ? std::vector<double>{2, 1.5} : std::vector<double>{}});
     }
+    bool reach_drawn = false;
+    for (auto const& v : plan.vowels) {
+        auto const* cell = cell_at(v, pitch);
+        if (!cell || cell->decision.advice != Advice::modify || v.reach.empty()) continue;
+        auto const limits = limits_of(v, plane);
+        if (limits.empty()) continue;
+        canvas.stroke(limits, {.width = 0.7, .color = ink::modify, .dashes = {0.7, 2.2}});
+        reach_drawn = true;
+    }
     draw_harmonics(canvas, plane, pitch, labels);
     for (auto const& v : plan.vowels) {
         auto const centre = plane.at({v.resonances.r1, v.resonances.r2});
@@ -136,6 +162,12 @@ std::vector<Page> resonance_map(Plan const& plan, Pitch pitch, Size paper, TextM
     if (x + 22 + measurer.measure(arrow, style).advance > paper.width - margin_side) x = margin_side, y += 13;
     draw_arrow(canvas, {x, y - 3}, {x + 18, y - 3});
     say(18, arrow);
+    if (reach_drawn) {
+        constexpr std::string_view limit = "where the reach of gestures ends, by the model";
+        if (x + 22 + measurer.measure(limit, style).advance > paper.width - margin_side) x = margin_side, y += 13;
+        canvas.line({x, y - 3}, {x + 18, y - 3}, {.width = 0.7, .color = ink::modify, .dashes = {0.7, 2.2}});
+        say(18, limit);
+    }
     bool const estimated = std::ranges::any_of(plan.vowels, [](VowelPlan const& v) { return v.resonances.estimated; });
     if (estimated) {
         x = margin_side;

@@ -102,6 +102,24 @@ void list_notes(Plan& plan) {
     }
 }
 
+std::vector<ReachRow> rows_of(VowelResonances const& own, ReachableSet const& reach) {
+    auto const away = [&](Resonance const& r, int steps) { return r.centre * std::exp2(steps * reach.step().value / 1200); };
+    std::vector<ReachRow> rows;
+    for (int i = reach.lowest_i(); i <= reach.highest_i(); ++i) {
+        std::optional<ReachRow> row;
+        for (int j = -reach.highest_j(); j <= reach.highest_j(); ++j) {
+            if (!reach.at(i, j)) continue;
+            auto const r2 = away(own.r2, j);
+            if (!row) row = ReachRow{.r1 = away(own.r1, i), .r2_low = r2, .r2_high = r2, .low_is_limit = j > -reach.highest_j()};
+            row->r2_high = r2;
+            row->high_is_limit = j < reach.highest_j();
+        }
+        if (row) rows.push_back(*row);
+        else if (!rows.empty()) rows.back().r1_is_limit = true;
+    }
+    return rows;
+}
+
 // Above this the words are no longer carried by vowels alone (docs/limits.md).
 void warn_of_high_text(Plan& plan) {
     Pitch const limit = plan.passage.tuning.pitch(SpelledPitch{'F', 1, 5});
@@ -149,6 +167,7 @@ Plan make_plan(PlanRequest request) {
     auto const& work = decided.work;
     auto const& choices = decided.choices;
     std::size_t next = 0;
+    for (std::size_t i = 0; i < plan.vowels.size(); ++i) plan.vowels[i].reach = rows_of(plan.vowels[i].resonances, *strategy.models()[i].reach);
     for (auto& v : plan.vowels) {
         std::vector<std::vector<Advice>> drawn;
         for (auto const& advice : strategy.drawn())

@@ -13,6 +13,8 @@ cp -r "$2/charts" "$work/charts"
 cp "$2/charts/demo/giusto_amor.mxl" "$work/song.mxl"
 cp "$2/charts/demo/serafina_quill.yaml" "$work/me.yaml"
 ln -s "$2/tests/data" "$work/data"
+mkdir "$work/tests"
+ln -s "$2/tests/data" "$work/tests/data"
 cd "$work"
 count=0
 sed -n 's/^    \(vowelway [^#]*\).*$/\1/p' "$2/README.md" "$2/docs/cli.md" >commands

@@ -50,7 +50,6 @@ struct SungNote {
     Duration start, length; ///< from the start of the passage, in performed tempo, repeats sung once
     bool grace = false;
     bool melisma = false;   ///< continues the syllable of the note before
-    bool repeated_syllable = false; ///< same word and syllable begun again on this note; reserved for the planner
     std::vector<Syllable> syllables;        ///< more than one for an elision; empty on a melisma
     std::optional<std::string> typed_ipa;   ///< IPA found in the score or the passage file for this note
     std::optional<double> dynamic;          ///< steps from mezzo-forte: p -2, mp -1, mf 0, f +1; hairpins between

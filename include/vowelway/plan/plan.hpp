@@ -96,6 +96,14 @@ struct PitchCell {
     Duration sung; ///< time the passage spends on this vowel within a quarter tone of this pitch
 };
 
+/// Of the shapes that gestures reach from a vowel by the model: those of one fR1, from the lowest fR2 to the highest. The planner looks no
+/// further than the departures of its grid, so an end is the limit of the reach only where it says so.
+struct ReachRow {
+    Frequency r1, r2_low, r2_high;
+    bool low_is_limit = false, high_is_limit = false;
+    bool r1_is_limit = false; ///< no higher fR1 is reached
+};
+
 struct VowelPlan {
     VowelResonances resonances;
     Crossing turning;                 ///< 2fo = fR1
@@ -104,6 +112,7 @@ struct VowelPlan {
     std::vector<PitchCell> strip;     ///< every semitone of the plan's range, low to high
     std::optional<PassiveRange> passive_range;
     Duration sung;                    ///< in the passage
+    std::vector<ReachRow> reach{};    ///< where the model's gestures lead from this vowel, fR1 low to high
 };
 
 struct Plan {

@@ -35,12 +35,9 @@ Passage scale_of(char const* low = "C4", int notes = 12) {
     Passage p;
     for (auto const* vowel : {"i", "a", "u"})
         for (int k = 0; k < notes; ++k) {
-            SungNote n{.pitch = p.tuning.pitch(parse_spelled_pitch(low)) + semitones(k)};
-            n.spelled = p.tuning.name(n.pitch).pitch;
-            n.measure = std::to_string(p.notes.size() + 1);
-            n.start = seconds(static_cast<double>(p.notes.size()));
-            n.length = seconds(1);
-            n.vowel = SungVowel{.held = parse_vowel(vowel), .before = {}, .after = {}};
+            auto const pitch = p.tuning.pitch(parse_spelled_pitch(low)) + semitones(k);
+            SungNote const n{pitch, p.tuning.name(pitch).pitch, std::to_string(p.notes.size() + 1), 1, seconds(static_cast<double>(p.notes.size())), seconds(1), false, false,
+                             {}, std::nullopt, std::nullopt, SungVowel{.held = parse_vowel(vowel), .before = {}, .after = {}}, false};
             p.notes.push_back(n);
         }
     return p;

@@ -10,7 +10,7 @@ using namespace vowelway;
 namespace {
 
 SungNote note(double start, double length, double hz, char const* vowel, char const* syllable) {
-    SungNote n{Pitch(hertz(hz)), {}, "1", 1, seconds(start), seconds(length), false, false, false, {}, std::nullopt, std::nullopt, std::nullopt, false};
+    SungNote n{Pitch(hertz(hz)), {}, "1", 1, seconds(start), seconds(length), false, false, {}, std::nullopt, std::nullopt, std::nullopt, false};
     n.vowel = SungVowel{parse_vowel(vowel), {}, {}, VowelOrigin::typed};
     if (*syllable) n.syllables = {{syllable, Syllable::Part::single}};
     else n.melisma = true;
