@@ -26,7 +26,7 @@ Passage wandering(std::size_t notes, Tuning const& tuning) {
         key += static_cast<int>(random >> 28) % 5 - 2;
         if (key < 60) key = 62;
         if (key > 78) key = 76;
-        SungNote note{tuning.pitch(key), {}, "1", 1, seconds(static_cast<double>(i) / 3), seconds(1.0 / 3), false, false, false, {}, std::nullopt, std::nullopt, std::nullopt, false};
+        SungNote note{tuning.pitch(key), {}, "1", 1, seconds(static_cast<double>(i) / 3), seconds(1.0 / 3), false, false, {}, std::nullopt, std::nullopt, std::nullopt, false};
         note.syllables = {{"la", Syllable::Part::single}};
         note.vowel = SungVowel{parse_vowel(vowels[(random >> 20) % 7]), {}, {}, VowelOrigin::typed};
         passage.notes.push_back(note);

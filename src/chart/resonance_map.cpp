@@ -78,6 +78,41 @@ Path limits_of(VowelPlan const& v, Plane const& plane) {
     return path;
 }
 
+bool modified(VowelPlan const& v, Pitch pitch) {
+    auto const* cell = cell_at(v, pitch);
+    return cell && cell->decision.advice == Advice::modify;
+}
+
+bool reach_shown(Plan const& plan, Pitch pitch) {
+    return std::ranges::any_of(plan.vowels, [&](VowelPlan const& v) { return modified(v, pitch) && !v.reach.empty(); });
+}
+
+double legend(Canvas& canvas, Plan const& plan, bool with_reach, double width) {
+    auto const style = plain(type::label);
+    auto const& m = canvas.measurer();
+    double x = 0, y = 9;
+    auto const entry = [&](double sample, std::string_view text, auto draw) {
+        double const need = sample + 4 + m.measure(text, style).advance;
+        if (x > 0 && x + need > width) x = 0, y += 12.5;
+        draw(x, y - 3);
+        canvas.write({x + sample + 4, y}, text, style);
+        x += need + 14;
+    };
+    auto const line = [&](Pen const& pen, std::string_view text) {
+        entry(16, text, [&](double at, double middle) { canvas.line({at, middle}, {at + 16, middle}, pen); });
+    };
+    line({.width = 1.3, .color = ink::black}, "harmonic at fR1");
+    line({.width = 0.8, .color = ink::black, .dashes = {3, 2}}, "harmonic at fR2");
+    entry(18, "modify: from the vowel's own shape to the target", [&](double at, double middle) { draw_arrow(canvas, {at, middle}, {at + 18, middle}); });
+    if (with_reach) line({.width = 0.7, .color = ink::modify, .dashes = {0.7, 2.2}}, "where the reach of gestures ends, by the model");
+    bool const estimated = std::ranges::any_of(plan.vowels, [](VowelPlan const& v) { return v.resonances.estimated; });
+    if (estimated)
+        entry(12, "estimated, not measured", [&](double at, double middle) {
+            canvas.stroke(Path().circle({at + 6, middle}, 5), {.width = 0.8, .color = ink::first, .dashes = {2, 1.5}});
+        });
+    return y + 3;
+}
+
 } // namespace
 
 std::vector<Page> resonance_map(Plan const& plan, Pitch pitch, Size paper, TextMeasurer const& measurer) {
@@ -92,7 +127,10 @@ std::vector<Page> resonance_map(Plan const& plan, Pitch pitch, Size paper, TextM
     double const used = draw_title(head, title, width);
     head.replay(canvas, {margin_side, margin_top});
 
-    double const top = margin_top + used + 24, bottom = paper.height - margin_bottom - 68;
+    Drawing under(measurer);
+    double const legend_height = legend(under, plan, reach_shown(plan, pitch), width);
+    double const top = margin_top + used + 24, bottom = paper.height - margin_bottom - legend_height - 40;
+    under.replay(canvas, {margin_side, bottom + 31});
     auto const plane = plane_around(spots_of(plan, pitch), {margin_side + 26, top, width - 52, bottom - top});
     draw_axes(canvas, plane, tuning);
     LabelPlacer labels({plane.box.left + 1, plane.box.top + 1, plane.box.width - 2, plane.box.height - 2});
@@ -118,22 +156,14 @@ std::vector<Page> resonance_map(Plan const& plan, Pitch pitch, Size paper, TextM
         canvas.fill(path, ink::white);
         canvas.stroke(path, {.width = 0.8, .color = ink::first, .dashes = v.resonances.estimated ? std::vector<double>{2, 1.5} : std::vector<double>{}});
     }
-    bool reach_drawn = false;
-    for (auto const& v : plan.vowels) {
-        auto const* cell = cell_at(v, pitch);
-        if (!cell || cell->decision.advice != Advice::modify || v.reach.empty()) continue;
-        auto const limits = limits_of(v, plane);
-        if (limits.empty()) continue;
-        canvas.stroke(limits, {.width = 0.7, .color = ink::modify, .dashes = {0.7, 2.2}});
-        reach_drawn = true;
-    }
+    for (auto const& v : plan.vowels)
+        if (modified(v, pitch)) canvas.stroke(limits_of(v, plane), {.width = 0.7, .color = ink::modify, .dashes = {0.7, 2.2}});
     draw_harmonics(canvas, plane, pitch, labels);
     for (auto const& v : plan.vowels) {
         auto const centre = plane.at({v.resonances.r1, v.resonances.r2});
         canvas.fill(Path().circle(centre, 2.2), ink::black);
-        auto const* cell = cell_at(v, pitch);
-        if (!cell || cell->decision.advice != Advice::modify) continue;
-        auto const& target = cell->decision.target;
+        if (!modified(v, pitch)) continue;
+        auto const& target = cell_at(v, pitch)->decision.target;
         auto const aim = plane.at({target.r1, target.r2});
         draw_arrow(canvas, centre, aim);
         auto const style = bold(11, ink::modify);
@@ -147,34 +177,6 @@ std::vector<Page> resonance_map(Plan const& plan, Pitch pitch, Size paper, TextM
         canvas.text({name.box.left - e.left, name.box.top + e.above}, name.text, name.style);
     }
 
-    // Legend.
-    auto const style = plain(type::label);
-    double x = margin_side, y = bottom + 40;
-    auto const say = [&](double sample, std::string_view text) {
-        canvas.write({x + sample + 4, y}, text, style);
-        x += sample + 4 + measurer.measure(text, style).advance + 14;
-    };
-    canvas.line({x, y - 3}, {x + 16, y - 3}, {.width = 1.3, .color = ink::black});
-    say(16, "harmonic at fR1");
-    canvas.line({x, y - 3}, {x + 16, y - 3}, {.width = 0.8, .color = ink::black, .dashes = {3, 2}});
-    say(16, "harmonic at fR2");
-    constexpr std::string_view arrow = "modify: from the vowel's own shape to the target";
-    if (x + 22 + measurer.measure(arrow, style).advance > paper.width - margin_side) x = margin_side, y += 13;
-    draw_arrow(canvas, {x, y - 3}, {x + 18, y - 3});
-    say(18, arrow);
-    if (reach_drawn) {
-        constexpr std::string_view limit = "where the reach of gestures ends, by the model";
-        if (x + 22 + measurer.measure(limit, style).advance > paper.width - margin_side) x = margin_side, y += 13;
-        canvas.line({x, y - 3}, {x + 18, y - 3}, {.width = 0.7, .color = ink::modify, .dashes = {0.7, 2.2}});
-        say(18, limit);
-    }
-    bool const estimated = std::ranges::any_of(plan.vowels, [](VowelPlan const& v) { return v.resonances.estimated; });
-    if (estimated) {
-        x = margin_side;
-        y += 13;
-        canvas.stroke(Path().circle({x + 6, y - 3}, 5), {.width = 0.8, .color = ink::first, .dashes = {2, 1.5}});
-        say(12, "estimated, not measured");
-    }
     std::vector<Page> result;
     result.push_back(std::move(page));
     return result;

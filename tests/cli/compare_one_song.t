@@ -14,13 +14,10 @@ Average bass      20 %      0 %    80 %
 Average tenor     60 %      0 %    40 %
 ! assumed: the passage gives no tempo; a beat is taken as 72 a minute
 ! caution: average voice: measure your own
-$ vowelway compare bass tenor --song steps.yaml -o both.json -o both.csv -o both.pdf 2>/dev/null; ls
+$ vowelway compare bass tenor --song steps.yaml -o both.json -o both.csv -o both.pdf 2>/dev/null; ls both*
 both.csv
 both.json
 both.pdf
-data
-profiles
-steps.yaml
 $ grep -c '"differ_in": null' both.json
 2
 # Three are too many for one sheet, and a song says its own vowels.

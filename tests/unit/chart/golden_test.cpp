@@ -48,6 +48,16 @@ Plan two_bars() {
     return sample::plan_of(p, singer, parse_pitch_range("C4..A4"));
 }
 
+/// The same with a reach that ends at both sides and at a fifth above the own fR1.
+Plan with_reach() {
+    auto plan = two_bars();
+    for (auto& v : plan.vowels) {
+        auto const r1 = v.resonances.r1.centre, r2 = v.resonances.r2.centre;
+        v.reach = {{r1, 0.85 * r2, 1.15 * r2, true, true, false}, {1.5 * r1, 0.9 * r2, 1.1 * r2, true, true, true}};
+    }
+    return plan;
+}
+
 Comparison of_two() {
     auto tenor = sample::singer(), baritone = sample::singer();
     baritone.name = "Bruno Lisk";
@@ -73,6 +83,10 @@ TEST_CASE("golden: passage sheet of two bars") {
 
 TEST_CASE("golden: pitch-by-vowel plan of a sixth") {
     compare("pitch_by_vowel", chart::lay_out(two_bars(), {.kind = chart::Kind::pitch_by_vowel}, sample::FixedMeasurer{}));
+}
+
+TEST_CASE("golden: resonance map at A4") {
+    compare("resonance_map", chart::lay_out(with_reach(), {.kind = chart::Kind::resonance_map}, sample::FixedMeasurer{}));
 }
 
 TEST_CASE("golden: two voices compared") {

@@ -40,7 +40,7 @@ TEST_CASE("UTF-8 is read strictly") {
 }
 
 TEST_CASE("a sung note's text is printed with its hyphens and elisions") {
-    SungNote note{Pitch{440_Hz}, {}, "1", 1, {}, {}, false, false, false, {}, {}, {}, {}, false};
+    SungNote note{Pitch{440_Hz}, {}, "1", 1, {}, {}, false, false, {}, {}, {}, {}, false};
     CHECK(note.text().empty());
     note.syllables = {{"mi", Syllable::Part::begin}};
     CHECK(note.text() == "mi-");

@@ -24,7 +24,7 @@ Passage passage(std::string_view text, std::string language) {
         if (piece.starts_with('/')) {
             out.notes.back().typed_ipa = std::string(piece);
         } else {
-            SungNote note{Pitch{hertz(440)}, {}, "1", 1, {}, {}, false, false, false, {}, {}, {}, {}, false};
+            SungNote note{Pitch{hertz(440)}, {}, "1", 1, {}, {}, false, false, {}, {}, {}, {}, false};
             if (piece == "~") {
                 note.melisma = true;
             } else {
