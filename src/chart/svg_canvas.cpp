@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "chart/svg_canvas.hpp"
 
+#include "core/xml.hpp"
+
 #include <fmt/format.h>
 
 #include <cmath>
@@ -98,18 +100,6 @@ std::string number(double value) {
 std::string hex(Color c) {
     auto const byte = [](double v) { return std::lround(v * 255); };
     return fmt::format("#{:02x}{:02x}{:02x}", byte(c.red), byte(c.green), byte(c.blue));
-}
-
-std::string escaped(std::string_view text) {
-    std::string out;
-    for (char c : text) {
-        if (c == '&') out += "&amp;";
-        else if (c == '<') out += "&lt;";
-        else if (c == '>') out += "&gt;";
-        else if (static_cast<unsigned char>(c) < 0x20) out += ' ';
-        else out += c;
-    }
-    return out;
 }
 
 /// What tells a face from another: the font without its size.
@@ -210,7 +200,7 @@ void SvgCanvas::text(Point at, std::string_view utf8, TextStyle const& style) {
             pen += info.geometry.width;
         }
     }
-    body_ += fmt::format("<text opacity=\"0\" textLength=\"{}\">{}</text></g>\n", std::lround(pen * unit), escaped(utf8));
+    body_ += fmt::format("<text opacity=\"0\" textLength=\"{}\">{}</text></g>\n", std::lround(pen * unit), escaped_for_xml(utf8));
 }
 
 std::string SvgCanvas::document(Size page, std::string_view title, std::string_view description) {
@@ -218,8 +208,8 @@ std::string SvgCanvas::document(Size page, std::string_view title, std::string_v
     return fmt::format("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
                        "<svg role=\"img\" xmlns=\"http://www.w3.org/2000/svg\" width=\"{}pt\" height=\"{}pt\" viewBox=\"0 0 {} {}\">\n"
                        "<title>{}</title>\n<desc>{}</desc>\n<defs>\n{}</defs>\n<g font-family=\"serif\" font-size=\"{:g}\" stroke-miterlimit=\"10\">\n{}</g>\n</svg>\n",
-                       number(page.width * theme_->size), number(page.height * theme_->size), number(page.width), number(page.height), escaped(title),
-                       escaped(description), outlines_, em, body_);
+                       number(page.width * theme_->size), number(page.height * theme_->size), number(page.width), number(page.height), escaped_for_xml(title),
+                       escaped_for_xml(description), outlines_, em, body_);
 }
 
 } // namespace vowelway::chart

@@ -3,6 +3,7 @@
 
 #include "core/text.hpp"
 #include "core/utf8.hpp"
+#include "core/xml.hpp"
 #include "io/score/archive.hpp"
 #include "io/score/bytes.hpp"
 #include "io/score/decode.hpp"
@@ -18,19 +19,6 @@ namespace vowelway {
 namespace {
 
 bool blank(char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; }
-
-/// Element content or attribute value; characters XML forbids are left out.
-std::string escaped(std::string_view text) {
-    std::string out;
-    for (char c : text) {
-        if (c == '&') out += "&amp;";
-        else if (c == '<') out += "&lt;";
-        else if (c == '>') out += "&gt;";
-        else if (c == '"') out += "&quot;";
-        else if (static_cast<unsigned char>(c) >= 0x20 || c == '\n' || c == '\t') out += c;
-    }
-    return out;
-}
 
 /// Elements to put into a text, each right before a tag. The white space before that tag is repeated after the
 /// element: so the element and the white space after it are ours, and taking both away gives the text back.
@@ -112,18 +100,18 @@ std::string fresh_number(XmlSource const& source, pugi::xml_node note) {
 }
 
 std::string lyric_element(std::string const& number, std::string const& ipa) {
-    return "<lyric number=\"" + number + "\" name=\"" + std::string(mark_name) + "\"><syllabic>single</syllabic><text>" + escaped(ipa) +
+    return "<lyric number=\"" + number + "\" name=\"" + std::string(mark_name) + "\"><syllabic>single</syllabic><text>" + escaped_for_xml(ipa) +
            "</text></lyric>";
 }
 
 std::string direction_element(std::size_t index, ScoreMark const& mark, pugi::xml_node note, bool several_staves) {
     auto const gap = mark.sign.empty() || mark.words.empty() ? "" : " ";
     std::string out = "<direction placement=\"above\" id=\"" + std::string(mark_name) + "-" + std::to_string(index + 1) +
-                      "\"><direction-type><words font-style=\"normal\" font-size=\"8\">" + escaped(mark.sign + gap + mark.words) + "</words></direction-type>";
+                      "\"><direction-type><words font-style=\"normal\" font-size=\"8\">" + escaped_for_xml(mark.sign + gap + mark.words) + "</words></direction-type>";
     if (several_staves)
         for (auto const* name : {"voice", "staff"})
             if (auto const value = trimmed(note.child(name)); !value.empty())
-                out += "<" + std::string(name) + ">" + escaped(value) + "</" + name + ">";
+                out += "<" + std::string(name) + ">" + escaped_for_xml(value) + "</" + name + ">";
     return out + "</direction>";
 }
 
@@ -131,7 +119,7 @@ std::string direction_element(std::size_t index, ScoreMark const& mark, pugi::xm
 std::string lines_of(std::string_view text) {
     std::string out;
     for (char c : text) out += c == '\n' ? std::string(" \n") : std::string(1, c);
-    return escaped(out);
+    return escaped_for_xml(out);
 }
 
 /// At the foot of the first page, within its margins where the score tells them.
@@ -141,7 +129,7 @@ std::string credit_element(pugi::xml_node root, std::string const& heading) {
     for (auto const& margins : layout.children("page-margins")) {
         auto const left = trimmed(margins.child("left-margin")), bottom = trimmed(margins.child("bottom-margin"));
         if (left.empty() || bottom.empty()) continue;
-        place = " default-x=\"" + escaped(left) + "\" default-y=\"" + escaped(bottom) + "\"";
+        place = " default-x=\"" + escaped_for_xml(left) + "\" default-y=\"" + escaped_for_xml(bottom) + "\"";
         break;
     }
     return "<credit page=\"1\" id=\"" + std::string(mark_name) + "-heading\"><credit-type>" + std::string(mark_name) +
