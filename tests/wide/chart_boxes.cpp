@@ -5,15 +5,18 @@
 //   chart_boxes [--few] FOLDER_OR_SCORE..
 #include "support/page_checks.hpp"
 #include "vowelway/chart/draw.hpp"
+#include "vowelway/chart/draw_plans.hpp"
 #include "vowelway/diction/sing_words.hpp"
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/score/read_score.hpp"
 #include "vowelway/io/theme/read_theme.hpp"
+#include "vowelway/plan/compare_plans.hpp"
 #include "vowelway/plan/make_plan.hpp"
 
 #include <algorithm>
 #include <cstdio>
 #include <filesystem>
+#include <optional>
 #include <string_view>
 #include <vector>
 
@@ -52,7 +55,13 @@ void check(fs::path const& score, std::vector<Theme> const& themes, chart::TextM
             options.singer_range = request.singer.range;
             request.passage = read_score(score, options);
             set_vowels(request.passage);
+            // Beside this voice an alto with the same notes, for the sheet of two plans.
+            auto beside = request;
+            beside.singer = built_in_voice(VoiceType::alto);
+            bool const two = (voice == VoiceType::bass || voice == VoiceType::soprano) &&
+                             std::ranges::any_of(request.passage.notes, [](SungNote const& n) { return n.vowel.has_value(); });
             auto const plan = make_plan(std::move(request));
+            auto const both = two ? std::optional(compare_plans(plan, make_plan(std::move(beside)))) : std::nullopt;
             for (auto const paper : {chart::Paper::a4, chart::Paper::letter, chart::Paper::tablet}) {
                 if (few && paper == chart::Paper::letter) continue;
                 auto const name = score.filename().string() + ", " + std::string(to_string(voice)) + ", " + std::string(to_string(paper));
@@ -60,6 +69,7 @@ void check(fs::path const& score, std::vector<Theme> const& themes, chart::TextM
                     if (few && theme.size > 1 && paper == chart::Paper::a4) continue;
                     auto const what = name + ", " + theme.name;
                     check_pages(what, chart::lay_out(plan, {.paper = paper, .theme = theme}, fonts), count);
+                    if (both) check_pages(what + ", two plans", chart::lay_out(*both, {.paper = paper, .theme = theme}, fonts), count);
                     check_pages(what + ", map", chart::lay_out(plan, {.paper = paper, .kind = chart::Kind::resonance_map, .theme = theme}, fonts), count);
                 }
             }
