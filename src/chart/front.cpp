@@ -23,17 +23,6 @@ std::string measured(Singer const& singer) {
     return text;
 }
 
-std::string beat_of(double beat) {
-    double const rounded = std::round(beat * 100) / 100;
-    return rounded == std::floor(rounded) ? fmt::format("{:.0f}", rounded) : fmt::format("{:g}", rounded);
-}
-
-double heading(Canvas& canvas, double x, double y, double width, std::string_view text) {
-    canvas.write({x, y + 10}, text, bold(type::heading));
-    canvas.line({x, y + 14.5}, {x + width, y + 14.5}, {.width = 0.8, .color = ink::black});
-    return y + 17;
-}
-
 /// A column of the ranges of some vowels; says where it ends.
 double passive_ranges(Canvas& canvas, Plan const& plan, std::span<VowelPlan const> vowels, double x, double y, double width) {
     auto const& tuning = plan.passage.tuning;
@@ -78,7 +67,7 @@ double passive_ranges(Canvas& canvas, Plan const& plan, std::span<VowelPlan cons
 }
 
 double watch_table(Canvas& canvas, Plan const& plan, std::map<std::size_t, int> const& watched, double x, double y, double width) {
-    y = heading(canvas, x, y, width, "Notes to watch");
+    y = draw_heading(canvas, x, y, width, "Notes to watch");
     auto const& m = canvas.measurer();
     double const where = x + 17, what = x + 56, happens = x + 136, heard = x + 207;
     // What to do matters more than what is heard, and that more than what happens.
@@ -133,6 +122,17 @@ double watch_table(Canvas& canvas, Plan const& plan, std::map<std::size_t, int> 
 }
 
 } // namespace
+
+std::string beat_of(double beat) {
+    double const rounded = std::round(beat * 100) / 100;
+    return rounded == std::floor(rounded) ? fmt::format("{:.0f}", rounded) : fmt::format("{:g}", rounded);
+}
+
+double draw_heading(Canvas& canvas, double x, double y, double width, std::string_view text) {
+    canvas.write({x, y + 10}, text, bold(type::heading));
+    canvas.line({x, y + 14.5}, {x + width, y + 14.5}, {.width = 0.8, .color = ink::black});
+    return y + 17;
+}
 
 std::string slashed(Vowel const& vowel) { return "/" + vowel.quality().ipa() + "/"; }
 
@@ -203,11 +203,11 @@ double draw_watch(Canvas& canvas, Plan const& plan, std::map<std::size_t, int> c
     if (width >= least_width) {
         double const right = std::min(158.0, width * 0.31), left = width - right - gap;
         double const a = watch_table(canvas, plan, watched, 0, y, left);
-        double const b = passive_ranges(canvas, plan, plan.vowels, left + gap, heading(canvas, left + gap, y, right, ranges), right);
+        double const b = passive_ranges(canvas, plan, plan.vowels, left + gap, draw_heading(canvas, left + gap, y, right, ranges), right);
         return std::max(a, b) + 6;
     }
     // One below the other, the ranges in two columns.
-    y = heading(canvas, 0, watch_table(canvas, plan, watched, 0, y, width) + 6, width, ranges);
+    y = draw_heading(canvas, 0, watch_table(canvas, plan, watched, 0, y, width) + 6, width, ranges);
     double const column = (width - gap) / 2;
     std::span<VowelPlan const> const all(plan.vowels);
     auto const half = (all.size() + 1) / 2;
@@ -281,7 +281,7 @@ double draw_lane_legend(Canvas& canvas, double y, double width) {
 void draw_remarks(Canvas& canvas, Plan const& plan, double x, double y, double width, double bottom) {
     constexpr double line = 11;
     if (plan.remarks.empty() || y + 17 + 2 * line > bottom) return;
-    y = heading(canvas, x, y, width, "What was assumed") + 2;
+    y = draw_heading(canvas, x, y, width, "What was assumed") + 2;
     auto const style = plain(type::label);
     std::size_t said = 0;
     for (auto const& remark : plan.remarks) {

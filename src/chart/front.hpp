@@ -38,6 +38,11 @@ void draw_margins(Canvas& canvas, Head const& head, std::string_view what, Size 
 /// What was assumed and guessed on the way, as far as the room down to `bottom` goes; says how many more there are.
 void draw_remarks(Canvas& canvas, Plan const& plan, double x, double y, double width, double bottom);
 
+/// A line of type with a rule under it; returns where what follows begins.
+double draw_heading(Canvas& canvas, double x, double y, double width, std::string_view text);
+
+/// "1", "4.5"
+std::string beat_of(double beat);
 /// "/ɑ/"
 std::string slashed(Vowel const& vowel);
 

@@ -35,14 +35,6 @@ std::map<std::size_t, int> listed(PlansCompared const& c) {
     return numbers;
 }
 
-std::string beat_text(double beat) { return fmt::format("{:g}", std::round(beat * 100) / 100); }
-
-double heading(Canvas& canvas, double y, double width, std::string_view text) {
-    canvas.write({0, y + 10}, text, bold(type::heading));
-    canvas.line({0, y + 14.5}, {width, y + 14.5}, {.width = 0.8, .color = ink::black});
-    return y + 17;
-}
-
 /// Where the sound is, and what is done: "turning  ◆ ɪ open the jaw".
 void doing(Canvas& canvas, Decision const& d, std::array<Cents, 2> const& way, double x, double y, double room) {
     auto const& m = canvas.measurer();
@@ -57,7 +49,7 @@ void doing(Canvas& canvas, Decision const& d, std::array<Cents, 2> const& way, d
 }
 
 double differences(Canvas& canvas, PlansCompared const& c, std::map<std::size_t, int> const& numbers, double y, double width) {
-    y = heading(canvas, y, width, "Where the plans part");
+    y = draw_heading(canvas, 0, y, width, "Where the plans part");
     if (numbers.empty()) {
         canvas.write({0, y + 12}, "Nowhere: both may sing it alike.", plain(type::body));
         return y + 20;
@@ -78,7 +70,7 @@ double differences(Canvas& canvas, PlansCompared const& c, std::map<std::size_t,
         canvas.stroke(Path().circle({6, base - 3}, 5.6), {.width = 0.9, .color = ink::modify});
         auto const digits = std::to_string(number);
         canvas.write({6, base - 3 + m.measure(digits, bold(type::label)).above / 2}, digits, bold(type::label, ink::modify), Align::centre);
-        canvas.write({where, base}, fitted(m, fmt::format("{} · {}", sung.measure, beat_text(sung.beat)), plain(type::body), what - where - 3), plain(type::body));
+        canvas.write({where, base}, fitted(m, fmt::format("{} · {}", sung.measure, beat_of(sung.beat)), plain(type::body), what - where - 3), plain(type::body));
         auto const& vowel = c.plans[0].vowels[*c.plans[0].notes[index].vowel].resonances.vowel;
         auto const name = sung.spelled.str() + " " + slashed(vowel);
         double const name_width = m.measure(name, plain(type::body)).advance;

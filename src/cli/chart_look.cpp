@@ -14,6 +14,8 @@ void add_chart_look(CLI::App& command, ChartLook& look) {
     command.add_flag("--grey", look.grey, "charts without colour");
 }
 
+bool is_chart(std::string_view ending) { return ending == ".pdf" || ending == ".svg" || ending == ".png"; }
+
 chart::ChartOptions chart_options(ChartLook const& look) {
     chart::ChartOptions options;
     options.paper = chart::parse_paper(look.paper).value();

@@ -5,6 +5,7 @@
 #include "vowelway/chart/draw.hpp"
 
 #include <string>
+#include <string_view>
 
 namespace CLI {
 class App;
@@ -19,6 +20,9 @@ struct ChartLook {
 
 /// The look must outlive the parsing.
 void add_chart_look(CLI::App& command, ChartLook& look);
+
+/// Whether a file with this ending (".pdf") is a chart.
+bool is_chart(std::string_view ending);
 
 /// Reads the theme. Throws InputError.
 chart::ChartOptions chart_options(ChartLook const& look);

@@ -52,8 +52,6 @@ std::string form(PlansCompared const& compared, std::string_view as) {
 
 constexpr std::string_view forms = ".txt .csv .json .pdf .svg .png";
 
-bool is_chart(std::string const& extension) { return extension == ".pdf" || extension == ".svg" || extension == ".png"; }
-
 void check_outputs(Settings const& settings) {
     for (auto const& output : settings.outputs) {
         auto const extension = std::filesystem::path(output).extension().string();

@@ -35,8 +35,6 @@ struct Options {
 
 constexpr std::string_view forms = ".txt .json .pdf .svg .png";
 
-bool is_chart(std::string_view extension) { return extension == ".pdf" || extension == ".svg" || extension == ".png"; }
-
 void check_outputs(Options const& o) {
     for (auto const& output : o.outputs) {
         auto const extension = fs::path(output).extension().string();

@@ -104,11 +104,9 @@ MeasureRequest request_for(MeasuringOptions const& o, Singer const& reference, s
 
 namespace {
 
-bool is_chart(std::filesystem::path const& ending) { return ending == ".pdf" || ending == ".svg" || ending == ".png"; }
-
 /// For CLI11: empty when something can be written under that name, else what is wrong with its ending.
 std::string wrong_output(std::string const& output) {
-    auto const ending = std::filesystem::path(output).extension();
+    auto const ending = std::filesystem::path(output).extension().string();
     if (output == "-" || ending == ".json" || ending == ".txt" || is_chart(ending)) return "";
     return output + " has no known ending; use .txt .json .pdf .svg or .png, or - for standard output";
 }
@@ -137,7 +135,7 @@ void write_outputs(MeasuringOutputs const& outputs, std::string const& table, st
     auto const& text = outputs.as == "json" ? json : table;
     if (outputs.files.empty()) fmt::print("{}", text);
     for (auto const& file : outputs.files) {
-        auto const ending = std::filesystem::path(file).extension();
+        auto const ending = std::filesystem::path(file).extension().string();
         if (file == "-") {
             fmt::print("{}", text);
         } else if (is_chart(ending)) {

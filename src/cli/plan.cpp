@@ -71,7 +71,7 @@ void write(Plan const& plan, Options const& o, chart::ChartOptions const& charts
             continue;
         }
         auto const extension = fs::path(output).extension().string();
-        if (extension == ".pdf" || extension == ".svg" || extension == ".png") {
+        if (is_chart(extension)) {
             for (auto const& written : chart::write_chart(plan, charts, output)) std::cerr << "wrote " << written.string() << "\n";
         } else if (is_score(extension)) {
             write_marked_score(o.plan.score, score, marks_of(plan, parse_mark_detail(o.marks).value()), output);
