@@ -34,15 +34,17 @@ void measure(char const* name, Plan const& plan) {
     auto const folder = std::filesystem::temp_directory_path();
     for (char const* form : {".pdf", ".svg", ".pdf"}) {
         auto const start = std::chrono::steady_clock::now();
-        auto const files = chart::write_chart(plan, {}, folder / (std::string("vowelway_chart_speed") + form));
-        double const ms = std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count();
+        auto const files =
+            chart::write_chart(plan, {}, folder / (std::string("vowelway_chart_speed") + form));
+        double const ms =
+            std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count();
         std::uintmax_t bytes = 0;
         for (auto const& file : files) {
             bytes += std::filesystem::file_size(file);
             std::filesystem::remove(file);
         }
-        std::printf("%-5s %-4s %4zu bars %7.1f ms %8.1f kB in %zu files\n", name, form, plan.passage.staff.measures.size(), ms,
-                    static_cast<double>(bytes) / 1000, files.size());
+        std::printf("%-5s %-4s %4zu bars %7.1f ms %8.1f kB in %zu files\n", name, form,
+                    plan.passage.staff.measures.size(), ms, static_cast<double>(bytes) / 1000, files.size());
     }
 }
 

@@ -40,12 +40,14 @@ std::vector<Token> read_tokens(std::string const& path) {
         Token t;
         std::string f0, f1, f2, f3;
         std::getline(row, t.group, ','), std::getline(row, t.speaker, ','), std::getline(row, t.ipa, ',');
-        std::getline(row, f0, ','), std::getline(row, f1, ','), std::getline(row, f2, ','), std::getline(row, f3);
+        std::getline(row, f0, ','), std::getline(row, f1, ','), std::getline(row, f2, ','),
+            std::getline(row, f3);
         t.fo = std::stod(f0);
         t.formants = {std::stod(f1), std::stod(f2), std::stod(f3)};
         tokens.push_back(t);
     }
-    if (tokens.empty()) throw std::runtime_error("no tokens in " + path + ": run from the root of the project");
+    if (tokens.empty())
+        throw std::runtime_error("no tokens in " + path + ": run from the root of the project");
     return tokens;
 }
 
@@ -94,11 +96,12 @@ struct Tally {
             auto const gross = std::count_if(sizes.begin(), sizes.end(), [](double e) { return e > 0.15; });
             auto const held = std::count_if(deviations[k].begin(), deviations[k].end(),
                                             [](double d) { return std::abs(d) <= 1.96; });
-            fmt::print("{:34} F{} median |error| {:5.2f} %  90 % {:5.2f} %  bias {:+5.2f} %  gross {:4.2f} %  "
-                       "missing {:4.2f} %  95 % interval holds {:5.1f} %\n",
-                       k == 0 ? name : "", k + 1, 100 * sizes[sizes.size() / 2], 100 * sizes[sizes.size() * 9 / 10],
-                       100 * signed_errors[signed_errors.size() / 2], 100 * static_cast<double>(gross) / n,
-                       100.0 * missing[k] / asked[k], 100 * static_cast<double>(held) / n);
+            fmt::print(
+                "{:34} F{} median |error| {:5.2f} %  90 % {:5.2f} %  bias {:+5.2f} %  gross {:4.2f} %  "
+                "missing {:4.2f} %  95 % interval holds {:5.1f} %\n",
+                k == 0 ? name : "", k + 1, 100 * sizes[sizes.size() / 2], 100 * sizes[sizes.size() * 9 / 10],
+                100 * signed_errors[signed_errors.size() / 2], 100 * static_cast<double>(gross) / n,
+                100.0 * missing[k] / asked[k], 100 * static_cast<double>(held) / n);
         }
     }
 };
@@ -116,8 +119,10 @@ struct Condition {
 
 Source drawn(Condition const& c, std::uniform_real_distribution<double>& unit, std::mt19937& random) {
     Source s{.kind = c.kind, .rate_hz = c.fo, .vibrato = c.vibrato};
-    if (c.kind == ProbeKind::whisper) s.slope = c.slope * (2 * unit(random) - 1);
-    else if (c.kind == ProbeKind::creak) s.rate_hz = 25 + 40 * unit(random);
+    if (c.kind == ProbeKind::whisper)
+        s.slope = c.slope * (2 * unit(random) - 1);
+    else if (c.kind == ProbeKind::creak)
+        s.rate_hz = 25 + 40 * unit(random);
     else {
         s.corner = 1500 + 2500 * unit(random);
         s.open = 0.45 + 0.25 * unit(random);
@@ -164,8 +169,8 @@ void mixed_vowels(std::vector<Token> const& tokens, Condition const& c) {
     tally.print(c.name);
 }
 
-/// Recordings of five tokens with pauses of 0.8 s, each recording in a room of its own, listened to as a whole: the room is
-/// estimated from how the sounds die away. t60 0: no room.
+/// Recordings of five tokens with pauses of 0.8 s, each recording in a room of its own, listened to as a
+/// whole: the room is estimated from how the sounds die away. t60 0: no room.
 void in_rooms(std::vector<Token> const& tokens, Condition const& c, double t60, double direct_db) {
     constexpr std::size_t together = 5;
     constexpr double rate = 16000;
@@ -181,9 +186,12 @@ void in_rooms(std::vector<Token> const& tokens, Condition const& c, double t60, 
         make::Samples all(8000, 0.0);
         for (std::size_t i = first; i < first + together; ++i) {
             auto const& t = chosen[i];
-            auto const peaks = make::peaks(t.formants, spacing_of(t.group) * (0.92 + 0.16 * unit(random)), 7800, 1 + unit(random));
+            auto const peaks = make::peaks(t.formants, spacing_of(t.group) * (0.92 + 0.16 * unit(random)),
+                                           7800, 1 + unit(random));
             double const made_at = c.kind == ProbeKind::whisper ? rate : 48000;
-            auto sound = make::resonate(excite(drawn(c, unit, random), static_cast<std::size_t>(made_at), made_at, random), peaks, made_at);
+            auto sound = make::resonate(
+                excite(drawn(c, unit, random), static_cast<std::size_t>(made_at), made_at, random), peaks,
+                made_at);
             if (made_at > rate) sound = resample(make::scaled(sound), hertz(made_at), hertz(rate)).samples;
             double const size = std::sqrt(make::power(sound));
             for (double v : sound) all.push_back(v / size);
@@ -194,7 +202,8 @@ void in_rooms(std::vector<Token> const& tokens, Condition const& c, double t60, 
         for (std::size_t n = 0; n < all.size(); ++n) all[n] += std::pow(10, -c.snr_db / 20) * hiss[n];
         auto const heard = listened(make::scaled(all));
         ++recordings;
-        if (heard.room) times.push_back(in_seconds(heard.room->reverberation)), shares.push_back(heard.room->share);
+        if (heard.room)
+            times.push_back(in_seconds(heard.room->reverberation)), shares.push_back(heard.room->share);
         if (heard.stretches.size() != together) {
             ++unheard;
             continue;
@@ -208,7 +217,8 @@ void in_rooms(std::vector<Token> const& tokens, Condition const& c, double t60, 
             options.room = heard.room;
             if (heard.noise) options.noise = &*heard.noise;
             if (c.kind == ProbeKind::sung) options.fo = hertz(c.fo);
-            tally.add(read_formants(part(sound, steady->span.start, steady->span.end), hertz(rate), due(means.at({t.group, t.ipa}), t.group), options),
+            tally.add(read_formants(part(sound, steady->span.start, steady->span.end), hertz(rate),
+                                    due(means.at({t.group, t.ipa}), t.group), options),
                       t.formants);
         }
     }
@@ -217,8 +227,10 @@ void in_rooms(std::vector<Token> const& tokens, Condition const& c, double t60, 
         std::sort(v.begin(), v.end());
         return v.empty() ? 0.0 : v[v.size() / 2];
     };
-    fmt::print("  room found in {} of {} recordings: median T60 {:.2f} s, share of the walls {:.2f} (true {:.2f}, {:.2f}); not split rightly: {}\n",
-               times.size(), recordings, middle(times), middle(shares), t60, t60 > 0 ? 1 / (1 + std::pow(10, direct_db / 10)) : 0.0, unheard);
+    fmt::print("  room found in {} of {} recordings: median T60 {:.2f} s, share of the walls {:.2f} (true "
+               "{:.2f}, {:.2f}); not split rightly: {}\n",
+               times.size(), recordings, middle(times), middle(shares), t60,
+               t60 > 0 ? 1 / (1 + std::pow(10, direct_db / 10)) : 0.0, unheard);
 }
 
 /// Every fourth token one after another, coded as AAC at 64 kb/s by the ffmpeg program, and read back.
@@ -230,14 +242,17 @@ void coded(std::vector<Token> const& tokens) {
     std::vector<Token const*> said;
     for (std::size_t i = 0; i < tokens.size(); i += 4) {
         auto const& t = tokens[i];
-        auto const peaks = make::peaks(t.formants, spacing_of(t.group) * (0.92 + 0.16 * unit(random)), 7800, 1 + unit(random));
-        auto sound = make::resonate(make::sloped(make::white(48000, random), unit(random) - 0.5), peaks, 48000);
+        auto const peaks = make::peaks(t.formants, spacing_of(t.group) * (0.92 + 0.16 * unit(random)), 7800,
+                                       1 + unit(random));
+        auto sound =
+            make::resonate(make::sloped(make::white(48000, random), unit(random) - 0.5), peaks, 48000);
         auto const x = make::scaled(make::with_noise(std::move(sound), 30, random));
         all.insert(all.end(), x.begin(), x.end());
         said.push_back(&t);
     }
     auto const folder = std::filesystem::temp_directory_path();
-    auto const plain = (folder / "vowelway_bench.wav").string(), packed = (folder / "vowelway_bench.m4a").string();
+    auto const plain = (folder / "vowelway_bench.wav").string(),
+               packed = (folder / "vowelway_bench.m4a").string();
     write_wav(plain, all, 48000);
     if (std::system(("ffmpeg -loglevel error -y -i " + plain + " -b:a 64k " + packed).c_str()) != 0) {
         fmt::print("whisper as AAC: not measured, there is no ffmpeg program\n");
@@ -253,7 +268,8 @@ void coded(std::vector<Token> const& tokens) {
         auto const& t = *said[k];
         auto const m = means.at({t.group, t.ipa});
         auto const e = due(m, t.group);
-        tally.add(read_formants(std::span(back).subspan(16000 * k + 1000, 14000), hertz(16000), e, {}), t.formants);
+        tally.add(read_formants(std::span(back).subspan(16000 * k + 1000, 14000), hertz(16000), e, {}),
+                  t.formants);
     }
     tally.print("whisper, AAC 64 kb/s");
     std::filesystem::remove(plain);
@@ -277,28 +293,32 @@ void against_the_bound() {
         for (int seed = 0; seed < seeds; ++seed) {
             std::mt19937 random(static_cast<unsigned>(seed));
             auto const x = make::scaled(make::resonate(make::white(10000, random), peaks, rate));
-            Expectation e{{{{hertz(peaks[0].hz), 0.18}, {hertz(peaks[1].hz), 0.15}, {hertz(peaks[2].hz), 0.12}}},
-                          hertz(1000)};
+            Expectation e{
+                {{{hertz(peaks[0].hz), 0.18}, {hertz(peaks[1].hz), 0.15}, {hertz(peaks[2].hz), 0.12}}},
+                hertz(1000)};
             FormantOptions options;
             options.settings = {{hertz(5000), 10}};
             auto const found = read_formants(x, hertz(rate), e, options);
             // the bound itself, from the true resonances: a long noise gives R
             for (std::size_t k = 0; k < 2; ++k) {
-                double const error = found.formants[k] ? in_hertz(found.formants[k]->centre) - peaks[k].hz : 1e3;
+                double const error =
+                    found.formants[k] ? in_hertz(found.formants[k]->centre) - peaks[k].hz : 1e3;
                 squares[k] += error * error / seeds;
                 if (found.formants[k] && std::abs(error) <= 1.96 * in_hertz(found.formants[k]->sd)) ++held[k];
             }
         }
         std::mt19937 random(99);
-        auto const spectrum =
-            average_spectrum(make::scaled(make::resonate(make::white(4000000, random), peaks, rate)), hertz(rate));
+        auto const spectrum = average_spectrum(
+            make::scaled(make::resonate(make::white(4000000, random), peaks, rate)), hertz(rate));
         auto const r = band_autocorrelation(spectrum, hertz(5000), 10);
         auto const model = predict(r, 10, hertz(rate));
-        for (std::size_t k = 0; k < 2; ++k) bounds[k] = bound_of_centre(model, {hertz(peaks[k].hz), hertz(peaks[k].bandwidth_hz)}, r, 10000);
         for (std::size_t k = 0; k < 2; ++k)
-            fmt::print("{:>6.0f} Hz: rms {:5.2f} Hz, bound {:5.2f} Hz, ratio {:4.2f}, 95 % interval holds {:.1f} %\n",
-                       peaks[k].hz, std::sqrt(squares[k]), std::sqrt(bounds[k]), std::sqrt(squares[k] / bounds[k]),
-                       100.0 * held[k] / seeds);
+            bounds[k] = bound_of_centre(model, {hertz(peaks[k].hz), hertz(peaks[k].bandwidth_hz)}, r, 10000);
+        for (std::size_t k = 0; k < 2; ++k)
+            fmt::print("{:>6.0f} Hz: rms {:5.2f} Hz, bound {:5.2f} Hz, ratio {:4.2f}, 95 % interval holds "
+                       "{:.1f} %\n",
+                       peaks[k].hz, std::sqrt(squares[k]), std::sqrt(bounds[k]),
+                       std::sqrt(squares[k] / bounds[k]), 100.0 * held[k] / seeds);
     }
 }
 
@@ -322,7 +342,11 @@ int main(int argc, char** argv) {
             in_rooms(tokens, {.name = name + ", no room", .kind = kind, .fo = 110}, 0, 0);
             for (double t60 : {0.2, 0.5, 1.0})
                 for (double direct : {6.0, 0.0})
-                    in_rooms(tokens, {.name = fmt::format("{}, {} s, {:+} dB", name, t60, direct), .kind = kind, .fo = 110}, t60, direct);
+                    in_rooms(tokens,
+                             {.name = fmt::format("{}, {} s, {:+} dB", name, t60, direct),
+                              .kind = kind,
+                              .fo = 110},
+                             t60, direct);
         }
     if (wants("creak")) mixed_vowels(tokens, {.name = "creak", .kind = ProbeKind::creak});
     if (wants("sung"))

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-// How fast a recording is measured: times real time on one core, decoding included, for each kind of probe; and the memory
-// for a minute against an hour. bench/measure_speed.py does the same analysis with numpy and scipy.
-// Needs the ffmpeg program for the coded files; writes to the folder for temporary files.
+// How fast a recording is measured: times real time on one core, decoding included, for each kind of probe;
+// and the memory for a minute against an hour. bench/measure_speed.py does the same analysis with numpy and
+// scipy. Needs the ffmpeg program for the coded files; writes to the folder for temporary files.
 #include "probes.hpp"
 
 #include "vowelway/analysis/measure.hpp"
@@ -32,7 +32,8 @@ double megabytes() {
 /// A minute: i e a o u eight times, each for a second with half a second of pause, at 44.1 kHz.
 std::vector<float> minute(ProbeKind kind) {
     constexpr double rate = 44100;
-    std::array<std::array<double, 3>, 5> const vowels{{{290, 2220, 2940}, {375, 2090, 2670}, {720, 1310, 2480}, {410, 850, 2440}, {320, 800, 2310}}};
+    std::array<std::array<double, 3>, 5> const vowels{
+        {{290, 2220, 2940}, {375, 2090, 2670}, {720, 1310, 2480}, {410, 850, 2440}, {320, 800, 2310}}};
     std::mt19937 random(1);
     make::Samples all(static_cast<std::size_t>(0.5 * rate), 0.0);
     for (int take = 0; take < 40; ++take) {
@@ -70,10 +71,12 @@ void time_one(std::string const& name, std::string const& path, MeasureRequest c
         best = std::min(best, cpu_seconds() - start);
         best_hearing = std::min(best_hearing, heard - start);
         length = in_seconds(r.heard.length);
-        takes = static_cast<std::size_t>(std::count_if(m.takes.begin(), m.takes.end(), [](Take const& t) { return t.usable(); }));
+        takes = static_cast<std::size_t>(
+            std::count_if(m.takes.begin(), m.takes.end(), [](Take const& t) { return t.usable(); }));
     }
-    fmt::print("{:16} {:5.1f} s in {:6.1f} ms: {:5.0f} times real time; decoding and pauses {:6.1f} ms; {} takes\n", name, length,
-               1000 * best, length / best, 1000 * best_hearing, takes);
+    fmt::print(
+        "{:16} {:5.1f} s in {:6.1f} ms: {:5.0f} times real time; decoding and pauses {:6.1f} ms; {} takes\n",
+        name, length, 1000 * best, length / best, 1000 * best_hearing, takes);
 }
 
 } // namespace
@@ -96,16 +99,20 @@ int main() {
     {
         std::mt19937 random(2);
         auto hiss = make::scaled(make::white(60 * 16000, random), 0.003);
-        auto const take = make::scaled(make::resonate(make::white(16000, random), {{900, 100}, {1400, 100}, {2600, 150}}, 16000), 0.3);
+        auto const take = make::scaled(
+            make::resonate(make::white(16000, random), {{900, 100}, {1400, 100}, {2600, 150}}, 16000), 0.3);
         for (std::size_t n = 0; n < take.size(); ++n) hiss[16000 * 30 + n] += take[n];
         write_wav(quiet, hiss, 16000);
     }
     double const after_minutes = megabytes();
-    if (std::system(("ffmpeg -loglevel error -y -stream_loop 59 -i " + quiet + " -b:a 32k " + hour).c_str()) == 0) {
+    if (std::system(
+            ("ffmpeg -loglevel error -y -stream_loop 59 -i " + quiet + " -b:a 32k " + hour).c_str()) == 0) {
         double const start = cpu_seconds();
         auto const r = hear(hour);
-        fmt::print("an hour with {} sounds: {:.0f} times real time; memory {:.0f} MB, after the minutes {:.0f} MB\n",
-                   r.heard.stretches.size(), in_seconds(r.heard.length) / (cpu_seconds() - start), megabytes(), after_minutes);
+        fmt::print(
+            "an hour with {} sounds: {:.0f} times real time; memory {:.0f} MB, after the minutes {:.0f} MB\n",
+            r.heard.stretches.size(), in_seconds(r.heard.length) / (cpu_seconds() - start), megabytes(),
+            after_minutes);
     }
     for (auto const& path : {wav, m4a, hour, quiet}) std::filesystem::remove(path);
 }

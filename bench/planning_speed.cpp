@@ -26,7 +26,9 @@ Passage wandering(std::size_t notes, Tuning const& tuning) {
         key += static_cast<int>(random >> 28) % 5 - 2;
         if (key < 60) key = 62;
         if (key > 78) key = 76;
-        SungNote note{tuning.pitch(key), {}, "1", 1, seconds(static_cast<double>(i) / 3), seconds(1.0 / 3), false, false, {}, std::nullopt, std::nullopt, std::nullopt, false};
+        SungNote note{tuning.pitch(key), {},           "1",   1,  seconds(static_cast<double>(i) / 3),
+                      seconds(1.0 / 3),  false,        false, {}, std::nullopt,
+                      std::nullopt,      std::nullopt, false};
         note.syllables = {{"la", Syllable::Part::single}};
         note.vowel = SungVowel{parse_vowel(vowels[(random >> 20) % 7]), {}, {}, VowelOrigin::typed};
         passage.notes.push_back(note);
@@ -57,6 +59,7 @@ int main() {
             auto const start = std::chrono::steady_clock::now();
             auto const plan = make_plan(std::move(request));
             double const s = std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
-            fmt::print("{:8} {:6} {:10.3f} {:12.0f} {:9.0f}\n", plan.notes.size(), draws, s, static_cast<double>(notes) / s, peak_megabytes());
+            fmt::print("{:8} {:6} {:10.3f} {:12.0f} {:9.0f}\n", plan.notes.size(), draws, s,
+                       static_cast<double>(notes) / s, peak_megabytes());
         }
 }

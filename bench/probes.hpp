@@ -4,8 +4,8 @@
 
 #include "../tests/support/probe_synthesis.hpp"
 #include "analysis/fft.hpp"
-#include "vowelway/analysis/listen.hpp"
 #include "vowelway/analysis/formants.hpp"
+#include "vowelway/analysis/listen.hpp"
 
 #include <array>
 #include <cstdint>
@@ -41,13 +41,16 @@ inline void write_wav(std::string const& path, std::span<float const> samples, s
         for (int k = 0; k < bytes; ++k) file.put(static_cast<char>(value >> (8 * k)));
     };
     auto const size = static_cast<std::uint32_t>(2 * samples.size());
-    file << "RIFF", put(36 + size, 4), file << "WAVEfmt ", put(16, 4), put(1, 2), put(1, 2), put(rate, 4), put(2 * rate, 4);
+    file << "RIFF", put(36 + size, 4), file << "WAVEfmt ", put(16, 4), put(1, 2), put(1, 2), put(rate, 4),
+        put(2 * rate, 4);
     put(2, 2), put(16, 2), file << "data", put(size, 4);
     for (float x : samples) put(static_cast<std::uint16_t>(static_cast<std::int16_t>(32767 * x)), 2);
 }
 
-/// The sound and, from 3 ms on, a diffuse field that falls by 60 dB in `t60` s; its energy `direct_db` below the direct sound's.
-inline make::Samples in_room(make::Samples x, double rate, double t60, double direct_db, std::mt19937& random) {
+/// The sound and, from 3 ms on, a diffuse field that falls by 60 dB in `t60` s; its energy `direct_db` below
+/// the direct sound's.
+inline make::Samples in_room(make::Samples x, double rate, double t60, double direct_db,
+                             std::mt19937& random) {
     auto const size = x.size();
     make::Samples tail = make::white(static_cast<std::size_t>(1.2 * t60 * rate), random);
     double energy = 0;

@@ -17,7 +17,9 @@ template <class Work> double best_of_five(Work work) {
     for (int i = 0; i < 5; ++i) {
         auto const start = std::chrono::steady_clock::now();
         work();
-        best = std::min(best, std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count());
+        best = std::min(
+            best,
+            std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count());
     }
     return best;
 }
@@ -32,10 +34,12 @@ int main(int argc, char** argv) {
     for (int i = 1; i < argc; ++i) try {
             auto const passage = read_score(argv[i]);
             ScoreMarks marks;
-            for (std::size_t n = 0; n < passage.notes.size(); ++n) marks.notes.push_back({n, "ɑ", "open", "△"});
+            for (std::size_t n = 0; n < passage.notes.size(); ++n)
+                marks.notes.push_back({n, "ɑ", "open", "△"});
             double const read = best_of_five([&] { (void)read_score(argv[i]); });
             double const mark = best_of_five([&] { write_marked_score(argv[i], {}, marks, out); });
-            std::printf("%7.2f ms read %7.2f ms marked %5zu notes  %s\n", read, mark, passage.notes.size(), std::filesystem::path(argv[i]).filename().c_str());
+            std::printf("%7.2f ms read %7.2f ms marked %5zu notes  %s\n", read, mark, passage.notes.size(),
+                        std::filesystem::path(argv[i]).filename().c_str());
             read_all += read;
             mark_all += mark;
             notes += passage.notes.size();
@@ -44,5 +48,7 @@ int main(int argc, char** argv) {
             std::printf("refused: %s\n", error.wrong().c_str());
         }
     std::filesystem::remove(out);
-    if (files > 0) std::printf("%d scores, %zu notes: %.2f ms read and %.2f ms marked on average\n", files, notes, read_all / files, mark_all / files);
+    if (files > 0)
+        std::printf("%d scores, %zu notes: %.2f ms read and %.2f ms marked on average\n", files, notes,
+                    read_all / files, mark_all / files);
 }

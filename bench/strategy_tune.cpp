@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Where weights of a technique come from: a random search for the weights with which published strategy emerges
-// (docs/strategy.md). strategy_tune classical|belt TRIALS
+// Where weights of a technique come from: a random search for the weights with which published strategy
+// emerges (docs/strategy.md). strategy_tune classical|belt TRIALS
 #include "plan/strategy.hpp"
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/technique/read_technique.hpp"
@@ -40,8 +40,10 @@ Line scale(Singer const& singer, std::string const& vowel, Technique const& tech
 
 double st(double ratio) { return 12 * std::log2(ratio); }
 
-// Mean departure of a scale, in semitones, by `departure(fo, fR1)` at each pitch; printed with the course if asked for.
-template <class Departure> double mean_departure(VoiceType voice, Line const& line, bool print, Departure departure) {
+// Mean departure of a scale, in semitones, by `departure(fo, fR1)` at each pitch; printed with the course if
+// asked for.
+template <class Departure>
+double mean_departure(VoiceType voice, Line const& line, bool print, Departure departure) {
     double sum = 0;
     for (std::size_t i = 0; i < line.fo.size(); ++i) sum += departure(line.fo[i], line.r1[i]);
     double const mean = sum / static_cast<double>(line.fo.size());
@@ -62,10 +64,11 @@ double classical_penalty(Technique const& t, bool print) {
         for (std::string const vowel : {"i", "ɛ", "a", "ɔ", "u"}) {
             auto const line = scale(singer, vowel, t);
             total += mean_departure(voice, line, print, [&](double fo, double r1) {
-                if (st(fo / line.home) < -5) return std::abs(st(r1 / line.home));                          // the low range stays
+                if (st(fo / line.home) < -5) return std::abs(st(r1 / line.home)); // the low range stays
                 if (st(fo / line.home) <= 0) return std::max(0.0, std::abs(st(r1 / line.home)) - 2);
-                if (woman) return fo < 1000 ? std::max(0.0, std::abs(st(r1 / fo) - 0.5) - 1) : 0.0;        // fR1 follows fo
-                return std::max(0.0, st(r1 / line.home) - st(fo / line.home) - 2);                         // no farther than fo
+                if (woman)
+                    return fo < 1000 ? std::max(0.0, std::abs(st(r1 / fo) - 0.5) - 1) : 0.0; // fR1 follows fo
+                return std::max(0.0, st(r1 / line.home) - st(fo / line.home) - 2); // no farther than fo
             });
         }
     }
@@ -104,7 +107,9 @@ int main(int argc, char** argv) {
     std::normal_distribution<double> normal;
     for (int n = 0; n < trials; ++n) {
         auto t = best;
-        auto const vary = [&](double& v, double size) { if (random() % 3 == 0) v *= std::exp(size * normal(random)); };
+        auto const vary = [&](double& v, double size) {
+            if (random() % 3 == 0) v *= std::exp(size * normal(random));
+        };
         vary(t.text, 0.3);
         vary(t.ring, 0.3);
         vary(t.ring_tolerance.value, 0.3);
@@ -119,8 +124,10 @@ int main(int argc, char** argv) {
         if (p < least) {
             least = p;
             best = t;
-            fmt::print("{:4} {:.3f} text {:.3f} ring {:.3f} tolerance {:.2f} octave {:.1f} upper {:.1f} stability {:.3f} effort {:.3f} attention {:.3f} line {:.3f}", n, p, t.text, t.ring,
-                       t.ring_tolerance.value, t.level_per_octave.value, t.upper_level_per_octave.value, t.stability, t.effort, t.attention, t.line);
+            fmt::print("{:4} {:.3f} text {:.3f} ring {:.3f} tolerance {:.2f} octave {:.1f} upper {:.1f} "
+                       "stability {:.3f} effort {:.3f} attention {:.3f} line {:.3f}",
+                       n, p, t.text, t.ring, t.ring_tolerance.value, t.level_per_octave.value,
+                       t.upper_level_per_octave.value, t.stability, t.effort, t.attention, t.line);
             for (auto& r : t.relations) fmt::print(" relation {:.3f}", r.weight);
             fmt::print("\n");
             std::fflush(stdout);

@@ -30,20 +30,20 @@ namespace {
 using vowelway::VoiceType;
 
 constexpr double men_length = 16.9, women_length = 14.1; // cm; Stevens (1998), Acoustic Phonetics
-constexpr double most_speakers = 10;                      // no study weighs more than this many voices
-constexpr double estimate_factor = std::numbers::sqrt2;   // our choice: wider where no one measured
+constexpr double most_speakers = 10;                     // no study weighs more than this many voices
+constexpr double estimate_factor = std::numbers::sqrt2;  // our choice: wider where no one measured
 
 struct Voice {
     VoiceType type;
-    char const* group;      // whose spread between speakers it takes: m, w, c
-    double length;          // cm; 0: the length at which the scaling gives the children's resonances
+    char const* group; // whose spread between speakers it takes: m, w, c
+    double length;     // cm; 0: the length at which the scaling gives the children's resonances
     char const* range;
 };
 constexpr Voice voices[] = {
-    {VoiceType::bass, "m", 18.0, "E2..E4"},     {VoiceType::baritone, "m", 17.2, "A2..A4"},
-    {VoiceType::tenor, "m", 16.4, "C3..C5"},    {VoiceType::countertenor, "m", 16.4, "E3..E5"},
-    {VoiceType::alto, "w", 14.9, "F3..F5"},     {VoiceType::mezzo, "w", 14.4, "A3..A5"},
-    {VoiceType::soprano, "w", 13.9, "C4..C6"},  {VoiceType::treble, "c", 0, "C4..A5"},
+    {VoiceType::bass, "m", 18.0, "E2..E4"},    {VoiceType::baritone, "m", 17.2, "A2..A4"},
+    {VoiceType::tenor, "m", 16.4, "C3..C5"},   {VoiceType::countertenor, "m", 16.4, "E3..E5"},
+    {VoiceType::alto, "w", 14.9, "F3..F5"},    {VoiceType::mezzo, "w", 14.4, "A3..A5"},
+    {VoiceType::soprano, "w", 13.9, "C4..C6"}, {VoiceType::treble, "c", 0, "C4..A5"},
 };
 
 // A vowel of the profiles: whose spread it takes among the American vowels, and, where no table has
@@ -54,11 +54,30 @@ struct Entry {
     std::vector<std::string> made_of = {};
 };
 std::vector<Entry> const entries = {
-    {"i", "i"},   {"y", "i"},   {"ɪ", "ɪ"}, {"ʏ", "ɪ"}, {"e", "e"}, {"ø", "e"},
-    {"ɛ", "ɛ"},   {"œ", "ɛ"},   {"æ", "æ"}, {"a", "ɑ"}, {"ɐ", "ʌ", {"ə", "a"}},
-    {"ə", "ʌ"},   {"ɜ", "ɝ"},   {"ʌ", "ʌ"}, {"ɑ", "ɑ"}, {"ɒ", "ɔ"}, {"ɔ", "ɔ"},
-    {"o", "o"},   {"ʊ", "ʊ"},   {"u", "u"},
-    {"ɛ̃", "ɛ", {"ɛ"}}, {"œ̃", "ɛ", {"œ"}}, {"ɑ̃", "ɑ", {"ɑ"}}, {"ɔ̃", "ɔ", {"o", "ɔ"}},
+    {"i", "i"},
+    {"y", "i"},
+    {"ɪ", "ɪ"},
+    {"ʏ", "ɪ"},
+    {"e", "e"},
+    {"ø", "e"},
+    {"ɛ", "ɛ"},
+    {"œ", "ɛ"},
+    {"æ", "æ"},
+    {"a", "ɑ"},
+    {"ɐ", "ʌ", {"ə", "a"}},
+    {"ə", "ʌ"},
+    {"ɜ", "ɝ"},
+    {"ʌ", "ʌ"},
+    {"ɑ", "ɑ"},
+    {"ɒ", "ɔ"},
+    {"ɔ", "ɔ"},
+    {"o", "o"},
+    {"ʊ", "ʊ"},
+    {"u", "u"},
+    {"ɛ̃", "ɛ", {"ɛ"}},
+    {"œ̃", "ɛ", {"œ"}},
+    {"ɑ̃", "ɑ", {"ɑ"}},
+    {"ɔ̃", "ɔ", {"o", "ɔ"}},
 };
 // Vowels for which the American speakers are a study like the others; their /i e ɛ ɔ o u/ glide or
 // have moved away from what is sung under the same sign.
@@ -98,7 +117,8 @@ std::vector<Row> read_csv(std::filesystem::path const& path) {
     std::vector<Row> rows;
     while (std::getline(in, line)) {
         auto const cells = split(line);
-        if (cells.size() != names.size()) throw std::runtime_error(path.string() + ": a row of another width: " + line);
+        if (cells.size() != names.size())
+            throw std::runtime_error(path.string() + ": a row of another width: " + line);
         Row row;
         for (std::size_t i = 0; i < names.size(); ++i) row[names[i]] = cells[i];
         rows.push_back(std::move(row));
@@ -150,7 +170,8 @@ Data gather(std::filesystem::path const& folder) {
         for (auto& [study, groups] : data.speakers) {
             auto const& men = groups["m"].at(vowel);
             for (std::size_t k = 0; k < resonances; ++k)
-                data.men[vowel][k].add(std::exp(men[k].mean()), std::min<double>(most_speakers, men[k].count));
+                data.men[vowel][k].add(std::exp(men[k].mean()),
+                                       std::min<double>(most_speakers, men[k].count));
             ++data.from[vowel]["eng"];
         }
     return data;
@@ -191,7 +212,8 @@ double length_of(Data const& data, Voice const& voice) {
 
 std::string printed(Value v, double step) {
     std::ostringstream out;
-    out << std::lround(v.hz / step) * std::lround(step) << " Hz ± " << std::lround(v.sd / step) * std::lround(step);
+    out << std::lround(v.hz / step) * std::lround(step) << " Hz ± "
+        << std::lround(v.sd / step) * std::lround(step);
     return out.str();
 }
 
@@ -199,12 +221,15 @@ std::string origin_of(Data const& data, Entry const& entry) {
     if (!entry.made_of.empty()) {
         bool const nasal = vowelway::parse_vowel(entry.vowel).nasal;
         std::string out = "no table has it: ";
-        if (entry.made_of.size() == 1) out += "as /" + entry.made_of[0] + "/";
-        else out += "between /" + entry.made_of[0] + "/ and /" + entry.made_of[1] + "/";
+        if (entry.made_of.size() == 1)
+            out += "as /" + entry.made_of[0] + "/";
+        else
+            out += "between /" + entry.made_of[0] + "/ and /" + entry.made_of[1] + "/";
         return out + (nasal ? ", the nose left out" : "");
     }
     std::string out = "tables:";
-    for (auto const& [language, studies] : data.from.at(entry.vowel)) out += " " + language + " " + std::to_string(studies);
+    for (auto const& [language, studies] : data.from.at(entry.vowel))
+        out += " " + language + " " + std::to_string(studies);
     return out;
 }
 
@@ -214,19 +239,23 @@ std::string profile_of(Data const& data, Voice const& voice) {
     std::ostringstream out;
     out << "# The average " << name << ": many speakers, no single singer. Made by profiles/derive.cpp;\n"
         << "# profiles/README.md tells from what and how. Do not edit: measure your own instead.\n"
-        << "vowelway: 1\nsinger: Average " << name << "\nvoice: " << name << "\naverage: true\nrange: " << voice.range
-        << "\ntract_length: ";
+        << "vowelway: 1\nsinger: Average " << name << "\nvoice: " << name
+        << "\naverage: true\nrange: " << voice.range << "\ntract_length: ";
     char text[16];
     std::snprintf(text, sizeof text, "%.1f", length);
     out << text << " cm\n"
-        << "source: {method: published, note: \"spoken vowels of published tables, scaled by tract length\"}\n"
+        << "source: {method: published, note: \"spoken vowels of published tables, scaled by tract "
+           "length\"}\n"
         << "vowels:\n";
     for (auto const& entry : entries) {
         out << "  " << entry.vowel << ": {";
         for (std::size_t k = 0; k < resonances; ++k)
-            out << (k ? ", " : "") << "fR" << k + 1 << ": " << printed(derive(data, voice, length, entry, k), k == 0 ? 5 : 10);
-        if (entry.made_of.empty()) out << "}  # " << origin_of(data, entry) << "\n";
-        else out << ", estimated: \"" << origin_of(data, entry) << "\"}\n";
+            out << (k ? ", " : "") << "fR" << k + 1 << ": "
+                << printed(derive(data, voice, length, entry, k), k == 0 ? 5 : 10);
+        if (entry.made_of.empty())
+            out << "}  # " << origin_of(data, entry) << "\n";
+        else
+            out << ", estimated: \"" << origin_of(data, entry) << "\"}\n";
     }
     return out.str();
 }
@@ -234,14 +263,16 @@ std::string profile_of(Data const& data, Voice const& voice) {
 void report(Data const& data) {
     for (std::size_t k = 0; k < resonances; ++k)
         std::printf("fR%zu goes with tract length to the power -%.2f\n", k + 1, data.exponent[k]);
-    std::printf("children: %.2f cm\n\n| vowel | studies | fR1 | fR2 | fR3 | spread between studies (%%) | between men (%%) |\n|---|---|---|---|---|---|---|\n",
+    std::printf("children: %.2f cm\n\n| vowel | studies | fR1 | fR2 | fR3 | spread between studies (%%) | "
+                "between men (%%) |\n|---|---|---|---|---|---|---|\n",
                 data.child_length);
     for (auto const& entry : entries) {
         if (!entry.made_of.empty()) continue;
         auto const& men = data.men.at(entry.vowel);
-        std::printf("| %s | %d | %.0f | %.0f | %.0f | %.0f, %.0f | %.0f, %.0f |\n", entry.vowel, men[0].count, std::exp(men[0].mean()),
-                    std::exp(men[1].mean()), std::exp(men[2].mean()), 100 * std::sqrt(men[0].variance()),
-                    100 * std::sqrt(men[1].variance()), 100 * std::sqrt(speaker_variance(data, "m", entry.spread_of, 0)),
+        std::printf("| %s | %d | %.0f | %.0f | %.0f | %.0f, %.0f | %.0f, %.0f |\n", entry.vowel, men[0].count,
+                    std::exp(men[0].mean()), std::exp(men[1].mean()), std::exp(men[2].mean()),
+                    100 * std::sqrt(men[0].variance()), 100 * std::sqrt(men[1].variance()),
+                    100 * std::sqrt(speaker_variance(data, "m", entry.spread_of, 0)),
                     100 * std::sqrt(speaker_variance(data, "m", entry.spread_of, 1)));
     }
 }
@@ -251,7 +282,9 @@ bool same(std::filesystem::path const& path, std::string const& wanted) {
     std::stringstream found;
     found << in.rdbuf();
     if (in && found.str() == wanted) return true;
-    std::cerr << path.string() << " is not what the tables give; run derive_profiles without --check and read the difference\n";
+    std::cerr
+        << path.string()
+        << " is not what the tables give; run derive_profiles without --check and read the difference\n";
     return false;
 }
 
@@ -270,10 +303,13 @@ int main(int argc, char** argv) try {
     }
     bool good = true;
     for (auto const& voice : voices) {
-        auto const path = std::filesystem::path(argv[2]) / (std::string(vowelway::to_string(voice.type)) + ".yaml");
+        auto const path =
+            std::filesystem::path(argv[2]) / (std::string(vowelway::to_string(voice.type)) + ".yaml");
         auto const text = profile_of(data, voice);
-        if (option == "--check") good = same(path, text) && good;
-        else if (!(std::ofstream(path, std::ios::binary) << text << std::flush)) throw std::runtime_error("cannot write " + path.string());
+        if (option == "--check")
+            good = same(path, text) && good;
+        else if (!(std::ofstream(path, std::ios::binary) << text << std::flush))
+            throw std::runtime_error("cannot write " + path.string());
     }
     return good ? 0 : 1;
 } catch (std::exception const& error) {

@@ -13,8 +13,8 @@ namespace {
 
 constexpr double narrowest = 0.06; // cm²: about where a vowel becomes a fricative (Stevens 1998, from memory)
 
-// The widest section any gesture makes, for a tract of 17 cm: what area_from_resonances takes for the widest of a human
-// tract, a mouth some 4.5 by 4.5 cm (our judgement); it grows with the square of the length.
+// The widest section any gesture makes, for a tract of 17 cm: what area_from_resonances takes for the widest
+// of a human tract, a mouth some 4.5 by 4.5 cm (our judgement); it grows with the square of the length.
 constexpr double widest_of_17cm = 20;
 
 // How much a section of raw area `a` keeps of it below the bound `most`: all far below, most/a far above.

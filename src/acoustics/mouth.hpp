@@ -29,15 +29,15 @@ class Mouth {
     /// Relative change of fR1 and fR2 with each part of the gesture.
     using Jacobian = std::array<GestureVector, 2>;
     Jacobian jacobian(Posture const& at) const;
-    /// The posture of a gesture, its first poles followed from those of a near posture, whose slopes help; nothing if
-    /// fR1 or fR2 is lost or the airway all but closes.
+    /// The posture of a gesture, its first poles followed from those of a near posture, whose slopes help;
+    /// nothing if fR1 or fR2 is lost or the airway all but closes.
     std::optional<Posture> moved(Posture const& from, GestureVector const& gesture, std::size_t poles = 4,
                                  Jacobian const* slopes = nullptr) const;
 
-    /// From a posture, the cheapest gesture (weights `cost`, each part within its limits) that moves fR1 and fR2 to home's
-    /// times these factors; nothing if it stays more than `tolerance` (relative) away.
-    std::optional<Posture> towards(Posture const& from, double factor1, double factor2, GestureVector const& cost,
-                                   double tolerance, int most_steps) const;
+    /// From a posture, the cheapest gesture (weights `cost`, each part within its limits) that moves fR1 and
+    /// fR2 to home's times these factors; nothing if it stays more than `tolerance` (relative) away.
+    std::optional<Posture> towards(Posture const& from, double factor1, double factor2,
+                                   GestureVector const& cost, double tolerance, int most_steps) const;
 
   private:
     /// Growth of ln area of a section for a gesture, before the bound on its width.

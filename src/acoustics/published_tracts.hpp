@@ -9,8 +9,9 @@ namespace vowelway::tube {
 
 /// Mean of sixteen published area functions: a narrow larynx tube, widening towards the mouth.
 Series mean_tract();
-/// A quarter of the way from the mean to the published area function of the vowel: farther, one man's peculiarities
-/// would go with it. Less for a vowel that is only near one of the table's; the mean for one of another rounding.
+/// A quarter of the way from the mean to the published area function of the vowel: farther, one man's
+/// peculiarities would go with it. Less for a vowel that is only near one of the table's; the mean for one of
+/// another rounding.
 Series tract_like(Vowel const& vowel);
 
 } // namespace vowelway::tube

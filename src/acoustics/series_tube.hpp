@@ -26,9 +26,9 @@ struct SeriesSolution {
     double residual = 1;        // largest |ln F/target|
     int steps = 0;
 };
-/// Newton's method for 1..3 targets in Hz, by the likeliest steps from `start`; the last state reached when it
-/// does not converge. With `length_sd` > 0 the length may give way too, by about that share.
-SeriesSolution solve_series(std::vector<double> const& targets, Series const& start, double length, double length_sd,
-                            TractLoss loss);
+/// Newton's method for 1..3 targets in Hz, by the likeliest steps from `start`; the last state reached when
+/// it does not converge. With `length_sd` > 0 the length may give way too, by about that share.
+SeriesSolution solve_series(std::vector<double> const& targets, Series const& start, double length,
+                            double length_sd, TractLoss loss);
 
 } // namespace vowelway::tube

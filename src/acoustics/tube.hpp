@@ -29,8 +29,8 @@ Complex pole_at(double frequency, double bandwidth);
 /// A - C Z of the whole chain, whose zeros are the poles of lip flow over glottal flow.
 Complex denominator(Tube const& t, Complex s);
 
-/// n-th resonance (from 1) of the same tube without losses: hard walls, the load at the lips a mere inertia. Found
-/// by its phase, which only grows with frequency, so none is ever missed.
+/// n-th resonance (from 1) of the same tube without losses: hard walls, the load at the lips a mere inertia.
+/// Found by its phase, which only grows with frequency, so none is ever missed.
 double lossless_resonance(Tube const& t, int n);
 /// Which of those resonances lies at f: n there, n +- 1/2 half a turn of phase away.
 double mode_at(Tube const& t, double f);

@@ -10,8 +10,8 @@
 namespace vowelway {
 namespace {
 
-constexpr double much_shorter = 0.4;  // of the usual length: not one of the vowels
-constexpr double much_softer = 15;    // dB
+constexpr double much_shorter = 0.4; // of the usual length: not one of the vowels
+constexpr double much_softer = 15;   // dB
 constexpr std::size_t most_takes = 500;
 
 Place in(Recording const& r) { return Place{r.name, 0, 0, {}}; }
@@ -22,7 +22,8 @@ std::string times(std::vector<Sound> const& sounds) {
     for (std::size_t i = 0; i < shown; ++i) {
         char one[64];
         double const start = in_seconds(sounds[i].start);
-        std::snprintf(one, sizeof one, "%s%.1f-%.1f s", i ? ", " : "", start, start + in_seconds(sounds[i].length()));
+        std::snprintf(one, sizeof one, "%s%.1f-%.1f s", i ? ", " : "", start,
+                      start + in_seconds(sounds[i].length()));
         text += one;
     }
     return text + (shown < sounds.size() ? ", .." : "");
@@ -37,7 +38,8 @@ double level(Sound const& s) {
 template <class Get> double median(std::vector<Sound> const& sounds, Get get) {
     std::vector<double> values;
     for (auto const& s : sounds) values.push_back(get(s));
-    std::nth_element(values.begin(), values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2), values.end());
+    std::nth_element(values.begin(), values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2),
+                     values.end());
     return values[values.size() / 2];
 }
 
@@ -47,7 +49,8 @@ std::vector<std::size_t> likely(std::vector<Sound> const& sounds) {
     double const length = median(sounds, length_of), loudness = median(sounds, level);
     std::vector<std::size_t> kept;
     for (std::size_t i = 0; i < sounds.size(); ++i)
-        if (length_of(sounds[i]) > much_shorter * length && level(sounds[i]) > loudness - much_softer) kept.push_back(i);
+        if (length_of(sounds[i]) > much_shorter * length && level(sounds[i]) > loudness - much_softer)
+            kept.push_back(i);
     return kept;
 }
 
@@ -56,19 +59,22 @@ TimeSpan span_of(Sound const& s) { return {s.start, s.start + s.length()}; }
 /// The stretches of one recording cut and labelled: the list, `repeat` times.
 class ListMatcher {
   public:
-    ListMatcher(Recording const& recording, std::size_t index, std::vector<Vowel> const& vowels, Remarks& remarks)
+    ListMatcher(Recording const& recording, std::size_t index, std::vector<Vowel> const& vowels,
+                Remarks& remarks)
         : recording_(recording), index_(index), vowels_(vowels), remarks_(remarks) {
         for (std::size_t i = 0; i < recording.heard.stretches.size(); ++i) used_.push_back(i);
     }
 
     std::vector<Assigned> match(int repeat) {
         auto const listed = vowels_.size();
-        if (repeat > 0) return match_to(listed * static_cast<std::size_t>(repeat), static_cast<std::size_t>(repeat));
+        if (repeat > 0)
+            return match_to(listed * static_cast<std::size_t>(repeat), static_cast<std::size_t>(repeat));
         if (used_.size() % listed != 0 && used_.size() > listed) leave_out_unlikely();
         auto const found = used_.size();
         if (found == 1 || found == listed) return match_to(listed, 1);
         if (found % listed == 0) {
-            remarks_.push_back({Remark::Kind::assumed, recording_.name + ": " + std::to_string(found) + " sounds are taken as the list " +
+            remarks_.push_back({Remark::Kind::assumed, recording_.name + ": " + std::to_string(found) +
+                                                           " sounds are taken as the list " +
                                                            std::to_string(found / listed) + " times"});
             return match_to(found, found / listed);
         }
@@ -98,25 +104,27 @@ class ListMatcher {
         }
         std::vector<Assigned> assigned;
         for (std::size_t i = 0; i < segments.size(); ++i)
-            assigned.push_back({index_, used_[segments[i].sound], segments[i].span, vowels_[i % vowels_.size()]});
+            assigned.push_back(
+                {index_, used_[segments[i].sound], segments[i].span, vowels_[i % vowels_.size()]});
         return assigned;
     }
 
     void leave_out_unlikely() {
         auto kept = likely(recording_.heard.stretches);
         if (kept.size() < used_.size())
-            remarks_.push_back({Remark::Kind::assumed,
-                                recording_.name + ": " + std::to_string(used_.size() - kept.size()) +
-                                    " sounds much shorter or softer than the others are left out"});
+            remarks_.push_back(
+                {Remark::Kind::assumed, recording_.name + ": " + std::to_string(used_.size() - kept.size()) +
+                                            " sounds much shorter or softer than the others are left out"});
         used_ = std::move(kept);
     }
 
     [[noreturn]] void disagree(std::size_t count) const {
-        throw InputError("has " + std::to_string(recording_.heard.stretches.size()) + " sounds where " + std::to_string(count) +
-                             " vowels are listed: " + times(recording_.heard.stretches),
-                         "give --repeat if the list is said more than once, leave pauses between the vowels, or name the "
-                         "times in a cue file (--cues: start, end, vowel)",
-                         in(recording_));
+        throw InputError(
+            "has " + std::to_string(recording_.heard.stretches.size()) + " sounds where " +
+                std::to_string(count) + " vowels are listed: " + times(recording_.heard.stretches),
+            "give --repeat if the list is said more than once, leave pauses between the vowels, or name the "
+            "times in a cue file (--cues: start, end, vowel)",
+            in(recording_));
     }
 
     Recording const& recording_;
@@ -132,7 +140,8 @@ std::vector<Assigned> assign_vowels(std::vector<Recording> const& recordings, Me
                                     Remarks& remarks) {
     std::vector<Assigned> all;
     auto const& vowels = request.vowels;
-    bool const file_each = vowels.size() == 1 || (recordings.size() == vowels.size() && recordings.size() > 1);
+    bool const file_each =
+        vowels.size() == 1 || (recordings.size() == vowels.size() && recordings.size() > 1);
     for (std::size_t r = 0; r < recordings.size(); ++r) {
         auto const& heard = recordings[r].heard;
         if (!recordings[r].cued.empty()) {
@@ -141,7 +150,8 @@ std::vector<Assigned> assign_vowels(std::vector<Recording> const& recordings, Me
             continue;
         }
         if (vowels.empty())
-            throw InputError("no vowels are listed", "say what was spoken, such as --vowels \"i e a o u\"", in(recordings[r]));
+            throw InputError("no vowels are listed", "say what was spoken, such as --vowels \"i e a o u\"",
+                             in(recordings[r]));
         if (file_each) {
             auto const& vowel = vowels.size() == 1 ? vowels[0] : vowels[r];
             auto kept = likely(heard.stretches);
@@ -152,7 +162,8 @@ std::vector<Assigned> assign_vowels(std::vector<Recording> const& recordings, Me
         all.insert(all.end(), matched.begin(), matched.end());
     }
     if (all.size() > most_takes)
-        throw InputError(std::to_string(all.size()) + " takes at once are too many (the limit is " + std::to_string(most_takes) + ")",
+        throw InputError(std::to_string(all.size()) + " takes at once are too many (the limit is " +
+                             std::to_string(most_takes) + ")",
                          "measure fewer recordings at a time");
     return all;
 }

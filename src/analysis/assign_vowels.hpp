@@ -14,8 +14,9 @@ struct Assigned {
     Vowel vowel;
 };
 
-/// By the cues where there are any; one file for each vowel when there are as many files as vowels (or only one
-/// vowel); else each file goes through the whole list, `repeat` times. Throws InputError when the counts do not agree.
+/// By the cues where there are any; one file for each vowel when there are as many files as vowels (or only
+/// one vowel); else each file goes through the whole list, `repeat` times. Throws InputError when the counts
+/// do not agree.
 std::vector<Assigned> assign_vowels(std::vector<Recording> const& recordings, MeasureRequest const& request,
                                     Remarks& remarks);
 

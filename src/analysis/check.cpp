@@ -16,7 +16,9 @@ double square(Frequency f) { return in_hertz(f) * in_hertz(f); }
 
 Distance between(Frequency found, Frequency found_sd, Frequency aim, Frequency aim_sd, bool same_probe) {
     double const sd = std::sqrt(square(found_sd) + square(aim_sd));
-    return {found, found_sd, aim, aim_sd, interval(aim, found), in_hertz(found - aim) / std::max(sd, 1e-9), same_probe};
+    return {
+        found,     found_sd, aim, aim_sd, interval(aim, found), in_hertz(found - aim) / std::max(sd, 1e-9),
+        same_probe};
 }
 
 Verdict verdict_of(Distance const& d) {
@@ -29,10 +31,12 @@ std::string words(std::size_t k, Distance const& d) {
     char text[96];
     auto const name = d.same_probe ? 'F' : 'R';
     char const* const prefix = name == 'F' ? "F" : "fR";
-    if (verdict_of(d) == Verdict::there) std::snprintf(text, sizeof text, "%s%zu there", prefix, k + 1);
+    if (verdict_of(d) == Verdict::there)
+        std::snprintf(text, sizeof text, "%s%zu there", prefix, k + 1);
     else
-        std::snprintf(text, sizeof text, "%s%zu %.1f semitones %s (%.1f SD)%s", prefix, k + 1, std::abs(d.distance.value) / 100,
-                      d.distance.value > 0 ? "high" : "low", std::abs(d.in_sds),
+        std::snprintf(text, sizeof text, "%s%zu %.1f semitones %s (%.1f SD)%s", prefix, k + 1,
+                      std::abs(d.distance.value) / 100, d.distance.value > 0 ? "high" : "low",
+                      std::abs(d.in_sds),
                       verdict_of(d) == Verdict::unclear ? ", within what can be told" : "");
     return text;
 }
@@ -41,9 +45,12 @@ std::string words(std::size_t k, Distance const& d) {
 
 std::string_view to_string(Verdict verdict) {
     switch (verdict) {
-    case Verdict::there: return "there";
-    case Verdict::unclear: return "unclear";
-    case Verdict::off: return "off";
+    case Verdict::there:
+        return "there";
+    case Verdict::unclear:
+        return "unclear";
+    case Verdict::off:
+        return "off";
     }
     return "";
 }
@@ -56,10 +63,11 @@ ProbeComparison compare_with(MeasuredVowel const& found, Aim const& aim) {
     for (std::size_t k = 0; k < 3; ++k) {
         auto const& heard = found.measured.formants[k];
         if (heard && aim.heard[k])
-            c.resonances[k] = between(heard->centre, heard->sd, *aim.heard[k], least_heard_share * *aim.heard[k], true);
+            c.resonances[k] =
+                between(heard->centre, heard->sd, *aim.heard[k], least_heard_share * *aim.heard[k], true);
         else if (found.tract.resonances[k] && aim.tract[k])
-            c.resonances[k] = between(found.tract.resonances[k]->centre, found.tract.resonances[k]->sd, aim.tract[k]->centre,
-                                      aim.tract[k]->sd, false);
+            c.resonances[k] = between(found.tract.resonances[k]->centre, found.tract.resonances[k]->sd,
+                                      aim.tract[k]->centre, aim.tract[k]->sd, false);
         if (k < 2 && c.resonances[k]) {
             c.verdict = std::max(c.verdict, verdict_of(*c.resonances[k]));
             c.says += (c.says.empty() ? "" : "; ") + words(k, *c.resonances[k]);
@@ -97,7 +105,8 @@ std::optional<double> day_number(std::string_view iso) {
         auto const [end, error] = std::from_chars(word.data(), word.data() + word.size(), parts[i]);
         if (error != std::errc{} || end != word.data() + word.size()) return std::nullopt;
     }
-    std::chrono::year_month_day const day{std::chrono::year{parts[0]}, std::chrono::month{static_cast<unsigned>(parts[1])},
+    std::chrono::year_month_day const day{std::chrono::year{parts[0]},
+                                          std::chrono::month{static_cast<unsigned>(parts[1])},
                                           std::chrono::day{static_cast<unsigned>(parts[2])}};
     if (!day.ok()) return std::nullopt;
     return static_cast<double>(std::chrono::sys_days{day}.time_since_epoch().count());

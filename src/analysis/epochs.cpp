@@ -11,8 +11,8 @@
 namespace vowelway {
 namespace {
 
-constexpr double weight_memory = 0.0013; // s
-constexpr double just_after = 0.0003;    // s
+constexpr double weight_memory = 0.0013;  // s
+constexpr double just_after = 0.0003;     // s
 constexpr double longest_ringing = 0.012; // s
 constexpr double creak_gap = 0.008;       // s: no two pulses of a creak are nearer
 constexpr double stands_out = 4.0;        // times the local root mean square
@@ -22,13 +22,14 @@ std::vector<std::size_t> peaks_apart(std::vector<double> const& e, std::size_t r
     std::vector<std::size_t> found;
     for (std::size_t n = 0; n < e.size();) {
         auto const end = std::min(e.size(), n + reach + 1);
-        auto const top = static_cast<std::size_t>(std::max_element(e.begin() + static_cast<std::ptrdiff_t>(n),
-                                                                   e.begin() + static_cast<std::ptrdiff_t>(end)) -
-                                                  e.begin());
+        auto const top =
+            static_cast<std::size_t>(std::max_element(e.begin() + static_cast<std::ptrdiff_t>(n),
+                                                      e.begin() + static_cast<std::ptrdiff_t>(end)) -
+                                     e.begin());
         auto const low = top > reach ? top - reach : 0;
-        bool const higher_before = std::any_of(e.begin() + static_cast<std::ptrdiff_t>(low),
-                                               e.begin() + static_cast<std::ptrdiff_t>(top),
-                                               [&](double v) { return v > e[top]; });
+        bool const higher_before =
+            std::any_of(e.begin() + static_cast<std::ptrdiff_t>(low),
+                        e.begin() + static_cast<std::ptrdiff_t>(top), [&](double v) { return v > e[top]; });
         if (top == n || !higher_before) {
             if (!higher_before && e[top] > 0) found.push_back(top);
             n = top + reach + 1;
@@ -62,7 +63,8 @@ std::vector<double> residual(std::span<double const> x, Frequency rate) {
     return e;
 }
 
-std::vector<std::size_t> find_epochs(std::span<double const> sound, Frequency rate, std::optional<Frequency> fo) {
+std::vector<std::size_t> find_epochs(std::span<double const> sound, Frequency rate,
+                                     std::optional<Frequency> fo) {
     auto const e = residual(sound, rate);
     double const gap = fo ? 0.6 * in_hertz(rate) / in_hertz(*fo) : creak_gap * in_hertz(rate);
     auto found = peaks_apart(e, static_cast<std::size_t>(std::max(1.0, gap)));

@@ -17,7 +17,8 @@ std::vector<double> residual(std::span<double const> sound, Frequency rate);
 
 /// Samples at which the prediction error of `sound` peaks, in order: one in a period of `fo`, or, without
 /// it (creak), wherever a peak stands out from its surroundings.
-std::vector<std::size_t> find_epochs(std::span<double const> sound, Frequency rate, std::optional<Frequency> fo);
+std::vector<std::size_t> find_epochs(std::span<double const> sound, Frequency rate,
+                                     std::optional<Frequency> fo);
 
 /// A weight for each sample: the energy of the 1.3 ms before it, kept only in the closed phase, from just
 /// after an epoch to `closed` of the way to the next (at most 12 ms). Without epochs, the energy alone.

@@ -14,11 +14,12 @@ namespace {
 
 constexpr Frequency looked_at = hertz(16000);
 constexpr double frame_length = 0.060, frame_hop = 0.060; // s
-constexpr double lowest_pitch = 70, highest_pitch = 1000;  // Hz
-constexpr double regular = 0.45;     // at least, for a pitch
-constexpr double lasting = 0.6;      // of the sound itself, in every period from 15 to 40 ms: a pitch whose fundamental lies on F1
-constexpr double peaked = 6.0;       // at least, for a creak
-constexpr double odd_rise = 4;       // dB
+constexpr double lowest_pitch = 70, highest_pitch = 1000; // Hz
+constexpr double regular = 0.45;                          // at least, for a pitch
+constexpr double lasting =
+    0.6; // of the sound itself, in every period from 15 to 40 ms: a pitch whose fundamental lies on F1
+constexpr double peaked = 6.0;      // at least, for a creak
+constexpr double odd_rise = 4;      // dB
 constexpr double nearly_best = 0.8; // a shorter period this good is preferred: no octave too low
 
 struct Period {
@@ -26,8 +27,8 @@ struct Period {
 };
 
 /// The autocorrelation of a frame, normalised, tapering undone, lags up to `lags`.
-std::vector<double> likeness_of(std::vector<double> const& x, std::size_t from, std::size_t length, std::size_t lags,
-                                RealFft& fft, std::vector<double>& frame) {
+std::vector<double> likeness_of(std::vector<double> const& x, std::size_t from, std::size_t length,
+                                std::size_t lags, RealFft& fft, std::vector<double>& frame) {
     std::fill(frame.begin(), frame.end(), 0.0);
     std::copy_n(x.begin() + static_cast<std::ptrdiff_t>(from), length, frame.begin());
     auto bins = fft.forward(frame);
@@ -42,7 +43,8 @@ std::vector<double> likeness_of(std::vector<double> const& x, std::size_t from, 
 
 /// The shortest lag of a pitch that is nearly as good as the best.
 Period period_of(std::vector<double> const& likeness, double rate) {
-    auto const from = static_cast<std::size_t>(rate / highest_pitch), to = static_cast<std::size_t>(rate / lowest_pitch);
+    auto const from = static_cast<std::size_t>(rate / highest_pitch),
+               to = static_cast<std::size_t>(rate / lowest_pitch);
     Period best;
     std::vector<Period> peaks;
     for (std::size_t lag = from; lag <= to; ++lag) {
@@ -59,23 +61,27 @@ Period period_of(std::vector<double> const& likeness, double rate) {
 
 double median(std::vector<double> values);
 
-/// How alike the sound stays in every period from lag `from` on: a tone does, the ringing between the pulses of a creak dies.
+/// How alike the sound stays in every period from lag `from` on: a tone does, the ringing between the pulses
+/// of a creak dies.
 double throughout(std::vector<double> const& likeness, std::size_t from, double period) {
     auto const width = static_cast<std::size_t>(std::ceil(1.2 * period));
     if (width == 0) return 0;
     double least = 1;
     for (std::size_t lag = from; lag + width <= likeness.size(); lag += width)
-        least = std::min(least, *std::max_element(likeness.begin() + static_cast<std::ptrdiff_t>(lag),
-                                                  likeness.begin() + static_cast<std::ptrdiff_t>(lag + width)));
+        least =
+            std::min(least, *std::max_element(likeness.begin() + static_cast<std::ptrdiff_t>(lag),
+                                              likeness.begin() + static_cast<std::ptrdiff_t>(lag + width)));
     return least;
 }
 
-/// Whether there is sound at 1, 3, 5 and 7 times `pitch`, above what lies halfway to the next multiples: if not, the true
-/// pitch is twice as high.
+/// Whether there is sound at 1, 3, 5 and 7 times `pitch`, above what lies halfway to the next multiples: if
+/// not, the true pitch is twice as high.
 bool odd_harmonics(PowerSpectrum const& spectrum, double pitch) {
     std::vector<double> rise;
     for (int k = 1; k <= 7; k += 2) {
-        auto const around = [&](double multiple) { return spectrum.mean(hertz(pitch * (multiple - 0.12)), hertz(pitch * (multiple + 0.12))); };
+        auto const around = [&](double multiple) {
+            return spectrum.mean(hertz(pitch * (multiple - 0.12)), hertz(pitch * (multiple + 0.12)));
+        };
         double const between = std::sqrt(around(k - 0.5) * around(k + 0.5));
         rise.push_back(10 * std::log10((around(k) + 1e-16) / (between + 1e-16)));
     }
@@ -90,7 +96,8 @@ double median(std::vector<double> values) {
 
 } // namespace
 
-Excitation recognise_excitation(std::span<float const> steady, Frequency rate, PowerSpectrum const* spectrum) {
+Excitation recognise_excitation(std::span<float const> steady, Frequency rate,
+                                PowerSpectrum const* spectrum) {
     Excitation found;
     auto const sound = resample(steady, rate, looked_at);
     auto const e = residual(sound.samples, sound.rate);
@@ -100,7 +107,8 @@ Excitation recognise_excitation(std::span<float const> steady, Frequency rate, P
     found.peakedness = fourth / (second * second) * static_cast<double>(e.size());
 
     double const hz = in_hertz(sound.rate);
-    auto const length = static_cast<std::size_t>(frame_length * hz), hop = static_cast<std::size_t>(frame_hop * hz);
+    auto const length = static_cast<std::size_t>(frame_length * hz),
+               hop = static_cast<std::size_t>(frame_hop * hz);
     auto& fft = frame_fft();
     auto const lags = static_cast<std::size_t>(0.040 * hz);
     std::vector<double> frame(fast_length(length + lags + 1)); // so long that the lags used are not folded

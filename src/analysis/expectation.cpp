@@ -41,14 +41,22 @@ Frequency resonance_spacing(Singer const& singer) {
     if (count >= 2) return hertz(sum / count);
     switch (singer.voice) {
     case VoiceType::bass:
-    case VoiceType::baritone: return hertz(1000);
-    case VoiceType::tenor: return hertz(1040);
-    case VoiceType::countertenor: return hertz(1050);
-    case VoiceType::alto: return hertz(1180);
-    case VoiceType::mezzo: return hertz(1210);
-    case VoiceType::soprano: return hertz(1240);
-    case VoiceType::treble: return hertz(1400);
-    case VoiceType::other: break;
+    case VoiceType::baritone:
+        return hertz(1000);
+    case VoiceType::tenor:
+        return hertz(1040);
+    case VoiceType::countertenor:
+        return hertz(1050);
+    case VoiceType::alto:
+        return hertz(1180);
+    case VoiceType::mezzo:
+        return hertz(1210);
+    case VoiceType::soprano:
+        return hertz(1240);
+    case VoiceType::treble:
+        return hertz(1400);
+    case VoiceType::other:
+        break;
     }
     return hertz(1130);
 }
@@ -64,9 +72,10 @@ VowelExpectation expect(Singer const& singer, Vowel const& vowel, ProbeKind kind
     auto const third = known.r3 ? known.r3->centre : std::max(2.5 * spacing, 1.25 * known.r2.centre);
     auto const third_sd = known.r3 ? known.r3->sd : 0.1 * third;
     VowelExpectation found;
-    found.formants.formants = {shifted(known.r1.centre, known.r1.sd, first_mean, shifts.of[0].sd(), scale),
-                               shifted(known.r2.centre, known.r2.sd, shifts.of[1].mean, shifts.of[1].sd(), scale),
-                               shifted(third, third_sd, shifts.of[2].mean, shifts.of[2].sd(), scale)};
+    found.formants.formants = {
+        shifted(known.r1.centre, known.r1.sd, first_mean, shifts.of[0].sd(), scale),
+        shifted(known.r2.centre, known.r2.sd, shifts.of[1].mean, shifts.of[1].sd(), scale),
+        shifted(third, third_sd, shifts.of[2].mean, shifts.of[2].sd(), scale)};
     found.formants.spacing = spacing;
     found.taken_from = known.vowel;
     found.neighbour = own == nullptr;

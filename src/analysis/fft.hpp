@@ -11,7 +11,8 @@
 
 namespace vowelway {
 
-/// Keeps the tables of the lengths it has seen (the last `most_lengths` at most); not to be shared between threads.
+/// Keeps the tables of the lengths it has seen (the last `most_lengths` at most); not to be shared between
+/// threads.
 class RealFft {
   public:
     RealFft() { fft_.SetFlag(Eigen::FFT<double>::HalfSpectrum); }

@@ -13,9 +13,10 @@ namespace {
 
 // How the deviation is put together; tuned until the 95 % interval held the truth in 92 to 98 % of
 // synthetic probes of each kind (bench/measure_accuracy.cpp).
-constexpr double harmonic_share = 0.10; // of fo at 300 Hz, falling with fo: error from the spacing of harmonics
-constexpr double least_share = 0.001;   // of F: never claimed to be better
-constexpr double model_factor = 0.8;    // of the spread over settings
+constexpr double harmonic_share =
+    0.10;                             // of fo at 300 Hz, falling with fo: error from the spacing of harmonics
+constexpr double least_share = 0.001; // of F: never claimed to be better
+constexpr double model_factor = 0.8;  // of the spread over settings
 
 /// One formant under one setting.
 struct Vote {
@@ -47,8 +48,8 @@ Formant combine(std::vector<Vote> const& votes, FormantOptions const& options) {
     double const spread =
         1.4826 * median_of(votes, [&](Vote const& v) { return std::abs(centre_of(v) - centre); });
     double const fo = options.kind == ProbeKind::sung && options.fo ? in_hertz(*options.fo) : 0;
-    double const variance = random + std::pow(model_factor * spread, 2) + std::pow(harmonic_share * fo * fo / 300, 2) +
-                            std::pow(least_share * centre, 2);
+    double const variance = random + std::pow(model_factor * spread, 2) +
+                            std::pow(harmonic_share * fo * fo / 300, 2) + std::pow(least_share * centre, 2);
     return {hertz(centre), hertz(std::sqrt(variance)), hertz(std::max(width, 1.0))};
 }
 
@@ -58,9 +59,12 @@ Frequency widest(ProbeKind kind) { return kind == ProbeKind::whisper ? hertz(700
 
 std::string_view to_string(ProbeKind kind) {
     switch (kind) {
-    case ProbeKind::whisper: return "whisper";
-    case ProbeKind::creak: return "creak";
-    case ProbeKind::sung: return "sung";
+    case ProbeKind::whisper:
+        return "whisper";
+    case ProbeKind::creak:
+        return "creak";
+    case ProbeKind::sung:
+        return "sung";
     }
     return "";
 }
@@ -93,12 +97,14 @@ FormantReading read_formants(std::span<float const> steady, Frequency rate, Expe
     auto const looks = look(steady, rate, settings, options);
 
     std::vector<Match> matches;
-    for (auto const& one : looks.each) matches.push_back(match_poles(one.poles, expectation, widest(options.kind)));
+    for (auto const& one : looks.each)
+        matches.push_back(match_poles(one.poles, expectation, widest(options.kind)));
     for (std::size_t k = 0; k < 3; ++k) {
         std::vector<Vote> votes;
         for (std::size_t i = 0; i < matches.size(); ++i)
             if (auto const& pole = matches[i].formants[k])
-                votes.push_back({*pole, variance_of_centre(looks.each[i], *pole, looks.noise_samples, options)});
+                votes.push_back(
+                    {*pole, variance_of_centre(looks.each[i], *pole, looks.noise_samples, options)});
         if (2 * votes.size() < matches.size() + 1) continue;
         reading.formants[k] = combine(votes, options);
         if (k < 2) reading.settings = static_cast<int>(votes.size());

@@ -14,7 +14,7 @@ namespace {
 using Complex = std::complex<double>;
 using RowMatrix = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
 constexpr double pi = std::numbers::pi;
-constexpr double ridge = 1e-9;           // of the trace: keeps digital silence and pure tones solvable
+constexpr double ridge = 1e-9; // of the trace: keeps digital silence and pure tones solvable
 
 Pole pole_at(Complex z, Frequency rate) {
     return {rate * (std::arg(z) / (2 * pi)), rate * (-std::log(std::abs(z)) / pi)};
@@ -37,10 +37,12 @@ std::pair<Complex, Complex> polynomial(std::vector<double> const& a, Complex z) 
 } // namespace
 
 std::vector<double> band_autocorrelation(PowerSpectrum const& spectrum, Frequency ceiling, int lags) {
-    auto const last = std::min(static_cast<std::size_t>(std::lround(ceiling / spectrum.bin)), spectrum.power.size() - 1);
+    auto const last =
+        std::min(static_cast<std::size_t>(std::lround(ceiling / spectrum.bin)), spectrum.power.size() - 1);
     std::vector<double> r(static_cast<std::size_t>(lags) + 1, 0.0);
     for (std::size_t k = 0; k <= last; ++k) {
-        double const share = (k == 0 || k == last ? 0.5 : 1.0) * spectrum.power[k] / static_cast<double>(last);
+        double const share =
+            (k == 0 || k == last ? 0.5 : 1.0) * spectrum.power[k] / static_cast<double>(last);
         double const step = std::cos(pi * static_cast<double>(k) / static_cast<double>(last));
         double before = step, now = 1; // cos(m x) by the three-term recursion
         for (auto& lag : r) {
@@ -58,7 +60,8 @@ Predictor predict(std::span<double const> r, int order, Frequency rate) {
     auto& a = found.a;
     for (int i = 1; i <= order && found.error > 1e-14 * r[0]; ++i) {
         double sum = 0;
-        for (int j = 0; j < i; ++j) sum += a[static_cast<std::size_t>(j)] * r[static_cast<std::size_t>(i - j)];
+        for (int j = 0; j < i; ++j)
+            sum += a[static_cast<std::size_t>(j)] * r[static_cast<std::size_t>(i - j)];
         double const reflection = -sum / found.error;
         a.push_back(0);
         auto const mirrored = a;
@@ -84,7 +87,8 @@ void WeightedMoments::add(std::span<double const> x, std::span<double const> wei
     }
     Eigen::MatrixXd lower = Eigen::MatrixXd::Zero(order_ + 1, order_ + 1);
     lower.selfadjointView<Eigen::Lower>().rankUpdate(delayed.transpose());
-    Eigen::Map<RowMatrix>(moments_.data(), order_ + 1, order_ + 1) += lower.selfadjointView<Eigen::Lower>().toDenseMatrix();
+    Eigen::Map<RowMatrix>(moments_.data(), order_ + 1, order_ + 1) +=
+        lower.selfadjointView<Eigen::Lower>().toDenseMatrix();
 }
 
 WeightedMoments& WeightedMoments::operator+=(WeightedMoments const& other) {
@@ -118,7 +122,8 @@ std::vector<Pole> poles(Predictor const& predictor) {
     std::vector<Pole> found;
     for (int k = 0; k + 1 < p; ++k) {
         if (t(k + 1, k) == 0) continue;
-        double const half = 0.5 * (t(k, k) - t(k + 1, k + 1)), square = half * half + t(k, k + 1) * t(k + 1, k);
+        double const half = 0.5 * (t(k, k) - t(k + 1, k + 1)),
+                     square = half * half + t(k, k + 1) * t(k + 1, k);
         Complex const z{0.5 * (t(k, k) + t(k + 1, k + 1)), std::sqrt(std::max(-square, 0.0))};
         if (z.imag() > 1e-9) found.push_back(pole_at(z, predictor.rate));
         ++k;
@@ -141,7 +146,8 @@ Pole follow_pole(Predictor const& predictor, Pole const& near) {
     return lost ? near : pole_at(z, predictor.rate);
 }
 
-double bound_of_centre(Predictor const& predictor, Pole const& pole, std::span<double const> r, double samples) {
+double bound_of_centre(Predictor const& predictor, Pole const& pole, std::span<double const> r,
+                       double samples) {
     int const p = predictor.order();
     Complex const z = root_of(pole, predictor.rate);
     Complex const slope = polynomial(predictor.a, z).second;
@@ -153,7 +159,8 @@ double bound_of_centre(Predictor const& predictor, Pole const& pole, std::span<d
     for (int k = 1; k < p; ++k) powers.push_back(powers.back() * z);
     Eigen::VectorXd gradient(p); // of the centre with respect to a1..ap: dz/da_k = -z^(p-k) / slope
     for (int k = 1; k <= p; ++k)
-        gradient(k - 1) = (-powers[static_cast<std::size_t>(p - k)] / slope / z).imag() * in_hertz(predictor.rate) / (2 * pi);
+        gradient(k - 1) = (-powers[static_cast<std::size_t>(p - k)] / slope / z).imag() *
+                          in_hertz(predictor.rate) / (2 * pi);
     return predictor.error / std::max(samples, 1.0) * gradient.dot(toeplitz.ldlt().solve(gradient));
 }
 

@@ -8,19 +8,21 @@
 namespace vowelway {
 namespace {
 
-constexpr double step = 0.010;      // s, of the level
-constexpr double page_length = 30;  // s
-constexpr double guard = 0.05;      // s around a sound that are not counted as pause
-constexpr double even_pause = 12;   // dB: a "pause" that changes more is a sound dying away
+constexpr double step = 0.010;     // s, of the level
+constexpr double page_length = 30; // s
+constexpr double guard = 0.05;     // s around a sound that are not counted as pause
+constexpr double even_pause = 12;  // dB: a "pause" that changes more is a sound dying away
 constexpr double lowest_level = -120, histogram_step = 0.5; // dB
 constexpr std::size_t histogram_size = 240;
 
 double decibels(double power) { return 10 * std::log10(std::max(power, 1e-12)); }
 
-/// Level in each step, of what lies above 100 Hz (second-order high-pass: rumble and handling do not count), then the
-/// greatest of five neighbours, so that the pauses between the pulses of a creak do not count as silence.
+/// Level in each step, of what lies above 100 Hz (second-order high-pass: rumble and handling do not count),
+/// then the greatest of five neighbours, so that the pauses between the pulses of a creak do not count as
+/// silence.
 std::vector<double> levels_of(std::span<float const> x, double rate) {
-    double const w = std::tan(std::numbers::pi * 100 / rate), norm = 1 / (1 + std::numbers::sqrt2 * w + w * w);
+    double const w = std::tan(std::numbers::pi * 100 / rate),
+                 norm = 1 / (1 + std::numbers::sqrt2 * w + w * w);
     double const b1 = 2 * (w * w - 1) * norm, b2 = (1 - std::numbers::sqrt2 * w + w * w) * norm;
     auto const length = static_cast<std::size_t>(std::lround(step * rate));
     std::vector<double> raw(x.size() / length, 0.0);
@@ -55,7 +57,8 @@ double level_at(std::vector<int> const& histogram, double share) {
 std::vector<int> histogram_of(std::vector<double> const& levels) {
     std::vector<int> histogram(histogram_size, 0);
     for (double l : levels) {
-        double const k = std::clamp((l - lowest_level) / histogram_step, 0.0, static_cast<double>(histogram_size - 1));
+        double const k =
+            std::clamp((l - lowest_level) / histogram_step, 0.0, static_cast<double>(histogram_size - 1));
         ++histogram[static_cast<std::size_t>(k)];
     }
     return histogram;
@@ -72,8 +75,10 @@ std::vector<Run> sounding_runs(std::vector<double> const& levels, double thresho
     std::vector<Run> runs;
     for (std::size_t i = 0; i < levels.size(); ++i) {
         if (levels[i] < threshold) continue;
-        if (!runs.empty() && i - runs.back().to <= gap) runs.back().to = i + 1;
-        else runs.push_back({i, i + 1});
+        if (!runs.empty() && i - runs.back().to <= gap)
+            runs.back().to = i + 1;
+        else
+            runs.push_back({i, i + 1});
     }
     std::erase_if(runs, [&](Run const& r) { return r.to - r.from < least; });
     return runs;
@@ -102,7 +107,8 @@ void Listener::keep(std::size_t from, std::size_t to) {
     auto const start = seconds(static_cast<double>(page_start_ + from) / in_hertz(rate_));
     if (!heard_.stretches.empty()) { // goes on from the page before
         auto& last = heard_.stretches.back();
-        if (std::abs(in_seconds(last.start + last.length() - start)) < 0.5 / in_hertz(rate_) && cues_.empty()) {
+        if (std::abs(in_seconds(last.start + last.length() - start)) < 0.5 / in_hertz(rate_) &&
+            cues_.empty()) {
             last.samples.insert(last.samples.end(), begin, end);
             return;
         }
@@ -132,8 +138,10 @@ void Listener::turn_page(bool last) {
     if (all_of_it) runs = {{0, levels.size()}}; // a short recording without a pause: others decide
 
     for (std::size_t i = 0; i < runs.size() && !all_of_it; ++i) {
-        auto const quiet = (i + 1 < runs.size() ? runs[i + 1].from - 3 : levels.size()) * length; // levels look ahead
-        if (auto const ending = dying_away(page_, rate_, runs[i].from * length, std::min(runs[i].to, levels.size()) * length, quiet))
+        auto const quiet =
+            (i + 1 < runs.size() ? runs[i + 1].from - 3 : levels.size()) * length; // levels look ahead
+        if (auto const ending = dying_away(page_, rate_, runs[i].from * length,
+                                           std::min(runs[i].to, levels.size()) * length, quiet))
             endings_.push_back(*ending);
     }
 
@@ -143,15 +151,18 @@ void Listener::turn_page(bool last) {
     } else {
         for (auto const& cue : cues_) {
             auto const from = std::max(in_seconds(cue.start) * hz - static_cast<double>(page_start_), 0.0);
-            auto const to = std::min(in_seconds(cue.end) * hz - static_cast<double>(page_start_), static_cast<double>(page_end));
+            auto const to = std::min(in_seconds(cue.end) * hz - static_cast<double>(page_start_),
+                                     static_cast<double>(page_end));
             if (to <= from) continue;
             bool const goes_on = from == 0 && page_start_ > 0 && !heard_.stretches.empty() &&
                                  heard_.stretches.back().start >= cue.start - seconds(1 / hz);
             auto const f = static_cast<std::size_t>(from), t = static_cast<std::size_t>(to);
-            if (goes_on) heard_.stretches.back().samples.insert(heard_.stretches.back().samples.end(),
-                                                                page_.begin() + static_cast<std::ptrdiff_t>(f),
-                                                                page_.begin() + static_cast<std::ptrdiff_t>(t));
-            else keep(f, t);
+            if (goes_on)
+                heard_.stretches.back().samples.insert(heard_.stretches.back().samples.end(),
+                                                       page_.begin() + static_cast<std::ptrdiff_t>(f),
+                                                       page_.begin() + static_cast<std::ptrdiff_t>(t));
+            else
+                keep(f, t);
         }
     }
 
@@ -160,14 +171,17 @@ void Listener::turn_page(bool last) {
     std::vector<bool> pause(levels.size(), !all_of_it);
     for (std::size_t i = 0; i < levels.size(); ++i)
         if (levels[i] >= threshold)
-            for (std::size_t j = i < away ? 0 : i - away; j < std::min(levels.size(), i + away + 1); ++j) pause[j] = false;
+            for (std::size_t j = i < away ? 0 : i - away; j < std::min(levels.size(), i + away + 1); ++j)
+                pause[j] = false;
     for (std::size_t i = 0; i < levels.size();) {
         auto end = i;
         while (end < levels.size() && pause[end]) ++end;
         auto const piece_levels = std::span(levels).subspan(i, end - i);
-        bool const even = i < end && std::ranges::max(piece_levels) - std::ranges::min(piece_levels) < even_pause;
+        bool const even =
+            i < end && std::ranges::max(piece_levels) - std::ranges::min(piece_levels) < even_pause;
         if (even && static_cast<double>(end - i) * step >= 0.1) {
-            auto const piece = std::span(page_).subspan(i * length, std::min(end - i, std::size_t{500}) * length);
+            auto const piece =
+                std::span(page_).subspan(i * length, std::min(end - i, std::size_t{500}) * length);
             auto const spectrum = average_spectrum(piece, rate_);
             std::vector<PowerSpectrum> both{spectrum};
             if (heard_.noise) both.push_back(*heard_.noise);

@@ -11,10 +11,10 @@
 namespace vowelway {
 namespace {
 
-constexpr double floor_left = 0.05;  // of a bin's power, at least, after the noise is taken off
+constexpr double floor_left = 0.05;   // of a bin's power, at least, after the noise is taken off
 constexpr double closed_share = 0.45; // of a period, counted from the closure
 constexpr double leak = 0.97;         // of the integration
-constexpr double emphasis = 0.97;    // first difference against the slope of a voiced source
+constexpr double emphasis = 0.97;     // first difference against the slope of a voiced source
 
 int order_needed(std::vector<LookSetting> const& settings, Frequency ceiling) {
     int most = 0;
@@ -36,23 +36,25 @@ void take_off(PowerSpectrum& spectrum, PowerSpectrum const& noise) {
         spectrum.power[k] = std::max(spectrum.power[k] - noise.power[k], floor_left * spectrum.power[k]);
 }
 
-/// The radiation from the lips rises by 6 dB in an octave from a zero at 0 Hz, which no pole can stand for and which pushes a
-/// low F1 up. Taken off here by a leaky integration.
+/// The radiation from the lips rises by 6 dB in an octave from a zero at 0 Hz, which no pole can stand for
+/// and which pushes a low F1 up. Taken off here by a leaky integration.
 void integrate(PowerSpectrum& spectrum, Frequency rate) {
     for (std::size_t k = 0; k < spectrum.power.size(); ++k) {
-        double const w = 2 * std::numbers::pi * in_hertz(spectrum.bin) * static_cast<double>(k) / in_hertz(rate);
+        double const w =
+            2 * std::numbers::pi * in_hertz(spectrum.bin) * static_cast<double>(k) / in_hertz(rate);
         spectrum.power[k] /= 1 - 2 * leak * std::cos(w) + leak * leak;
     }
 }
 
-/// How white a sound is after prediction, 0..1: geometric over arithmetic mean of the error's spectrum. The predictor leaves
-/// the geometric mean as it is (it is of minimum phase), so that of the sound serves.
+/// How white a sound is after prediction, 0..1: geometric over arithmetic mean of the error's spectrum. The
+/// predictor leaves the geometric mean as it is (it is of minimum phase), so that of the sound serves.
 double whiteness(PowerSpectrum const& spectrum, LookSetting const& s) {
     auto const r = band_autocorrelation(spectrum, s.ceiling, s.order);
     auto const last = std::min(static_cast<std::size_t>(s.ceiling / spectrum.bin), spectrum.power.size() - 1);
     double sum = 0;
     for (std::size_t k = 1; k <= last; ++k) sum += std::log(spectrum.power[k] + 1e-300);
-    return std::exp(sum / static_cast<double>(last)) / std::max(predict(r, s.order, s.ceiling * 2.0).error, 1e-300);
+    return std::exp(sum / static_cast<double>(last)) /
+           std::max(predict(r, s.order, s.ceiling * 2.0).error, 1e-300);
 }
 
 /// Every second look tells how the blocks scatter: they tell nearly the same.
@@ -69,7 +71,8 @@ Looks look_at_noise(std::span<float const> steady, Frequency rate, std::vector<L
     }
     auto integrated = whole;
     integrate(integrated, rate);
-    if (options.settings.empty() && whiteness(integrated, settings.back()) > whiteness(whole, settings.back())) {
+    if (options.settings.empty() &&
+        whiteness(integrated, settings.back()) > whiteness(whole, settings.back())) {
         whole = std::move(integrated);
         for (auto& b : blocks) integrate(b, rate);
     }
@@ -78,8 +81,10 @@ Looks look_at_noise(std::span<float const> steady, Frequency rate, std::vector<L
     looks.noise_samples = in_seconds(static_cast<double>(steady.size()) / rate);
     for (auto const& ceiling : ceilings_of(settings)) {
         int const order = order_needed(settings, ceiling);
-        // The band ends at a bin: that, not the ceiling asked for, is what the predictor takes for half its rate.
-        auto const rate_of_band = whole.bin * (2 * std::min(std::round(ceiling / whole.bin), static_cast<double>(whole.power.size() - 1)));
+        // The band ends at a bin: that, not the ceiling asked for, is what the predictor takes for half its
+        // rate.
+        auto const rate_of_band = whole.bin * (2 * std::min(std::round(ceiling / whole.bin),
+                                                            static_cast<double>(whole.power.size() - 1)));
         auto const all = band_autocorrelation(whole, ceiling, order);
         std::vector<std::vector<double>> of_blocks;
         for (auto const& b : blocks) of_blocks.push_back(band_autocorrelation(b, ceiling, order));
@@ -87,7 +92,8 @@ Looks look_at_noise(std::span<float const> steady, Frequency rate, std::vector<L
             if (s.ceiling != ceiling || all[0] <= 0) continue;
             Look one{s, predict(all, s.order, rate_of_band), {}, {}, all};
             for (auto const& r : of_blocks)
-                if (scatter_wanted(looks) && r[0] > 0) one.blocks.push_back(predict(r, s.order, rate_of_band));
+                if (scatter_wanted(looks) && r[0] > 0)
+                    one.blocks.push_back(predict(r, s.order, rate_of_band));
             one.poles = poles(one.whole);
             looks.each.push_back(std::move(one));
         }
@@ -98,18 +104,20 @@ Looks look_at_noise(std::span<float const> steady, Frequency rate, std::vector<L
 Looks look_at_pulses(std::span<float const> steady, Frequency rate, std::vector<LookSetting> const& settings,
                      FormantOptions const& options) {
     Looks looks;
-    looks.frames = static_cast<int>(std::max(1.0, std::floor(static_cast<double>(steady.size()) / in_hertz(rate) /
-                                                             in_seconds(spectrum_frame) * 2 - 1)));
+    looks.frames = static_cast<int>(std::max(
+        1.0, std::floor(static_cast<double>(steady.size()) / in_hertz(rate) / in_seconds(spectrum_frame) * 2 -
+                        1)));
     Resampler const resampler(steady, rate);
     for (auto const& ceiling : ceilings_of(settings)) {
         int const order = order_needed(settings, ceiling);
         auto sound = resampler.at(ceiling * 2.0);
-        for (std::size_t n = sound.samples.size(); n-- > 1;) sound.samples[n] -= emphasis * sound.samples[n - 1];
+        for (std::size_t n = sound.samples.size(); n-- > 1;)
+            sound.samples[n] -= emphasis * sound.samples[n - 1];
         auto const epochs = find_epochs(sound.samples, sound.rate, options.fo);
         auto const weights = closed_phase_weights(sound.samples, sound.rate, epochs, closed_share);
         auto const pieces = std::clamp<std::size_t>(
-            static_cast<std::size_t>(static_cast<double>(sound.samples.size()) / in_hertz(sound.rate) / 0.06), 1,
-            steady_blocks);
+            static_cast<std::size_t>(static_cast<double>(sound.samples.size()) / in_hertz(sound.rate) / 0.06),
+            1, steady_blocks);
         std::vector<WeightedMoments> blocks(pieces, WeightedMoments(order));
         WeightedMoments whole(order);
         for (std::size_t b = 0; b < pieces; ++b) {
@@ -155,7 +163,8 @@ std::optional<double> variance_of_centre(Look const& look, Pole const& pole, dou
     bool const rings = options.room && options.room->share > 0;
     double const like_noise = rings ? in_seconds(options.room->like_noise_of(options.fo)) : 0;
     if (look.autocorrelation.empty())
-        return from_blocks + (rings ? std::max(in_hertz(pole.bandwidth), 0.0) / (4 * std::numbers::pi * like_noise) : 0);
+        return from_blocks +
+               (rings ? std::max(in_hertz(pole.bandwidth), 0.0) / (4 * std::numbers::pi * like_noise) : 0);
     double const samples = noise_seconds * 2 * in_hertz(look.setting.ceiling);
     double const bound = bound_of_centre(look.whole, pole, look.autocorrelation, samples);
     return std::max(from_blocks, bound) + (rings ? bound * (noise_seconds / like_noise) : 0);

@@ -16,7 +16,7 @@ struct Look {
     LookSetting setting;
     Predictor whole;
     std::vector<Pole> poles;
-    std::vector<Predictor> blocks; ///< of every second look only
+    std::vector<Predictor> blocks;       ///< of every second look only
     std::vector<double> autocorrelation; ///< whisper only: for the Cramer-Rao bound
 };
 
@@ -30,8 +30,9 @@ Looks look(std::span<float const> steady, Frequency rate, std::vector<LookSettin
            FormantOptions const& options);
 
 /// Random variance (Hz^2) of the pole's centre under this look: from the blocks, and for a whisper at
-/// least the Cramer-Rao bound; with that of the noise the room is like (Room::like_noise_of) added. For pulses the latter is
-/// that of a lone narrow resonance, bandwidth / (4 pi seconds). Nothing for a look without blocks.
+/// least the Cramer-Rao bound; with that of the noise the room is like (Room::like_noise_of) added. For
+/// pulses the latter is that of a lone narrow resonance, bandwidth / (4 pi seconds). Nothing for a look
+/// without blocks.
 std::optional<double> variance_of_centre(Look const& look, Pole const& pole, double noise_seconds,
                                          FormantOptions const& options);
 

@@ -12,10 +12,11 @@
 namespace vowelway {
 namespace {
 
-constexpr double least_relief = 7;   // dB: mere noise has less
-constexpr std::array unclear{0.12, 0.10}; // deviation of F1 and F2 in proportion, above which nothing stands out
-constexpr double least_rise = 3;     // dB above the pauses
-constexpr double most_share = 0.1;   // of the walls in the sound: direct sound 10 dB above them
+constexpr double least_relief = 7; // dB: mere noise has less
+constexpr std::array unclear{0.12,
+                             0.10}; // deviation of F1 and F2 in proportion, above which nothing stands out
+constexpr double least_rise = 3;    // dB above the pauses
+constexpr double most_share = 0.1;  // of the walls in the sound: direct sound 10 dB above them
 
 std::size_t index(ProbeKind kind) { return static_cast<std::size_t>(kind); }
 
@@ -33,28 +34,35 @@ void require_sound(Recording const& r) {
     if (r.heard.loudest < silence)
         throw InputError("is silent", "check the microphone, and that the right file was copied", place);
     if (r.heard.stretches.empty())
-        throw InputError("holds nothing that stands out from the background (" +
-                             clean((r.heard.loudest - r.heard.floor).value, "dB") + ")",
-                         "a quieter room, the phone at a hand's width beside the mouth, and a second of silence before", place);
+        throw InputError(
+            "holds nothing that stands out from the background (" +
+                clean((r.heard.loudest - r.heard.floor).value, "dB") + ")",
+            "a quieter room, the phone at a hand's width beside the mouth, and a second of silence before",
+            place);
 }
 
 std::string why_refused(Take const& t, Recording const& r) {
     auto const& m = t.measured;
     if (t.excitation.kind == ProbeKind::sung && t.excitation.rate && *t.excitation.rate > highest_sung_probe)
-        return "sung at " + clean(in_hertz(*t.excitation.rate), "Hz") + ": above " + clean(in_hertz(highest_sung_probe), "Hz") +
+        return "sung at " + clean(in_hertz(*t.excitation.rate), "Hz") + ": above " +
+               clean(in_hertz(highest_sung_probe), "Hz") +
                " the harmonics lie too far apart to show the resonances between them; creak, or sing lower";
     if (m.frames == 0) return "too short: hold the vowel for a second";
     if (t.excitation.kind == ProbeKind::whisper && !r.heard.stands_out && r.cued.empty())
-        return "there is no pause to tell a whisper from the noise of the room; leave a second of silence before it";
+        return "there is no pause to tell a whisper from the noise of the room; leave a second of silence "
+               "before it";
     bool const drowned = t.quality.low_above_floor && t.quality.low_above_floor->value < least_rise &&
                          t.quality.high_above_floor->value < least_rise;
     if (drowned) return "it does not rise above the background; a quieter room, the phone nearer";
-    if (t.quality.relief.value < least_relief) return "its spectrum is flat: noise of the room rather than a vowel";
+    if (t.quality.relief.value < least_relief)
+        return "its spectrum is flat: noise of the room rather than a vowel";
     if (!m.formants[0] || !m.formants[1])
-        return m.formants[0] || m.formants[1] ? "only one of the two low resonances stands out where the vowel should have them"
-                                              : "no resonances where the vowel should have them; is it the vowel listed?";
+        return m.formants[0] || m.formants[1]
+                   ? "only one of the two low resonances stands out where the vowel should have them"
+                   : "no resonances where the vowel should have them; is it the vowel listed?";
     for (std::size_t k = 0; k < 2; ++k)
-        if (m.formants[k]->sd / m.formants[k]->centre > unclear[k]) return "F" + std::to_string(k + 1) + " is not clear";
+        if (m.formants[k]->sd / m.formants[k]->centre > unclear[k])
+            return "F" + std::to_string(k + 1) + " is not clear";
     return "";
 }
 
@@ -90,7 +98,8 @@ Take read_take(Assigned const& a, Recording const& r, MeasureRequest const& requ
     bool const clipped = std::any_of(r.clipped.begin(), r.clipped.end(), [&](TimeSpan const& c) {
         return c.start < steady->span.end && steady->span.start < c.end;
     });
-    t.quality = judge({spectrum, options.noise, t.steady, clipped, t.excitation, t.measured, t.expected, a.vowel});
+    t.quality =
+        judge({spectrum, options.noise, t.steady, clipped, t.excitation, t.measured, t.expected, a.vowel});
     t.refused = clipped ? "overdriven: turn the level down or move the phone away" : why_refused(t, r);
     return t;
 }
@@ -99,7 +108,8 @@ void say_room(Recording const& r, Remarks& remarks) {
     if (!r.heard.room || r.heard.room->share < most_share) return;
     char text[200];
     std::snprintf(text, sizeof text,
-                  ": the room rings (%.1f s, %.0f %% of the sound), or the vowels were left slowly: the deviations are wider for it; "
+                  ": the room rings (%.1f s, %.0f %% of the sound), or the vowels were left slowly: the "
+                  "deviations are wider for it; "
                   "go nearer with the phone, or to carpets and curtains, and end each vowel at once",
                   in_seconds(r.heard.room->reverberation), 100 * r.heard.room->share);
     remarks.push_back({Remark::Kind::caution, r.name + text});
@@ -110,8 +120,10 @@ std::string digest_of(Heard const& heard) {
     std::uint64_t hash = 14695981039346656037U;
     for (auto const& s : heard.stretches)
         for (float x : s.samples) {
-            auto const value = static_cast<std::uint16_t>(static_cast<std::int16_t>(std::lround(std::clamp(x, -1.0F, 1.0F) * 32767)));
-            for (unsigned const byte : {value & 0xffU, static_cast<unsigned>(value) >> 8U}) hash = (hash ^ byte) * 1099511628211U;
+            auto const value = static_cast<std::uint16_t>(
+                static_cast<std::int16_t>(std::lround(std::clamp(x, -1.0F, 1.0F) * 32767)));
+            for (unsigned const byte : {value & 0xffU, static_cast<unsigned>(value) >> 8U})
+                hash = (hash ^ byte) * 1099511628211U;
         }
     char text[20];
     std::snprintf(text, sizeof text, "%016llx", static_cast<unsigned long long>(hash));
@@ -119,7 +131,8 @@ std::string digest_of(Heard const& heard) {
 }
 
 /// A vowel teaches when both its probes hold a take from a recording that has not taught yet.
-void learn(Measurements& m, std::vector<Recording> const& recordings, std::vector<std::string> const& taught) {
+void learn(Measurements& m, std::vector<Recording> const& recordings,
+           std::vector<std::string> const& taught) {
     std::vector<std::string> digests;
     for (auto const& r : recordings) digests.push_back(digest_of(r.heard));
     auto const known = [&](std::size_t recording) {
@@ -128,7 +141,8 @@ void learn(Measurements& m, std::vector<Recording> const& recordings, std::vecto
     };
     auto const takes_of = [&](MeasuredVowel const& v, auto&& each) {
         for (auto const& t : m.takes)
-            if (t.usable() && t.excitation.kind == v.kind && t.vowel.quality() == v.vowel.quality()) each(t.recording);
+            if (t.usable() && t.excitation.kind == v.kind && t.vowel.quality() == v.vowel.quality())
+                each(t.recording);
     };
     int left_out = 0;
     std::vector<ProbePair> whisper_creak, whisper_sung;
@@ -146,18 +160,21 @@ void learn(Measurements& m, std::vector<Recording> const& recordings, std::vecto
             for (auto const* v : {&w, &other})
                 takes_of(*v, [&](std::size_t r) {
                     auto& from = m.learned_from;
-                    if (std::find(from.begin(), from.end(), digests[r]) == from.end()) from.push_back(digests[r]);
+                    if (std::find(from.begin(), from.end(), digests[r]) == from.end())
+                        from.push_back(digests[r]);
                 });
             if (other.kind == ProbeKind::creak) whisper_creak.push_back({w.measured, other.measured});
             if (other.kind == ProbeKind::sung) whisper_sung.push_back({w.measured, other.measured});
         }
     }
     if (left_out > 0)
-        m.remarks.push_back({Remark::Kind::caution, "the singer's shift has learned from these recordings before; " +
-                                                        std::to_string(left_out) + (left_out == 1 ? " vowel does" : " vowels do") +
-                                                        " not count again"});
+        m.remarks.push_back(
+            {Remark::Kind::caution, "the singer's shift has learned from these recordings before; " +
+                                        std::to_string(left_out) +
+                                        (left_out == 1 ? " vowel does" : " vowels do") + " not count again"});
     auto& whisper = m.shifts[index(ProbeKind::whisper)];
-    if (!whisper_creak.empty()) learn_shifts(whisper, m.shifts[index(ProbeKind::creak)], whisper_creak);
+    if (!whisper_creak.empty())
+        learn_shifts(whisper, m.shifts[index(ProbeKind::creak)], whisper_creak);
     else if (!whisper_sung.empty()) {
         auto sung = m.shifts[index(ProbeKind::sung)]; // what a low sung vowel shows is taken as it is
         learn_shifts(whisper, sung, whisper_sung);
@@ -186,11 +203,14 @@ Measurements measure(std::vector<Recording> const& recordings, MeasureRequest co
             if (t.usable() && t.vowel.quality() == vowel && t.excitation.kind == kind) of_group.push_back(&t);
         m.vowels.push_back(pool_takes(of_group));
     }
-    std::erase_if(m.vowels, [](MeasuredVowel const& v) { return !v.measured.formants[0] || !v.measured.formants[1]; });
+    std::erase_if(m.vowels,
+                  [](MeasuredVowel const& v) { return !v.measured.formants[0] || !v.measured.formants[1]; });
     learn(m, recordings, request.taught);
     for (auto& v : m.vowels) v.tract = tract_reading(v.measured, v.vowel, v.kind, m.shifts[index(v.kind)]);
     for (auto& t : m.takes)
-        if (t.usable()) t.tract = tract_reading(t.measured, t.vowel, t.excitation.kind, m.shifts[index(t.excitation.kind)]);
+        if (t.usable())
+            t.tract =
+                tract_reading(t.measured, t.vowel, t.excitation.kind, m.shifts[index(t.excitation.kind)]);
     return m;
 }
 

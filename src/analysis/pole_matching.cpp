@@ -9,7 +9,7 @@ namespace {
 
 // Prices in units of a squared standard deviation. Our judgement, tried on synthetic voices.
 constexpr std::array missing_price{14.0, 14.0, 7.0};
-constexpr double wide_price = 4.0;   // for a pole as wide as `widest`
+constexpr double wide_price = 4.0;    // for a pole as wide as `widest`
 constexpr double skipped_price = 5.0; // for an infinitely narrow pole left out between two chosen ones
 
 struct Search {
@@ -48,7 +48,8 @@ struct Search {
         for (std::size_t i = from; i < poles.size(); ++i) {
             if (!candidate(poles[i])) continue;
             now.formants[k] = poles[i];
-            now.cost = before.cost + price(poles[i], expectation.formants[k]) + (k > 0 ? left_out(from, i) : 0);
+            now.cost =
+                before.cost + price(poles[i], expectation.formants[k]) + (k > 0 ? left_out(from, i) : 0);
             choose(k + 1, i + 1);
             now = before;
         }

@@ -20,7 +20,9 @@ std::optional<Pooled> pool(std::vector<Formant> all, std::size_t takes) {
     std::sort(all.begin(), all.end(), [](Formant const& a, Formant const& b) { return a.centre < b.centre; });
     auto const middle = all[all.size() / 2].centre;
     if (all.size() >= 3)
-        std::erase_if(all, [&](Formant const& f) { return std::abs(in_hertz(f.centre - middle)) > gross * in_hertz(middle); });
+        std::erase_if(all, [&](Formant const& f) {
+            return std::abs(in_hertz(f.centre - middle)) > gross * in_hertz(middle);
+        });
     auto const n = static_cast<double>(all.size());
     double mean = 0, within = 0, width = 0;
     for (auto const& f : all) {
@@ -63,8 +65,10 @@ MeasuredVowel pool_takes(std::vector<Take const*> const& takes) {
         vowel.repeat_spread[k] = pooled->spread;
         if (k < 2 && pooled->spread && *pooled->spread > repeats_within) {
             char text[80];
-            std::snprintf(text, sizeof text, "repeats of F%zu differ by %.0f cents", k + 1, pooled->spread->value);
-            vowel.findings.push_back({Finding::Kind::scattered, text, "repeat until the pitch of the vowel comes out the same"});
+            std::snprintf(text, sizeof text, "repeats of F%zu differ by %.0f cents", k + 1,
+                          pooled->spread->value);
+            vowel.findings.push_back(
+                {Finding::Kind::scattered, text, "repeat until the pitch of the vowel comes out the same"});
         }
     }
     for (auto const* t : takes) {

@@ -9,8 +9,8 @@ namespace vowelway {
 namespace {
 
 // Limits of the findings: our judgement.
-constexpr double barely_audible = 6;  // dB above the floor
-constexpr double most_balance = 30;   // dB between the low and the high resonance
+constexpr double barely_audible = 6; // dB above the floor
+constexpr double most_balance = 30;  // dB between the low and the high resonance
 constexpr double least_filled = 0.6;
 constexpr double most_unsteady = 3.5; // dB
 constexpr double short_steady = 0.3;  // s
@@ -31,7 +31,8 @@ double level_around(PowerSpectrum const& s, Frequency f) { return decibels(s.mea
 
 void judge_levels(ProbeQuality& q, ProbeEvidence const& e, PowerSpectrum const& spectrum) {
     auto const low = e.reading.formants[0] ? e.reading.formants[0]->centre : e.expectation.formants[0].centre;
-    auto const high = e.reading.formants[1] ? e.reading.formants[1]->centre : e.expectation.formants[1].centre;
+    auto const high =
+        e.reading.formants[1] ? e.reading.formants[1]->centre : e.expectation.formants[1].centre;
     double const low_level = level_around(spectrum, low), high_level = level_around(spectrum, high);
     q.balance = {low_level - high_level};
     if (e.noise) {
@@ -43,9 +44,12 @@ void judge_levels(ProbeQuality& q, ProbeEvidence const& e, PowerSpectrum const& 
     double filled = 0, sx = 0, sy = 0, sxx = 0, sxy = 0;
     double const top = decibels(*std::max_element(spectrum.power.begin(), spectrum.power.end()));
     for (std::size_t b = 0; b < bands; ++b) {
-        auto const edge = [&](std::size_t k) { return hertz(200 * std::pow(highest / 200, static_cast<double>(k) / bands)); };
+        auto const edge = [&](std::size_t k) {
+            return hertz(200 * std::pow(highest / 200, static_cast<double>(k) / bands));
+        };
         levels[b] = decibels(spectrum.mean(edge(b), edge(b + 1)));
-        double const floor = e.noise ? decibels(e.noise->mean(edge(b), edge(b + 1))) + barely_audible : top - 60;
+        double const floor =
+            e.noise ? decibels(e.noise->mean(edge(b), edge(b + 1))) + barely_audible : top - 60;
         filled += levels[b] > floor;
         auto const x = static_cast<double>(b);
         sx += x, sy += levels[b], sxx += x * x, sxy += x * levels[b];
@@ -69,17 +73,28 @@ void judge_height(ProbeQuality& q, ProbeEvidence const& e) {
 
 std::string_view to_string(Finding::Kind kind) {
     switch (kind) {
-    case Finding::Kind::noisy: return "noisy";
-    case Finding::Kind::low_missing: return "low missing";
-    case Finding::Kind::high_missing: return "high missing";
-    case Finding::Kind::narrow: return "narrow";
-    case Finding::Kind::unsteady: return "unsteady";
-    case Finding::Kind::short_: return "short";
-    case Finding::Kind::clipped: return "clipped";
-    case Finding::Kind::all_high: return "all high";
-    case Finding::Kind::tongue_back: return "tongue back";
-    case Finding::Kind::close_whisper: return "close whisper";
-    case Finding::Kind::scattered: return "scattered";
+    case Finding::Kind::noisy:
+        return "noisy";
+    case Finding::Kind::low_missing:
+        return "low missing";
+    case Finding::Kind::high_missing:
+        return "high missing";
+    case Finding::Kind::narrow:
+        return "narrow";
+    case Finding::Kind::unsteady:
+        return "unsteady";
+    case Finding::Kind::short_:
+        return "short";
+    case Finding::Kind::clipped:
+        return "clipped";
+    case Finding::Kind::all_high:
+        return "all high";
+    case Finding::Kind::tongue_back:
+        return "tongue back";
+    case Finding::Kind::close_whisper:
+        return "close whisper";
+    case Finding::Kind::scattered:
+        return "scattered";
     }
     return "";
 }
@@ -95,11 +110,13 @@ ProbeQuality judge(ProbeEvidence const& e) {
     auto const say = [&](K kind, std::string says, std::string tries) {
         q.findings.push_back({kind, std::move(says), std::move(tries)});
     };
-    if (e.clipped) say(K::clipped, "the recording is overdriven here", "move the phone away or turn the level down");
+    if (e.clipped)
+        say(K::clipped, "the recording is overdriven here", "move the phone away or turn the level down");
     bool const low_weak = q.low_above_floor && q.low_above_floor->value < barely_audible;
     bool const high_weak = q.high_above_floor && q.high_above_floor->value < barely_audible;
     if (low_weak && high_weak)
-        say(K::noisy, "the sound hardly rises above the background (" + number(q.low_above_floor->value, "dB") + ")",
+        say(K::noisy,
+            "the sound hardly rises above the background (" + number(q.low_above_floor->value, "dB") + ")",
             "a quieter room, the phone at a hand's width beside the mouth");
     else if (!e.reading.formants[0] || low_weak)
         say(K::low_missing, "the low resonance does not stand out",
@@ -107,8 +124,9 @@ ProbeQuality judge(ProbeEvidence const& e) {
                                                     : "a softer, lower creak with the jaw as for singing");
     else if (!e.reading.formants[1] || high_weak || q.balance.value > most_balance)
         say(K::high_missing,
-            "the high resonance is weak" +
-                (e.reading.formants[1] ? " (" + number(q.balance.value, "dB") + " under the low one)" : std::string()),
+            "the high resonance is weak" + (e.reading.formants[1]
+                                                ? " (" + number(q.balance.value, "dB") + " under the low one)"
+                                                : std::string()),
             "keep the tongue's sides at the upper teeth and the sound forward, as for a clear spoken vowel");
     if (q.filled < least_filled)
         say(K::narrow, "only " + number(100 * q.filled, "%") + " of the spectrum is excited",
@@ -118,15 +136,18 @@ ProbeQuality judge(ProbeEvidence const& e) {
         say(K::unsteady, "the vowel moves (" + number(q.unsteadiness.value, "dB") + " from moment to moment)",
             "hold jaw, lips and tongue still for a second");
     if (in_seconds(q.length) < short_steady)
-        say(K::short_, "only " + number(1000 * in_seconds(q.length), "ms") + " are steady", "hold it for a second");
+        say(K::short_, "only " + number(1000 * in_seconds(q.length), "ms") + " are steady",
+            "hold it for a second");
     auto const high = [&](std::size_t k) { return q.height[k] && *q.height[k] > clearly_high; };
     if (high(0) && high(1) && (high(2) || !q.height[2]))
-        say(K::all_high, "all resonances lie high", "let the larynx rest low, tongue and lips less far forward, as for singing");
+        say(K::all_high, "all resonances lie high",
+            "let the larynx rest low, tongue and lips less far forward, as for singing");
     if (q.height[1] && *q.height[1] < clearly_back && (q.balance.value > 20 || !e.reading.formants[2]))
         say(K::tongue_back, "the second resonance lies low and the high band is weak",
             "bring the tongue forward: it seems drawn back");
     if (e.excitation.kind == ProbeKind::whisper && is_close(e.vowel))
-        say(K::close_whisper, "the low resonance of a whispered close vowel is unreliable", "creak on this vowel");
+        say(K::close_whisper, "the low resonance of a whispered close vowel is unreliable",
+            "creak on this vowel");
     return q;
 }
 

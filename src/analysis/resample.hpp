@@ -25,7 +25,7 @@ class Resampler {
   private:
     std::span<float const> samples_;
     Frequency rate_;
-    std::size_t length_; // padded
+    std::size_t length_;                             // padded
     mutable std::vector<std::complex<double>> bins_; // made at the first other rate
 };
 

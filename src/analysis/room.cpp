@@ -9,11 +9,12 @@
 namespace vowelway {
 namespace {
 
-constexpr double step = 0.005;        // s
-constexpr std::size_t smooth = 3;     // steps averaged
-constexpr double steady_before = 0.45, steady_until = 0.20, followed = 0.4; // s before the end, before it, after the stop
+constexpr double step = 0.005;    // s
+constexpr std::size_t smooth = 3; // steps averaged
+constexpr double steady_before = 0.45, steady_until = 0.20,
+                 followed = 0.4;            // s before the end, before it, after the stop
 constexpr double least_contrast_ratio = 30; // steady sound over background
-constexpr double above_background = 2; // times the background, what still counts as decay
+constexpr double above_background = 2;      // times the background, what still counts as decay
 constexpr std::size_t skipped = 2, least_steps = 6;
 constexpr double shortest_ring = 0.12, longest_ring = 4; // s: what dies faster is the voice's own end
 
@@ -33,7 +34,8 @@ std::vector<double> powers(std::span<float const> x, Frequency rate, std::size_t
 
 double mean(std::vector<double> const& p, std::size_t from, std::size_t to) {
     if (to <= from) return 0;
-    return std::accumulate(p.begin() + static_cast<std::ptrdiff_t>(from), p.begin() + static_cast<std::ptrdiff_t>(to), 0.0) /
+    return std::accumulate(p.begin() + static_cast<std::ptrdiff_t>(from),
+                           p.begin() + static_cast<std::ptrdiff_t>(to), 0.0) /
            static_cast<double>(to - from);
 }
 
@@ -45,20 +47,22 @@ Duration Room::like_noise_of(std::optional<Frequency> fo) const {
     return seconds(2 * tau / std::max(c, 1e-9) * harmonics);
 }
 
-std::optional<Room> dying_away(std::span<float const> samples, Frequency rate, std::size_t begin, std::size_t end,
-                               std::size_t quiet) {
+std::optional<Room> dying_away(std::span<float const> samples, Frequency rate, std::size_t begin,
+                               std::size_t end, std::size_t quiet) {
     double const hz = in_hertz(rate);
     auto const length = static_cast<std::size_t>(std::lround(step * hz));
     auto const back = std::min(end - begin, static_cast<std::size_t>(steady_before * hz));
     auto const from = end - back;
     auto const steps = [](double s) { return static_cast<std::size_t>(std::lround(s / step)); };
     quiet = std::min({quiet, samples.size(), end + static_cast<std::size_t>(0.8 * hz)});
-    if (quiet < end + static_cast<std::size_t>(0.1 * hz) || back < static_cast<std::size_t>(0.3 * hz)) return std::nullopt;
+    if (quiet < end + static_cast<std::size_t>(0.1 * hz) || back < static_cast<std::size_t>(0.3 * hz))
+        return std::nullopt;
     auto const p = powers(samples.subspan(from, quiet - from), rate, length);
     auto const last = back / length; // step of the end
     double const steady = mean(p, 0, last - steps(steady_until));
     double background = steady;
-    for (auto i = last, wide = steps(0.1); i + wide <= p.size(); i += 4) background = std::min(background, mean(p, i, i + wide));
+    for (auto i = last, wide = steps(0.1); i + wide <= p.size(); i += 4)
+        background = std::min(background, mean(p, i, i + wide));
     if (background <= 0 || steady < least_contrast_ratio * background) return std::nullopt;
 
     auto const around = [&](std::size_t i) { return mean(p, i - 1, i + smooth - 1); };
@@ -86,7 +90,8 @@ std::optional<Room> room_of(std::vector<Room> endings) {
     if (share <= 0) return dry;
     std::erase_if(endings, [](Room const& r) { return r.share <= 0; });
     auto const middle = endings.begin() + static_cast<std::ptrdiff_t>(endings.size() / 2);
-    std::nth_element(endings.begin(), middle, endings.end(), [](Room const& a, Room const& b) { return a.reverberation < b.reverberation; });
+    std::nth_element(endings.begin(), middle, endings.end(),
+                     [](Room const& a, Room const& b) { return a.reverberation < b.reverberation; });
     return Room{middle->reverberation, share};
 }
 

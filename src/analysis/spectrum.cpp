@@ -14,7 +14,8 @@ void divide(PowerSpectrum& spectrum, int frames) {
 }
 
 std::size_t groups_of(std::size_t frames, int blocks) {
-    return std::clamp<std::size_t>(static_cast<std::size_t>(std::max(blocks, 1)), 1, std::max<std::size_t>(frames / 2, 1));
+    return std::clamp<std::size_t>(static_cast<std::size_t>(std::max(blocks, 1)), 1,
+                                   std::max<std::size_t>(frames / 2, 1));
 }
 
 } // namespace

@@ -12,18 +12,19 @@
 namespace vowelway {
 namespace {
 
-constexpr std::size_t bands = 16; // half an octave at the bottom to a third at the top, 150 to 6000 Hz
+constexpr std::size_t bands = 16;        // half an octave at the bottom to a third at the top, 150 to 6000 Hz
 using Shape = std::array<double, bands>; // dB in each band, the mean taken off
 
 double band_edge(std::size_t k) { return 150 * std::pow(40.0, static_cast<double>(k) / bands); }
 
 struct Shapes {
     std::vector<Shape> each;
-    std::vector<double> time; // s in the recording, of the middle of the frame
+    std::vector<double> time;           // s in the recording, of the middle of the frame
     std::vector<PowerSpectrum> spectra; // of each frame, where they are asked for
 };
 
-/// The spectral shape of each frame, averaged over five frames: noise alone scatters by 4 dB in a narrow band.
+/// The spectral shape of each frame, averaged over five frames: noise alone scatters by 4 dB in a narrow
+/// band.
 Shapes shapes_of(Sound const& sound, TimeSpan within, bool with_spectra = false) {
     auto const samples = part(sound, within.start, within.end);
     Frames frames(samples, sound.rate);
@@ -63,7 +64,8 @@ double distance(Shape const& a, Shape const& b) {
 /// The cost of a piece from running sums.
 class Scatter {
   public:
-    explicit Scatter(std::vector<Shape> const& shapes) : sums_(shapes.size() + 1), squares_(shapes.size() + 1, 0.0) {
+    explicit Scatter(std::vector<Shape> const& shapes)
+        : sums_(shapes.size() + 1), squares_(shapes.size() + 1, 0.0) {
         for (std::size_t f = 0; f < shapes.size(); ++f) {
             squares_[f + 1] = squares_[f];
             for (std::size_t b = 0; b < bands; ++b) {
@@ -108,7 +110,8 @@ std::optional<std::vector<Segment>> cut_into(std::vector<Sound> const& sounds, s
         auto const shapes = shapes_of(sound, whole);
         auto const frames = shapes.each.size();
         Scatter const scatter(shapes.each);
-        auto const most = std::min(count - sounds.size() + 1, std::max<std::size_t>(frames / shortest_piece, 1));
+        auto const most =
+            std::min(count - sounds.size() + 1, std::max<std::size_t>(frames / shortest_piece, 1));
         std::vector<std::vector<double>> cost(most + 1, std::vector<double>(frames + 1, never));
         std::vector<std::vector<std::size_t>> from(most + 1, std::vector<std::size_t>(frames + 1, 0));
         cost[0][0] = 0;
@@ -129,7 +132,8 @@ std::optional<std::vector<Segment>> cut_into(std::vector<Sound> const& sounds, s
             w.cost.push_back(cost[m][frames]);
             std::vector<std::size_t> ends;
             if (m > 0 && cost[m][frames] < never)
-                for (std::size_t end = frames, left = m; left > 0; end = from[left][end], --left) ends.insert(ends.begin(), end);
+                for (std::size_t end = frames, left = m; left > 0; end = from[left][end], --left)
+                    ends.insert(ends.begin(), end);
             w.ends.push_back(std::move(ends));
         }
         std::vector<double> next(count + 1, never);
@@ -178,7 +182,8 @@ std::optional<SteadyPart> steady_part(Sound const& sound, TimeSpan within) {
     auto const mean_of = [&](std::size_t from, std::size_t to) {
         Shape mean{};
         for (std::size_t f = from; f < to; ++f)
-            for (std::size_t b = 0; b < bands; ++b) mean[b] += shapes.each[f][b] / static_cast<double>(to - from);
+            for (std::size_t b = 0; b < bands; ++b)
+                mean[b] += shapes.each[f][b] / static_cast<double>(to - from);
         return mean;
     };
     // The centre: the frames that lie nearest to their neighbourhood's mean, a quarter of the piece.
@@ -214,9 +219,10 @@ std::optional<SteadyPart> steady_part(Sound const& sound, TimeSpan within) {
     TimeSpan const span{seconds(start), seconds(end)};
     auto blocks = on_frames ? grouped(std::span(shapes.spectra).subspan(from, to - from), steady_blocks)
                             : block_spectra(part(sound, span.start, span.end), sound.rate, steady_blocks);
-    return SteadyPart{span,
-                      std::move(blocks),
-                      {std::sqrt(std::max(scatter.cost(from, to), 0.0) / static_cast<double>(to - from) / bands)}};
+    return SteadyPart{
+        span,
+        std::move(blocks),
+        {std::sqrt(std::max(scatter.cost(from, to), 0.0) / static_cast<double>(to - from) / bands)}};
 }
 
 } // namespace vowelway

@@ -32,9 +32,12 @@ Frequency Shift::sd() const { return hertz(std::sqrt(square(singer_sd) + square(
 
 ProbeShifts published_shift(ProbeKind kind) {
     switch (kind) {
-    case ProbeKind::whisper: return {{shared(255, 90), shared(115, 105), shared(125, 125)}};
-    case ProbeKind::creak: return {{shared(45, 50), shared(0, 60), shared(65, 120)}};
-    case ProbeKind::sung: break;
+    case ProbeKind::whisper:
+        return {{shared(255, 90), shared(115, 105), shared(125, 125)}};
+    case ProbeKind::creak:
+        return {{shared(45, 50), shared(0, 60), shared(65, 120)}};
+    case ProbeKind::sung:
+        break;
     }
     return {{shared(0, 15), shared(0, 20), shared(0, 30)}};
 }
@@ -57,7 +60,8 @@ TractReading tract_reading(FormantReading const& measured, Vowel const& vowel, P
         reading.close_whisper = true;
         auto& r1 = *reading.resonances[0];
         double const reach = in_hertz(r1.centre - lowest_first_resonance);
-        r1.sd = hertz(std::max(in_hertz(r1.sd), std::max(reach, in_hertz(measured.formants[0]->centre - r1.centre)) / 2));
+        r1.sd = hertz(std::max(in_hertz(r1.sd),
+                               std::max(reach, in_hertz(measured.formants[0]->centre - r1.centre)) / 2));
         r1.sd = std::min(r1.sd, 0.5 * r1.centre);
     }
     for (std::size_t k = 0; k + 1 < 3; ++k) // the shifts may not turn the order round

@@ -19,7 +19,8 @@ using Surface = Handle<cairo_surface_t, cairo_surface_destroy>;
 using Context = Handle<cairo_t, cairo_destroy>;
 
 void check(cairo_status_t status) {
-    if (status != CAIRO_STATUS_SUCCESS) throw std::runtime_error(std::string("cairo: ") + cairo_status_to_string(status));
+    if (status != CAIRO_STATUS_SUCCESS)
+        throw std::runtime_error(std::string("cairo: ") + cairo_status_to_string(status));
 }
 
 cairo_status_t append(void* bytes, unsigned char const* data, unsigned length) {
@@ -33,8 +34,11 @@ void draw(Page const& page, cairo_t* cr, PangoText const& text, Theme const& the
     cairo_save(cr);
     cairo_scale(cr, scale, scale);
     CairoCanvas canvas(cr, text, theme);
-    bool const printed = cairo_surface_get_type(cairo_get_target(cr)) == CAIRO_SURFACE_TYPE_PDF && theme[Ink::paper] == white;
-    if (!printed) canvas.fill(Box{0, 0, page.size.width, page.size.height}, Ink::paper); // a PDF's paper is white by itself
+    bool const printed =
+        cairo_surface_get_type(cairo_get_target(cr)) == CAIRO_SURFACE_TYPE_PDF && theme[Ink::paper] == white;
+    if (!printed)
+        canvas.fill(Box{0, 0, page.size.width, page.size.height},
+                    Ink::paper); // a PDF's paper is white by itself
     page.drawing.replay(canvas);
     canvas.flush();
     cairo_restore(cr);
@@ -52,13 +56,19 @@ void CairoCanvas::trace(Path const& path) {
     auto at = path.points().begin();
     for (auto const verb : path.verbs()) {
         switch (verb) {
-        case Path::Verb::move: cairo_move_to(cr_, at->x, at->y), ++at; break;
-        case Path::Verb::line: cairo_line_to(cr_, at->x, at->y), ++at; break;
+        case Path::Verb::move:
+            cairo_move_to(cr_, at->x, at->y), ++at;
+            break;
+        case Path::Verb::line:
+            cairo_line_to(cr_, at->x, at->y), ++at;
+            break;
         case Path::Verb::curve:
             cairo_curve_to(cr_, at[0].x, at[0].y, at[1].x, at[1].y, at[2].x, at[2].y);
             at += 3;
             break;
-        case Path::Verb::close: cairo_close_path(cr_); break;
+        case Path::Verb::close:
+            cairo_close_path(cr_);
+            break;
         }
     }
 }
@@ -104,10 +114,11 @@ void CairoCanvas::text(Point at, std::string_view utf8, TextStyle const& style) 
     pango_cairo_show_layout_line(cr_, text_->line(utf8, style));
 }
 
-std::string as_pdf(std::span<Page const> pages, PangoText const& text, Theme const& theme, Caption const& caption) {
+std::string as_pdf(std::span<Page const> pages, PangoText const& text, Theme const& theme,
+                   Caption const& caption) {
     std::string bytes;
-    Surface const surface(
-        cairo_pdf_surface_create_for_stream(append, &bytes, pages.front().size.width * theme.size, pages.front().size.height * theme.size));
+    Surface const surface(cairo_pdf_surface_create_for_stream(
+        append, &bytes, pages.front().size.width * theme.size, pages.front().size.height * theme.size));
     auto* const pdf = surface.get();
     cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_TITLE, caption.title.c_str());
     cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_SUBJECT, caption.description.c_str());
@@ -139,10 +150,13 @@ namespace {
 /// 24 shades of each colour: no more is seen on an edge of type, and a page packs to two thirds.
 void fewer_shades(cairo_surface_t* surface) {
     std::array<std::uint8_t, 256> nearest{};
-    for (std::size_t v = 0; v < nearest.size(); ++v) nearest[v] = static_cast<std::uint8_t>(std::lround(std::round(static_cast<double>(v) * 23 / 255) * 255 / 23));
+    for (std::size_t v = 0; v < nearest.size(); ++v)
+        nearest[v] =
+            static_cast<std::uint8_t>(std::lround(std::round(static_cast<double>(v) * 23 / 255) * 255 / 23));
     cairo_surface_flush(surface);
     auto* const data = cairo_image_surface_get_data(surface);
-    std::size_t const size = static_cast<std::size_t>(cairo_image_surface_get_stride(surface)) * static_cast<std::size_t>(cairo_image_surface_get_height(surface));
+    std::size_t const size = static_cast<std::size_t>(cairo_image_surface_get_stride(surface)) *
+                             static_cast<std::size_t>(cairo_image_surface_get_height(surface));
     for (std::size_t i = 0; i < size; ++i) data[i] = nearest[data[i]];
     cairo_surface_mark_dirty(surface);
 }
@@ -151,7 +165,8 @@ void fewer_shades(cairo_surface_t* surface) {
 
 std::string as_png(Page const& page, PangoText const& text, Theme const& theme, double dpi) {
     double const scale = theme.size * dpi / 72;
-    Surface const surface(cairo_image_surface_create(CAIRO_FORMAT_RGB24, static_cast<int>(std::ceil(page.size.width * scale)),
+    Surface const surface(cairo_image_surface_create(CAIRO_FORMAT_RGB24,
+                                                     static_cast<int>(std::ceil(page.size.width * scale)),
                                                      static_cast<int>(std::ceil(page.size.height * scale))));
     check(cairo_surface_status(surface.get()));
     {

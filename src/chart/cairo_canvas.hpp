@@ -22,7 +22,8 @@ struct Caption {
 class CairoCanvas : public Canvas {
   public:
     /// Borrows them all.
-    CairoCanvas(cairo_t* context, PangoText const& text, Theme const& theme) : cr_(context), text_(&text), theme_(&theme) {}
+    CairoCanvas(cairo_t* context, PangoText const& text, Theme const& theme)
+        : cr_(context), text_(&text), theme_(&theme) {}
 
     using Canvas::fill;
     void fill(Path const& path, Ink color) override;
@@ -43,7 +44,8 @@ class CairoCanvas : public Canvas {
 };
 
 // Pages are drawn theme.size times as large as they were laid out.
-std::string as_pdf(std::span<Page const> pages, PangoText const& text, Theme const& theme, Caption const& caption);
+std::string as_pdf(std::span<Page const> pages, PangoText const& text, Theme const& theme,
+                   Caption const& caption);
 std::string as_svg(Page const& page, PangoText const& text, Theme const& theme, Caption const& caption);
 std::string as_png(Page const& page, PangoText const& text, Theme const& theme, double dpi);
 

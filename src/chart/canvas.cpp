@@ -12,7 +12,11 @@ Path& Path::add(Verb verb, std::initializer_list<Point> points) {
 }
 
 Path& Path::rectangle(Box const& b) {
-    return move({b.left, b.top}).line({b.right(), b.top}).line({b.right(), b.bottom()}).line({b.left, b.bottom()}).close();
+    return move({b.left, b.top})
+        .line({b.right(), b.top})
+        .line({b.right(), b.bottom()})
+        .line({b.left, b.bottom()})
+        .close();
 }
 
 Path& Path::circle(Point c, double r) {

@@ -18,7 +18,8 @@ namespace fs = std::filesystem;
 /// Written beside its place and renamed: never half a file.
 void save(fs::path const& destination, std::string const& bytes) {
     auto const fail = [&](std::string const& reason) {
-        throw InputError("cannot write the chart: " + reason, "choose a folder that exists and can be written to",
+        throw InputError("cannot write the chart: " + reason,
+                         "choose a folder that exists and can be written to",
                          {.file = destination.string(), .musical = {}});
     };
     fs::path part = destination;
@@ -62,22 +63,26 @@ Caption caption(Comparison const& comparison) {
 }
 
 Caption caption(NoteExplanation const& e) {
-    return {.title = fmt::format("{}{}bar {}, beat {:g}", e.title, e.title.empty() ? "" : ": ", e.note.measure, e.note.beat),
-            .description = fmt::format("One note explained for {} ({}), technique {}: {}", e.singer.name, to_string(e.singer.voice),
-                                       e.technique, e.decision.why)};
+    return {.title = fmt::format("{}{}bar {}, beat {:g}", e.title, e.title.empty() ? "" : ": ",
+                                 e.note.measure, e.note.beat),
+            .description = fmt::format("One note explained for {} ({}), technique {}: {}", e.singer.name,
+                                       to_string(e.singer.voice), e.technique, e.decision.why)};
 }
 
 Caption caption(ProbeMap const& p) {
     std::string vowels;
     for (auto const& v : p.vowels) vowels += (vowels.empty() ? "/" : " /") + v.vowel.ipa() + "/";
-    return {.title = fmt::format("{}: {}", p.checks.empty() ? "Vowels measured" : "Vowels checked", p.reference.name),
+    return {.title = fmt::format("{}: {}", p.checks.empty() ? "Vowels measured" : "Vowels checked",
+                                 p.reference.name),
             .description = fmt::format("Probes of {} in the plane of fR1 and fR2", vowels)};
 }
 
 Caption caption(PlansCompared const& c) {
     auto const& title = c.plans[0].passage.title;
-    return {.title = fmt::format("{}: {} and {}", title.empty() ? "Two plans" : title, c.plans[0].singer.name, c.plans[1].singer.name),
-            .description = fmt::format("Where the vowel plans of two singers part, technique {}", c.plans[0].technique)};
+    return {.title = fmt::format("{}: {} and {}", title.empty() ? "Two plans" : title, c.plans[0].singer.name,
+                                 c.plans[1].singer.name),
+            .description =
+                fmt::format("Where the vowel plans of two singers part, technique {}", c.plans[0].technique)};
 }
 
 /// The paper in the points of the layout.
@@ -94,7 +99,8 @@ Pitch pitch_of_map(Plan const& plan, ChartOptions const& options) {
 
 /// Lays out with the real fonts and writes in the form the name asks for.
 template <class Content>
-std::vector<fs::path> write(Content const& content, ChartOptions const& options, fs::path const& destination) {
+std::vector<fs::path> write(Content const& content, ChartOptions const& options,
+                            fs::path const& destination) {
     auto const form = destination.extension();
     if (form != ".pdf" && form != ".svg" && form != ".png")
         throw InputError(fmt::format("no chart can be written as \"{}\"", form.string()),
@@ -120,19 +126,26 @@ std::vector<fs::path> write(Content const& content, ChartOptions const& options,
 
 std::string_view to_string(Kind kind) {
     switch (kind) {
-    case Kind::automatic: return "automatic";
-    case Kind::passage_sheet: return "passage sheet";
-    case Kind::pitch_by_vowel: return "pitch-by-vowel plan";
-    case Kind::resonance_map: return "resonance map";
+    case Kind::automatic:
+        return "automatic";
+    case Kind::passage_sheet:
+        return "passage sheet";
+    case Kind::pitch_by_vowel:
+        return "pitch-by-vowel plan";
+    case Kind::resonance_map:
+        return "resonance map";
     }
     return "";
 }
 
 std::string_view to_string(Paper paper) {
     switch (paper) {
-    case Paper::a4: return "a4";
-    case Paper::letter: return "letter";
-    case Paper::tablet: return "tablet";
+    case Paper::a4:
+        return "a4";
+    case Paper::letter:
+        return "letter";
+    case Paper::tablet:
+        return "tablet";
     }
     return "";
 }
@@ -145,16 +158,20 @@ std::optional<Paper> parse_paper(std::string_view name) {
 
 Size size_of(Paper paper) {
     switch (paper) {
-    case Paper::a4: return {595.28, 841.89};
-    case Paper::letter: return {612, 792};
-    case Paper::tablet: return {540, 720};
+    case Paper::a4:
+        return {595.28, 841.89};
+    case Paper::letter:
+        return {612, 792};
+    case Paper::tablet:
+        return {540, 720};
     }
     return {};
 }
 
 std::vector<Page> lay_out(Plan const& plan, ChartOptions const& options, TextMeasurer const& measurer) {
     if (plan.vowels.empty())
-        throw InputError("the plan has no vowels to chart", "give a profile with vowels, or a passage with words");
+        throw InputError("the plan has no vowels to chart",
+                         "give a profile with vowels, or a passage with words");
     auto const size = page_of(options);
     bool const has_notes = !plan.passage.notes.empty();
     if (options.kind == Kind::passage_sheet && !has_notes)
@@ -162,10 +179,14 @@ std::vector<Page> lay_out(Plan const& plan, ChartOptions const& options, TextMea
                          "give a score, or ask for the pitch-by-vowel plan");
 
     switch (options.kind) {
-    case Kind::passage_sheet: return passage_sheet(plan, size, measurer);
-    case Kind::pitch_by_vowel: return pitch_by_vowel(plan, size, measurer);
-    case Kind::resonance_map: return resonance_map(plan, pitch_of_map(plan, options), size, measurer);
-    case Kind::automatic: break;
+    case Kind::passage_sheet:
+        return passage_sheet(plan, size, measurer);
+    case Kind::pitch_by_vowel:
+        return pitch_by_vowel(plan, size, measurer);
+    case Kind::resonance_map:
+        return resonance_map(plan, pitch_of_map(plan, options), size, measurer);
+    case Kind::automatic:
+        break;
     }
     std::vector<Page> pages;
     if (has_notes) pages = passage_sheet(plan, size, measurer);
@@ -173,44 +194,53 @@ std::vector<Page> lay_out(Plan const& plan, ChartOptions const& options, TextMea
     return pages;
 }
 
-std::vector<Page> lay_out(Comparison const& comparison, ChartOptions const& options, TextMeasurer const& measurer) {
+std::vector<Page> lay_out(Comparison const& comparison, ChartOptions const& options,
+                          TextMeasurer const& measurer) {
     if (comparison.rows.empty())
         throw InputError("the singers have no vowel in common to compare", "give profiles with vowels");
     return voices_compared(comparison, page_of(options), measurer);
 }
 
-std::vector<fs::path> write_chart(Plan const& plan, ChartOptions const& options, fs::path const& destination) {
+std::vector<fs::path> write_chart(Plan const& plan, ChartOptions const& options,
+                                  fs::path const& destination) {
     return write(plan, options, destination);
 }
 
-std::vector<fs::path> write_chart(Comparison const& comparison, ChartOptions const& options, fs::path const& destination) {
+std::vector<fs::path> write_chart(Comparison const& comparison, ChartOptions const& options,
+                                  fs::path const& destination) {
     return write(comparison, options, destination);
 }
 
-std::vector<Page> lay_out(PlansCompared const& compared, ChartOptions const& options, TextMeasurer const& measurer) {
+std::vector<Page> lay_out(PlansCompared const& compared, ChartOptions const& options,
+                          TextMeasurer const& measurer) {
     return plans_compared(compared, page_of(options), measurer);
 }
 
-std::vector<fs::path> write_chart(PlansCompared const& compared, ChartOptions const& options, fs::path const& destination) {
+std::vector<fs::path> write_chart(PlansCompared const& compared, ChartOptions const& options,
+                                  fs::path const& destination) {
     return write(compared, options, destination);
 }
 
 std::vector<Page> lay_out(ProbeMap const& probes, ChartOptions const& options, TextMeasurer const& measurer) {
-    if (probes.vowels.empty()) throw InputError("no take gives a number to chart", "see the reason of each, and record again");
+    if (probes.vowels.empty())
+        throw InputError("no take gives a number to chart", "see the reason of each, and record again");
     return probe_map(probes, page_of(options), measurer);
 }
 
-std::vector<fs::path> write_chart(ProbeMap const& probes, ChartOptions const& options, fs::path const& destination) {
+std::vector<fs::path> write_chart(ProbeMap const& probes, ChartOptions const& options,
+                                  fs::path const& destination) {
     return write(probes, options, destination);
 }
 
-std::vector<Page> lay_out(NoteExplanation const& explanation, ChartOptions const& options, TextMeasurer const& measurer) {
+std::vector<Page> lay_out(NoteExplanation const& explanation, ChartOptions const& options,
+                          TextMeasurer const& measurer) {
     std::vector<Page> pages;
     pages.push_back(note_explained(explanation, page_of(options), measurer));
     return pages;
 }
 
-std::vector<fs::path> write_chart(NoteExplanation const& explanation, ChartOptions const& options, fs::path const& destination) {
+std::vector<fs::path> write_chart(NoteExplanation const& explanation, ChartOptions const& options,
+                                  fs::path const& destination) {
     return write(explanation, options, destination);
 }
 

@@ -23,13 +23,19 @@ std::string path(Path const& p) {
     auto at = p.points().begin();
     for (auto const verb : p.verbs()) {
         switch (verb) {
-        case Path::Verb::move: out += " M" + point(*at++); break;
-        case Path::Verb::line: out += " L" + point(*at++); break;
+        case Path::Verb::move:
+            out += " M" + point(*at++);
+            break;
+        case Path::Verb::line:
+            out += " L" + point(*at++);
+            break;
         case Path::Verb::curve:
             out += " C" + point(at[0]) + " " + point(at[1]) + " " + point(at[2]);
             at += 3;
             break;
-        case Path::Verb::close: out += " Z"; break;
+        case Path::Verb::close:
+            out += " Z";
+            break;
         }
     }
     return out;
@@ -60,7 +66,8 @@ void Drawing::replay(Canvas& onto, Point by) const {
     for (auto const& item : items_) {
         if (auto const* f = std::get_if<Fill>(&item)) onto.fill(f->path.moved(by), f->color);
         if (auto const* s = std::get_if<Stroke>(&item)) onto.stroke(s->path.moved(by), s->pen);
-        if (auto const* t = std::get_if<Text>(&item)) onto.text({t->at.x + by.x, t->at.y + by.y}, t->utf8, t->style);
+        if (auto const* t = std::get_if<Text>(&item))
+            onto.text({t->at.x + by.x, t->at.y + by.y}, t->utf8, t->style);
     }
 }
 
@@ -95,16 +102,17 @@ double Drawing::bottom(double from, double to, double fallback) const {
 std::string Drawing::strokes() const {
     std::string out;
     for (auto const& item : items_) {
-        if (auto const* f = std::get_if<Fill>(&item)) out += "fill " + std::string(to_string(f->color)) + path(f->path);
+        if (auto const* f = std::get_if<Fill>(&item))
+            out += "fill " + std::string(to_string(f->color)) + path(f->path);
         if (auto const* s = std::get_if<Stroke>(&item)) {
             out += fmt::format("stroke {} {:.2f}", to_string(s->pen.color), s->pen.width);
             for (double d : s->pen.dashes) out += fmt::format(" {:.1f}", d);
             out += path(s->path);
         }
         if (auto const* t = std::get_if<Text>(&item)) {
-            out += fmt::format("{} {} {} {}{}{} {}", t->style.face == Face::music ? "music" : "text", point(t->at),
-                               to_string(t->style.color), tenths(t->style.size), t->style.bold ? " bold" : "",
-                               t->style.italic ? " italic" : "", t->utf8);
+            out += fmt::format("{} {} {} {}{}{} {}", t->style.face == Face::music ? "music" : "text",
+                               point(t->at), to_string(t->style.color), tenths(t->style.size),
+                               t->style.bold ? " bold" : "", t->style.italic ? " italic" : "", t->utf8);
         }
         out += "\n";
     }

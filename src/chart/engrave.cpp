@@ -29,13 +29,20 @@ constexpr Symbol sharp{"♯", 178, 51, 451, 0.82}, flat{"♭", 112, 51, 245, 1.0
 
 Symbol const& symbol_of(Accidental a) {
     switch (a) {
-    case Accidental::sharp: return sharp;
-    case Accidental::flat: return flat;
-    case Accidental::natural: return natural;
-    case Accidental::double_sharp: return double_sharp;
-    case Accidental::double_flat: return double_flat;
-    case Accidental::quarter_sharp: return quarter_sharp;
-    case Accidental::quarter_flat: return quarter_flat;
+    case Accidental::sharp:
+        return sharp;
+    case Accidental::flat:
+        return flat;
+    case Accidental::natural:
+        return natural;
+    case Accidental::double_sharp:
+        return double_sharp;
+    case Accidental::double_flat:
+        return double_flat;
+    case Accidental::quarter_sharp:
+        return quarter_sharp;
+    case Accidental::quarter_flat:
+        return quarter_flat;
     }
     return natural;
 }
@@ -56,12 +63,13 @@ Symbol const& head_symbol(NoteValue value) {
 /// Steps of the signs of a key in a clef.
 std::vector<int> key_steps(int fifths, Clef const& clef) {
     constexpr std::array sharps{8, 5, 9, 6, 3, 7, 4}, flats{4, 7, 3, 6, 2, 5, 1}; // treble clef
-    int shift = staff_step({.step = 'E', .octave = 4}, clef) % 7;                // E is the treble's bottom line
+    int shift = staff_step({.step = 'E', .octave = 4}, clef) % 7; // E is the treble's bottom line
     if (shift > 3) shift -= 7;
     if (shift < -3) shift += 7;
     std::vector<int> steps;
     for (int i = 0; i < std::min(std::abs(fifths), 7); ++i) {
-        int step = (fifths > 0 ? sharps[static_cast<std::size_t>(i)] : flats[static_cast<std::size_t>(i)]) + shift;
+        int step =
+            (fifths > 0 ? sharps[static_cast<std::size_t>(i)] : flats[static_cast<std::size_t>(i)]) + shift;
         if (step > 9) step -= 7;
         if (step < 0) step += 7;
         steps.push_back(step);
@@ -77,8 +85,10 @@ void Engraver::draw(System const& system, Canvas& canvas) {
     auto sets = set_events(system);
     choose_beams(sets, canvas);
     for (auto const& set : sets) {
-        if (set.event->rest()) rest(set, canvas);
-        else heads(set, canvas);
+        if (set.event->rest())
+            rest(set, canvas);
+        else
+            heads(set, canvas);
         articulations(set, canvas);
     }
     ties(sets, system, canvas);
@@ -97,10 +107,12 @@ void Engraver::signs(System const& system, Canvas& canvas) const {
         case Atom::Kind::clef: {
             bool const head = a.x < 4 * space;
             double const size = head ? em : 0.8 * em;
-            double const bottom = a.clef.sign == 'C' ? 4 * space - (a.clef.line - 3) * space
+            double const bottom = a.clef.sign == 'C'   ? 4 * space - (a.clef.line - 3) * space
                                   : a.clef.sign == 'F' ? 4 * space - (a.clef.line - 4) * space
                                                        : 4 * space - (a.clef.line - 2) * space;
-            char const* glyph = a.clef.sign == 'F' ? "\U0001D122" : a.clef.sign == 'C' ? "\U0001D121" : "\U0001D11E";
+            char const* glyph = a.clef.sign == 'F'   ? "\U0001D122"
+                                : a.clef.sign == 'C' ? "\U0001D121"
+                                                     : "\U0001D11E";
             canvas.text({a.x, bottom}, glyph, music(size));
             if (a.clef.octave_change != 0) {
                 bool const below = a.clef.octave_change < 0;
@@ -117,7 +129,8 @@ void Engraver::signs(System const& system, Canvas& canvas) const {
             Symbol const& s = cancel ? natural : fifths > 0 ? sharp : flat;
             double x = a.x;
             for (int const step : key_steps(fifths, a.clef)) {
-                put(canvas, s, x + (1.05 * space - width_of(s, 0.88)) / 2, y_of_step(step), s.utf8 == sharp.utf8 ? 0.88 : 1);
+                put(canvas, s, x + (1.05 * space - width_of(s, 0.88)) / 2, y_of_step(step),
+                    s.utf8 == sharp.utf8 ? 0.88 : 1);
                 x += 1.05 * space;
             }
             break;
@@ -125,7 +138,9 @@ void Engraver::signs(System const& system, Canvas& canvas) const {
         case Atom::Kind::time: {
             auto const& time = *staff_->measures[a.measure].time;
             if (time.sign == TimeSignature::Sign::common || time.sign == TimeSignature::Sign::cut) {
-                put(canvas, {time.sign == TimeSignature::Sign::common ? "\U0001D134" : "\U0001D135", 500, 50, 422, 1}, a.x, 2 * space);
+                put(canvas,
+                    {time.sign == TimeSignature::Sign::common ? "\U0001D134" : "\U0001D135", 500, 50, 422, 1},
+                    a.x, 2 * space);
                 break;
             }
             auto const lower = std::to_string(time.beat_type);
@@ -137,7 +152,9 @@ void Engraver::signs(System const& system, Canvas& canvas) const {
             break;
         }
         case Atom::Kind::repeat_begin:
-        case Atom::Kind::barline: barline(a, canvas); break;
+        case Atom::Kind::barline:
+            barline(a, canvas);
+            break;
         case Atom::Kind::multi_rest: {
             double const from = a.x, to = a.x + a.right - 1.2 * space;
             if (a.bars == 1) {
@@ -145,11 +162,14 @@ void Engraver::signs(System const& system, Canvas& canvas) const {
                 break;
             }
             canvas.fill(Box{from, 1.62 * space, to - from, 0.76 * space}, ink::black);
-            for (double const x : {from, to}) canvas.line({x, space}, {x, 3 * space}, {.width = 0.18 * space, .color = ink::black});
-            canvas.write({(from + to) / 2, -0.9 * space}, std::to_string(a.bars), bold(2.4 * space), Align::centre);
+            for (double const x : {from, to})
+                canvas.line({x, space}, {x, 3 * space}, {.width = 0.18 * space, .color = ink::black});
+            canvas.write({(from + to) / 2, -0.9 * space}, std::to_string(a.bars), bold(2.4 * space),
+                         Align::centre);
             break;
         }
-        case Atom::Kind::event: break;
+        case Atom::Kind::event:
+            break;
         }
     }
 }
@@ -161,7 +181,8 @@ void Engraver::barline(Atom const& a, Canvas& canvas) const {
         canvas.line({x, 0}, {x, bottom}, {.width = width, .color = ink::black, .dashes = std::move(dashes)});
     };
     auto const dots = [&](double x) {
-        for (double const y : {1.5 * space, 2.5 * space}) canvas.fill(Path().circle({x, y}, 0.22 * space), ink::black);
+        for (double const y : {1.5 * space, 2.5 * space})
+            canvas.fill(Path().circle({x, y}, 0.22 * space), ink::black);
     };
     if (a.kind == Atom::Kind::repeat_begin) {
         upright(a.x + thick / 2, thick);
@@ -202,7 +223,8 @@ std::vector<Engraver::Set> Engraver::set_events(System const& system) const {
             set.stem.from = y_of_step(set.stem.up ? low : high);
             set.stem.to = set.stem.up ? y_of_step(high) - length : y_of_step(low) + length;
             if (!e.grace) // a stem of far ledger lines reaches the middle line
-                set.stem.to = set.stem.up ? std::min(set.stem.to, y_of_step(middle)) : std::max(set.stem.to, y_of_step(middle));
+                set.stem.to = set.stem.up ? std::min(set.stem.to, y_of_step(middle))
+                                          : std::max(set.stem.to, y_of_step(middle));
         }
         sets.push_back(std::move(set));
     }
@@ -214,10 +236,12 @@ void Engraver::heads(Set const& set, Canvas& canvas) const {
     auto const& symbol = head_symbol(e.value);
     double const width = width_of(symbol, set.scale), x = set.atom->x;
     for (int step = -2; step >= set.steps.front(); step -= 2)
-        canvas.line({x - width / 2 - 0.35 * space, y_of_step(step)}, {x + width / 2 + 0.35 * space, y_of_step(step)},
+        canvas.line({x - width / 2 - 0.35 * space, y_of_step(step)},
+                    {x + width / 2 + 0.35 * space, y_of_step(step)},
                     {.width = 0.16 * space, .color = ink::black});
     for (int step = 10; step <= set.steps.back(); step += 2)
-        canvas.line({x - width / 2 - 0.35 * space, y_of_step(step)}, {x + width / 2 + 0.35 * space, y_of_step(step)},
+        canvas.line({x - width / 2 - 0.35 * space, y_of_step(step)},
+                    {x + width / 2 + 0.35 * space, y_of_step(step)},
                     {.width = 0.16 * space, .color = ink::black});
     int previous = -100;
     bool shifted = false;
@@ -228,7 +252,8 @@ void Engraver::heads(Set const& set, Canvas& canvas) const {
         put(canvas, symbol, x - width / 2 + aside, y_of_step(step), set.scale);
         double const dot_y = y_of_step(step % 2 == 0 ? step + 1 : step);
         for (int d = 0; d < e.dots; ++d)
-            canvas.fill(Path().circle({x + width / 2 + (0.6 + 0.65 * d) * space, dot_y}, 0.2 * space), ink::black);
+            canvas.fill(Path().circle({x + width / 2 + (0.6 + 0.65 * d) * space, dot_y}, 0.2 * space),
+                        ink::black);
     }
     for (auto const& head : e.heads) {
         if (!head.accidental) continue;
@@ -237,7 +262,8 @@ void Engraver::heads(Set const& set, Canvas& canvas) const {
             y_of_step(staff_step(head.written, set.atom->clef)), set.scale);
     }
     if (!set.has_stem) return;
-    canvas.line({set.stem.x, set.stem.from}, {set.stem.x, set.stem.to}, {.width = stem_width, .color = ink::black});
+    canvas.line({set.stem.x, set.stem.from}, {set.stem.x, set.stem.to},
+                {.width = stem_width, .color = ink::black});
     flags(set, canvas);
 }
 
@@ -248,8 +274,11 @@ void Engraver::flags(Set const& set, Canvas& canvas) const {
     for (int i = 0; i < count; ++i) {
         double const x = set.stem.x, y = set.stem.to + down * i * 0.8 * s;
         auto const at = [&](double dx, double dy) { return Point{x + dx * s, y + down * dy * s}; };
-        canvas.fill(Path().move(at(0, 0)).curve(at(0.05, 0.95), at(1.35, 1.15), at(0.72, 2.75))
-                        .curve(at(1.0, 1.75), at(0.45, 1.2), at(0, 0.95)).close(),
+        canvas.fill(Path()
+                        .move(at(0, 0))
+                        .curve(at(0.05, 0.95), at(1.35, 1.15), at(0.72, 2.75))
+                        .curve(at(1.0, 1.75), at(0.45, 1.2), at(0, 0.95))
+                        .close(),
                     ink::black);
     }
 }
@@ -267,16 +296,29 @@ void Engraver::rest(Set const& set, Canvas& canvas) const {
         canvas.fill(Box{x - 0.6 * space, space, 1.2 * space, 0.5 * space}, ink::black);
     } else {
         switch (e.value) {
-        case NoteValue::half: canvas.fill(Box{x - 0.6 * space, 1.5 * space, 1.2 * space, 0.5 * space}, ink::black); break;
-        case NoteValue::quarter: glyph("\U0001D13D", 51, 256); break;
-        case NoteValue::eighth: glyph("\U0001D13E", 50, 262); break;
-        case NoteValue::n16th: glyph("\U0001D13F", 50, 330); break;
-        case NoteValue::n32nd: glyph("\U0001D140", 50, 401); break;
-        default: glyph("\U0001D141", 50, 471); break;
+        case NoteValue::half:
+            canvas.fill(Box{x - 0.6 * space, 1.5 * space, 1.2 * space, 0.5 * space}, ink::black);
+            break;
+        case NoteValue::quarter:
+            glyph("\U0001D13D", 51, 256);
+            break;
+        case NoteValue::eighth:
+            glyph("\U0001D13E", 50, 262);
+            break;
+        case NoteValue::n16th:
+            glyph("\U0001D13F", 50, 330);
+            break;
+        case NoteValue::n32nd:
+            glyph("\U0001D140", 50, 401);
+            break;
+        default:
+            glyph("\U0001D141", 50, 471);
+            break;
         }
     }
     if (e.measure_rest) return;
-    for (int d = 0; d < e.dots; ++d) canvas.fill(Path().circle({right + (0.5 + 0.65 * d) * space, 1.5 * space}, 0.2 * space), ink::black);
+    for (int d = 0; d < e.dots; ++d)
+        canvas.fill(Path().circle({right + (0.5 + 0.65 * d) * space, 1.5 * space}, 0.2 * space), ink::black);
 }
 
 void Engraver::articulations(Set const& set, Canvas& canvas) const {
@@ -289,7 +331,8 @@ void Engraver::articulations(Set const& set, Canvas& canvas) const {
     }
     if (set.has_stem && set.stem.up) high = std::min(high, set.stem.to);
     bool const beneath = set.has_stem && set.stem.up; // small marks stand at the head, away from the stem
-    double y = beneath ? low + 1.0 * space : (set.steps.empty() ? -0.8 * space : y_of_step(set.steps.back()) - 1.0 * space);
+    double y = beneath ? low + 1.0 * space
+                       : (set.steps.empty() ? -0.8 * space : y_of_step(set.steps.back()) - 1.0 * space);
     double const away = beneath ? 1 : -1;
     if (e.staccato && !e.rest()) {
         canvas.fill(Path().circle({x, y}, 0.2 * space), ink::black);
@@ -302,13 +345,17 @@ void Engraver::articulations(Set const& set, Canvas& canvas) const {
     if (!beneath) high = std::min(high, y + 0.5 * space);
     if (e.accent && !e.rest()) {
         double const top = high - 1.3 * space;
-        canvas.stroke(Path().move({x - 0.7 * space, top}).line({x + 0.7 * space, top + 0.45 * space}).line({x - 0.7 * space, top + 0.9 * space}),
+        canvas.stroke(Path()
+                          .move({x - 0.7 * space, top})
+                          .line({x + 0.7 * space, top + 0.45 * space})
+                          .line({x - 0.7 * space, top + 0.9 * space}),
                       {.width = 0.16 * space, .color = ink::black});
         high = top;
     }
     if (e.fermata) // its ink lies 648..1000 thousandths above the baseline
         canvas.text({x - 0.379 * em, high - 0.5 * space + 0.648 * em}, "\U0001D110", music(em));
-    if (e.breath_after) canvas.text({x + set.atom->right - 1.4 * space, 4.4 * space}, "\U0001D112", music(em));
+    if (e.breath_after)
+        canvas.text({x + set.atom->right - 1.4 * space, 4.4 * space}, "\U0001D112", music(em));
 }
 
 } // namespace vowelway::chart

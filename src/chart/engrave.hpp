@@ -48,7 +48,7 @@ class Engraver {
     void tuplets(std::vector<Set> const& sets, Canvas& canvas) const;
 
     Staff const* staff_;
-    std::map<int, Anchor> open_ties_;  ///< by step
+    std::map<int, Anchor> open_ties_; ///< by step
     std::vector<Anchor> open_slurs_;
 };
 

@@ -15,12 +15,14 @@ constexpr double beam_thickness = 0.5 * space, beam_step = 0.75 * space;
 /// A crescent from one point to another that rises by `height` (negative: up the page).
 void crescent(Canvas& canvas, Point from, Point to, double height) {
     double const third = (to.x - from.x) * 0.28, body = 0.26 * space * (height < 0 ? -1 : 1);
-    canvas.fill(Path()
-                    .move(from)
-                    .curve({from.x + third, from.y + height + body / 2}, {to.x - third, to.y + height + body / 2}, to)
-                    .curve({to.x - third, to.y + height - body / 2}, {from.x + third, from.y + height - body / 2}, from)
-                    .close(),
-                ink::black);
+    canvas.fill(
+        Path()
+            .move(from)
+            .curve({from.x + third, from.y + height + body / 2}, {to.x - third, to.y + height + body / 2}, to)
+            .curve({to.x - third, to.y + height - body / 2}, {from.x + third, from.y + height - body / 2},
+                   from)
+            .close(),
+        ink::black);
 }
 
 } // namespace
@@ -73,17 +75,23 @@ void Engraver::choose_beams(std::vector<Set>& sets, Canvas& canvas) const {
             double const here = tip(*s) + sign * least - slope * (s->stem.x - x0);
             base = up ? std::min(base, here) : std::max(base, here);
         }
-        double const reach = y_of_step(4) - slope * (x1 - x0) / 2; // far ledger lines: to the middle of the staff
+        double const reach =
+            y_of_step(4) - slope * (x1 - x0) / 2; // far ledger lines: to the middle of the staff
         if (!grace) base = up ? std::min(base, reach) : std::max(base, reach);
         auto const y_at = [&](double x) { return base + slope * (x - x0); };
         for (auto* s : group) s->stem.to = y_at(s->stem.x);
 
         auto const bar = [&](double from, double to, std::size_t level) {
-            double const inward = -sign * static_cast<double>(level) * beam_step * scale, thick = -sign * beam_thickness * scale;
+            double const inward = -sign * static_cast<double>(level) * beam_step * scale,
+                         thick = -sign * beam_thickness * scale;
             double const pad = 0.065 * space;
             from -= pad, to += pad;
-            canvas.fill(Path().move({from, y_at(from) + inward}).line({to, y_at(to) + inward})
-                            .line({to, y_at(to) + inward + thick}).line({from, y_at(from) + inward + thick}).close(),
+            canvas.fill(Path()
+                            .move({from, y_at(from) + inward})
+                            .line({to, y_at(to) + inward})
+                            .line({to, y_at(to) + inward + thick})
+                            .line({from, y_at(from) + inward + thick})
+                            .close(),
                         ink::black);
         };
         for (std::size_t level = 0; level < lines; ++level) {
@@ -92,14 +100,21 @@ void Engraver::choose_beams(std::vector<Set>& sets, Canvas& canvas) const {
             for (auto const* s : group) {
                 if (s->event->beams.size() <= level) continue;
                 switch (s->event->beams[level]) {
-                case BeamPart::begin: start = s->stem.x, open = true; break;
-                case BeamPart::through: break;
+                case BeamPart::begin:
+                    start = s->stem.x, open = true;
+                    break;
+                case BeamPart::through:
+                    break;
                 case BeamPart::end:
                     if (open) bar(start, s->stem.x, level);
                     open = false;
                     break;
-                case BeamPart::forward_hook: bar(s->stem.x, s->stem.x + 1.1 * space * scale, level); break;
-                case BeamPart::backward_hook: bar(s->stem.x - 1.1 * space * scale, s->stem.x, level); break;
+                case BeamPart::forward_hook:
+                    bar(s->stem.x, s->stem.x + 1.1 * space * scale, level);
+                    break;
+                case BeamPart::backward_hook:
+                    bar(s->stem.x - 1.1 * space * scale, s->stem.x, level);
+                    break;
                 }
             }
         }
@@ -140,15 +155,19 @@ void Engraver::slurs(std::vector<Set> const& sets, System const& system, Canvas&
         if (s.has_stem && s.stem.up) y = std::min(y, s.stem.to - 0.5 * space);
         return y;
     };
-    auto const bottom_of = [](Set const& s) { return (s.steps.empty() ? 4 * space : y_of_step(s.steps.front())) + 0.9 * space; };
+    auto const bottom_of = [](Set const& s) {
+        return (s.steps.empty() ? 4 * space : y_of_step(s.steps.front())) + 0.9 * space;
+    };
     auto const curve = [&](double from, double to) {
         std::vector<Set const*> under;
         for (auto const& s : sets)
             if (s.atom->x >= from - 1 && s.atom->x <= to + 1 && !s.event->rest()) under.push_back(&s);
         if (under.empty() || to - from < 1) return;
-        // Below when every stem under it points up, else above: where the heads are. From a grace note: below.
+        // Below when every stem under it points up, else above: where the heads are. From a grace note:
+        // below.
         bool const graced = under.front()->event->grace;
-        bool const below = graced || std::ranges::all_of(under, [](Set const* s) { return s->has_stem && s->stem.up; });
+        bool const below =
+            graced || std::ranges::all_of(under, [](Set const* s) { return s->has_stem && s->stem.up; });
         auto const edge = [&](Set const& s) { return below ? bottom_of(s) : top_of(s); };
         double const start = edge(*under.front()), end = edge(*under.back()), width = to - from;
         double height = std::min(std::clamp(width * 0.12, 0.7 * space, 2.0 * space), width * 0.5);
@@ -189,23 +208,28 @@ void Engraver::tuplets(std::vector<Set> const& sets, Canvas& canvas) const {
             if (s.event->rest() || s.event->beams.empty()) beamed = false;
             if (!s.steps.empty()) high = std::min(high, y_of_step(s.steps.back()) - 1.0 * space);
             if (s.has_stem && s.stem.up) high = std::min(high, s.stem.to - 0.4 * space);
-            double const marks = (s.event->fermata ? 2.0 : 0) + (s.event->accent ? 1.4 : 0); // they stand nearer
+            double const marks =
+                (s.event->fermata ? 2.0 : 0) + (s.event->accent ? 1.4 : 0); // they stand nearer
             if (marks > 0) {
                 double base = s.steps.empty() ? 0 : std::min(0.0, y_of_step(s.steps.back()) - 0.6 * space);
                 if (s.has_stem && s.stem.up) base = std::min(base, s.stem.to);
                 high = std::min(high, base - marks * space);
             }
         }
-        double const from = sets[i].atom->x - head_half, to = sets[last].atom->x + head_half, centre = (from + to) / 2;
+        double const from = sets[i].atom->x - head_half, to = sets[last].atom->x + head_half,
+                     centre = (from + to) / 2;
         auto const style = TextStyle{.size = 1.9 * space, .color = ink::black, .bold = true, .italic = true};
         auto const number = std::to_string(t->actual);
         double const baseline = high - 0.35 * space;
         canvas.write({centre, baseline}, number, style, Align::centre);
         if (beamed) continue;
-        double const room = canvas.measurer().measure(number, style).advance / 2 + 0.4 * space, y = baseline - 0.6 * space;
+        double const room = canvas.measurer().measure(number, style).advance / 2 + 0.4 * space,
+                     y = baseline - 0.6 * space;
         Pen const pen{.width = 0.13 * space, .color = ink::black};
-        if (centre - room > from) canvas.stroke(Path().move({from, y + 0.7 * space}).line({from, y}).line({centre - room, y}), pen);
-        if (centre + room < to) canvas.stroke(Path().move({centre + room, y}).line({to, y}).line({to, y + 0.7 * space}), pen);
+        if (centre - room > from)
+            canvas.stroke(Path().move({from, y + 0.7 * space}).line({from, y}).line({centre - room, y}), pen);
+        if (centre + room < to)
+            canvas.stroke(Path().move({centre + room, y}).line({to, y}).line({to, y + 0.7 * space}), pen);
     }
 }
 

@@ -19,9 +19,9 @@ std::map<std::size_t, int> notes_to_watch(Plan const& plan, std::size_t at_most)
 struct Head {
     std::string title, aside; ///< aside: the composer
     std::string who, how;
-    std::string source;       ///< how and when the resonances became known
-    bool average = false;     ///< the source is the notice of an average voice, and is made to stand out
-    std::string sentence;     ///< what the chart shows
+    std::string source;   ///< how and when the resonances became known
+    bool average = false; ///< the source is the notice of an average voice, and is made to stand out
+    std::string sentence; ///< what the chart shows
 };
 Head head_of(Plan const& plan, std::string_view sentence);
 /// Who sings, in which technique and how the resonances are known; title and sentence are left to the chart.
@@ -29,13 +29,16 @@ Head head_of(Singer const& singer, std::string_view technique);
 /// Returns how far down it went.
 double draw_title(Canvas& canvas, Head const& head, double width);
 /// Table of the notes to watch beside the passive ranges.
-double draw_watch(Canvas& canvas, Plan const& plan, std::map<std::size_t, int> const& watched, double y, double width);
+double draw_watch(Canvas& canvas, Plan const& plan, std::map<std::size_t, int> const& watched, double y,
+                  double width);
 /// What the lines, textures and signs mean.
 double draw_lane_legend(Canvas& canvas, double y, double width);
 /// Caution and page number at the foot; at the head the kind of chart, later the running title.
-void draw_margins(Canvas& canvas, Head const& head, std::string_view what, Size paper, std::size_t page, std::size_t pages);
+void draw_margins(Canvas& canvas, Head const& head, std::string_view what, Size paper, std::size_t page,
+                  std::size_t pages);
 
-/// What was assumed and guessed on the way, as far as the room down to `bottom` goes; says how many more there are.
+/// What was assumed and guessed on the way, as far as the room down to `bottom` goes; says how many more
+/// there are.
 void draw_remarks(Canvas& canvas, Plan const& plan, double x, double y, double width, double bottom);
 
 /// A line of type with a rule under it; returns where what follows begins.

@@ -6,7 +6,8 @@
 namespace vowelway::chart {
 
 bool LabelPlacer::free(Box const& box) const {
-    bool const inside = box.left >= area_.left && box.right() <= area_.right() && box.top >= area_.top && box.bottom() <= area_.bottom();
+    bool const inside = box.left >= area_.left && box.right() <= area_.right() && box.top >= area_.top &&
+                        box.bottom() <= area_.bottom();
     constexpr double clear = 1.2;
     Box const wide{box.left - clear, box.top - clear, box.width + 2 * clear, box.height + 2 * clear};
     return inside && std::ranges::none_of(taken_, [&](Box const& t) { return t.overlaps(wide); });

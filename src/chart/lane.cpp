@@ -27,20 +27,23 @@ std::optional<Bands> bands_of(Plan const& plan, std::size_t note) {
 Frequency top_of(Resonance const& r) { return r.centre + r.sd; }
 Frequency bottom_of(Resonance const& r) { return std::max(r.centre - r.sd, hertz(30)); }
 
-void band(Canvas& canvas, LaneScale const& scale, Resonance const& r, double from, double to, Ink line, Ink wash,
-          bool second, ZoneReading const& zone) {
+void band(Canvas& canvas, LaneScale const& scale, Resonance const& r, double from, double to, Ink line,
+          Ink wash, bool second, ZoneReading const& zone) {
     if (!scale.holds(top_of(r)) && !scale.holds(bottom_of(r))) return;
     double const top = scale.y(top_of(r)), bottom = scale.y(bottom_of(r));
     Box const box{from, top, to - from, std::max(bottom - top, 0.8)};
     canvas.fill(box, wash);
     if (!second) fill_zone(canvas, box, zone);
-    Pen const edge{.width = 0.6, .color = line, .dashes = second ? std::vector<double>{2.2, 1.4} : std::vector<double>{}};
+    Pen const edge{.width = 0.6,
+                   .color = line,
+                   .dashes = second ? std::vector<double>{2.2, 1.4} : std::vector<double>{}};
     canvas.line({from, box.top}, {to, box.top}, edge);
     canvas.line({from, box.bottom()}, {to, box.bottom()}, edge);
 }
 
 /// Where a modification aims: a bracket of the target's centre across the note.
-void aim(Canvas& canvas, LaneScale const& scale, Resonance const& own, Resonance const& target, double from, double to) {
+void aim(Canvas& canvas, LaneScale const& scale, Resonance const& own, Resonance const& target, double from,
+         double to) {
     double const y = scale.y(target.centre), start = scale.y(own.centre);
     if (std::abs(y - start) < 1.2) return;
     double const x = (from + to) / 2 + std::min(3.0, (to - from) * 0.2);
@@ -48,7 +51,11 @@ void aim(Canvas& canvas, LaneScale const& scale, Resonance const& own, Resonance
     canvas.line({from + 1, y}, {to - 1, y}, {.width = 1.2, .color = ink::modify});
     canvas.line({x, start}, {x, y}, pen);
     double const way = y < start ? 1 : -1, size = std::min(2.6, std::abs(y - start) * 0.7);
-    canvas.fill(Path().move({x, y}).line({x - size * 0.7, y + way * size * 1.3}).line({x + size * 0.7, y + way * size * 1.3}).close(),
+    canvas.fill(Path()
+                    .move({x, y})
+                    .line({x - size * 0.7, y + way * size * 1.3})
+                    .line({x + size * 0.7, y + way * size * 1.3})
+                    .close(),
                 ink::modify);
 }
 
@@ -76,8 +83,8 @@ LaneScale lane_scale(Plan const& plan, double height) {
     return {.low_hz = low / 1.09, .high_hz = std::max(high, low * 4) * 1.06, .height = height};
 }
 
-void draw_lane(Canvas& canvas, Plan const& plan, std::vector<Sounding> const& soundings, LaneScale const& scale,
-               double width) {
+void draw_lane(Canvas& canvas, Plan const& plan, std::vector<Sounding> const& soundings,
+               LaneScale const& scale, double width) {
     auto const& tuning = plan.passage.tuning;
     // Behind everything: every octave of C, named in the gutter.
     canvas.fill(Box{0, 0, width, scale.height}, ink::wash);
@@ -86,7 +93,9 @@ void draw_lane(Canvas& canvas, Plan const& plan, std::vector<Sounding> const& so
         if (!scale.holds(c)) continue;
         double const y = scale.y(c);
         canvas.line({0, y}, {width, y}, {.width = 0.5, .color = ink::hair});
-        if (y > 4 && y < scale.height - 2) canvas.write({-4, y + 2.6}, SpelledPitch{'C', 0, octave}.str(), plain(type::small, ink::soft), Align::right);
+        if (y > 4 && y < scale.height - 2)
+            canvas.write({-4, y + 2.6}, SpelledPitch{'C', 0, octave}.str(), plain(type::small, ink::soft),
+                         Align::right);
     }
     // The bands.
     for (auto const& s : soundings) {
@@ -105,12 +114,19 @@ void draw_lane(Canvas& canvas, Plan const& plan, std::vector<Sounding> const& so
             auto const f = frequency_of(Harmonic{n}, pitch);
             if (!scale.holds(f)) break;
             double const y = scale.y(f);
-            Pen const pen{.width = n == 1 ? 1.3 : n == 2 ? 0.95 : 0.45, .color = n <= 2 ? ink::black : n <= 6 ? ink::soft : ink::rule};
+            Pen const pen{.width = n == 1   ? 1.3
+                                   : n == 2 ? 0.95
+                                            : 0.45,
+                          .color = n <= 2   ? ink::black
+                                   : n <= 6 ? ink::soft
+                                            : ink::rule};
             canvas.line({s.from, y}, {s.to, y}, pen);
             bool const joined = previous && std::abs(s.from - previous_end) < 0.5 && n <= 2;
             if (joined) {
                 auto const before = frequency_of(Harmonic{n}, plan.passage.notes[*previous].pitch);
-                if (scale.holds(before)) canvas.line({s.from, scale.y(before)}, {s.from, y}, {.width = pen.width * 0.6, .color = pen.color});
+                if (scale.holds(before))
+                    canvas.line({s.from, scale.y(before)}, {s.from, y},
+                                {.width = pen.width * 0.6, .color = pen.color});
             }
         }
         previous = s.note;

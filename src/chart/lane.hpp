@@ -31,7 +31,7 @@ LaneScale lane_scale(Plan const& plan, double height);
 inline constexpr double rail_height = 9;
 
 /// The lane's top is at y = 0, the rail's bottom at scale.height + rail_height.
-void draw_lane(Canvas& canvas, Plan const& plan, std::vector<Sounding> const& soundings, LaneScale const& scale,
-               double width);
+void draw_lane(Canvas& canvas, Plan const& plan, std::vector<Sounding> const& soundings,
+               LaneScale const& scale, double width);
 
 } // namespace vowelway::chart

@@ -16,8 +16,8 @@ void stipple(Canvas& canvas, Box const& box, double pitch, double diameter, Ink 
     double const inset = diameter / 2;
     for (long row = first(box.top + inset); static_cast<double>(row) * pitch <= box.bottom() - inset; ++row) {
         double const shift = row % 2 != 0 ? pitch / 2 : 0;
-        for (long column = first(box.left + inset - shift); static_cast<double>(column) * pitch + shift <= box.right() - inset;
-             ++column) {
+        for (long column = first(box.left + inset - shift);
+             static_cast<double>(column) * pitch + shift <= box.right() - inset; ++column) {
             Point const at{static_cast<double>(column) * pitch + shift, static_cast<double>(row) * pitch};
             dots.move(at).line(at);
         }
@@ -42,25 +42,44 @@ void hatch(Canvas& canvas, Box const& box, double gap, Pen const& pen) {
 
 void fill_zone(Canvas& canvas, Box const& box, ZoneReading const& reading) {
     switch (reading.zone) {
-    case Zone::open: break;
-    case Zone::turning: stipple(canvas, box, 3.0, 0.55 + 1.15 * std::clamp(reading.p_turned, 0.0, 1.0), ink::first); break;
-    case Zone::close: hatch(canvas, box, 3.4, {.width = 0.35, .color = ink::first}); break;
-    case Zone::meeting: hatch(canvas, box, 1.7, {.width = 0.75, .color = ink::first}); break;
-    case Zone::above: canvas.fill(box, ink::first_fill); break;
+    case Zone::open:
+        break;
+    case Zone::turning:
+        stipple(canvas, box, 3.0, 0.55 + 1.15 * std::clamp(reading.p_turned, 0.0, 1.0), ink::first);
+        break;
+    case Zone::close:
+        hatch(canvas, box, 3.4, {.width = 0.35, .color = ink::first});
+        break;
+    case Zone::meeting:
+        hatch(canvas, box, 1.7, {.width = 0.75, .color = ink::first});
+        break;
+    case Zone::above:
+        canvas.fill(box, ink::first_fill);
+        break;
     }
 }
 
 void advice_sign(Canvas& canvas, Point c, double size, Advice advice) {
     double const r = size / 2;
     switch (advice) {
-    case Advice::hold: canvas.line({c.x - r, c.y}, {c.x + r, c.y}, {.width = size * 0.2, .color = color_of(advice)}); break;
+    case Advice::hold:
+        canvas.line({c.x - r, c.y}, {c.x + r, c.y}, {.width = size * 0.2, .color = color_of(advice)});
+        break;
     case Advice::migrate:
-        canvas.stroke(Path().move({c.x - r, c.y + 0.1 * size}).curve({c.x - 0.5 * r, c.y - 0.75 * r}, {c.x - 0.2 * r, c.y - 0.6 * r}, {c.x, c.y})
-                          .curve({c.x + 0.2 * r, c.y + 0.6 * r}, {c.x + 0.5 * r, c.y + 0.75 * r}, {c.x + r, c.y - 0.1 * size}),
+        canvas.stroke(Path()
+                          .move({c.x - r, c.y + 0.1 * size})
+                          .curve({c.x - 0.5 * r, c.y - 0.75 * r}, {c.x - 0.2 * r, c.y - 0.6 * r}, {c.x, c.y})
+                          .curve({c.x + 0.2 * r, c.y + 0.6 * r}, {c.x + 0.5 * r, c.y + 0.75 * r},
+                                 {c.x + r, c.y - 0.1 * size}),
                       {.width = size * 0.19, .color = color_of(advice), .round = true});
         break;
     case Advice::modify:
-        canvas.fill(Path().move({c.x, c.y - r}).line({c.x + 0.8 * r, c.y}).line({c.x, c.y + r}).line({c.x - 0.8 * r, c.y}).close(),
+        canvas.fill(Path()
+                        .move({c.x, c.y - r})
+                        .line({c.x + 0.8 * r, c.y})
+                        .line({c.x, c.y + r})
+                        .line({c.x - 0.8 * r, c.y})
+                        .close(),
                     color_of(advice));
         break;
     }
@@ -68,29 +87,40 @@ void advice_sign(Canvas& canvas, Point c, double size, Advice advice) {
 
 Ink color_of(Advice advice) {
     switch (advice) {
-    case Advice::hold: return ink::soft;
-    case Advice::migrate: return ink::migrate;
-    case Advice::modify: return ink::modify;
+    case Advice::hold:
+        return ink::soft;
+    case Advice::migrate:
+        return ink::migrate;
+    case Advice::modify:
+        return ink::modify;
     }
     return ink::black;
 }
 
 std::string_view happening(Zone zone) {
     switch (zone) {
-    case Zone::open: return "2fo below fR1";
-    case Zone::turning: return "2fo passes fR1";
-    case Zone::close: return "2fo above fR1";
-    case Zone::meeting: return "fo meets fR1";
-    case Zone::above: return "fo above fR1";
+    case Zone::open:
+        return "2fo below fR1";
+    case Zone::turning:
+        return "2fo passes fR1";
+    case Zone::close:
+        return "2fo above fR1";
+    case Zone::meeting:
+        return "fo meets fR1";
+    case Zone::above:
+        return "fo above fR1";
     }
     return "";
 }
 
 std::string_view meaning(Advice advice) {
     switch (advice) {
-    case Advice::hold: return "hold: nothing needed";
-    case Advice::migrate: return "migrate: keep the shape, the vowel drifts";
-    case Advice::modify: return "modify: change the shape";
+    case Advice::hold:
+        return "hold: nothing needed";
+    case Advice::migrate:
+        return "migrate: keep the shape, the vowel drifts";
+    case Advice::modify:
+        return "modify: change the shape";
     }
     return "";
 }
@@ -100,7 +130,9 @@ bool is_sure(Decision const& decision) {
     return !(decision.certainty < least);
 }
 
-std::string brief_of(Decision const& decision) { return is_sure(decision) ? decision.brief : decision.brief + " ?"; }
+std::string brief_of(Decision const& decision) {
+    return is_sure(decision) ? decision.brief : decision.brief + " ?";
+}
 
 std::vector<std::string> wrapped(TextMeasurer const& measurer, std::string_view text, TextStyle const& style,
                                  double width) {
@@ -123,16 +155,20 @@ std::vector<std::string> wrapped(TextMeasurer const& measurer, std::string_view 
     return lines;
 }
 
-std::string fitted(TextMeasurer const& measurer, std::string_view text, TextStyle const& style, double width) {
+std::string fitted(TextMeasurer const& measurer, std::string_view text, TextStyle const& style,
+                   double width) {
     if (measurer.measure(text, style).advance <= width) return std::string(text);
     std::vector<std::size_t> ends; // of each character
     for (auto rest = text; utf8::eat(rest);) ends.push_back(text.size() - rest.size());
     std::size_t low = 0, high = ends.size(); // the longest beginning that fits
     while (low < high) {
         auto const middle = (low + high + 1) / 2;
-        bool const fits = measurer.measure(std::string(text.substr(0, ends[middle - 1])) + "…", style).advance <= width;
-        if (fits) low = middle;
-        else high = middle - 1;
+        bool const fits =
+            measurer.measure(std::string(text.substr(0, ends[middle - 1])) + "…", style).advance <= width;
+        if (fits)
+            low = middle;
+        else
+            high = middle - 1;
     }
     if (low == 0) return {};
     auto const kept = text.substr(0, ends[low - 1]);

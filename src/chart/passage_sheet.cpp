@@ -11,11 +11,11 @@
 namespace vowelway::chart {
 namespace {
 
-constexpr std::string_view sentence =
-    "The voice's harmonics (lines) meet the resonances of the vowel (bands); where they do, its sound changes.";
+constexpr std::string_view sentence = "The voice's harmonics (lines) meet the resonances of the vowel "
+                                      "(bands); where they do, its sound changes.";
 constexpr std::size_t most_watched = 8;
-constexpr double between = 13, most_stretch = 24;      // vertical room between blocks
-constexpr double least_lane = 72, most_lane = 116;     // height of the resonance lane
+constexpr double between = 13, most_stretch = 24;  // vertical room between blocks
+constexpr double least_lane = 72, most_lane = 116; // height of the resonance lane
 
 struct Sheet {
     std::vector<std::size_t> blocks;
@@ -85,7 +85,8 @@ std::vector<Page> passage_sheet(Plan const& plan, Size paper, TextMeasurer const
             blocks[i].draw(page.drawing, plan, scale, {margin_side + gutter_left, y});
             y += blocks[i].height(lane) + between;
         }
-        if (last) draw_remarks(page.drawing, plan, margin_side, y + 6, width, paper.height - margin_bottom - 4);
+        if (last)
+            draw_remarks(page.drawing, plan, margin_side, y + 6, width, paper.height - margin_bottom - 4);
         pages.push_back(std::move(page));
     }
     return pages;

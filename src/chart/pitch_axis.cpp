@@ -30,9 +30,12 @@ void PitchAxis::draw(Canvas& canvas, double left, double right) const {
         bool const c = name.step == 'C' && name.alter == 0;
         if (black_key(key)) continue;
         if (height < 8.4 && !c && name.step != 'F' && name.step != 'A') continue;
-        canvas.write({left - 5, y + 3}, name.str(), c ? bold(type::label) : plain(type::label, ink::soft), Align::right);
+        canvas.write({left - 5, y + 3}, name.str(), c ? bold(type::label) : plain(type::label, ink::soft),
+                     Align::right);
         if (!c) continue;
-        if (height >= 8.4) canvas.write({right + 2, y + 2.6}, fmt::format("{:.0f}", in_hertz(tuning.pitch(key).frequency())), plain(type::small, ink::soft));
+        if (height >= 8.4)
+            canvas.write({right + 2, y + 2.6}, fmt::format("{:.0f}", in_hertz(tuning.pitch(key).frequency())),
+                         plain(type::small, ink::soft));
     }
     // The lines of bass and treble staff, each at its own semitone, so that one sees where one is.
     double const from = left - room_left + 4, to = left - 27;
@@ -49,7 +52,8 @@ void PitchAxis::draw(Canvas& canvas, double left, double right) const {
         bool const g = on == 67;
         Point const at{from + 3, y_of(on) + (g ? 1.0 : 3.0) * gap};
         auto const ink = canvas.measurer().measure(clef, music(4 * gap)).box(at);
-        if (ink.top >= top - 20 && ink.bottom() <= bottom + 6) canvas.text(at, clef, music(4 * gap)); // no room where only its tip is in range
+        if (ink.top >= top - 20 && ink.bottom() <= bottom + 6)
+            canvas.text(at, clef, music(4 * gap)); // no room where only its tip is in range
     };
     lines(bass, "\U0001D122", 53);
     lines(treble, "\U0001D11E", 67);

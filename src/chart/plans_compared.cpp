@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Two singers, one song. The passes are those of the passage sheet, each block with a lane and its advice for either singer.
+// Two singers, one song. The passes are those of the passage sheet, each block with a lane and its advice for
+// either singer.
 #include "chart/charts.hpp"
 #include "chart/front.hpp"
 #include "chart/marks.hpp"
@@ -16,7 +17,8 @@ namespace vowelway::chart {
 namespace {
 
 constexpr std::string_view sentence =
-    "One song, two voices: each lane has one singer's resonances (bands) under the same harmonics (lines), and what that singer does. Frames stand "
+    "One song, two voices: each lane has one singer's resonances (bands) under the same harmonics (lines), "
+    "and what that singer does. Frames stand "
     "where the two plans part, dashed where the measurements leave it open.";
 constexpr std::size_t most_listed = 8;
 constexpr double between = 14, least_lane = 58, most_lane = 92;
@@ -36,32 +38,40 @@ std::map<std::size_t, int> listed(PlansCompared const& c) {
 }
 
 /// Where the sound is, and what is done: "turning  ◆ ɪ open the jaw".
-void doing(Canvas& canvas, Decision const& d, std::array<Cents, 2> const& way, double x, double y, double room) {
+void doing(Canvas& canvas, Decision const& d, std::array<Cents, 2> const& way, double x, double y,
+           double room) {
     auto const& m = canvas.measurer();
     double const zone = 44;
     canvas.write({x, y}, fitted(m, to_string(d.zone.zone), plain(type::label), zone - 3), plain(type::label));
     advice_sign(canvas, {x + zone + 4, y - 3}, 7, d.advice);
     double from = x + zone + 11;
-    if (d.advice == Advice::modify) from = canvas.write({from, y}, d.target.shade.quality().ipa(), bold(type::body, color_of(d.advice))).right() + 5;
+    if (d.advice == Advice::modify)
+        from = canvas.write({from, y}, d.target.shade.quality().ipa(), bold(type::body, color_of(d.advice)))
+                   .right() +
+               5;
     auto words = d.advice == Advice::hold ? std::string("hold") : brief_of(d);
     if (d.advice == Advice::modify) words += fmt::format(", fR1 {:+.0f}", in_semitones(way[0]));
-    canvas.write({from, y}, fitted(m, words, plain(type::label), x + room - from), plain(type::label, color_of(d.advice)));
+    canvas.write({from, y}, fitted(m, words, plain(type::label), x + room - from),
+                 plain(type::label, color_of(d.advice)));
 }
 
-double differences(Canvas& canvas, PlansCompared const& c, std::map<std::size_t, int> const& numbers, double y, double width) {
+double differences(Canvas& canvas, PlansCompared const& c, std::map<std::size_t, int> const& numbers,
+                   double y, double width) {
     y = draw_heading(canvas, 0, y, width, "Where the plans part");
     if (numbers.empty()) {
         canvas.write({0, y + 12}, "Nowhere: both may sing it alike.", plain(type::body));
         return y + 20;
     }
     auto const& m = canvas.measurer();
-    double const where = 17, what = 56, first = what + std::min(92.0, width * 0.19), certain = width - 34, room = (certain - first) / 2;
+    double const where = 17, what = 56, first = what + std::min(92.0, width * 0.19), certain = width - 34,
+                 room = (certain - first) / 2;
     auto const small = plain(type::small, ink::soft);
     y += 9;
     canvas.write({where, y}, "bar · beat", small);
     canvas.write({what, y}, "syllable, pitch", small);
     for (std::size_t s = 0; s < 2; ++s)
-        canvas.write({first + room * static_cast<double>(s), y}, fitted(m, c.plans[s].singer.name, bold(type::small), room - 6), bold(type::small));
+        canvas.write({first + room * static_cast<double>(s), y},
+                     fitted(m, c.plans[s].singer.name, bold(type::small), room - 6), bold(type::small));
     canvas.write({width, y}, "certain", small, Align::right);
     y += 3;
     for (auto const& [index, number] : numbers) {
@@ -69,52 +79,76 @@ double differences(Canvas& canvas, PlansCompared const& c, std::map<std::size_t,
         double const base = y + 11;
         canvas.stroke(Path().circle({6, base - 3}, 5.6), {.width = 0.9, .color = ink::modify});
         auto const digits = std::to_string(number);
-        canvas.write({6, base - 3 + m.measure(digits, bold(type::label)).above / 2}, digits, bold(type::label, ink::modify), Align::centre);
-        canvas.write({where, base}, fitted(m, fmt::format("{} · {}", sung.measure, beat_of(sung.beat)), plain(type::body), what - where - 3), plain(type::body));
+        canvas.write({6, base - 3 + m.measure(digits, bold(type::label)).above / 2}, digits,
+                     bold(type::label, ink::modify), Align::centre);
+        canvas.write({where, base},
+                     fitted(m, fmt::format("{} · {}", sung.measure, beat_of(sung.beat)), plain(type::body),
+                            what - where - 3),
+                     plain(type::body));
         auto const& vowel = c.plans[0].vowels[*c.plans[0].notes[index].vowel].resonances.vowel;
         auto const name = sung.spelled.str() + " " + slashed(vowel);
         double const name_width = m.measure(name, plain(type::body)).advance;
         std::string text = sung.text();
-        for (std::size_t k = index; text.empty() && k-- > 0;) text = c.plans[0].passage.notes[k].text(); // the syllable it carries on
-        auto const box = canvas.write({what, base}, fitted(m, text, bold(type::body), first - what - name_width - 8), bold(type::body));
+        for (std::size_t k = index; text.empty() && k-- > 0;)
+            text = c.plans[0].passage.notes[k].text(); // the syllable it carries on
+        auto const box = canvas.write(
+            {what, base}, fitted(m, text, bold(type::body), first - what - name_width - 8), bold(type::body));
         canvas.write({std::max(box.right(), what) + 4, base}, name, plain(type::body));
         auto const at = std::ranges::find(c.notes, index, &ComparedNote::note);
-        for (std::size_t s = 0; s < 2; ++s) doing(canvas, *c.plans[s].notes[index].decision, at->way[s], first + room * static_cast<double>(s), base, room - 6);
-        canvas.write({width, base}, fmt::format("{:.0f} %{}", 100 * at->certainty, at->certainty >= sure_parting ? "" : " ?"), plain(type::label), Align::right);
+        for (std::size_t s = 0; s < 2; ++s)
+            doing(canvas, *c.plans[s].notes[index].decision, at->way[s],
+                  first + room * static_cast<double>(s), base, room - 6);
+        canvas.write(
+            {width, base},
+            fmt::format("{:.0f} %{}", 100 * at->certainty, at->certainty >= sure_parting ? "" : " ?"),
+            plain(type::label), Align::right);
         y = base + 3.4;
         canvas.line({0, y}, {width, y}, {.width = 0.35, .color = ink::rule});
     }
     return y + 2;
 }
 
-std::string percent(Duration part, Duration whole) { return fmt::format("{:.0f} %", 100 * in_seconds(part) / std::max(1e-9, in_seconds(whole))); }
+std::string percent(Duration part, Duration whole) {
+    return fmt::format("{:.0f} %", 100 * in_seconds(part) / std::max(1e-9, in_seconds(whole)));
+}
 
 /// How long each does what, as parts of a bar: blank, hatched, dark.
 double shares(Canvas& canvas, PlansCompared const& c, double y, double width) {
     auto const& m = canvas.measurer();
     double names = 0;
-    for (auto const& plan : c.plans) names = std::max(names, m.measure(plan.singer.name, plain(type::body)).advance);
+    for (auto const& plan : c.plans)
+        names = std::max(names, m.measure(plan.singer.name, plain(type::body)).advance);
     double const left = std::min(names + 10, width * 0.3), bar = (width - left) * 0.52;
     for (std::size_t s = 0; s < 2; ++s) {
         auto const& t = c.times[s];
         y += 13.5;
-        canvas.write({0, y}, fitted(m, c.plans[s].singer.name, plain(type::body), left - 6), plain(type::body));
+        canvas.write({0, y}, fitted(m, c.plans[s].singer.name, plain(type::body), left - 6),
+                     plain(type::body));
         double x = left;
         for (auto const advice : {Advice::hold, Advice::migrate, Advice::modify}) {
-            double const w = bar * in_seconds(t.of[static_cast<std::size_t>(advice)]) / std::max(1e-9, in_seconds(t.all()));
+            double const w = bar * in_seconds(t.of[static_cast<std::size_t>(advice)]) /
+                             std::max(1e-9, in_seconds(t.all()));
             Box const box{x, y - 7.5, w, 8};
-            if (w > 0.3 && advice == Advice::migrate) hatch(canvas, box, 2.0, {.width = 0.6, .color = ink::migrate});
+            if (w > 0.3 && advice == Advice::migrate)
+                hatch(canvas, box, 2.0, {.width = 0.6, .color = ink::migrate});
             if (w > 0.3 && advice == Advice::modify) canvas.fill(box, ink::modify);
             if (w > 0.3) canvas.stroke(Path().rectangle(box), {.width = 0.5, .color = color_of(advice)});
             x += w;
         }
         x = left + bar + 10;
-        auto const text = fmt::format("{} hold, {} migrate, {} modify", percent(t.of[0], t.all()), percent(t.of[1], t.all()), percent(t.of[2], t.all()));
+        auto const text = fmt::format("{} hold, {} migrate, {} modify", percent(t.of[0], t.all()),
+                                      percent(t.of[1], t.all()), percent(t.of[2], t.all()));
         canvas.write({x, y}, fitted(m, text, plain(type::label), width - x), plain(type::label));
     }
     auto const all = c.times[0].all();
-    canvas.write({0, y += 14}, fitted(m, fmt::format("The plans part on {} of the time sung, surely (at least {:.0f} %) on {}; fR1 in semitones from the own vowel.", percent(c.parting, all), 100 * sure_parting, percent(c.surely_parting, all)),
-                                      plain(type::label), width), plain(type::label));
+    canvas.write(
+        {0, y += 14},
+        fitted(m,
+               fmt::format("The plans part on {} of the time sung, surely (at least {:.0f} %) on {}; fR1 in "
+                           "semitones from the own vowel.",
+                           percent(c.parting, all), 100 * sure_parting, percent(c.surely_parting, all)),
+               plain(type::label), width),
+        plain(type::label));
     return y + 6;
 }
 
@@ -128,7 +162,8 @@ struct Pair {
 };
 
 /// The notes that part, next to each other in one frame when it is drawn alike.
-void frames(Canvas& canvas, PlansCompared const& c, Block const& block, double left, double top, double bottom) {
+void frames(Canvas& canvas, PlansCompared const& c, Block const& block, double left, double top,
+            double bottom) {
     struct Run {
         double from = 0, to = 0;
         bool sure = false;
@@ -138,12 +173,17 @@ void frames(Canvas& canvas, PlansCompared const& c, Block const& block, double l
         auto const at = std::ranges::find(c.notes, s.note, &ComparedNote::note);
         if (at == c.notes.end() || at->parting == Parting::none) continue;
         bool const sure = at->certainty >= sure_parting;
-        if (!runs.empty() && runs.back().sure == sure && s.from - runs.back().to < 1.5) runs.back().to = s.to;
-        else runs.push_back({s.from, s.to, sure});
+        if (!runs.empty() && runs.back().sure == sure && s.from - runs.back().to < 1.5)
+            runs.back().to = s.to;
+        else
+            runs.push_back({s.from, s.to, sure});
     }
     for (auto const& run : runs) {
         Box const box{left + run.from, top, run.to - run.from, bottom - top};
-        canvas.stroke(Path().rectangle(box), {.width = run.sure ? 1.3 : 0.8, .color = ink::black, .dashes = run.sure ? std::vector<double>{} : std::vector<double>{3, 2}});
+        canvas.stroke(Path().rectangle(box),
+                      {.width = run.sure ? 1.3 : 0.8,
+                       .color = ink::black,
+                       .dashes = run.sure ? std::vector<double>{} : std::vector<double>{3, 2}});
     }
 }
 
@@ -154,7 +194,9 @@ void draw(Canvas& canvas, PlansCompared const& c, Pair const& pair, LaneScale co
     y += upper.lane;
     for (std::size_t s = 0; s < 2; ++s) {
         auto const& block = pair.of[s];
-        canvas.write({at.x, y + name_height - 4}, fitted(canvas.measurer(), c.plans[s].singer.name, bold(type::small), block.width), bold(type::small));
+        canvas.write({at.x, y + name_height - 4},
+                     fitted(canvas.measurer(), c.plans[s].singer.name, bold(type::small), block.width),
+                     bold(type::small));
         y += name_height;
         Drawing middle(canvas.measurer());
         draw_lane(middle, c.plans[s], block.soundings, scale, block.width);
@@ -212,7 +254,8 @@ std::vector<Page> plans_compared(PlansCompared const& c, Size paper, TextMeasure
     double filled = used;
     for (std::size_t i = 0; i < pairs.size(); ++i) {
         double const height = pairs[i].height(least_lane) + between;
-        if (filled + height > page_height + between && (!sheets.back().empty() || sheets.size() == 1)) sheets.emplace_back(), filled = 0;
+        if (filled + height > page_height + between && (!sheets.back().empty() || sheets.size() == 1))
+            sheets.emplace_back(), filled = 0;
         sheets.back().push_back(i);
         filled += height;
     }
@@ -223,7 +266,8 @@ std::vector<Page> plans_compared(PlansCompared const& c, Size paper, TextMeasure
         double y = margin_top + (s == 0 ? used : 0), need = 0;
         if (s == 0) front.replay(page.drawing, {margin_side, margin_top});
         for (auto const i : sheets[s]) need += pairs[i].height(least_lane) + between;
-        double const spare = std::max(0.0, margin_top + page_height - y - need), lanes = 2 * std::max<double>(1, static_cast<double>(sheets[s].size()));
+        double const spare = std::max(0.0, margin_top + page_height - y - need),
+                     lanes = 2 * std::max<double>(1, static_cast<double>(sheets[s].size()));
         auto const scale = common_scale(c, std::min(most_lane, least_lane + spare / lanes));
         for (auto const i : sheets[s]) {
             draw(page.drawing, c, pairs[i], scale, {margin_side + gutter_left, y});

@@ -18,10 +18,13 @@ namespace vowelway::chart {
 namespace {
 
 constexpr std::string_view sentence_of_check =
-    "Solid marks are the new probes, all takes of a vowel together; fine lines lead to the single takes. Ellipses are where "
-    "each vowel should be; both are one standard deviation wide. An arrow leads back from a vowel that is off.";
+    "Solid marks are the new probes, all takes of a vowel together; fine lines lead to the single takes. "
+    "Ellipses are where "
+    "each vowel should be; both are one standard deviation wide. An arrow leads back from a vowel that is "
+    "off.";
 constexpr std::string_view sentence_of_measurement =
-    "Solid marks are the vowels as measured, all takes together, in an ellipse of one standard deviation; fine lines lead to the single "
+    "Solid marks are the vowels as measured, all takes together, in an ellipse of one standard deviation; "
+    "fine lines lead to the single "
     "takes. Dashed ellipses are where they were looked for.";
 
 std::optional<Spot> spot_of(TractReading const& t) {
@@ -38,10 +41,17 @@ std::optional<Spot> spot_of(Aim const& aim) {
 Path shape_of(ProbeKind kind, Point c, double r) {
     Path shape;
     switch (kind) {
-    case ProbeKind::whisper: shape.circle(c, r); break;
-    case ProbeKind::creak: shape.rectangle({c.x - 0.88 * r, c.y - 0.88 * r, 1.76 * r, 1.76 * r}); break;
+    case ProbeKind::whisper:
+        shape.circle(c, r);
+        break;
+    case ProbeKind::creak:
+        shape.rectangle({c.x - 0.88 * r, c.y - 0.88 * r, 1.76 * r, 1.76 * r});
+        break;
     case ProbeKind::sung:
-        shape.move({c.x, c.y - 1.2 * r}).line({c.x + 1.1 * r, c.y + 0.8 * r}).line({c.x - 1.1 * r, c.y + 0.8 * r}).close();
+        shape.move({c.x, c.y - 1.2 * r})
+            .line({c.x + 1.1 * r, c.y + 0.8 * r})
+            .line({c.x - 1.1 * r, c.y + 0.8 * r})
+            .close();
         break;
     }
     return shape;
@@ -60,12 +70,15 @@ void pooled(Canvas& canvas, ProbeKind kind, Point at) {
 
 void target_mark(Canvas& canvas, Point c) {
     constexpr double r = 4.4;
-    canvas.stroke(Path().move({c.x, c.y - r}).line({c.x + r, c.y}).line({c.x, c.y + r}).line({c.x - r, c.y}).close(), {.width = 1.1, .color = ink::modify});
+    canvas.stroke(
+        Path().move({c.x, c.y - r}).line({c.x + r, c.y}).line({c.x, c.y + r}).line({c.x - r, c.y}).close(),
+        {.width = 1.1, .color = ink::modify});
     canvas.line({c.x - 1.3, c.y}, {c.x + 1.3, c.y}, {.width = 0.9, .color = ink::modify});
     canvas.line({c.x, c.y - 1.3}, {c.x, c.y + 1.3}, {.width = 0.9, .color = ink::modify});
 }
 
-/// Names of vowels and targets keep clear of the marks and of each other: to the right, else to the left of what they name.
+/// Names of vowels and targets keep clear of the marks and of each other: to the right, else to the left of
+/// what they name.
 class Names {
   public:
     Names(Box area, TextMeasurer const& measurer) : labels_(area), measurer_(&measurer) {}
@@ -99,7 +112,8 @@ std::vector<Spot> all_spots(ProbeMap const& p) {
     std::vector<Spot> spots;
     for (auto const& v : p.due) spots.push_back({v.r1, v.r2});
     for (auto const& t : p.takes)
-        if (auto const s = spot_of(t.tract); s && t.usable()) spots.push_back({{s->r1.centre, {}, {}, {}}, {s->r2.centre, {}, {}, {}}});
+        if (auto const s = spot_of(t.tract); s && t.usable())
+            spots.push_back({{s->r1.centre, {}, {}, {}}, {s->r2.centre, {}, {}, {}}});
     for (auto const& v : p.vowels)
         if (auto const s = spot_of(v.tract)) spots.push_back(*s);
     for (auto const& c : p.checks)
@@ -108,7 +122,8 @@ std::vector<Spot> all_spots(ProbeMap const& p) {
 }
 
 MeasuredVowel const* found_of(ProbeMap const& p, ProbeComparison const& c) {
-    auto const at = std::ranges::find_if(p.vowels, [&](MeasuredVowel const& v) { return v.vowel == c.vowel && v.kind == c.kind; });
+    auto const at = std::ranges::find_if(
+        p.vowels, [&](MeasuredVowel const& v) { return v.vowel == c.vowel && v.kind == c.kind; });
     return at == p.vowels.end() ? nullptr : &*at;
 }
 
@@ -123,7 +138,11 @@ void draw_plane(Canvas& canvas, ProbeMap const& p, Plane const& plane) {
         Spot const spot{v.r1, v.r2};
         auto const path = ellipse(plane, spot);
         canvas.fill(path, ink::white);
-        canvas.stroke(path, {.width = 0.8, .color = ink::first, .dashes = check && !p.reference.average && !v.estimated ? std::vector<double>{} : std::vector<double>{2, 1.5}});
+        canvas.stroke(path, {.width = 0.8,
+                             .color = ink::first,
+                             .dashes = check && !p.reference.average && !v.estimated
+                                           ? std::vector<double>{}
+                                           : std::vector<double>{2, 1.5}});
         auto const c = plane.at(spot);
         for (auto const& [dx, dy] : {std::pair{2.6, 0.0}, std::pair{0.0, 2.6}})
             canvas.line({c.x - dx, c.y - dy}, {c.x + dx, c.y + dy}, {.width = 0.8, .color = ink::first});
@@ -134,8 +153,10 @@ void draw_plane(Canvas& canvas, ProbeMap const& p, Plane const& plane) {
             auto const one = spot_of(found.tract);
             if (!one || !(found.vowel.quality() == v.vowel.quality())) continue;
             auto const box = ellipse(plane, *one).bounds();
-            if (box.overlaps(around)) around = box.right() > around.right() ? box : around;
-            else apart.push_back(box);
+            if (box.overlaps(around))
+                around = box.right() > around.right() ? box : around;
+            else
+                apart.push_back(box);
         }
         auto const name = v.vowel.quality().ipa();
         names.name(name, apart.empty() ? bold(16) : plain(13, ink::first), around);
@@ -166,7 +187,8 @@ void draw_plane(Canvas& canvas, ProbeMap const& p, Plane const& plane) {
     for (auto const& c : p.checks) {
         auto const* found = found_of(p, c.comparison);
         auto const from = found ? spot_of(found->tract) : std::nullopt, to = spot_of(c.aim);
-        if (c.comparison.verdict == Verdict::off && from && to) draw_arrow(canvas, plane.at(*from), plane.at(*to));
+        if (c.comparison.verdict == Verdict::off && from && to)
+            draw_arrow(canvas, plane.at(*from), plane.at(*to));
     }
     for (auto const& v : p.vowels)
         if (auto const s = spot_of(v.tract)) pooled(canvas, v.kind, plane.at(*s));
@@ -186,21 +208,37 @@ double legend(Canvas& canvas, ProbeMap const& p, double y, double width) {
         x += need + 12;
     };
     for (auto const kind : {ProbeKind::whisper, ProbeKind::creak, ProbeKind::sung}) {
-        bool const there = std::ranges::any_of(p.vowels, [&](MeasuredVowel const& v) { return v.kind == kind; });
+        bool const there =
+            std::ranges::any_of(p.vowels, [&](MeasuredVowel const& v) { return v.kind == kind; });
         if (there) entry(9, to_string(kind), [&](Point c) { pooled(canvas, kind, c); });
     }
     bool const several = std::ranges::any_of(p.vowels, [](MeasuredVowel const& v) { return v.takes > 1; });
     if (several) entry(9, "a single take", [&](Point c) { single(canvas, p.vowels.front().kind, c); });
-    entry(16, p.checks.empty() ? "where it was looked for" : p.reference.average ? "the average voice" : "the profile", [&](Point c) {
-        canvas.stroke(Path().move({c.x - 8, c.y}).curve({c.x - 8, c.y - 5}, {c.x + 8, c.y - 5}, {c.x + 8, c.y}).curve({c.x + 8, c.y + 5}, {c.x - 8, c.y + 5}, {c.x - 8, c.y}),
-                      {.width = 0.8, .color = ink::first, .dashes = p.checks.empty() || p.reference.average ? std::vector<double>{2, 1.5} : std::vector<double>{}});
-        canvas.line({c.x - 2.6, c.y}, {c.x + 2.6, c.y}, {.width = 0.8, .color = ink::first});
-        canvas.line({c.x, c.y - 2.6}, {c.x, c.y + 2.6}, {.width = 0.8, .color = ink::first});
-    });
-    bool const planned = std::ranges::any_of(p.checks, [](Checked const& c) { return c.against == Checked::Against::plan; });
+    entry(16,
+          p.checks.empty()      ? "where it was looked for"
+          : p.reference.average ? "the average voice"
+                                : "the profile",
+          [&](Point c) {
+              canvas.stroke(Path()
+                                .move({c.x - 8, c.y})
+                                .curve({c.x - 8, c.y - 5}, {c.x + 8, c.y - 5}, {c.x + 8, c.y})
+                                .curve({c.x + 8, c.y + 5}, {c.x - 8, c.y + 5}, {c.x - 8, c.y}),
+                            {.width = 0.8,
+                             .color = ink::first,
+                             .dashes = p.checks.empty() || p.reference.average ? std::vector<double>{2, 1.5}
+                                                                               : std::vector<double>{}});
+              canvas.line({c.x - 2.6, c.y}, {c.x + 2.6, c.y}, {.width = 0.8, .color = ink::first});
+              canvas.line({c.x, c.y - 2.6}, {c.x, c.y + 2.6}, {.width = 0.8, .color = ink::first});
+          });
+    bool const planned =
+        std::ranges::any_of(p.checks, [](Checked const& c) { return c.against == Checked::Against::plan; });
     if (planned) entry(9, "a target of the plan ± 3 %", [&](Point c) { target_mark(canvas, c); });
-    bool const off = std::ranges::any_of(p.checks, [](Checked const& c) { return c.comparison.verdict == Verdict::off; });
-    if (off) entry(18, "off: from the probe to where it should be", [&](Point c) { draw_arrow(canvas, {c.x - 9, c.y}, {c.x + 9, c.y}); });
+    bool const off =
+        std::ranges::any_of(p.checks, [](Checked const& c) { return c.comparison.verdict == Verdict::off; });
+    if (off)
+        entry(18, "off: from the probe to where it should be", [&](Point c) {
+            draw_arrow(canvas, {c.x - 9, c.y}, {c.x + 9, c.y});
+        });
     return y + 8;
 }
 
@@ -210,12 +248,14 @@ Head title_of(ProbeMap const& p) {
     head.title = check ? "Vowels checked" : "Vowels measured";
     if (!check) {
         head.who = p.who;
-        head.source = "looked for around " + (p.reference.average ? "the " + p.reference.name : "the singer's profile");
+        head.source =
+            "looked for around " + (p.reference.average ? "the " + p.reference.name : "the singer's profile");
         head.average = false;
     }
     head.aside = p.date;
     std::string files;
-    for (std::size_t i = 0; i < std::min<std::size_t>(p.files.size(), 2); ++i) files += (i ? ", " : "") + p.files[i];
+    for (std::size_t i = 0; i < std::min<std::size_t>(p.files.size(), 2); ++i)
+        files += (i ? ", " : "") + p.files[i];
     if (p.files.size() > 2) files += fmt::format(" and {} more", p.files.size() - 2);
     head.how = files;
     head.sentence = check ? sentence_of_check : sentence_of_measurement;

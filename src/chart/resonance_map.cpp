@@ -17,12 +17,14 @@ namespace vowelway::chart {
 namespace {
 
 constexpr std::string_view sentence =
-    "Each vowel lies where its two lowest resonances are, in an ellipse of one standard deviation: open vowels below, "
+    "Each vowel lies where its two lowest resonances are, in an ellipse of one standard deviation: open "
+    "vowels below, "
     "front vowels at the left. The lines are the harmonics of the pitch; arrows show what to change.";
 
 /// The cell of a strip nearest to a pitch.
 PitchCell const* cell_at(VowelPlan const& v, Pitch pitch) {
-    auto const nearest = std::ranges::min_element(v.strip, {}, [&](PitchCell const& c) { return std::abs((c.pitch - pitch).value); });
+    auto const nearest = std::ranges::min_element(
+        v.strip, {}, [&](PitchCell const& c) { return std::abs((c.pitch - pitch).value); });
     return nearest == v.strip.end() ? nullptr : &*nearest;
 }
 
@@ -46,28 +48,34 @@ void draw_harmonics(Canvas& canvas, Plane const& plane, Pitch pitch, LabelPlacer
         auto const name = Harmonic{n}.str();
         auto const extent = canvas.measurer().measure(name, style);
         auto const label = [&](Box const& wish) {
-            if (auto const spot = labels.find(wish, 0)) canvas.text({spot->left - extent.left, spot->top + extent.above}, name, style);
+            if (auto const spot = labels.find(wish, 0))
+                canvas.text({spot->left - extent.left, spot->top + extent.above}, name, style);
         };
         if (hz > plane.r1_low && hz < plane.r1_high) {
             double const y = plane.y(hz);
             canvas.line({b.left, y}, {b.right(), y}, pen);
-            label({b.left + 4, y - 2.5 - extent.above - extent.below, extent.right - extent.left, extent.above + extent.below});
+            label({b.left + 4, y - 2.5 - extent.above - extent.below, extent.right - extent.left,
+                   extent.above + extent.below});
         }
         if (hz > plane.r2_low && hz < plane.r2_high) {
             double const x = plane.x(hz);
-            canvas.line({x, b.top}, {x, b.bottom()}, {.width = pen.width, .color = pen.color, .dashes = {3, 2}});
-            label({x + 2.5, b.bottom() - 5 - extent.above - extent.below, extent.right - extent.left, extent.above + extent.below});
+            canvas.line({x, b.top}, {x, b.bottom()},
+                        {.width = pen.width, .color = pen.color, .dashes = {3, 2}});
+            label({x + 2.5, b.bottom() - 5 - extent.above - extent.below, extent.right - extent.left,
+                   extent.above + extent.below});
         }
     }
 }
 
-/// Where the reach of gestures from a vowel ends within the plane: its front side, its back side, and the widest opening.
+/// Where the reach of gestures from a vowel ends within the plane: its front side, its back side, and the
+/// widest opening.
 Path limits_of(VowelPlan const& v, Plane const& plane) {
     Path path;
     bool drawing = false;
     auto const go = [&](Frequency r1, Frequency r2, bool limit) {
         double const x = plane.x(in_hertz(r2)), y = plane.y(in_hertz(r1));
-        bool const inside = x >= plane.box.left && x <= plane.box.right() && y >= plane.box.top && y <= plane.box.bottom();
+        bool const inside =
+            x >= plane.box.left && x <= plane.box.right() && y >= plane.box.top && y <= plane.box.bottom();
         if (limit && inside) drawing ? path.line({x, y}) : path.move({x, y});
         drawing = limit && inside;
     };
@@ -84,7 +92,8 @@ bool modified(VowelPlan const& v, Pitch pitch) {
 }
 
 bool reach_shown(Plan const& plan, Pitch pitch) {
-    return std::ranges::any_of(plan.vowels, [&](VowelPlan const& v) { return modified(v, pitch) && !v.reach.empty(); });
+    return std::ranges::any_of(plan.vowels,
+                               [&](VowelPlan const& v) { return modified(v, pitch) && !v.reach.empty(); });
 }
 
 double legend(Canvas& canvas, Plan const& plan, bool with_reach, double width) {
@@ -103,12 +112,18 @@ double legend(Canvas& canvas, Plan const& plan, bool with_reach, double width) {
     };
     line({.width = 1.3, .color = ink::black}, "harmonic at fR1");
     line({.width = 0.8, .color = ink::black, .dashes = {3, 2}}, "harmonic at fR2");
-    entry(18, "modify: from the vowel's own shape to the target", [&](double at, double middle) { draw_arrow(canvas, {at, middle}, {at + 18, middle}); });
-    if (with_reach) line({.width = 0.7, .color = ink::modify, .dashes = {0.7, 2.2}}, "where the reach of gestures ends, by the model");
-    bool const estimated = std::ranges::any_of(plan.vowels, [](VowelPlan const& v) { return v.resonances.estimated; });
+    entry(18, "modify: from the vowel's own shape to the target", [&](double at, double middle) {
+        draw_arrow(canvas, {at, middle}, {at + 18, middle});
+    });
+    if (with_reach)
+        line({.width = 0.7, .color = ink::modify, .dashes = {0.7, 2.2}},
+             "where the reach of gestures ends, by the model");
+    bool const estimated =
+        std::ranges::any_of(plan.vowels, [](VowelPlan const& v) { return v.resonances.estimated; });
     if (estimated)
         entry(12, "estimated, not measured", [&](double at, double middle) {
-            canvas.stroke(Path().circle({at + 6, middle}, 5), {.width = 0.8, .color = ink::first, .dashes = {2, 1.5}});
+            canvas.stroke(Path().circle({at + 6, middle}, 5),
+                          {.width = 0.8, .color = ink::first, .dashes = {2, 1.5}});
         });
     return y + 3;
 }
@@ -148,16 +163,21 @@ std::vector<Page> resonance_map(Plan const& plan, Pitch pitch, Size paper, TextM
         auto const text = v.resonances.vowel.quality().ipa();
         auto const e = measurer.measure(text, style);
         auto const round = ellipse(plane, {v.resonances.r1, v.resonances.r2}).bounds();
-        Box const wish{round.right() + 3, centre.y - (e.above + e.below) / 2, e.right - e.left, e.above + e.below};
+        Box const wish{round.right() + 3, centre.y - (e.above + e.below) / 2, e.right - e.left,
+                       e.above + e.below};
         if (auto const spot = labels.find(wish, 60)) names.push_back({*spot, text, style});
     }
     for (auto const& v : plan.vowels) {
         auto const path = ellipse(plane, {v.resonances.r1, v.resonances.r2});
         canvas.fill(path, ink::white);
-        canvas.stroke(path, {.width = 0.8, .color = ink::first, .dashes = v.resonances.estimated ? std::vector<double>{2, 1.5} : std::vector<double>{}});
+        canvas.stroke(
+            path, {.width = 0.8,
+                   .color = ink::first,
+                   .dashes = v.resonances.estimated ? std::vector<double>{2, 1.5} : std::vector<double>{}});
     }
     for (auto const& v : plan.vowels)
-        if (modified(v, pitch)) canvas.stroke(limits_of(v, plane), {.width = 0.7, .color = ink::modify, .dashes = {0.7, 2.2}});
+        if (modified(v, pitch))
+            canvas.stroke(limits_of(v, plane), {.width = 0.7, .color = ink::modify, .dashes = {0.7, 2.2}});
     draw_harmonics(canvas, plane, pitch, labels);
     for (auto const& v : plan.vowels) {
         auto const centre = plane.at({v.resonances.r1, v.resonances.r2});
@@ -170,7 +190,8 @@ std::vector<Page> resonance_map(Plan const& plan, Pitch pitch, Size paper, TextM
         auto const text = target.shade.quality().ipa();
         auto const e = measurer.measure(text, style);
         Box const wish{aim.x + 4, aim.y + 3, e.right - e.left, e.above + e.below};
-        if (auto const spot = labels.find(wish, 20)) canvas.text({spot->left - e.left, spot->top + e.above}, text, style);
+        if (auto const spot = labels.find(wish, 20))
+            canvas.text({spot->left - e.left, spot->top + e.above}, text, style);
     }
     for (auto const& name : names) {
         auto const e = measurer.measure(name.text, name.style);

@@ -29,8 +29,10 @@ Plane plane_around(std::span<Spot const> spots, Box box) {
 Path ellipse(Plane const& plane, Spot const& spot) {
     auto const& [r1, r2] = spot;
     double const x0 = plane.x(in_hertz(r2.centre)), y0 = plane.y(in_hertz(r1.centre));
-    double const left = x0 - plane.x(in_hertz(r2.centre + r2.sd)), right = plane.x(std::max(20.0, in_hertz(r2.centre - r2.sd))) - x0;
-    double const up = y0 - plane.y(std::max(20.0, in_hertz(r1.centre - r1.sd))), down = plane.y(in_hertz(r1.centre + r1.sd)) - y0;
+    double const left = x0 - plane.x(in_hertz(r2.centre + r2.sd)),
+                 right = plane.x(std::max(20.0, in_hertz(r2.centre - r2.sd))) - x0;
+    double const up = y0 - plane.y(std::max(20.0, in_hertz(r1.centre - r1.sd))),
+                 down = plane.y(in_hertz(r1.centre + r1.sd)) - y0;
     double const k = 0.5523;
     Path path;
     path.move({x0 + right, y0});
@@ -52,7 +54,8 @@ void draw_axes(Canvas& canvas, Plane const& plane, Tuning const& tuning) {
     }
     for (double const hz : {300, 400, 500, 600, 700, 800, 1000, 1200, 1500, 1800, 2200, 2600, 3200, 4000}) {
         if (hz < plane.r2_low || hz > plane.r2_high) continue;
-        canvas.line({plane.x(hz), b.bottom()}, {plane.x(hz), b.bottom() + 3}, {.width = 0.6, .color = ink::soft});
+        canvas.line({plane.x(hz), b.bottom()}, {plane.x(hz), b.bottom() + 3},
+                    {.width = 0.6, .color = ink::soft});
         canvas.write({plane.x(hz), b.bottom() + 11}, fmt::format("{:.0f}", hz), style, Align::centre);
     }
     // The same as pitches, on the other sides.
@@ -62,7 +65,8 @@ void draw_axes(Canvas& canvas, Plane const& plane, Tuning const& tuning) {
         if (!shown) continue;
         double const hz = in_hertz(tuning.pitch(key).frequency());
         if (hz > plane.r1_low && hz < plane.r1_high) {
-            canvas.line({b.right(), plane.y(hz)}, {b.right() + 3, plane.y(hz)}, {.width = 0.6, .color = ink::soft});
+            canvas.line({b.right(), plane.y(hz)}, {b.right() + 3, plane.y(hz)},
+                        {.width = 0.6, .color = ink::soft});
             canvas.write({b.right() + 5, plane.y(hz) + 2.6}, name.str(), style);
         }
         if (hz > plane.r2_low && hz < plane.r2_high) {
@@ -81,7 +85,12 @@ void draw_arrow(Canvas& canvas, Point from, Point to) {
     double const ux = dx / length, uy = dy / length, head = std::min(7.0, length * 0.6);
     canvas.line(from, {to.x - ux * head * 0.8, to.y - uy * head * 0.8}, {.width = 1.3, .color = ink::modify});
     Point const base{to.x - ux * head, to.y - uy * head};
-    canvas.fill(Path().move(to).line({base.x - uy * head * 0.4, base.y + ux * head * 0.4}).line({base.x + uy * head * 0.4, base.y - ux * head * 0.4}).close(), ink::modify);
+    canvas.fill(Path()
+                    .move(to)
+                    .line({base.x - uy * head * 0.4, base.y + ux * head * 0.4})
+                    .line({base.x + uy * head * 0.4, base.y - ux * head * 0.4})
+                    .close(),
+                ink::modify);
 }
 
 } // namespace vowelway::chart

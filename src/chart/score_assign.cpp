@@ -10,8 +10,8 @@
 namespace vowelway::chart {
 namespace {
 
-constexpr double tightest = 0.45; ///< of the springs' wish
-constexpr double gap = 0.35 * space;        ///< between two things on the staff
+constexpr double tightest = 0.45;                  ///< of the springs' wish
+constexpr double gap = 0.35 * space;               ///< between two things on the staff
 constexpr double word_gap = 3.4, hyphen_gap = 5.5; ///< between two syllables
 
 /// Where atoms stand one after another, their springs stretched.
@@ -31,7 +31,8 @@ class Cursor {
     /// Of all that was put.
     double end() const {
         if (!before_) return 0;
-        return std::max(x_ + (before_->kind == Atom::Kind::barline ? 0 : before_->right), lyric_end_ - word_gap);
+        return std::max(x_ + (before_->kind == Atom::Kind::barline ? 0 : before_->right),
+                        lyric_end_ - word_gap);
     }
 
   private:
@@ -47,10 +48,18 @@ double place(std::vector<Atom>& atoms, double stretch) {
 
 std::vector<Atom> head_of(Bar const& bar) {
     std::vector<Atom> atoms;
-    atoms.push_back({.kind = Atom::Kind::clef, .measure = bar.measure, .left = 0.2 * space, .right = 2.9 * space, .clef = bar.clef});
+    atoms.push_back({.kind = Atom::Kind::clef,
+                     .measure = bar.measure,
+                     .left = 0.2 * space,
+                     .right = 2.9 * space,
+                     .clef = bar.clef});
     if (bar.key.fifths != 0)
-        atoms.push_back({.kind = Atom::Kind::key, .measure = bar.measure, .right = std::abs(bar.key.fifths) * 1.05 * space + 0.3 * space,
-                         .clef = bar.clef, .key = bar.key, .key_before = bar.key});
+        atoms.push_back({.kind = Atom::Kind::key,
+                         .measure = bar.measure,
+                         .right = std::abs(bar.key.fifths) * 1.05 * space + 0.3 * space,
+                         .clef = bar.clef,
+                         .key = bar.key,
+                         .key_before = bar.key});
     return atoms;
 }
 
@@ -80,10 +89,16 @@ void split_wide(std::vector<Bar>& bars, double width) {
             Cursor cursor(tightest);
             for (auto const& a : head) cursor.put(a);
             std::size_t fits = 0;
-            while (fits < bar.atoms.size() && (cursor.put(bar.atoms[fits]), fits == 0 || cursor.end() <= width)) ++fits;
+            while (fits < bar.atoms.size() &&
+                   (cursor.put(bar.atoms[fits]), fits == 0 || cursor.end() <= width))
+                ++fits;
             if (fits == bar.atoms.size() || bar.atoms.size() < 2) break;
             auto const cut = bar.atoms.begin() + static_cast<std::ptrdiff_t>(fits);
-            Bar first{.measure = bar.measure, .whole = false, .first_part = bar.first_part, .clef = bar.clef, .key = bar.key,
+            Bar first{.measure = bar.measure,
+                      .whole = false,
+                      .first_part = bar.first_part,
+                      .clef = bar.clef,
+                      .key = bar.key,
                       .atoms = {std::make_move_iterator(bar.atoms.begin()), std::make_move_iterator(cut)}};
             bar.atoms.erase(bar.atoms.begin(), cut);
             bar.whole = false;
@@ -120,8 +135,10 @@ std::vector<System> assign_systems(std::vector<Bar> bars, double width) {
             }
             double const least = tight.end(), wished = easy.end();
             if (least > width && j > i + 1) break;
-            double strain = wished > width ? 1.5 * (wished - width) / std::max(1.0, wished - least) : (width - wished) / wished;
-            if (j == n && wished < width) strain = std::max(0.0, 0.6 - wished / width); // the last may be short
+            double strain = wished > width ? 1.5 * (wished - width) / std::max(1.0, wished - least)
+                                           : (width - wished) / wished;
+            if (j == n && wished < width)
+                strain = std::max(0.0, 0.6 - wished / width); // the last may be short
             double const cost = best[i] + strain * strain + 0.02;
             if (cost < best[j]) best[j] = cost, from[j] = i;
         }
@@ -132,7 +149,9 @@ std::vector<System> assign_systems(std::vector<Bar> bars, double width) {
 
     std::vector<System> systems;
     for (auto const& [i, j] : cuts) {
-        System s{.atoms = atoms_of(bars, i, j), .clef = bars[i].clef, .first_measure = bars[i].measure,
+        System s{.atoms = atoms_of(bars, i, j),
+                 .clef = bars[i].clef,
+                 .first_measure = bars[i].measure,
                  .begins_mid_bar = !bars[i].first_part};
         double low = 0, high = 1;
         while (high < 64 && place(s.atoms, high) < width) high *= 2;

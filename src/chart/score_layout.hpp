@@ -32,23 +32,23 @@ struct Atom {
     std::size_t measure = 0; ///< index in the staff
     std::size_t event = 0;   ///< index in the measure
     double left = 0, right = 0;
-    double under = 0;        ///< half the width of what is set under it
-    double spring = 0;       ///< room it would like behind it, for its duration
+    double under = 0;  ///< half the width of what is set under it
+    double spring = 0; ///< room it would like behind it, for its duration
     Clef clef = {};
     KeySignature key = {}, key_before = {};
-    std::size_t bars = 1;    ///< of a multi_rest
+    std::size_t bars = 1;                 ///< of a multi_rest
     std::optional<std::size_t> note = {}; ///< sung note it begins or continues
     bool begins_note = false;
-    Underlay underlay = {};       ///< only where a note begins
-    double x = 0;            ///< set by place
+    Underlay underlay = {}; ///< only where a note begins
+    double x = 0;           ///< set by place
 };
 
 /// The least that stays together.
 struct Bar {
     std::size_t measure = 0;
-    bool whole = true;      ///< false: a part of a bar too wide for a system
+    bool whole = true; ///< false: a part of a bar too wide for a system
     bool first_part = true;
-    Clef clef;              ///< at its beginning
+    Clef clef; ///< at its beginning
     KeySignature key = {};
     std::vector<Atom> atoms = {};
 };

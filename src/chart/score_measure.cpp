@@ -19,8 +19,8 @@ bool silent(StaffMeasure const& m) {
 
 /// A bar of rest that may be counted together with the one before it.
 bool joins_rest(StaffMeasure const& m) {
-    return silent(m) && !m.clef && !m.key && !m.time && !m.repeat_begins && m.ending.empty() && m.texts.empty() &&
-           m.clef_changes.empty();
+    return silent(m) && !m.clef && !m.key && !m.time && !m.repeat_begins && m.ending.empty() &&
+           m.texts.empty() && m.clef_changes.empty();
 }
 
 double spring_of(StaffEvent const& e) {
@@ -30,7 +30,8 @@ double spring_of(StaffEvent const& e) {
 }
 
 double accidental_room(StaffEvent const& e) {
-    bool const any = std::ranges::any_of(e.heads, [](StaffHead const& h) { return h.accidental.has_value(); });
+    bool const any =
+        std::ranges::any_of(e.heads, [](StaffHead const& h) { return h.accidental.has_value(); });
     return any ? 1.65 * space : 0;
 }
 
@@ -39,8 +40,10 @@ double accidental_room(StaffEvent const& e) {
 std::string readable(std::string_view text) {
     std::string result;
     for (auto c = utf8::eat(text); c; c = utf8::eat(text)) {
-        if (*c >= 0xE550 && *c <= 0xE552) result += "‿";
-        else if (*c < 0xE000 || *c > 0xF8FF) result += utf8::encode(*c);
+        if (*c >= 0xE550 && *c <= 0xE552)
+            result += "‿";
+        else if (*c < 0xE000 || *c > 0xF8FF)
+            result += utf8::encode(*c);
     }
     return result;
 }
@@ -140,7 +143,8 @@ std::vector<Bar> Measuring::bars() {
         if (m.key) key_ = *m.key;
         Bar bar{.measure = i, .clef = clef_, .key = key_};
         auto const add = [&](Atom::Kind kind, double left, double right, double spring = 0) -> Atom& {
-            return bar.atoms.emplace_back(Atom{.kind = kind, .measure = i, .left = left, .right = right, .spring = spring});
+            return bar.atoms.emplace_back(
+                Atom{.kind = kind, .measure = i, .left = left, .right = right, .spring = spring});
         };
         if (m.clef && i > 0) add(Atom::Kind::clef, 0, 2.6 * space).clef = clef_;
         if (m.key && i > 0) {
@@ -160,8 +164,8 @@ std::vector<Bar> Measuring::bars() {
         std::size_t run = 1;
         bool const still = silent(m) && m.clef_changes.empty() && !m.repeat_ends;
         if (still)
-            while (i + run < measures.size() && joins_rest(measures[i + run]) && measures[i + run - 1].right == Barline::regular &&
-                   !measures[i + run - 1].repeat_ends)
+            while (i + run < measures.size() && joins_rest(measures[i + run]) &&
+                   measures[i + run - 1].right == Barline::regular && !measures[i + run - 1].repeat_ends)
                 ++run;
         if (still && run > 1) {
             auto& a = add(Atom::Kind::multi_rest, 0.8 * space, 7 * space, 2 * space);
@@ -170,7 +174,8 @@ std::vector<Bar> Measuring::bars() {
         } else {
             auto change = m.clef_changes.begin();
             for (std::size_t k = 0; k < m.events.size(); ++k) {
-                for (; change != m.clef_changes.end() && change->first <= m.events[k].onset + 1e-6; ++change) {
+                for (; change != m.clef_changes.end() && change->first <= m.events[k].onset + 1e-6;
+                     ++change) {
                     clef_ = change->second;
                     add(Atom::Kind::clef, 0, 2.3 * space).clef = clef_;
                 }
@@ -183,10 +188,13 @@ std::vector<Bar> Measuring::bars() {
             }
             if (m.events.empty()) add(Atom::Kind::multi_rest, 0.8 * space, 4 * space).bars = 1;
         }
-        bar.atoms.push_back({.kind = Atom::Kind::barline, .measure = i, .left = 0.3 * space, .right = 0.9 * space});
+        bar.atoms.push_back(
+            {.kind = Atom::Kind::barline, .measure = i, .left = 0.3 * space, .right = 0.9 * space});
         auto const& last = measures[i];
-        if (last.repeat_ends) bar.atoms.back().left = 1.7 * space;
-        else if (last.right == Barline::final || last.right == Barline::double_) bar.atoms.back().left = 1.0 * space;
+        if (last.repeat_ends)
+            bar.atoms.back().left = 1.7 * space;
+        else if (last.right == Barline::final || last.right == Barline::double_)
+            bar.atoms.back().left = 1.0 * space;
         result.push_back(std::move(bar));
     }
     return result;

@@ -17,8 +17,12 @@ inline constexpr double title = 21, heading = 11, body = 10, label = 8.5, small 
 }
 
 inline TextStyle plain(double size, Ink color = ink::black) { return {.size = size, .color = color}; }
-inline TextStyle bold(double size, Ink color = ink::black) { return {.size = size, .color = color, .bold = true}; }
-inline TextStyle slanted(double size, Ink color = ink::black) { return {.size = size, .color = color, .italic = true}; }
+inline TextStyle bold(double size, Ink color = ink::black) {
+    return {.size = size, .color = color, .bold = true};
+}
+inline TextStyle slanted(double size, Ink color = ink::black) {
+    return {.size = size, .color = color, .italic = true};
+}
 inline TextStyle music(double size, Ink color = ink::black) {
     return {.size = size, .color = color, .face = Face::music};
 }

@@ -43,9 +43,12 @@ class PathData {
     }
     void line(Point p) {
         auto const to = rounded(p);
-        if (to.second == at_.second) out_ += "h", put(out_, to.first - at_.first, unit_);
-        else if (to.first == at_.first) out_ += "v", put(out_, to.second - at_.second, unit_);
-        else step("l", {&p, 1});
+        if (to.second == at_.second)
+            out_ += "h", put(out_, to.first - at_.first, unit_);
+        else if (to.first == at_.first)
+            out_ += "v", put(out_, to.second - at_.second, unit_);
+        else
+            step("l", {&p, 1});
         at_ = to;
     }
     void curve(std::span<Point const> points) { step("c", points); }
@@ -79,13 +82,19 @@ std::string data_of(Path const& path) {
     auto at = path.points().begin();
     for (auto const verb : path.verbs()) {
         switch (verb) {
-        case Path::Verb::move: data.move(*at++); break;
-        case Path::Verb::line: data.line(*at++); break;
+        case Path::Verb::move:
+            data.move(*at++);
+            break;
+        case Path::Verb::line:
+            data.line(*at++);
+            break;
         case Path::Verb::curve:
             data.curve({at, at + 3});
             at += 3;
             break;
-        case Path::Verb::close: data.close(); break;
+        case Path::Verb::close:
+            data.close();
+            break;
         }
     }
     return data.str();
@@ -111,7 +120,8 @@ std::string face_of(PangoFont* font) {
 
 /// An outline, 1000 to the em, y downwards; empty for a blank.
 std::string outline(PangoFont* font, PangoGlyph glyph) {
-    Handle<cairo_surface_t, cairo_surface_destroy> const surface(cairo_recording_surface_create(CAIRO_CONTENT_ALPHA, nullptr));
+    Handle<cairo_surface_t, cairo_surface_destroy> const surface(
+        cairo_recording_surface_create(CAIRO_CONTENT_ALPHA, nullptr));
     Handle<cairo_t, cairo_destroy> const cr(cairo_create(surface.get()));
     auto* const scaled = pango_cairo_font_get_scaled_font(PANGO_CAIRO_FONT(font));
     if (!scaled) return {};
@@ -132,13 +142,17 @@ std::string outline(PangoFont* font, PangoGlyph glyph) {
         case CAIRO_PATH_MOVE_TO:
             if (i + d->header.length < path->num_data) data.move(point(1)); // cairo ends a path with a move
             break;
-        case CAIRO_PATH_LINE_TO: data.line(point(1)), ink = true; break;
+        case CAIRO_PATH_LINE_TO:
+            data.line(point(1)), ink = true;
+            break;
         case CAIRO_PATH_CURVE_TO: {
             Point const points[] = {point(1), point(2), point(3)};
             data.curve(points), ink = true;
             break;
         }
-        case CAIRO_PATH_CLOSE_PATH: data.close(); break;
+        case CAIRO_PATH_CLOSE_PATH:
+            data.close();
+            break;
         }
     }
     return ink ? data.str() : std::string{};
@@ -159,7 +173,8 @@ void SvgCanvas::stroke(Path const& path, Pen const& pen) {
 
 void SvgCanvas::flush() {
     if (!pen_) return;
-    body_ += fmt::format("<path fill=\"none\" stroke=\"{}\" stroke-width=\"{}\"", hex((*theme_)[pen_->color]), number(pen_->width));
+    body_ += fmt::format("<path fill=\"none\" stroke=\"{}\" stroke-width=\"{}\"", hex((*theme_)[pen_->color]),
+                         number(pen_->width));
     if (pen_->round) body_ += " stroke-linecap=\"round\" stroke-linejoin=\"round\"";
     if (!pen_->dashes.empty()) {
         std::string dashes;
@@ -184,31 +199,39 @@ std::string SvgCanvas::glyph(PangoFont* font, PangoGlyph glyph) {
 void SvgCanvas::text(Point at, std::string_view utf8, TextStyle const& style) {
     flush();
     double const unit = em / style.size / PANGO_SCALE; // outline units in one of Pango's
-    body_ += fmt::format("<g fill=\"{}\" transform=\"translate({} {})scale({:.4g})\">", hex((*theme_)[style.color]), number(at.x), number(at.y), style.size / em);
+    body_ += fmt::format("<g fill=\"{}\" transform=\"translate({} {})scale({:.4g})\">",
+                         hex((*theme_)[style.color]), number(at.x), number(at.y), style.size / em);
     int pen = 0;
     for (auto const* run = text_->line(utf8, style)->runs; run; run = run->next) {
         auto const* const item = static_cast<PangoGlyphItem const*>(run->data);
         for (int i = 0; i < item->glyphs->num_glyphs; ++i) {
             auto const& info = item->glyphs->glyphs[i];
             bool const drawn = info.glyph != PANGO_GLYPH_EMPTY && !(info.glyph & PANGO_GLYPH_UNKNOWN_FLAG);
-            if (auto const name = drawn ? glyph(item->item->analysis.font, info.glyph) : std::string{}; !name.empty()) {
+            if (auto const name = drawn ? glyph(item->item->analysis.font, info.glyph) : std::string{};
+                !name.empty()) {
                 body_ += "<use href=\"#" + name + "\"";
-                if (long const x = std::lround((pen + info.geometry.x_offset) * unit)) body_ += fmt::format(" x=\"{}\"", x);
-                if (long const y = std::lround(info.geometry.y_offset * unit)) body_ += fmt::format(" y=\"{}\"", y);
+                if (long const x = std::lround((pen + info.geometry.x_offset) * unit))
+                    body_ += fmt::format(" x=\"{}\"", x);
+                if (long const y = std::lround(info.geometry.y_offset * unit))
+                    body_ += fmt::format(" y=\"{}\"", y);
                 body_ += "/>";
             }
             pen += info.geometry.width;
         }
     }
-    body_ += fmt::format("<text opacity=\"0\" textLength=\"{}\">{}</text></g>\n", std::lround(pen * unit), escaped_for_xml(utf8));
+    body_ += fmt::format("<text opacity=\"0\" textLength=\"{}\">{}</text></g>\n", std::lround(pen * unit),
+                         escaped_for_xml(utf8));
 }
 
 std::string SvgCanvas::document(Size page, std::string_view title, std::string_view description) {
     flush();
     return fmt::format("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
-                       "<svg role=\"img\" xmlns=\"http://www.w3.org/2000/svg\" width=\"{}pt\" height=\"{}pt\" viewBox=\"0 0 {} {}\">\n"
-                       "<title>{}</title>\n<desc>{}</desc>\n<defs>\n{}</defs>\n<g font-family=\"serif\" font-size=\"{:g}\" stroke-miterlimit=\"10\">\n{}</g>\n</svg>\n",
-                       number(page.width * theme_->size), number(page.height * theme_->size), number(page.width), number(page.height), escaped_for_xml(title),
+                       "<svg role=\"img\" xmlns=\"http://www.w3.org/2000/svg\" width=\"{}pt\" "
+                       "height=\"{}pt\" viewBox=\"0 0 {} {}\">\n"
+                       "<title>{}</title>\n<desc>{}</desc>\n<defs>\n{}</defs>\n<g font-family=\"serif\" "
+                       "font-size=\"{:g}\" stroke-miterlimit=\"10\">\n{}</g>\n</svg>\n",
+                       number(page.width * theme_->size), number(page.height * theme_->size),
+                       number(page.width), number(page.height), escaped_for_xml(title),
                        escaped_for_xml(description), outlines_, em, body_);
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-// Paper as SVG. Letters are drawn by their outlines, each once a face, so that a page looks the same where the fonts are missing;
-// the words stand over them as text that is not painted, to be found, marked and read aloud.
+// Paper as SVG. Letters are drawn by their outlines, each once a face, so that a page looks the same where
+// the fonts are missing; the words stand over them as text that is not painted, to be found, marked and read
+// aloud.
 #pragma once
 
 #include "chart/pango_text.hpp"
@@ -35,7 +36,8 @@ class SvgCanvas : public Canvas {
     PangoText const* text_;
     Theme const* theme_;
     std::string body_, outlines_;
-    std::map<std::pair<std::string, PangoGlyph>, std::string> glyphs_; ///< name of the outline by face and glyph; empty: blank
+    std::map<std::pair<std::string, PangoGlyph>, std::string>
+        glyphs_;             ///< name of the outline by face and glyph; empty: blank
     std::optional<Pen> pen_; ///< strokes of one pen wait for each other: one object in the file
     Path waiting_;
 };

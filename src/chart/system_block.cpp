@@ -20,7 +20,7 @@ struct Over {
     double x = 0;
     std::string text;
     TextStyle style;
-    int watched = 0; ///< > 0: the circled number of a note to watch
+    int watched = 0;                  ///< > 0: the circled number of a note to watch
     std::optional<double> bracket_to; ///< a volta reaches so far
 };
 
@@ -36,10 +36,12 @@ void stack(Drawing& drawing, Over const& label, double width) {
     }
     double const x = std::min(label.x, std::max(0.0, width - extent.advance));
     double const to = label.bracket_to.value_or(x + extent.advance);
-    double const baseline = drawing.top(x - clear, to + clear, -0.3 * space) - 3 - std::max(0.0, extent.below);
+    double const baseline =
+        drawing.top(x - clear, to + clear, -0.3 * space) - 3 - std::max(0.0, extent.below);
     if (label.bracket_to) {
         double const y = baseline - extent.above - 2;
-        drawing.stroke(Path().move({label.x, baseline + 1}).line({label.x, y}).line({to - 2, y}), {.width = 0.6, .color = ink::black});
+        drawing.stroke(Path().move({label.x, baseline + 1}).line({label.x, y}).line({to - 2, y}),
+                       {.width = 0.6, .color = ink::black});
         drawing.write({label.x + 3, baseline}, label.text, label.style);
         return;
     }
@@ -48,15 +50,21 @@ void stack(Drawing& drawing, Over const& label, double width) {
 
 TextStyle style_of(StaffText::Kind kind) {
     switch (kind) {
-    case StaffText::Kind::tempo: return bold(type::body);
-    case StaffText::Kind::dynamic: return {.size = 11, .color = ink::black, .bold = true, .italic = true};
-    case StaffText::Kind::rehearsal: return bold(11);
-    case StaffText::Kind::words: break;
+    case StaffText::Kind::tempo:
+        return bold(type::body);
+    case StaffText::Kind::dynamic:
+        return {.size = 11, .color = ink::black, .bold = true, .italic = true};
+    case StaffText::Kind::rehearsal:
+        return bold(11);
+    case StaffText::Kind::words:
+        break;
     }
     return slanted(type::label);
 }
 
-std::string shade_of(Decision const& d) { return d.advice == Advice::modify ? d.target.shade.quality().ipa() : std::string{}; }
+std::string shade_of(Decision const& d) {
+    return d.advice == Advice::modify ? d.target.shade.quality().ipa() : std::string{};
+}
 
 bool same_advice(Decision const& a, Decision const& b) {
     if (a.advice == Advice::hold && b.advice == Advice::hold) return true; // its sign stands alone
@@ -96,10 +104,12 @@ void BlockMaker::over_staff(System const& system, Drawing& drawing) const {
     std::vector<Over> texts, voltas;
     for (std::size_t i = 0; i < system.atoms.size(); ++i) {
         auto const& a = system.atoms[i];
-        bool const head = (a.kind == Atom::Kind::clef || a.kind == Atom::Kind::key) && a.x < 4 * space && i < 2;
+        bool const head =
+            (a.kind == Atom::Kind::clef || a.kind == Atom::Kind::key) && a.x < 4 * space && i < 2;
         if (a.note && a.begins_note)
             if (auto const w = watched_->find(*a.note); w != watched_->end())
-                labels.push_back({a.x, std::to_string(w->second), bold(type::label, ink::modify), w->second, {}});
+                labels.push_back(
+                    {a.x, std::to_string(w->second), bold(type::label, ink::modify), w->second, {}});
         if (head) continue;
         auto const& m = staff_->measures[a.measure];
         if (measure != a.measure) {
@@ -111,13 +121,16 @@ void BlockMaker::over_staff(System const& system, Drawing& drawing) const {
                 if (text.text.empty()) continue;
                 if (continued && text.onset < onset_of_first - 1e-6) continue;
                 std::optional<double> x;
-                for (std::size_t j = i; j < system.atoms.size() && system.atoms[j].measure == a.measure && !x; ++j) {
+                for (std::size_t j = i; j < system.atoms.size() && system.atoms[j].measure == a.measure && !x;
+                     ++j) {
                     auto const& b = system.atoms[j];
-                    if (b.kind == Atom::Kind::event && m.events[b.event].onset >= text.onset - 1e-6) x = b.x - head_half;
+                    if (b.kind == Atom::Kind::event && m.events[b.event].onset >= text.onset - 1e-6)
+                        x = b.x - head_half;
                     if (b.kind == Atom::Kind::multi_rest) x = b.x;
                 }
                 bool const ends_here = !system.atoms.empty() && system.atoms.back().measure != a.measure;
-                if (!x && !ends_here && system.atoms.back().kind != Atom::Kind::barline) continue; // in the bar's other part
+                if (!x && !ends_here && system.atoms.back().kind != Atom::Kind::barline)
+                    continue; // in the bar's other part
                 texts.push_back({x.value_or(bar_from), text.text, style_of(text.kind), 0, {}});
             }
             if (!m.ending.empty() && !continued) {
@@ -132,7 +145,13 @@ void BlockMaker::over_staff(System const& system, Drawing& drawing) const {
     for (auto& volta : voltas) stack(drawing, volta, system.width);
     bool const numbered = !first.implicit && !first.number.empty() && system.first_measure > 0;
     if (numbered)
-        stack(drawing, {0, system.begins_mid_bar ? "(" + first.number + ")" : first.number, plain(type::label, ink::soft), 0, {}}, system.width);
+        stack(drawing,
+              {0,
+               system.begins_mid_bar ? "(" + first.number + ")" : first.number,
+               plain(type::label, ink::soft),
+               0,
+               {}},
+              system.width);
     std::ranges::stable_sort(texts, {}, &Over::x);
     double last_x = -1e9, end = 0; // what begins together is read in a row
     for (auto const& text : texts) {
@@ -140,8 +159,10 @@ void BlockMaker::over_staff(System const& system, Drawing& drawing) const {
         fitting.text = fitted(*measurer_, text.text, text.style, system.width);
         double const wide = measurer_->measure(fitting.text, text.style).advance;
         bool const together = std::abs(text.x - last_x) < 1 && end + wide <= system.width;
-        if (together) fitting.x = end;
-        else last_x = text.x;
+        if (together)
+            fitting.x = end;
+        else
+            last_x = text.x;
         end = fitting.x + wide + 4;
         stack(drawing, fitting, system.width);
     }
@@ -175,10 +196,12 @@ double BlockMaker::under_staff(System const& system, Drawing& drawing) {
                 int const count = std::clamp(static_cast<int>((next_from - end) / 60), 1, 12);
                 for (int i = 0; i < count; ++i) {
                     double const at = end + (next_from - end) * (i + 0.5) / count;
-                    drawing.line({at - 1.7, y - 2.6}, {at + 1.7, y - 2.6}, {.width = 0.75, .color = ink::black});
+                    drawing.line({at - 1.7, y - 2.6}, {at + 1.7, y - 2.6},
+                                 {.width = 0.75, .color = ink::black});
                 }
             } else if (extend && std::min(sung_to, next_from - 2) - end > 5) {
-                drawing.line({end + 1.5, y}, {std::min(sung_to, next_from - 2), y}, {.width = 0.5, .color = ink::black});
+                drawing.line({end + 1.5, y}, {std::min(sung_to, next_from - 2), y},
+                             {.width = 0.5, .color = ink::black});
             }
         };
         for (auto const& a : system.atoms) {
@@ -201,15 +224,18 @@ double BlockMaker::under_staff(System const& system, Drawing& drawing) {
         y += 2.5;
     }
     row("vowel", 11);
-    for (auto const& a : system.atoms) drawing.write({a.x, y}, a.underlay.vowel, plain(type::body, ink::first), Align::centre);
+    for (auto const& a : system.atoms)
+        drawing.write({a.x, y}, a.underlay.vowel, plain(type::body, ink::first), Align::centre);
     if (heard) {
         row("heard", 10.5);
-        for (auto const& a : system.atoms) drawing.write({a.x, y}, a.underlay.heard, plain(type::body, ink::migrate), Align::centre);
+        for (auto const& a : system.atoms)
+            drawing.write({a.x, y}, a.underlay.heard, plain(type::body, ink::migrate), Align::centre);
     }
     return y + 5;
 }
 
-double BlockMaker::advice(std::vector<Sounding> const& soundings, double width, double y, Drawing& drawing) const {
+double BlockMaker::advice(std::vector<Sounding> const& soundings, double width, double y,
+                          Drawing& drawing) const {
     struct Run {
         double from = 0, to = 0;
         Decision const* decision = nullptr;
@@ -218,12 +244,15 @@ double BlockMaker::advice(std::vector<Sounding> const& soundings, double width, 
     for (auto const& s : soundings) {
         auto const& d = plan_->notes[s.note].decision;
         if (!d) continue;
-        if (!runs.empty() && same_advice(*runs.back().decision, *d)) runs.back().to = s.to;
-        else runs.push_back({s.from, s.to, &*d});
+        if (!runs.empty() && same_advice(*runs.back().decision, *d))
+            runs.back().to = s.to;
+        else
+            runs.push_back({s.from, s.to, &*d});
     }
     // The signs stand on a rail of their own, each where its advice begins; the words beneath, on the first
-    // or the second line, as there is room: those that ask for something come first. Of a vowel that drifts by itself words
-    // are said only where that is sure. What finds no room is left to the sign (and the front page).
+    // or the second line, as there is room: those that ask for something come first. Of a vowel that drifts
+    // by itself words are said only where that is sure. What finds no room is left to the sign (and the front
+    // page).
     constexpr double sign = 6.5, line = 10.5;
     double rail_end = -1e9;
     std::vector<Run const*> speaking;
@@ -237,13 +266,18 @@ double BlockMaker::advice(std::vector<Sounding> const& soundings, double width, 
         double const next = i + 1 < runs.size() ? runs[i + 1].from : width;
         double const to = std::min(run.to, next - 3);
         if (advice != Advice::hold && to - rail_end > 4) {
-            drawing.line({rail_end + 1, y + 5}, {to, y + 5},
-                         {.width = 0.7, .color = color, .dashes = advice == Advice::modify ? std::vector<double>{} : std::vector<double>{1.6, 1.6}});
+            drawing.line(
+                {rail_end + 1, y + 5}, {to, y + 5},
+                {.width = 0.7,
+                 .color = color,
+                 .dashes = advice == Advice::modify ? std::vector<double>{} : std::vector<double>{1.6, 1.6}});
             rail_end = to;
         }
-        if (advice == Advice::modify || (advice == Advice::migrate && is_sure(*run.decision))) speaking.push_back(&run);
+        if (advice == Advice::modify || (advice == Advice::migrate && is_sure(*run.decision)))
+            speaking.push_back(&run);
     }
-    std::ranges::stable_partition(speaking, [](Run const* run) { return run->decision->advice == Advice::modify; });
+    std::ranges::stable_partition(speaking,
+                                  [](Run const* run) { return run->decision->advice == Advice::modify; });
 
     std::vector<std::pair<double, double>> taken[2];
     double y_end = runs.empty() ? y : y + 10;
@@ -258,7 +292,10 @@ double BlockMaker::advice(std::vector<Sounding> const& soundings, double width, 
         auto const put = [&](double need, bool words) {
             for (int r = 0; r < 2; ++r) {
                 double const from = std::min(run->from, limit - need), to = from + need + 2 * clear;
-                if (need <= 0 || std::ranges::any_of(taken[r], [&](auto const& t) { return from < t.second && t.first < to; })) continue;
+                if (need <= 0 || std::ranges::any_of(taken[r], [&](auto const& t) {
+                        return from < t.second && t.first < to;
+                    }))
+                    continue;
                 double const baseline = y + 10 + (r + 1) * line - 2.5;
                 drawing.text({from, baseline}, shade, shade_style);
                 if (words) drawing.text({from + shade_width, baseline}, brief, words_style);

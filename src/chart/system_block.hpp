@@ -16,12 +16,12 @@ namespace vowelway::chart {
 inline constexpr double gutter_left = 33, gutter_right = 17;
 
 struct Block {
-    Drawing upper;                    ///< staff's top line at y = 0, staff's beginning at x = 0
-    double top = 0;                   ///< of the upper part
-    double lane = 0;                  ///< where the lane's top goes
+    Drawing upper;   ///< staff's top line at y = 0, staff's beginning at x = 0
+    double top = 0;  ///< of the upper part
+    double lane = 0; ///< where the lane's top goes
     std::vector<Sounding> soundings;
     double width = 0;
-    Drawing lower;                    ///< from the lane's bottom, y = 0
+    Drawing lower; ///< from the lane's bottom, y = 0
     double lower_height = 0;
 
     double height(double lane_height) const { return lane - top + lane_height + lower_height; }

@@ -15,7 +15,8 @@ namespace vowelway::chart {
 namespace {
 
 constexpr std::string_view sentence =
-    "For every vowel, front to back: the pitch at which each voice turns (2fo = fR1, filled) and meets it (fo = fR1, "
+    "For every vowel, front to back: the pitch at which each voice turns (2fo = fR1, filled) and meets it "
+    "(fo = fR1, "
     "open), with the uncertainty of each; the upright bars at the left are the handbooks' passaggio.";
 constexpr std::size_t most_voices = 8; ///< more do not fit a page; the rest is left to the table
 constexpr double crowded = 4.7;        ///< least room between two voices
@@ -27,20 +28,38 @@ void voice_mark(Canvas& canvas, Point c, double r, std::size_t voice, bool fille
         for (int i = 0; i < corners; ++i) {
             double const angle = (turn + i * 360.0 / corners) * 3.14159265358979 / 180;
             Point const at{c.x + r * 1.15 * std::sin(angle), c.y - r * 1.15 * std::cos(angle)};
-            if (i == 0) shape.move(at);
-            else shape.line(at);
+            if (i == 0)
+                shape.move(at);
+            else
+                shape.line(at);
         }
         shape.close();
     };
     switch (voice % most_voices) {
-    case 0: shape.circle(c, r * 0.95); break;
-    case 1: shape.rectangle({c.x - r * 0.88, c.y - r * 0.88, 1.76 * r, 1.76 * r}); break;
-    case 2: polygon(3, 0); break;
-    case 3: polygon(4, 0); break;
-    case 4: polygon(3, 180); break;
-    case 5: polygon(6, 0); break;
-    case 6: shape.rectangle({c.x - r * 1.1, c.y - r * 0.5, 2.2 * r, r}); break;
-    default: shape.rectangle({c.x - r * 0.5, c.y - r * 1.1, r, 2.2 * r}); break;
+    case 0:
+        shape.circle(c, r * 0.95);
+        break;
+    case 1:
+        shape.rectangle({c.x - r * 0.88, c.y - r * 0.88, 1.76 * r, 1.76 * r});
+        break;
+    case 2:
+        polygon(3, 0);
+        break;
+    case 3:
+        polygon(4, 0);
+        break;
+    case 4:
+        polygon(3, 180);
+        break;
+    case 5:
+        polygon(6, 0);
+        break;
+    case 6:
+        shape.rectangle({c.x - r * 1.1, c.y - r * 0.5, 2.2 * r, r});
+        break;
+    default:
+        shape.rectangle({c.x - r * 0.5, c.y - r * 1.1, r, 2.2 * r});
+        break;
     }
     canvas.fill(shape, filled ? ink::black : ink::white);
     canvas.stroke(shape, {.width = 0.8, .color = ink::black});
@@ -53,16 +72,19 @@ std::string name_of(Singer const& singer, bool all_average) {
     return told ? singer.name : singer.name + " (average)";
 }
 
-void interval(Canvas& canvas, PitchAxis const& axis, double x, Crossing const& c, std::size_t voice, bool filled) {
+void interval(Canvas& canvas, PitchAxis const& axis, double x, Crossing const& c, std::size_t voice,
+              bool filled) {
     double const top = axis.clamped(c.pitch + c.sd), bottom = axis.clamped(c.pitch - c.sd);
     Pen const pen{.width = filled ? 1.1 : 0.8, .color = filled ? ink::first : ink::soft};
     canvas.line({x, top}, {x, bottom}, pen);
-    for (double const end : {top, bottom}) canvas.line({x - 1.6, end}, {x + 1.6, end}, {.width = 0.7, .color = pen.color});
+    for (double const end : {top, bottom})
+        canvas.line({x - 1.6, end}, {x + 1.6, end}, {.width = 0.7, .color = pen.color});
     voice_mark(canvas, {x, axis.y(c.pitch)}, 2.3, voice, filled);
 }
 
 std::string sounding(Tuning const& tuning, Crossing const& c) {
-    return fmt::format("{} ±{:.0f}", tuning.name(c.pitch).pitch.str(), std::max(1.0, std::round(in_semitones(c.sd))));
+    return fmt::format("{} ±{:.0f}", tuning.name(c.pitch).pitch.str(),
+                       std::max(1.0, std::round(in_semitones(c.sd))));
 }
 
 /// The axis over all that is shown, with a semitone to spare.
@@ -88,14 +110,17 @@ PitchAxis axis_of(Comparison const& comparison, std::size_t voices, Tuning const
     return {.tuning = tuning, .low = std::floor(low) - 1, .high = std::ceil(high) + 1};
 }
 
-bool all_average(Comparison const& comparison) { return std::ranges::all_of(comparison.singers, &Singer::average); }
+bool all_average(Comparison const& comparison) {
+    return std::ranges::all_of(comparison.singers, &Singer::average);
+}
 
 double legend(Canvas& canvas, Comparison const& comparison, std::size_t voices, double y, double width) {
     auto const style = plain(type::body);
     double x = 0;
     y += 10;
     for (std::size_t v = 0; v < voices; ++v) {
-        auto const name = fitted(canvas.measurer(), name_of(comparison.singers[v], all_average(comparison)), style, width - 20);
+        auto const name = fitted(canvas.measurer(), name_of(comparison.singers[v], all_average(comparison)),
+                                 style, width - 20);
         double const need = 12 + canvas.measurer().measure(name, style).advance;
         if (x > 0 && x + need > width) x = 0, y += 13.5;
         voice_mark(canvas, {x + 4, y - 3}, 3.2, v, true);
@@ -103,26 +128,34 @@ double legend(Canvas& canvas, Comparison const& comparison, std::size_t voices, 
         x += need + 14;
     }
     y += 13;
-    canvas.write({0, y}, fitted(canvas.measurer(), fmt::format("passaggio: {}", generic_passaggio_label), plain(type::small, ink::soft), width), plain(type::small, ink::soft));
+    canvas.write({0, y},
+                 fitted(canvas.measurer(), fmt::format("passaggio: {}", generic_passaggio_label),
+                        plain(type::small, ink::soft), width),
+                 plain(type::small, ink::soft));
     return y + 5;
 }
 
 /// Turning points in words; of two voices also how far apart they lie, bold where beyond their uncertainty.
-double table(Canvas& canvas, Comparison const& comparison, std::size_t voices, Tuning const& tuning, double y, double width) {
+double table(Canvas& canvas, Comparison const& comparison, std::size_t voices, Tuning const& tuning, double y,
+             double width) {
     bool const two = voices == 2;
     std::size_t const columns = voices + (two ? 1 : 0);
     double const first = 34, column = std::min(110.0, (width - first) / static_cast<double>(columns));
     auto const style = plain(columns > 6 ? type::small : type::label);
     auto const& m = canvas.measurer();
     canvas.write({0, y + 10}, "Turning points", bold(type::heading));
-    canvas.write({m.measure("Turning points", bold(type::heading)).advance + 8, y + 10}, "± in semitones; the meeting lies an octave above", plain(type::small, ink::soft));
+    canvas.write({m.measure("Turning points", bold(type::heading)).advance + 8, y + 10},
+                 "± in semitones; the meeting lies an octave above", plain(type::small, ink::soft));
     y += 23;
     for (std::size_t v = 0; v < voices; ++v) {
         double const x = first + column * static_cast<double>(v);
         voice_mark(canvas, {x + 3, y - 3}, 2.8, v, true);
-        canvas.write({x + 9, y}, fitted(m, name_of(comparison.singers[v], all_average(comparison)), style, column - 13), style);
+        canvas.write({x + 9, y},
+                     fitted(m, name_of(comparison.singers[v], all_average(comparison)), style, column - 13),
+                     style);
     }
-    if (two) canvas.write({first + column * 2, y}, fitted(m, "second above first", style, column + 40), style);
+    if (two)
+        canvas.write({first + column * 2, y}, fitted(m, "second above first", style, column + 40), style);
     y += 3;
     canvas.line({0, y}, {width, y}, {.width = 0.8, .color = ink::black});
     for (auto const& row : comparison.rows) {
@@ -130,14 +163,18 @@ double table(Canvas& canvas, Comparison const& comparison, std::size_t voices, T
         canvas.write({0, y}, slashed(row.vowel), plain(type::body));
         for (std::size_t v = 0; v < voices; ++v) {
             if (v >= row.of.size() || !row.of[v]) continue;
-            auto const text = sounding(tuning, row.of[v]->turning) + (row.of[v]->resonances.estimated ? " e" : "");
-            canvas.write({first + 9 + column * static_cast<double>(v), y}, fitted(m, text, style, column - 11), style);
+            auto const text =
+                sounding(tuning, row.of[v]->turning) + (row.of[v]->resonances.estimated ? " e" : "");
+            canvas.write({first + 9 + column * static_cast<double>(v), y},
+                         fitted(m, text, style, column - 11), style);
         }
         if (two && !row.differences.empty()) {
             auto const& d = row.differences.front();
             bool const sure = clear(d.p_r1_higher);
-            auto const text = fmt::format("{:+.1f} ±{:.1f}{}", in_semitones(d.r1), in_semitones(d.r1_sd), sure ? "" : "  (may be chance)");
-            canvas.write({first + column * 2, y}, text, sure ? bold(type::label) : plain(type::label, ink::soft));
+            auto const text = fmt::format("{:+.1f} ±{:.1f}{}", in_semitones(d.r1), in_semitones(d.r1_sd),
+                                          sure ? "" : "  (may be chance)");
+            canvas.write({first + column * 2, y}, text,
+                         sure ? bold(type::label) : plain(type::label, ink::soft));
         }
         canvas.line({0, y + 3}, {width, y + 3}, {.width = 0.35, .color = ink::rule});
     }
@@ -156,24 +193,34 @@ std::vector<Page> voices_compared(Comparison const& comparison, Size paper, Text
     auto const tuning = comparison.singers.front().tuning;
     std::string who;
     bool const average = all_average(comparison);
-    for (std::size_t v = 0; v < voices; ++v) who += (v == 0 ? "" : ", ") + name_of(comparison.singers[v], average);
-    if (voices < comparison.singers.size()) who += fmt::format("; {} more in the table form", comparison.singers.size() - voices);
-    Head const head{.title = "Voices compared", .aside = {}, .who = who, .how = {},
-                    .source = average ? std::string(average_voice_notice) : std::string{}, .average = average,
+    for (std::size_t v = 0; v < voices; ++v)
+        who += (v == 0 ? "" : ", ") + name_of(comparison.singers[v], average);
+    if (voices < comparison.singers.size())
+        who += fmt::format("; {} more in the table form", comparison.singers.size() - voices);
+    Head const head{.title = "Voices compared",
+                    .aside = {},
+                    .who = who,
+                    .how = {},
+                    .source = average ? std::string(average_voice_notice) : std::string{},
+                    .average = average,
                     .sentence = std::string(sentence)};
 
     // Measure: what stands above and below the picture; the picture gets the rest, the rows in parts.
     Drawing above(measurer), below(measurer), words(measurer);
-    double const above_height = draw_title(above, head, width), legend_height = legend(below, comparison, voices, 0, width);
+    double const above_height = draw_title(above, head, width),
+                 legend_height = legend(below, comparison, voices, 0, width);
     double const table_height = table(words, comparison, voices, tuning, 0, width);
     double const page_height = paper.height - margin_top - margin_bottom;
     bool const words_fit = above_height + legend_height + table_height + 260 < page_height;
 
     // Assign: vowels to pages, so that the voices of one vowel keep their distance.
     double const room = width - PitchAxis::room_left - PitchAxis::room_right;
-    double const least = std::max(38.0, crowded * static_cast<double>(voices) + 8); // 38: names beside each other
-    std::size_t const fit = std::max<std::size_t>(1, static_cast<std::size_t>(room / least) - 1); // one for the handbooks
-    std::size_t const count = comparison.rows.size(), pictures = (count + fit - 1) / fit, per_page = (count + pictures - 1) / pictures;
+    double const least =
+        std::max(38.0, crowded * static_cast<double>(voices) + 8); // 38: names beside each other
+    std::size_t const fit =
+        std::max<std::size_t>(1, static_cast<std::size_t>(room / least) - 1); // one for the handbooks
+    std::size_t const count = comparison.rows.size(), pictures = (count + fit - 1) / fit,
+                      per_page = (count + pictures - 1) / pictures;
     std::size_t const pages = pictures + (words_fit && pictures == 1 ? 0 : 1);
 
     std::vector<Page> result;
@@ -190,7 +237,8 @@ std::vector<Page> voices_compared(Comparison const& comparison, Size paper, Text
         if (pages == 1) words.replay(canvas, {margin_side, axis.bottom + 14 + legend_height});
 
         std::size_t const from = p * per_page, to = std::min(count, from + per_page);
-        double const left = margin_side + PitchAxis::room_left, group = std::min(room / static_cast<double>(per_page + 1), 90.0);
+        double const left = margin_side + PitchAxis::room_left,
+                     group = std::min(room / static_cast<double>(per_page + 1), 90.0);
         double const right = left + group * static_cast<double>(to - from + 1);
         axis.draw(canvas, left, right);
         canvas.write({right + 2, names}, "Hz", plain(type::small, ink::soft));
@@ -202,7 +250,8 @@ std::vector<Page> voices_compared(Comparison const& comparison, Size paper, Text
         for (std::size_t v = 0; v < voices; ++v) {
             auto const passaggio = generic_passaggio(comparison.singers[v].voice);
             if (!passaggio) continue;
-            double const top = axis.y(passaggio->second.key_number()), bottom = axis.y(passaggio->first.key_number()), x = x_of(0, v);
+            double const top = axis.y(passaggio->second.key_number()),
+                         bottom = axis.y(passaggio->first.key_number()), x = x_of(0, v);
             Box const bar{x - 2.2, top, 4.4, bottom - top};
             canvas.fill(bar, ink::white);
             hatch(canvas, bar, 2.0, {.width = 0.6, .color = ink::soft});
@@ -221,7 +270,8 @@ std::vector<Page> voices_compared(Comparison const& comparison, Size paper, Text
                 interval(canvas, axis, x_of(g, v), row.of[v]->meeting, v, false);
             }
         }
-        canvas.stroke(Path().rectangle({left, axis.top, right - left, axis.bottom - axis.top}), {.width = 0.6, .color = ink::soft});
+        canvas.stroke(Path().rectangle({left, axis.top, right - left, axis.bottom - axis.top}),
+                      {.width = 0.6, .color = ink::soft});
         result.push_back(std::move(page));
     }
     if (pages > pictures) {

@@ -9,8 +9,14 @@
 namespace vowelway::cli {
 
 void add_chart_look(CLI::App& command, ChartLook& look) {
-    command.add_option("--size", look.paper, "paper of the charts")->check(CLI::IsMember({"a4", "letter", "tablet"}))->capture_default_str();
-    command.add_option("--theme", look.theme, fmt::format("colours, fonts and size of the type: {}, or a YAML file", fmt::join(theme_names(), ", ")))->capture_default_str();
+    command.add_option("--size", look.paper, "paper of the charts")
+        ->check(CLI::IsMember({"a4", "letter", "tablet"}))
+        ->capture_default_str();
+    command
+        .add_option("--theme", look.theme,
+                    fmt::format("colours, fonts and size of the type: {}, or a YAML file",
+                                fmt::join(theme_names(), ", ")))
+        ->capture_default_str();
     command.add_flag("--grey", look.grey, "charts without colour");
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// vowelway compare: turning points and meetings of several singers or voice types; or the plans of two singers for one song.
+// vowelway compare: turning points and meetings of several singers or voice types; or the plans of two
+// singers for one song.
 #include "cli/chart_look.hpp"
 #include "cli/commands.hpp"
 #include "cli/plan_request.hpp"
@@ -55,26 +56,31 @@ constexpr std::string_view forms = ".txt .csv .json .pdf .svg .png";
 void check_outputs(Settings const& settings) {
     for (auto const& output : settings.outputs) {
         auto const extension = std::filesystem::path(output).extension().string();
-        if (output != "-" && !is_chart(extension) && extension != ".txt" && extension != ".csv" && extension != ".json")
-            throw CLI::ValidationError("--output", fmt::format("{} has no known ending; use one of {}", output, forms));
+        if (output != "-" && !is_chart(extension) && extension != ".txt" && extension != ".csv" &&
+            extension != ".json")
+            throw CLI::ValidationError("--output",
+                                       fmt::format("{} has no known ending; use one of {}", output, forms));
     }
 }
 
-template <class Compared> void write(Compared const& compared, Settings const& settings, chart::ChartOptions const& charts) {
+template <class Compared>
+void write(Compared const& compared, Settings const& settings, chart::ChartOptions const& charts) {
     if (settings.outputs.empty()) std::cout << form(compared, settings.as);
     for (auto const& output : settings.outputs) {
         auto const extension = std::filesystem::path(output).extension().string();
         if (output == "-") {
             std::cout << form(compared, settings.as);
         } else if (is_chart(extension)) {
-            for (auto const& written : chart::write_chart(compared, charts, output)) std::cerr << "wrote " << written.string() << "\n";
+            for (auto const& written : chart::write_chart(compared, charts, output))
+                std::cerr << "wrote " << written.string() << "\n";
         } else {
             write_file(output, form(compared, extension));
             std::cerr << "wrote " << output << "\n";
         }
     }
     std::cout.flush();
-    if (!std::cout) throw InputError("cannot write to standard output", "check the disk or the program behind the pipe");
+    if (!std::cout)
+        throw InputError("cannot write to standard output", "check the disk or the program behind the pipe");
 }
 
 Comparison compare_voices(std::vector<std::string> const& names, Settings const& settings) {
@@ -82,10 +88,12 @@ Comparison compare_voices(std::vector<std::string> const& names, Settings const&
     std::vector<ComparedSinger> singers;
     for (auto const& name : names) {
         ComparedSinger one{find_singer(name, remarks), std::nullopt};
-        if (!one.singer.average && one.singer.voice != VoiceType::other) one.reference = built_in_voice(one.singer.voice);
+        if (!one.singer.average && one.singer.voice != VoiceType::other)
+            one.reference = built_in_voice(one.singer.voice);
         singers.push_back(std::move(one));
     }
-    auto comparison = compare_singers(std::move(singers), settings.vowels.empty() ? std::vector<Vowel>{} : parse_vowels(settings.vowels));
+    auto comparison = compare_singers(
+        std::move(singers), settings.vowels.empty() ? std::vector<Vowel>{} : parse_vowels(settings.vowels));
     comparison.remarks.insert(comparison.remarks.begin(), remarks.begin(), remarks.end());
     return comparison;
 }
@@ -102,10 +110,14 @@ void run(Settings const& settings) {
     if (settings.voices)
         for (auto const voice : all_voice_types) names.emplace_back(to_string(voice));
     if (names.size() < 2) throw CLI::RequiredError("two singers, or --voices");
-    if (names.size() > most_singers) throw CLI::ValidationError("SINGER", fmt::format("more than {} singers", most_singers));
+    if (names.size() > most_singers)
+        throw CLI::ValidationError("SINGER", fmt::format("more than {} singers", most_singers));
     bool const song = !settings.song.score.empty();
-    if (song && names.size() != 2) throw CLI::ValidationError("--song", "is compared for two singers at a time");
-    if (song && !settings.vowels.empty()) throw CLI::ValidationError("--vowels", "is for voices compared without a song, whose words say the vowels");
+    if (song && names.size() != 2)
+        throw CLI::ValidationError("--song", "is compared for two singers at a time");
+    if (song && !settings.vowels.empty())
+        throw CLI::ValidationError("--vowels",
+                                   "is for voices compared without a song, whose words say the vowels");
     auto const charts = chart_options(settings.look);
     if (song) {
         auto const compared = compare_plans(plan_for(names[0], settings), plan_for(names[1], settings));
@@ -121,18 +133,30 @@ void run(Settings const& settings) {
 } // namespace
 
 void add_compare(CLI::App& app) {
-    auto* command = app.add_subcommand("compare", "Where the vowels of several singers or voice types turn, and where they differ");
+    auto* command = app.add_subcommand(
+        "compare", "Where the vowels of several singers or voice types turn, and where they differ");
     auto settings = std::make_shared<Settings>();
     command->add_option("SINGER", settings->singers, "profiles or voice types, two or more");
     command->add_flag("--voices", settings->voices, "all average voices (besides those named)");
     command->add_option("--vowels", settings->vowels, "only these, \"i e a o u\" (IPA or X-SAMPA)");
-    command->add_option("--song", settings->song.score, "MusicXML or a passage in YAML: where the plans of two singers for it differ")->type_name("SCORE");
+    command
+        ->add_option("--song", settings->song.score,
+                     "MusicXML or a passage in YAML: where the plans of two singers for it differ")
+        ->type_name("SCORE");
     add_song_options(*command, settings->song);
-    command->add_option("-o,--output", settings->outputs, fmt::format("file to write, by its ending: {}; - for standard output; may be repeated", forms))
-        ->type_name("FILE")->allow_extra_args(false);
+    command
+        ->add_option(
+            "-o,--output", settings->outputs,
+            fmt::format("file to write, by its ending: {}; - for standard output; may be repeated", forms))
+        ->type_name("FILE")
+        ->allow_extra_args(false);
     add_chart_look(*command, settings->look);
-    command->add_option("--as", settings->as, "form on standard output")->check(CLI::IsMember({"table", "csv", "json"}))->capture_default_str();
-    command->footer("Example: vowelway compare me.yaml tenor baritone\n         vowelway compare --voices --vowels \"i a u\" -o voices.csv\n         vowelway compare me.yaml pupil.yaml --song song.mxl -o both.pdf");
+    command->add_option("--as", settings->as, "form on standard output")
+        ->check(CLI::IsMember({"table", "csv", "json"}))
+        ->capture_default_str();
+    command->footer(
+        "Example: vowelway compare me.yaml tenor baritone\n         vowelway compare --voices --vowels \"i a "
+        "u\" -o voices.csv\n         vowelway compare me.yaml pupil.yaml --song song.mxl -o both.pdf");
     command->callback([settings] { run(*settings); });
 }
 

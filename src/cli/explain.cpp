@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // vowelway explain: one note, and everything that decided about it.
+#include "vowelway/plan/explain.hpp"
 #include "cli/chart_look.hpp"
 #include "cli/commands.hpp"
 #include "cli/plan_request.hpp"
@@ -7,7 +8,6 @@
 #include "vowelway/chart/draw.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/io/write_file.hpp"
-#include "vowelway/plan/explain.hpp"
 #include "vowelway/report/explain_report.hpp"
 
 #include <CLI/CLI.hpp>
@@ -39,7 +39,8 @@ void check_outputs(Options const& o) {
     for (auto const& output : o.outputs) {
         auto const extension = fs::path(output).extension().string();
         if (output != "-" && !is_chart(extension) && extension != ".txt" && extension != ".json")
-            throw CLI::ValidationError("--output", fmt::format("{} has no known ending; use one of {}", output, forms));
+            throw CLI::ValidationError("--output",
+                                       fmt::format("{} has no known ending; use one of {}", output, forms));
     }
 }
 
@@ -47,7 +48,8 @@ std::string beat_text(double beat) { return fmt::format("{:g}", std::round(beat 
 
 std::string where(SungNote const& note) {
     auto const text = note.text();
-    return fmt::format("bar {}, beat {} ({}{})", note.measure, beat_text(note.beat), text.empty() ? "" : text + " on ", note.spelled.str());
+    return fmt::format("bar {}, beat {} ({}{})", note.measure, beat_text(note.beat),
+                       text.empty() ? "" : text + " on ", note.spelled.str());
 }
 
 bool may_be_explained(SungNote const& note) { return note.vowel.has_value(); }
@@ -69,26 +71,33 @@ double order_of(Passage const& passage, std::string const& measure) {
         if (!may_be_explained(note)) continue;
         double const at = order_of(passage, note.measure);
         bool const earlier = at < bar || (at == bar && note.beat < o.beat);
-        if (earlier) before = &note;
-        else if (!after) after = &note;
+        if (earlier)
+            before = &note;
+        else if (!after)
+            after = &note;
     }
     auto const asked = fmt::format("bar {}{}", o.measure, o.beat > 0 ? ", beat " + beat_text(o.beat) : "");
     std::string remedy = "the passage has no note with a vowel";
     if (std::isnan(bar)) {
         auto const first = std::ranges::find_if(passage.notes, may_be_explained);
-        auto const last = std::ranges::find_if(passage.notes.rbegin(), passage.notes.rend(), may_be_explained);
-        if (first != passage.notes.end()) remedy = fmt::format("there is no such bar; the notes sung go from {} to {}", where(*first), where(*last));
+        auto const last =
+            std::ranges::find_if(passage.notes.rbegin(), passage.notes.rend(), may_be_explained);
+        if (first != passage.notes.end())
+            remedy = fmt::format("there is no such bar; the notes sung go from {} to {}", where(*first),
+                                 where(*last));
     } else if (before && after) {
         remedy = fmt::format("the nearest are {} and {}", where(*before), where(*after));
     } else if (before || after) {
         remedy = fmt::format("the nearest is {}", where(before ? *before : *after));
     }
-    throw InputError("no note with a vowel begins at " + asked, remedy, {.file = o.plan.score, .musical = {}});
+    throw InputError("no note with a vowel begins at " + asked, remedy,
+                     {.file = o.plan.score, .musical = {}});
 }
 
 std::size_t find_note(Passage const& passage, Options const& o) {
     auto const at = std::ranges::find_if(passage.notes, [&](SungNote const& note) {
-        return may_be_explained(note) && note.measure == o.measure && (o.beat <= 0 || std::abs(note.beat - o.beat) < 0.01);
+        return may_be_explained(note) && note.measure == o.measure &&
+               (o.beat <= 0 || std::abs(note.beat - o.beat) < 0.01);
     });
     if (at == passage.notes.end()) refuse(passage, o);
     return static_cast<std::size_t>(at - passage.notes.begin());
@@ -105,14 +114,16 @@ void write(NoteExplanation const& explanation, Options const& o, chart::ChartOpt
         if (output == "-") {
             std::cout << text_form(explanation, o.as);
         } else if (is_chart(extension)) {
-            for (auto const& written : chart::write_chart(explanation, charts, output)) std::cerr << "wrote " << written.string() << "\n";
+            for (auto const& written : chart::write_chart(explanation, charts, output))
+                std::cerr << "wrote " << written.string() << "\n";
         } else {
             write_file(output, text_form(explanation, extension));
             std::cerr << "wrote " << output << "\n";
         }
     }
     std::cout.flush();
-    if (!std::cout) throw InputError("cannot write to standard output", "check the disk or the program behind the pipe");
+    if (!std::cout)
+        throw InputError("cannot write to standard output", "check the disk or the program behind the pipe");
 }
 
 void run(Options const& o) {
@@ -130,14 +141,29 @@ void run(Options const& o) {
 void add_explain(CLI::App& app) {
     auto* command = app.add_subcommand("explain", "One note, and everything that decided about it");
     auto o = std::make_shared<Options>();
-    command->add_option("SCORE", o->plan.score, "MusicXML (.musicxml .xml .mxl) or a passage in YAML")->required()->type_name("FILE");
-    command->add_option("--measure", o->measure, "the bar, by its printed number")->required()->type_name("BAR");
-    command->add_option("--beat", o->beat, "the beat on which the note begins, 1 the first (default: the first note of the bar)")->check(CLI::Range(1.0, 1000.0));
+    command->add_option("SCORE", o->plan.score, "MusicXML (.musicxml .xml .mxl) or a passage in YAML")
+        ->required()
+        ->type_name("FILE");
+    command->add_option("--measure", o->measure, "the bar, by its printed number")
+        ->required()
+        ->type_name("BAR");
+    command
+        ->add_option("--beat", o->beat,
+                     "the beat on which the note begins, 1 the first (default: the first note of the bar)")
+        ->check(CLI::Range(1.0, 1000.0));
     add_plan_options(*command, o->plan);
-    command->add_option("-o,--output", o->outputs, fmt::format("file to write, by its ending: {}; - for standard output; may be repeated", forms))->type_name("FILE")->allow_extra_args(false);
-    command->add_option("--as", o->as, "form on standard output")->check(CLI::IsMember({"table", "json"}))->capture_default_str();
+    command
+        ->add_option(
+            "-o,--output", o->outputs,
+            fmt::format("file to write, by its ending: {}; - for standard output; may be repeated", forms))
+        ->type_name("FILE")
+        ->allow_extra_args(false);
+    command->add_option("--as", o->as, "form on standard output")
+        ->check(CLI::IsMember({"table", "json"}))
+        ->capture_default_str();
     add_chart_look(*command, o->look);
-    command->footer("Example:\n  vowelway explain song.mxl --measure 12 --beat 3 --singer me.yaml\n  vowelway explain song.mxl --measure 12 --singer me.yaml -o note.pdf");
+    command->footer("Example:\n  vowelway explain song.mxl --measure 12 --beat 3 --singer me.yaml\n  "
+                    "vowelway explain song.mxl --measure 12 --singer me.yaml -o note.pdf");
     command->callback([o] { run(*o); });
 }
 

@@ -36,6 +36,7 @@ int main(int argc, char** argv) try {
     std::cerr << error.what() << "\n";
     return bad_input;
 } catch (std::exception const& error) {
-    std::cerr << "vowelway: internal error: " << error.what() << "\n  this is our fault; please report it with the input\n";
+    std::cerr << "vowelway: internal error: " << error.what()
+              << "\n  this is our fault; please report it with the input\n";
     return our_fault;
 }

@@ -55,8 +55,9 @@ Profile profile_for(Settings const& s, Remarks& remarks) {
         return p;
     }
     if (s.measuring.voice.empty())
-        throw InputError("nothing says where this singer's resonances are due",
-                         "name the voice (--voice tenor), a profile (--singer me.yaml), or --into an existing profile");
+        throw InputError(
+            "nothing says where this singer's resonances are due",
+            "name the voice (--voice tenor), a profile (--singer me.yaml), or --into an existing profile");
     Profile p;
     p.singer = built_in_voice(voice_of(s.measuring.voice));
     return p;
@@ -89,19 +90,22 @@ std::vector<Measurement> history_of(Measurements const& m, Settings const& s) {
     }
     // What is appended last becomes the vowel's current value: of several probes the surest.
     auto const sureness = [](Method how) { return how == Method::sung ? 2 : how == Method::creak ? 1 : 0; };
-    std::stable_sort(all.begin(), all.end(),
-                     [&](Measurement const& a, Measurement const& b) { return sureness(a.method) < sureness(b.method); });
+    std::stable_sort(all.begin(), all.end(), [&](Measurement const& a, Measurement const& b) {
+        return sureness(a.method) < sureness(b.method);
+    });
     return all;
 }
 
-std::vector<ProbeShift> learned_shifts(Measurements const& m, std::vector<ProbeShift> const& known, std::string const& date) {
+std::vector<ProbeShift> learned_shifts(Measurements const& m, std::vector<ProbeShift> const& known,
+                                       std::string const& date) {
     std::vector<ProbeShift> all;
     for (auto kind : {ProbeKind::whisper, ProbeKind::creak}) {
         auto const& learned = m.shifts[static_cast<std::size_t>(kind)];
         if (!m.learned || learned.pairs == 0) continue;
         ProbeShift shift;
         shift.method = method_of(kind);
-        for (std::size_t k = 0; k < 3; ++k) shift.of[k] = ShiftOfResonance{learned.of[k].mean, learned.of[k].singer_sd};
+        for (std::size_t k = 0; k < 3; ++k)
+            shift.of[k] = ShiftOfResonance{learned.of[k].mean, learned.of[k].singer_sd};
         shift.pairs = learned.pairs;
         shift.date = date;
         for (auto const& old : known)
@@ -150,13 +154,17 @@ void run(Settings s) {
     auto const recordings = read_recordings(s.measuring, remarks);
     auto m = measure(recordings, request);
     if (reference.average)
-        remarks.push_back({Remark::Kind::assumed, "the resonances are looked for around those of the " + reference.name});
+        remarks.push_back(
+            {Remark::Kind::assumed, "the resonances are looked for around those of the " + reference.name});
     m.remarks.insert(m.remarks.begin(), remarks.begin(), remarks.end());
-    m.remarks.push_back({Remark::Kind::caution, "whisper or creak softly and briefly; stop if it tires you; this is no medical advice"});
+    m.remarks.push_back(
+        {Remark::Kind::caution,
+         "whisper or creak softly and briefly; stop if it tires you; this is no medical advice"});
     print_remarks(m.remarks);
     auto map = probe_map(m, recordings, reference, s.date);
     map.who = name_of(s, profile);
-    write_outputs(s.outputs, measurements_table(m, recordings, reference.tuning), measurements_json(m, recordings).dump(2) + "\n", map);
+    write_outputs(s.outputs, measurements_table(m, recordings, reference.tuning),
+                  measurements_json(m, recordings).dump(2) + "\n", map);
     if (m.vowels.empty())
         throw InputError("no take gives a number", "see the reason of each above, and record again");
     if (!s.into.empty()) write_into(s, profile, m);
@@ -165,17 +173,21 @@ void run(Settings s) {
 } // namespace
 
 void add_measure(CLI::App& app) {
-    auto* command = app.add_subcommand("measure", "Resonances of a singer's vowels from a whisper, a creak or a low note");
+    auto* command = app.add_subcommand(
+        "measure", "Resonances of a singer's vowels from a whisper, a creak or a low note");
     auto s = std::make_shared<Settings>();
     add_measuring_options(*command, s->measuring);
-    command->add_option("--voice", s->measuring.voice, "the voice type, when there is no profile to know the singer from");
+    command->add_option("--voice", s->measuring.voice,
+                        "the voice type, when there is no profile to know the singer from");
     command->add_option("--singer", s->measuring.singer, "a profile or a voice type to know the singer from");
     command->add_option("--into", s->into, "the profile to extend, or to begin");
     command->add_option("--name", s->name, "the singer's name in a new profile (otherwise the file's)");
     command->add_option("--date", s->date, "day of the recording, such as 2026-10-03 (otherwise today)");
     command->add_option("--note", s->note, "a remark kept with the measurement");
     add_measuring_outputs(*command, s->outputs);
-    command->footer("Example: vowelway measure take.m4a --vowels \"i e a o u\" --repeat 3 --voice tenor --into me.yaml\n         vowelway measure take.m4a --vowels \"i e a o u\" --singer me.yaml -o map.pdf");
+    command->footer(
+        "Example: vowelway measure take.m4a --vowels \"i e a o u\" --repeat 3 --voice tenor --into me.yaml\n "
+        "        vowelway measure take.m4a --vowels \"i e a o u\" --singer me.yaml -o map.pdf");
     command->callback([s] { run(*s); });
 }
 

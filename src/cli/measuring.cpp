@@ -18,9 +18,12 @@
 namespace vowelway::cli {
 
 void add_measuring_options(CLI::App& command, MeasuringOptions& o) {
-    command.add_option("AUDIO", o.audio, "recordings: wav, flac, mp3, ogg, opus, m4a, aac, webm, mp4")->required();
-    command.add_option("--vowels", o.vowels, "the vowels in the order they were said, IPA or X-SAMPA: \"i e a o u\"");
-    command.add_option("--repeat", o.repeat, "times the list is gone through (otherwise found out)")->check(CLI::Range(1, 50));
+    command.add_option("AUDIO", o.audio, "recordings: wav, flac, mp3, ogg, opus, m4a, aac, webm, mp4")
+        ->required();
+    command.add_option("--vowels", o.vowels,
+                       "the vowels in the order they were said, IPA or X-SAMPA: \"i e a o u\"");
+    command.add_option("--repeat", o.repeat, "times the list is gone through (otherwise found out)")
+        ->check(CLI::Range(1, 50));
     command.add_option("--cues", o.cues, "a file with start, end and vowel on each line, for one recording");
     command.add_option("--probe", o.probe, "whisper, creak or sung (otherwise recognised)")
         ->check(CLI::IsMember({"whisper", "creak", "sung"}));
@@ -40,21 +43,23 @@ std::vector<Recording> read_recordings(MeasuringOptions const& o, Remarks& remar
         Recording r;
         r.name = path;
         Listener listener(measuring_rate, spans);
-        auto const facts = read_audio(path, measuring_rate, [&](std::span<float const> s) { return listener.hear(s); });
+        auto const facts =
+            read_audio(path, measuring_rate, [&](std::span<float const> s) { return listener.hear(s); });
         r.heard = listener.finish();
         if (listener.overfull())
             throw InputError(fmt::format("holds more than {:.0f} s of sound", in_seconds(most_sound)),
                              "cut out the probes: a breath is enough", Place{path, 0, 0, {}});
         if (!cues.empty() && cues.back().span.end > r.heard.length + seconds(0.05))
-            throw InputError(fmt::format("the cues go on to {} but the recording ends at {}", clock_time(cues.back().span.end),
-                                         clock_time(r.heard.length)),
+            throw InputError(fmt::format("the cues go on to {} but the recording ends at {}",
+                                         clock_time(cues.back().span.end), clock_time(r.heard.length)),
                              "use the cues of this recording", Place{o.cues, 0, 0, {}});
         for (auto const& c : cues) r.cued.push_back(c.vowel);
         r.band = 0.95 * std::min(facts.rate / 2.0, measuring_rate / 2.0);
         r.clipped = facts.clipped;
         if (facts.rate < hertz(11000))
-            remarks.push_back({Remark::Kind::caution, path + " holds nothing above " +
-                                                          fmt::format("{:.0f} Hz; fR3 may be missing", in_hertz(facts.rate) / 2)});
+            remarks.push_back({Remark::Kind::caution,
+                               path + " holds nothing above " +
+                                   fmt::format("{:.0f} Hz; fR3 may be missing", in_hertz(facts.rate) / 2)});
         recordings.push_back(std::move(r));
     }
     return recordings;
@@ -75,17 +80,20 @@ Singer reference_for(Singer const& singer) {
         if (v.r3) v.r3->centre *= scale;
         reference.vowels.push_back(v);
     }
-    if (!reference.tract_length && average.tract_length) reference.tract_length = *average.tract_length / scale;
+    if (!reference.tract_length && average.tract_length)
+        reference.tract_length = *average.tract_length / scale;
     if (singer.vowels.empty()) reference.average = true;
     return reference;
 }
 
-MeasureRequest request_for(MeasuringOptions const& o, Singer const& reference, std::vector<ProbeShift> const& known) {
+MeasureRequest request_for(MeasuringOptions const& o, Singer const& reference,
+                           std::vector<ProbeShift> const& known) {
     MeasureRequest request;
     request.reference = reference;
     if (!o.vowels.empty()) request.vowels = parse_vowels(o.vowels);
     if (request.vowels.empty() && o.cues.empty())
-        throw CLI::ValidationError("--vowels", "say what was spoken, such as --vowels \"i e a o u\", or give --cues");
+        throw CLI::ValidationError("--vowels",
+                                   "say what was spoken, such as --vowels \"i e a o u\", or give --cues");
     request.repeat = o.repeat;
     if (!o.probe.empty()) request.kind = parse_probe_kind(o.probe);
     for (auto const& learned : known) {
@@ -114,24 +122,42 @@ std::string wrong_output(std::string const& output) {
 } // namespace
 
 void add_measuring_outputs(CLI::App& command, MeasuringOutputs& outputs) {
-    command.add_option("-o,--output", outputs.files, "file to write, by its ending: .txt .json .pdf .svg .png; - for standard output; may be repeated")
-        ->type_name("FILE")->allow_extra_args(false)->check(wrong_output, "", "");
-    command.add_option("--as", outputs.as, "form on standard output")->check(CLI::IsMember({"table", "json"}))->capture_default_str();
+    command
+        .add_option(
+            "-o,--output", outputs.files,
+            "file to write, by its ending: .txt .json .pdf .svg .png; - for standard output; may be repeated")
+        ->type_name("FILE")
+        ->allow_extra_args(false)
+        ->check(wrong_output, "", "");
+    command.add_option("--as", outputs.as, "form on standard output")
+        ->check(CLI::IsMember({"table", "json"}))
+        ->capture_default_str();
     add_chart_look(command, outputs.look);
 }
 
-chart::ProbeMap probe_map(Measurements const& m, std::vector<Recording> const& recordings, Singer const& reference, std::string const& date) {
-    chart::ProbeMap map{.reference = reference, .due = {}, .who = reference.name, .date = date, .files = {}, .takes = m.takes, .vowels = m.vowels, .checks = {}};
+chart::ProbeMap probe_map(Measurements const& m, std::vector<Recording> const& recordings,
+                          Singer const& reference, std::string const& date) {
+    chart::ProbeMap map{.reference = reference,
+                        .due = {},
+                        .who = reference.name,
+                        .date = date,
+                        .files = {},
+                        .takes = m.takes,
+                        .vowels = m.vowels,
+                        .checks = {}};
     for (auto const& r : recordings) map.files.push_back(std::filesystem::path(r.name).filename().string());
     for (auto const& v : m.vowels) {
         auto const* known = reference.find(v.vowel);
-        bool const drawn = known && std::ranges::any_of(map.due, [&](VowelResonances const& d) { return d.vowel == known->vowel; });
+        bool const drawn = known && std::ranges::any_of(map.due, [&](VowelResonances const& d) {
+                               return d.vowel == known->vowel;
+                           });
         if (known && !drawn) map.due.push_back(*known);
     }
     return map;
 }
 
-void write_outputs(MeasuringOutputs const& outputs, std::string const& table, std::string const& json, chart::ProbeMap const& map) {
+void write_outputs(MeasuringOutputs const& outputs, std::string const& table, std::string const& json,
+                   chart::ProbeMap const& map) {
     auto const& text = outputs.as == "json" ? json : table;
     if (outputs.files.empty()) fmt::print("{}", text);
     for (auto const& file : outputs.files) {
@@ -139,7 +165,8 @@ void write_outputs(MeasuringOutputs const& outputs, std::string const& table, st
         if (file == "-") {
             fmt::print("{}", text);
         } else if (is_chart(ending)) {
-            for (auto const& written : chart::write_chart(map, chart_options(outputs.look), file)) fmt::print(stderr, "wrote {}\n", written.string());
+            for (auto const& written : chart::write_chart(map, chart_options(outputs.look), file))
+                fmt::print(stderr, "wrote {}\n", written.string());
         } else {
             write_file(file, ending == ".json" ? json : table);
             fmt::print(stderr, "wrote {}\n", file);
@@ -149,9 +176,12 @@ void write_outputs(MeasuringOutputs const& outputs, std::string const& table, st
 
 Method method_of(ProbeKind kind) {
     switch (kind) {
-    case ProbeKind::whisper: return Method::whisper;
-    case ProbeKind::creak: return Method::creak;
-    case ProbeKind::sung: return Method::sung;
+    case ProbeKind::whisper:
+        return Method::whisper;
+    case ProbeKind::creak:
+        return Method::creak;
+    case ProbeKind::sung:
+        return Method::sung;
     }
     return Method::whisper;
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// What the commands measure and check share: from the command line and files to measurements, and their forms.
+// What the commands measure and check share: from the command line and files to measurements, and their
+// forms.
 #pragma once
 
 #include "cli/chart_look.hpp"
@@ -29,15 +30,18 @@ void add_measuring_options(CLI::App& command, MeasuringOptions& options);
 /// The recordings as heard; the memory used does not grow with their length.
 std::vector<Recording> read_recordings(MeasuringOptions const& options, Remarks& remarks);
 
-/// The singer's own vowels and, for those the profile lacks, the average of the voice type scaled to this singer.
+/// The singer's own vowels and, for those the profile lacks, the average of the voice type scaled to this
+/// singer.
 Singer reference_for(Singer const& singer);
 
-MeasureRequest request_for(MeasuringOptions const& options, Singer const& reference, std::vector<ProbeShift> const& known);
+MeasureRequest request_for(MeasuringOptions const& options, Singer const& reference,
+                           std::vector<ProbeShift> const& known);
 
 /// Takes, vowels, shifts and remarks as one JSON document (docs/formats.md).
 nlohmann::ordered_json measurements_json(Measurements const& m, std::vector<Recording> const& recordings);
 /// The same for a person: the vowels, then what there is to say of each take.
-std::string measurements_table(Measurements const& m, std::vector<Recording> const& recordings, Tuning const& tuning);
+std::string measurements_table(Measurements const& m, std::vector<Recording> const& recordings,
+                               Tuning const& tuning);
 
 /// Where the answer goes.
 struct MeasuringOutputs {
@@ -48,11 +52,13 @@ struct MeasuringOutputs {
 void add_measuring_outputs(CLI::App& command, MeasuringOutputs& outputs);
 
 /// The map of what was measured; `date` may be empty.
-chart::ProbeMap probe_map(Measurements const& m, std::vector<Recording> const& recordings, Singer const& reference, std::string const& date);
+chart::ProbeMap probe_map(Measurements const& m, std::vector<Recording> const& recordings,
+                          Singer const& reference, std::string const& date);
 
-/// Text, JSON or chart go to the files by their endings; the text (or, `as` json, the JSON) to standard output for "-" or
-/// when there are no files.
-void write_outputs(MeasuringOutputs const& outputs, std::string const& table, std::string const& json, chart::ProbeMap const& map);
+/// Text, JSON or chart go to the files by their endings; the text (or, `as` json, the JSON) to standard
+/// output for "-" or when there are no files.
+void write_outputs(MeasuringOutputs const& outputs, std::string const& table, std::string const& json,
+                   chart::ProbeMap const& map);
 
 Method method_of(ProbeKind kind);
 

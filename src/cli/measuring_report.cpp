@@ -17,7 +17,9 @@ using Json = nlohmann::ordered_json;
 double tenth(double v) { return std::round(10 * v) / 10; }
 double hundredth(double v) { return std::round(100 * v) / 100; }
 
-template <class T> Json or_null(std::optional<T> const& v) { return v ? Json(tenth(v->value)) : Json(nullptr); }
+template <class T> Json or_null(std::optional<T> const& v) {
+    return v ? Json(tenth(v->value)) : Json(nullptr);
+}
 
 Json formants_json(FormantReading const& r) {
     Json j = Json::object();
@@ -45,51 +47,73 @@ Json tract_json(TractReading const& t) {
 
 Json findings_json(std::vector<Finding> const& findings) {
     Json j = Json::array();
-    for (auto const& f : findings) j.push_back({{"kind", to_string(f.kind)}, {"says", f.says}, {"try", f.tries}});
+    for (auto const& f : findings)
+        j.push_back({{"kind", to_string(f.kind)}, {"says", f.says}, {"try", f.tries}});
     return j;
 }
 
 Json quality_json(ProbeQuality const& q) {
     Json heights = Json::array();
     for (auto const& h : q.height) heights.push_back(h ? Json(hundredth(*h)) : Json(nullptr));
-    return {{"low_above_floor_db", or_null(q.low_above_floor)}, {"high_above_floor_db", or_null(q.high_above_floor)},
-            {"balance_db", tenth(q.balance.value)}, {"filled", hundredth(q.filled)}, {"relief_db", tenth(q.relief.value)},
-            {"unsteadiness_db", tenth(q.unsteadiness.value)}, {"height_sd", heights}, {"findings", findings_json(q.findings)}};
+    return {{"low_above_floor_db", or_null(q.low_above_floor)},
+            {"high_above_floor_db", or_null(q.high_above_floor)},
+            {"balance_db", tenth(q.balance.value)},
+            {"filled", hundredth(q.filled)},
+            {"relief_db", tenth(q.relief.value)},
+            {"unsteadiness_db", tenth(q.unsteadiness.value)},
+            {"height_sd", heights},
+            {"findings", findings_json(q.findings)}};
 }
 
 Json take_json(Take const& t, std::vector<Recording> const& recordings) {
     return {{"file", recordings[t.recording].name},
-            {"start_s", hundredth(in_seconds(t.span.start))}, {"end_s", hundredth(in_seconds(t.span.end))},
+            {"start_s", hundredth(in_seconds(t.span.start))},
+            {"end_s", hundredth(in_seconds(t.span.end))},
             {"steady_start_s", hundredth(in_seconds(t.steady.span.start))},
             {"steady_end_s", hundredth(in_seconds(t.steady.span.end))},
-            {"vowel", t.vowel.ipa()}, {"probe", to_string(t.excitation.kind)},
-            {"rate_hz", t.excitation.rate && t.excitation.kind != ProbeKind::whisper ? Json(tenth(in_hertz(*t.excitation.rate)))
-                                                                                    : Json(nullptr)},
-            {"frames", t.measured.frames}, {"settings", t.measured.settings},
-            {"measured", formants_json(t.measured)}, {"tract", tract_json(t.tract)},
-            {"quality", quality_json(t.quality)}, {"refused", t.usable() ? Json(nullptr) : Json(t.refused)}};
+            {"vowel", t.vowel.ipa()},
+            {"probe", to_string(t.excitation.kind)},
+            {"rate_hz", t.excitation.rate && t.excitation.kind != ProbeKind::whisper
+                            ? Json(tenth(in_hertz(*t.excitation.rate)))
+                            : Json(nullptr)},
+            {"frames", t.measured.frames},
+            {"settings", t.measured.settings},
+            {"measured", formants_json(t.measured)},
+            {"tract", tract_json(t.tract)},
+            {"quality", quality_json(t.quality)},
+            {"refused", t.usable() ? Json(nullptr) : Json(t.refused)}};
 }
 
 Json vowel_json(MeasuredVowel const& v) {
     Json spread = Json::array();
     for (auto const& s : v.repeat_spread) spread.push_back(or_null(s));
-    return {{"vowel", v.vowel.ipa()}, {"probe", to_string(v.kind)}, {"takes", v.takes}, {"measured", formants_json(v.measured)},
-            {"tract", tract_json(v.tract)}, {"repeat_spread_cents", spread}, {"findings", findings_json(v.findings)}};
+    return {{"vowel", v.vowel.ipa()},
+            {"probe", to_string(v.kind)},
+            {"takes", v.takes},
+            {"measured", formants_json(v.measured)},
+            {"tract", tract_json(v.tract)},
+            {"repeat_spread_cents", spread},
+            {"findings", findings_json(v.findings)}};
 }
 
-/// No finer than the ear hears: 10 Hz (difference limens of formants are about 14 Hz below 800 Hz; D. Kewley-Port &
-/// C. S. Watson, J. Acoust. Soc. Am. 95, 1994, 485).
+/// No finer than the ear hears: 10 Hz (difference limens of formants are about 14 Hz below 800 Hz; D.
+/// Kewley-Port & C. S. Watson, J. Acoust. Soc. Am. 95, 1994, 485).
 std::string tens(Frequency f) { return fmt::format("{:.0f}", 10 * std::round(in_hertz(f) / 10)); }
 
 std::string with_sd(std::optional<Resonance> const& r) {
     if (!r) return "-";
-    return tens(r->centre) + " ± " + fmt::format("{:.0f}", std::max(10.0, 10 * std::round(in_hertz(r->sd) / 10)));
+    return tens(r->centre) + " ± " +
+           fmt::format("{:.0f}", std::max(10.0, 10 * std::round(in_hertz(r->sd) / 10)));
 }
 
 } // namespace
 
 Json measurements_json(Measurements const& m, std::vector<Recording> const& recordings) {
-    Json j{{"vowelway", 1}, {"takes", Json::array()}, {"vowels", Json::array()}, {"shift", Json::object()}, {"remarks", Json::array()}};
+    Json j{{"vowelway", 1},
+           {"takes", Json::array()},
+           {"vowels", Json::array()},
+           {"shift", Json::object()},
+           {"remarks", Json::array()}};
     for (auto const& t : m.takes) j["takes"].push_back(take_json(t, recordings));
     for (auto const& v : m.vowels) j["vowels"].push_back(vowel_json(v));
     for (auto kind : {ProbeKind::whisper, ProbeKind::creak, ProbeKind::sung}) {
@@ -107,36 +131,53 @@ Json measurements_json(Measurements const& m, std::vector<Recording> const& reco
     return j;
 }
 
-std::string measurements_table(Measurements const& m, std::vector<Recording> const& recordings, Tuning const& tuning) {
+std::string measurements_table(Measurements const& m, std::vector<Recording> const& recordings,
+                               Tuning const& tuning) {
     using A = Table::Align;
     std::string out;
-    Table vowels({{"vowel"}, {"probe"}, {"takes", A::right}, {"F1", A::right}, {"F2", A::right}, {"F3", A::right}, {"fR1", A::right},
-                  {""}, {"fR2", A::right}, {""}, {"fR3", A::right}});
+    Table vowels({{"vowel"},
+                  {"probe"},
+                  {"takes", A::right},
+                  {"F1", A::right},
+                  {"F2", A::right},
+                  {"F3", A::right},
+                  {"fR1", A::right},
+                  {""},
+                  {"fR2", A::right},
+                  {""},
+                  {"fR3", A::right}});
     for (auto const& v : m.vowels) {
-        auto const heard = [&](std::size_t k) { return v.measured.formants[k] ? tens(v.measured.formants[k]->centre) : "-"; };
+        auto const heard = [&](std::size_t k) {
+            return v.measured.formants[k] ? tens(v.measured.formants[k]->centre) : "-";
+        };
         auto const pitch = [&](std::size_t k) {
             return v.tract.resonances[k] ? tuning.name(v.tract.resonances[k]->centre).pitch.str() : "";
         };
         auto const& r = v.tract.resonances;
-        vowels.row({v.vowel.ipa(), std::string(to_string(v.kind)), std::to_string(v.takes), heard(0), heard(1), heard(2), with_sd(r[0]),
-                    pitch(0), with_sd(r[1]), pitch(1), with_sd(r[2])});
+        vowels.row({v.vowel.ipa(), std::string(to_string(v.kind)), std::to_string(v.takes), heard(0),
+                    heard(1), heard(2), with_sd(r[0]), pitch(0), with_sd(r[1]), pitch(1), with_sd(r[2])});
     }
     if (!m.vowels.empty())
-        out += vowels.str() + "F: peaks in the sound, Hz. fR: resonances of the tract, the probe's own shift taken off, Hz ± one SD.\n";
+        out += vowels.str() + "F: peaks in the sound, Hz. fR: resonances of the tract, the probe's own shift "
+                              "taken off, Hz ± one SD.\n";
     for (auto const& v : m.vowels)
-        for (auto const& f : v.findings) out += fmt::format("/{}/: {}; try: {}\n", v.vowel.ipa(), f.says, f.tries);
+        for (auto const& f : v.findings)
+            out += fmt::format("/{}/: {}; try: {}\n", v.vowel.ipa(), f.says, f.tries);
     for (auto const& v : m.vowels)
         if (v.tract.close_whisper)
-            out += fmt::format("/{}/: fR1 of a whispered close vowel is unreliable; try: creak on this vowel\n", v.vowel.ipa());
+            out +=
+                fmt::format("/{}/: fR1 of a whispered close vowel is unreliable; try: creak on this vowel\n",
+                            v.vowel.ipa());
     for (auto const& t : m.takes) {
-        auto const where = fmt::format("{} {:.2f}-{:.2f} s /{}/", recordings[t.recording].name, in_seconds(t.span.start),
-                                       in_seconds(t.span.end), t.vowel.ipa());
+        auto const where = fmt::format("{} {:.2f}-{:.2f} s /{}/", recordings[t.recording].name,
+                                       in_seconds(t.span.start), in_seconds(t.span.end), t.vowel.ipa());
         if (!t.usable()) {
             out += fmt::format("{}: no number: {}\n", where, t.refused);
             continue;
         }
         for (auto const& f : t.quality.findings)
-            if (f.kind != Finding::Kind::close_whisper) out += fmt::format("{}: {}; try: {}\n", where, f.says, f.tries);
+            if (f.kind != Finding::Kind::close_whisper)
+                out += fmt::format("{}: {}; try: {}\n", where, f.says, f.tries);
     }
     if (m.learned)
         out += fmt::format("The singer's own shift is learned: whisper F1 {:+.0f} Hz, creak F1 {:+.0f} Hz.\n",

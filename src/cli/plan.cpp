@@ -34,7 +34,9 @@ struct Options {
 
 constexpr std::string_view forms = ".txt .csv .json .pdf .svg .png .mxl .musicxml .xml";
 
-bool is_score(std::string_view extension) { return extension == ".mxl" || extension == ".musicxml" || extension == ".xml"; }
+bool is_score(std::string_view extension) {
+    return extension == ".mxl" || extension == ".musicxml" || extension == ".xml";
+}
 
 // A bad word of the command line is found before any work is done.
 void check_outputs(Options const& o) {
@@ -42,9 +44,12 @@ void check_outputs(Options const& o) {
         if (output == "-") continue;
         auto const extension = fs::path(output).extension().string();
         if (is_score(extension) && o.plan.score.empty())
-            throw CLI::ValidationError("--output", output + " is a score, and there is no SCORE to mark; name one");
-        if (extension.empty() || (" " + std::string(forms) + " ").find(" " + extension + " ") == std::string::npos)
-            throw CLI::ValidationError("--output", fmt::format("{} has no known ending; use one of {}", output, forms));
+            throw CLI::ValidationError("--output",
+                                       output + " is a score, and there is no SCORE to mark; name one");
+        if (extension.empty() ||
+            (" " + std::string(forms) + " ").find(" " + extension + " ") == std::string::npos)
+            throw CLI::ValidationError("--output",
+                                       fmt::format("{} has no known ending; use one of {}", output, forms));
     }
 }
 
@@ -72,9 +77,11 @@ void write(Plan const& plan, Options const& o, chart::ChartOptions const& charts
         }
         auto const extension = fs::path(output).extension().string();
         if (is_chart(extension)) {
-            for (auto const& written : chart::write_chart(plan, charts, output)) std::cerr << "wrote " << written.string() << "\n";
+            for (auto const& written : chart::write_chart(plan, charts, output))
+                std::cerr << "wrote " << written.string() << "\n";
         } else if (is_score(extension)) {
-            write_marked_score(o.plan.score, score, marks_of(plan, parse_mark_detail(o.marks).value()), output);
+            write_marked_score(o.plan.score, score, marks_of(plan, parse_mark_detail(o.marks).value()),
+                               output);
             std::cerr << "wrote " << output << "\n";
         } else {
             write_file(output, text_form(plan, extension));
@@ -82,7 +89,8 @@ void write(Plan const& plan, Options const& o, chart::ChartOptions const& charts
         }
     }
     std::cout.flush();
-    if (!std::cout) throw InputError("cannot write to standard output", "check the disk or the program behind the pipe");
+    if (!std::cout)
+        throw InputError("cannot write to standard output", "check the disk or the program behind the pipe");
 }
 
 void run(Options const& o) {
@@ -98,17 +106,34 @@ void run(Options const& o) {
 } // namespace
 
 void add_plan(CLI::App& app) {
-    auto* command = app.add_subcommand("plan", "What each note will do to each vowel, and what to do about it");
+    auto* command =
+        app.add_subcommand("plan", "What each note will do to each vowel, and what to do about it");
     auto o = std::make_shared<Options>();
-    command->add_option("SCORE", o->plan.score, "MusicXML (.musicxml .xml .mxl) or a passage in YAML")->type_name("FILE");
+    command->add_option("SCORE", o->plan.score, "MusicXML (.musicxml .xml .mxl) or a passage in YAML")
+        ->type_name("FILE");
     add_plan_options(*command, o->plan);
-    command->add_option("-o,--output", o->outputs, fmt::format("file to write, by its ending: {}; - for standard output; may be repeated", forms))->type_name("FILE")->allow_extra_args(false);
-    command->add_option("--as", o->as, "form on standard output")->check(CLI::IsMember({"table", "csv", "json"}))->capture_default_str();
-    command->add_option("--marks", o->marks, "how much is written into a marked score")->check(CLI::IsMember({"vowels", "changes", "all"}))->capture_default_str();
-    command->add_option("--chart", o->kind, "only this chart: the passage sheet, the vowels by pitch, or a map of the resonances (default: sheet and vowels)")->check(CLI::IsMember({"sheet", "vowels", "map"}));
-    command->add_option("--map-pitch", o->map_pitch, "pitch of the resonance map (default: the highest)")->type_name("PITCH");
+    command
+        ->add_option(
+            "-o,--output", o->outputs,
+            fmt::format("file to write, by its ending: {}; - for standard output; may be repeated", forms))
+        ->type_name("FILE")
+        ->allow_extra_args(false);
+    command->add_option("--as", o->as, "form on standard output")
+        ->check(CLI::IsMember({"table", "csv", "json"}))
+        ->capture_default_str();
+    command->add_option("--marks", o->marks, "how much is written into a marked score")
+        ->check(CLI::IsMember({"vowels", "changes", "all"}))
+        ->capture_default_str();
+    command
+        ->add_option("--chart", o->kind,
+                     "only this chart: the passage sheet, the vowels by pitch, or a map of the resonances "
+                     "(default: sheet and vowels)")
+        ->check(CLI::IsMember({"sheet", "vowels", "map"}));
+    command->add_option("--map-pitch", o->map_pitch, "pitch of the resonance map (default: the highest)")
+        ->type_name("PITCH");
     add_chart_look(*command, o->look);
-    command->footer("Example:\n  vowelway plan song.mxl --singer me.yaml -o plan.pdf -o marked.mxl\n  vowelway plan --range C3..A4 --singer tenor");
+    command->footer("Example:\n  vowelway plan song.mxl --singer me.yaml -o plan.pdf -o marked.mxl\n  "
+                    "vowelway plan --range C3..A4 --singer tenor");
     command->callback([o] { run(*o); });
 }
 

@@ -15,7 +15,8 @@ namespace {
 Tuning tuning_of(PlanOptions const& o, Singer const& singer) {
     if (o.a4.empty()) return singer.tuning;
     auto const a4 = parse_frequency(o.a4, Tuning{});
-    if (a4 < hertz(380) || a4 > hertz(500)) throw InputError("--a4 " + o.a4 + " is no tuning of A4", "give 380 to 500 Hz; today's is 440 Hz");
+    if (a4 < hertz(380) || a4 > hertz(500))
+        throw InputError("--a4 " + o.a4 + " is no tuning of A4", "give 380 to 500 Hz; today's is 440 Hz");
     return Tuning{a4};
 }
 
@@ -39,7 +40,9 @@ Passage read_passage(PlanOptions const& o, ScoreOptions const& options) {
     DictionOptions diction;
     if (!o.language.empty()) {
         diction.language = parse_language(o.language);
-        if (!diction.language) throw InputError("--language " + o.language + " is not known", "give a tag such as it, la, de, fr, en, es");
+        if (!diction.language)
+            throw InputError("--language " + o.language + " is not known",
+                             "give a tag such as it, la, de, fr, en, es");
     }
     if (!o.words.empty()) diction.words = read_word_list(o.words);
     set_vowels(passage, diction);
@@ -51,18 +54,31 @@ Passage read_passage(PlanOptions const& o, ScoreOptions const& options) {
 void add_song_options(CLI::App& command, PlanOptions& o) {
     command.add_option("--part", o.part, "part by name or number (default: the one with the words)");
     command.add_option("--verse", o.verse, "verse (default: the first)")->check(CLI::Range(1, 99));
-    command.add_option("--language", o.language, "language of the words (default: found from them)")->type_name("TAG");
+    command.add_option("--language", o.language, "language of the words (default: found from them)")
+        ->type_name("TAG");
     command.add_option("--words", o.words, "your own pronunciations, YAML")->type_name("FILE");
-    command.add_option("--transpose", o.transpose, "semitones up (or down, negative)")->check(CLI::Range(-36.0, 36.0));
-    command.add_option("--technique", o.technique, "classical, belt, choral, or a YAML file")->capture_default_str();
-    command.add_option("--draws", o.draws, "draws over the deviations, for the certainty of each advice")->check(CLI::Range(0, 10000))->capture_default_str();
+    command.add_option("--transpose", o.transpose, "semitones up (or down, negative)")
+        ->check(CLI::Range(-36.0, 36.0));
+    command.add_option("--technique", o.technique, "classical, belt, choral, or a YAML file")
+        ->capture_default_str();
+    command.add_option("--draws", o.draws, "draws over the deviations, for the certainty of each advice")
+        ->check(CLI::Range(0, 10000))
+        ->capture_default_str();
     command.add_option("--a4", o.a4, "tuning of A4 (default: the profile's, else 440 Hz)")->type_name("HZ");
 }
 
 void add_plan_options(CLI::App& command, PlanOptions& o) {
-    command.add_option("--singer", o.singer, "profile (YAML) or a voice type: bass baritone tenor countertenor alto mezzo soprano treble")->required()->type_name("PROFILE");
-    command.add_option("--range", o.range, "pitches to plan, C3..A4; alone, or instead of the singer's range")->type_name("LOW..HIGH");
-    command.add_option("--vowels", o.vowels, "vowels to plan besides those sung, \"i e a o u\" (IPA or X-SAMPA)");
+    command
+        .add_option(
+            "--singer", o.singer,
+            "profile (YAML) or a voice type: bass baritone tenor countertenor alto mezzo soprano treble")
+        ->required()
+        ->type_name("PROFILE");
+    command
+        .add_option("--range", o.range, "pitches to plan, C3..A4; alone, or instead of the singer's range")
+        ->type_name("LOW..HIGH");
+    command.add_option("--vowels", o.vowels,
+                       "vowels to plan besides those sung, \"i e a o u\" (IPA or X-SAMPA)");
     add_song_options(command, o);
 }
 
@@ -76,7 +92,8 @@ ReadRequest read_request(PlanOptions const& o) {
     request.passage = read_passage(o, score);
     if (!o.range.empty()) request.range = parse_pitch_range(o.range);
     if (!o.vowels.empty()) request.vowels = parse_vowels(o.vowels);
-    if (!request.singer.average && request.singer.voice != VoiceType::other) request.reference = built_in_voice(request.singer.voice);
+    if (!request.singer.average && request.singer.voice != VoiceType::other)
+        request.reference = built_in_voice(request.singer.voice);
     request.passage.remarks.insert(request.passage.remarks.begin(), remarks.begin(), remarks.end());
     return {std::move(request), std::move(score)};
 }

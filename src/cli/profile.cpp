@@ -35,14 +35,16 @@ void show(Settings const& settings) {
     auto const averages = average_voices();
     picture.tract = tract_length_of(picture.singer, averages);
     picture.among = place_among(picture.singer, averages);
-    if (picture.singer.average) picture.remarks.push_back({Remark::Kind::caution, std::string(average_voice_notice)});
+    if (picture.singer.average)
+        picture.remarks.push_back({Remark::Kind::caution, std::string(average_voice_notice)});
     print_remarks(picture.remarks);
     fmt::print("{}", settings.as == "json" ? singer_json(picture) : singer_text(picture));
 }
 
 void history(Settings const& settings) {
     if (auto const type = parse_voice_type(settings.singer); type && *type != VoiceType::other)
-        throw InputError("the average " + settings.singer + " has no history", "name the profile of a singer");
+        throw InputError("the average " + settings.singer + " has no history",
+                         "name the profile of a singer");
     auto const profile = read_whole_profile(settings.singer);
     auto const vowels = settings.vowels.empty() ? std::vector<Vowel>{} : parse_vowels(settings.vowels);
     auto const list = history_of(profile, vowels);
@@ -58,13 +60,17 @@ void add_profile(CLI::App& app) {
     auto settings = std::make_shared<Settings>();
     auto const common = [&](CLI::App& sub) {
         sub.add_option("SINGER", settings->singer, "a profile, or a voice type")->required();
-        sub.add_option("--as", settings->as, "form of the output")->check(CLI::IsMember({"table", "json"}))->capture_default_str();
+        sub.add_option("--as", settings->as, "form of the output")
+            ->check(CLI::IsMember({"table", "json"}))
+            ->capture_default_str();
     };
-    auto* shown = command->add_subcommand("show", "Resonances as frequencies and pitches, tract length, likeness to voice types");
+    auto* shown = command->add_subcommand(
+        "show", "Resonances as frequencies and pitches, tract length, likeness to voice types");
     common(*shown);
     shown->footer("Example: vowelway profile show me.yaml\n         vowelway profile show tenor --as json");
     shown->callback([settings] { show(*settings); });
-    auto* past = command->add_subcommand("history", "Every measurement, and what changed from one to the next");
+    auto* past =
+        command->add_subcommand("history", "Every measurement, and what changed from one to the next");
     common(*past);
     past->add_option("--vowels", settings->vowels, "only these, \"i e a o u\" (IPA or X-SAMPA)");
     past->footer("Example: vowelway profile history me.yaml --vowels \"a e\"");

@@ -20,7 +20,9 @@ constexpr double clear_deviations = 2;
 double tenth(double value) { return std::round(value * 10) / 10; }
 
 Change change(Measurement const& from, Measurement const& to) {
-    auto const joint = [](Resonance const& a, Resonance const& b) { return Cents{std::hypot(a.sd_cents().value, b.sd_cents().value)}; };
+    auto const joint = [](Resonance const& a, Resonance const& b) {
+        return Cents{std::hypot(a.sd_cents().value, b.sd_cents().value)};
+    };
     Change out;
     out.r1 = interval(from.r1.centre, to.r1.centre);
     out.r2 = interval(from.r2.centre, to.r2.centre);
@@ -32,7 +34,8 @@ Change change(Measurement const& from, Measurement const& to) {
 }
 
 std::string hertz_of(Resonance const& r) {
-    return fmt::format("{:.0f} ±{:.0f}{}", in_hertz(r.centre), std::max(1.0, in_hertz(r.sd)), r.sd_assumed ? "*" : "");
+    return fmt::format("{:.0f} ±{:.0f}{}", in_hertz(r.centre), std::max(1.0, in_hertz(r.sd)),
+                       r.sd_assumed ? "*" : "");
 }
 
 std::string step(Cents c, bool clear) {
@@ -42,8 +45,11 @@ std::string step(Cents c, bool clear) {
 
 Json resonance_json(Resonance const& r, Tuning const& tuning) {
     auto const name = tuning.name(r.centre);
-    return {{"hz", tenth(in_hertz(r.centre))}, {"sd_hz", tenth(in_hertz(r.sd))}, {"sd_assumed", r.sd_assumed},
-            {"pitch", name.pitch.str()}, {"cents", tenth(name.deviation.value)}};
+    return {{"hz", tenth(in_hertz(r.centre))},
+            {"sd_hz", tenth(in_hertz(r.sd))},
+            {"sd_assumed", r.sd_assumed},
+            {"pitch", name.pitch.str()},
+            {"cents", tenth(name.deviation.value)}};
 }
 
 } // namespace
@@ -51,7 +57,8 @@ Json resonance_json(Resonance const& r, Tuning const& tuning) {
 std::vector<HistoryEntry> history_of(Profile const& profile, std::vector<Vowel> const& only) {
     std::vector<HistoryEntry> out;
     for (auto const& m : profile.history)
-        if (only.empty() || std::any_of(only.begin(), only.end(), [&](Vowel const& v) { return v.quality() == m.vowel.quality(); }))
+        if (only.empty() || std::any_of(only.begin(), only.end(),
+                                        [&](Vowel const& v) { return v.quality() == m.vowel.quality(); }))
             out.push_back({m, std::nullopt});
     std::stable_sort(out.begin(), out.end(), [](HistoryEntry const& a, HistoryEntry const& b) {
         auto const& x = a.measurement;
@@ -60,28 +67,42 @@ std::vector<HistoryEntry> history_of(Profile const& profile, std::vector<Vowel> 
         return x.date < y.date;
     });
     for (std::size_t i = 1; i < out.size(); ++i)
-        if (out[i].measurement.vowel == out[i - 1].measurement.vowel) out[i].change = change(out[i - 1].measurement, out[i].measurement);
+        if (out[i].measurement.vowel == out[i - 1].measurement.vowel)
+            out[i].change = change(out[i - 1].measurement, out[i].measurement);
     return out;
 }
 
 std::string history_text(Profile const& profile, std::vector<HistoryEntry> const& history) {
     if (history.empty()) return "no measurements in this profile\n";
     using enum Table::Align;
-    Table table({{"vowel"}, {"date"}, {"method"}, {"probes", right}, {"fR1 Hz", right}, {"as a pitch"}, {"change", right}, {"fR2 Hz", right}, {"as a pitch"}, {"change", right}, {"note"}});
+    Table table({{"vowel"},
+                 {"date"},
+                 {"method"},
+                 {"probes", right},
+                 {"fR1 Hz", right},
+                 {"as a pitch"},
+                 {"change", right},
+                 {"fR2 Hz", right},
+                 {"as a pitch"},
+                 {"change", right},
+                 {"note"}});
     bool assumed = false;
     auto const& tuning = profile.singer.tuning;
     for (auto const& [m, c] : history) {
         assumed = assumed || m.r1.sd_assumed || m.r2.sd_assumed;
-        table.row({c ? "" : m.vowel.ipa(), m.date.empty() ? "?" : m.date, std::string(to_string(m.method)), std::to_string(m.probes), hertz_of(m.r1),
-                   tuning.name(m.r1.centre).str(), c ? step(c->r1, c->r1_clear) : "", hertz_of(m.r2), tuning.name(m.r2.centre).str(),
+        table.row({c ? "" : m.vowel.ipa(), m.date.empty() ? "?" : m.date, std::string(to_string(m.method)),
+                   std::to_string(m.probes), hertz_of(m.r1), tuning.name(m.r1.centre).str(),
+                   c ? step(c->r1, c->r1_clear) : "", hertz_of(m.r2), tuning.name(m.r2.centre).str(),
                    c ? step(c->r2, c->r2_clear) : "", m.note});
     }
-    auto out = table.str() + "change: semitones since the measurement before; ! more than twice what the deviations of both explain\n";
+    auto out = table.str() + "change: semitones since the measurement before; ! more than twice what the "
+                             "deviations of both explain\n";
     if (assumed) out += "* deviation assumed, not measured\n";
     for (auto const& shift : profile.shifts) {
         out += fmt::format("own shift of a {}:", to_string(shift.method));
         for (std::size_t i = 0; i < shift.of.size(); ++i)
-            if (auto const& s = shift.of[i]) out += fmt::format(" fR{} {:+.0f} ±{:.0f} Hz", i + 1, in_hertz(s->mean), in_hertz(s->sd));
+            if (auto const& s = shift.of[i])
+                out += fmt::format(" fR{} {:+.0f} ±{:.0f} Hz", i + 1, in_hertz(s->mean), in_hertz(s->sd));
         out += fmt::format("; from {} vowel{}\n", shift.pairs, shift.pairs == 1 ? "" : "s");
     }
     return out;
@@ -91,7 +112,10 @@ std::string history_json(Profile const& profile, std::vector<HistoryEntry> const
     Json out{{"vowelway", 1}, {"singer", profile.singer.name}};
     out["history"] = Json::array();
     for (auto const& [m, c] : history) {
-        Json one{{"ipa", m.vowel.ipa()}, {"date", m.date.empty() ? Json(nullptr) : Json(m.date)}, {"method", to_string(m.method)}, {"probes", m.probes}};
+        Json one{{"ipa", m.vowel.ipa()},
+                 {"date", m.date.empty() ? Json(nullptr) : Json(m.date)},
+                 {"method", to_string(m.method)},
+                 {"probes", m.probes}};
         auto const put = [&](char const* name, std::optional<Resonance> const& r) {
             if (r) one[name] = resonance_json(*r, profile.singer.tuning);
         };
@@ -104,15 +128,21 @@ std::string history_json(Profile const& profile, std::vector<HistoryEntry> const
         one["note"] = m.note;
         one["change"] = nullptr;
         if (c)
-            one["change"] = {{"fR1_cents", tenth(c->r1.value)}, {"fR1_sd_cents", tenth(c->r1_sd.value)}, {"fR1_clear", c->r1_clear},
-                             {"fR2_cents", tenth(c->r2.value)}, {"fR2_sd_cents", tenth(c->r2_sd.value)}, {"fR2_clear", c->r2_clear}};
+            one["change"] = {{"fR1_cents", tenth(c->r1.value)},
+                             {"fR1_sd_cents", tenth(c->r1_sd.value)},
+                             {"fR1_clear", c->r1_clear},
+                             {"fR2_cents", tenth(c->r2.value)},
+                             {"fR2_sd_cents", tenth(c->r2_sd.value)},
+                             {"fR2_clear", c->r2_clear}};
         out["history"].push_back(std::move(one));
     }
     out["shift"] = Json::object();
     for (auto const& shift : profile.shifts) {
         Json one{{"pairs", shift.pairs}, {"date", shift.date}};
         for (std::size_t i = 0; i < shift.of.size(); ++i)
-            if (auto const& s = shift.of[i]) one[fmt::format("fR{}", i + 1)] = {{"hz", tenth(in_hertz(s->mean))}, {"sd_hz", tenth(in_hertz(s->sd))}};
+            if (auto const& s = shift.of[i])
+                one[fmt::format("fR{}", i + 1)] = {{"hz", tenth(in_hertz(s->mean))},
+                                                   {"sd_hz", tenth(in_hertz(s->sd))}};
         out["shift"][std::string(to_string(shift.method))] = std::move(one);
     }
     return out.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";

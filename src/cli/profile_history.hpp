@@ -13,8 +13,8 @@ namespace vowelway::cli {
 
 /// From one measurement of a vowel to the next.
 struct Change {
-    Cents r1, r2;       ///< upward
-    Cents r1_sd, r2_sd; ///< of that interval: both deviations, as variances
+    Cents r1, r2;                            ///< upward
+    Cents r1_sd, r2_sd;                      ///< of that interval: both deviations, as variances
     bool r1_clear = false, r2_clear = false; ///< more than two of these deviations
 };
 
@@ -23,8 +23,8 @@ struct HistoryEntry {
     std::optional<Change> change; ///< against the entry before it of the same vowel
 };
 
-/// Ordered along the rim of the vowel chart; within a vowel by day, then as in the file (entries without a day first).
-/// Only the vowels given, or all when none are.
+/// Ordered along the rim of the vowel chart; within a vowel by day, then as in the file (entries without a
+/// day first). Only the vowels given, or all when none are.
 std::vector<HistoryEntry> history_of(Profile const& profile, std::vector<Vowel> const& only);
 
 std::string history_text(Profile const& profile, std::vector<HistoryEntry> const& history);

@@ -9,14 +9,19 @@ namespace {
 
 std::string sign_of(Advice advice) {
     switch (advice) {
-    case Advice::hold: return "–";
-    case Advice::migrate: return "~";
-    case Advice::modify: return "◆";
+    case Advice::hold:
+        return "–";
+    case Advice::migrate:
+        return "~";
+    case Advice::modify:
+        return "◆";
     }
     return "";
 }
 
-bool same_advice(Decision const& a, Decision const& b) { return a.advice == b.advice && a.brief == b.brief && a.target.shade == b.target.shade; }
+bool same_advice(Decision const& a, Decision const& b) {
+    return a.advice == b.advice && a.brief == b.brief && a.target.shade == b.target.shade;
+}
 
 // "turn" on the first note of a turning zone, "meet" on the first of a meeting one.
 std::string zone_word(Decision const& now, Decision const* before) {
@@ -38,7 +43,9 @@ std::string heading_of(Plan const& plan) {
     std::string out = "Vowel plan for " + plan.singer.name + ", " + plan.technique;
     if (!plan.singer.provenance.date.empty()) out += ", measured " + plan.singer.provenance.date;
     if (plan.singer.average) out += " (" + std::string(average_voice_notice) + ")";
-    return out + "\n" + "– hold   ~ let it drift   ◆ change the shape   turn: 2fo at fR1   meet: fo at fR1\n" + std::string(voice_caution);
+    return out + "\n" +
+           "– hold   ~ let it drift   ◆ change the shape   turn: 2fo at fR1   meet: fo at fR1\n" +
+           std::string(voice_caution);
 }
 
 } // namespace
@@ -63,7 +70,8 @@ ScoreMarks marks_of(Plan const& plan, MarkDetail detail) {
         bool const new_vowel = !note.melisma || (before && !(before->target.shade == d.target.shade));
         ScoreMark mark;
         mark.note = planned.note;
-        if (new_vowel && (detail != MarkDetail::changes || changes || d.advice == Advice::modify)) mark.ipa = sung_ipa(*note.vowel, d);
+        if (new_vowel && (detail != MarkDetail::changes || changes || d.advice == Advice::modify))
+            mark.ipa = sung_ipa(*note.vowel, d);
         if (detail != MarkDetail::vowels && changes) {
             mark.sign = sign_of(d.advice);
             // Only what the singer does is put in words: room above a vocal line is scarce.
@@ -74,8 +82,10 @@ ScoreMarks marks_of(Plan const& plan, MarkDetail detail) {
             }
         }
         if (detail == MarkDetail::all)
-            if (auto const word = zone_word(d, before); !word.empty()) mark.words += (mark.words.empty() ? "" : ", ") + word;
-        if (!mark.ipa.empty() || !mark.words.empty() || !mark.sign.empty()) out.notes.push_back(std::move(mark));
+            if (auto const word = zone_word(d, before); !word.empty())
+                mark.words += (mark.words.empty() ? "" : ", ") + word;
+        if (!mark.ipa.empty() || !mark.words.empty() || !mark.sign.empty())
+            out.notes.push_back(std::move(mark));
         before = &d;
     }
     return out;

@@ -46,9 +46,12 @@ void InputError::compose() {
 
 std::string_view to_string(Remark::Kind kind) {
     switch (kind) {
-    case Remark::Kind::assumed: return "assumed";
-    case Remark::Kind::guessed: return "guessed";
-    case Remark::Kind::caution: return "caution";
+    case Remark::Kind::assumed:
+        return "assumed";
+    case Remark::Kind::guessed:
+        return "guessed";
+    case Remark::Kind::caution:
+        return "caution";
     }
     return "";
 }

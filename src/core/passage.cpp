@@ -7,11 +7,16 @@ namespace vowelway {
 
 std::string_view to_string(VowelOrigin origin) {
     switch (origin) {
-    case VowelOrigin::typed: return "typed";
-    case VowelOrigin::override_: return "override";
-    case VowelOrigin::rule: return "rule";
-    case VowelOrigin::synthesiser: return "synthesiser";
-    case VowelOrigin::guessed: return "guessed";
+    case VowelOrigin::typed:
+        return "typed";
+    case VowelOrigin::override_:
+        return "override";
+    case VowelOrigin::rule:
+        return "rule";
+    case VowelOrigin::synthesiser:
+        return "synthesiser";
+    case VowelOrigin::guessed:
+        return "guessed";
     }
     return "";
 }
@@ -30,7 +35,8 @@ std::string SungNote::text() const {
 }
 
 std::pair<Pitch, Pitch> compass(Passage const& passage) {
-    if (passage.notes.empty()) throw InputError("the passage has no notes", "give a passage with at least one sung note");
+    if (passage.notes.empty())
+        throw InputError("the passage has no notes", "give a passage with at least one sung note");
     auto const by_pitch = [](SungNote const& a, SungNote const& b) { return a.pitch < b.pitch; };
     auto const [low, high] = std::minmax_element(passage.notes.begin(), passage.notes.end(), by_pitch);
     return {low->pitch, high->pitch};

@@ -14,13 +14,20 @@ namespace {
 
 constexpr int semitone_of(char step) {
     switch (step) {
-    case 'C': return 0;
-    case 'D': return 2;
-    case 'E': return 4;
-    case 'F': return 5;
-    case 'G': return 7;
-    case 'A': return 9;
-    default: return 11; // B
+    case 'C':
+        return 0;
+    case 'D':
+        return 2;
+    case 'E':
+        return 4;
+    case 'F':
+        return 5;
+    case 'G':
+        return 7;
+    case 'A':
+        return 9;
+    default:
+        return 11; // B
     }
 }
 
@@ -66,14 +73,20 @@ SpelledPitch parse_spelled_pitch(std::string_view text) {
     out.step = letter;
     s.remove_prefix(1);
     for (;;) {
-        if (text::eat(s, "#") || text::eat(s, "♯")) out.alter += 1;
-        else if (text::eat(s, "b") || text::eat(s, "♭")) out.alter -= 1;
-        else if (text::eat(s, "x") || text::eat(s, "𝄪")) out.alter += 2;
-        else if (text::eat(s, "𝄫")) out.alter -= 2;
-        else break;
+        if (text::eat(s, "#") || text::eat(s, "♯"))
+            out.alter += 1;
+        else if (text::eat(s, "b") || text::eat(s, "♭"))
+            out.alter -= 1;
+        else if (text::eat(s, "x") || text::eat(s, "𝄪"))
+            out.alter += 2;
+        else if (text::eat(s, "𝄫"))
+            out.alter -= 2;
+        else
+            break;
     }
     bool const negative = text::eat(s, "-");
-    if (s.size() != 1 || s.front() < '0' || s.front() > '9' || std::abs(out.alter) > 3) throw not_a_pitch(text);
+    if (s.size() != 1 || s.front() < '0' || s.front() > '9' || std::abs(out.alter) > 3)
+        throw not_a_pitch(text);
     out.octave = (negative ? -1 : 1) * (s.front() - '0');
     return out;
 }
@@ -117,8 +130,18 @@ Pitch Tuning::pitch(double key_number) const { return Pitch(a4 * std::exp2((key_
 double Tuning::key_number(Frequency f) const { return 69 + 12 * std::log2(f.value() / a4.value()); }
 
 NamedPitch Tuning::name(Frequency f) const {
-    static constexpr std::array<std::pair<char, int>, 12> names{
-        {{'C', 0}, {'C', 1}, {'D', 0}, {'E', -1}, {'E', 0}, {'F', 0}, {'F', 1}, {'G', 0}, {'A', -1}, {'A', 0}, {'B', -1}, {'B', 0}}};
+    static constexpr std::array<std::pair<char, int>, 12> names{{{'C', 0},
+                                                                 {'C', 1},
+                                                                 {'D', 0},
+                                                                 {'E', -1},
+                                                                 {'E', 0},
+                                                                 {'F', 0},
+                                                                 {'F', 1},
+                                                                 {'G', 0},
+                                                                 {'A', -1},
+                                                                 {'A', 0},
+                                                                 {'B', -1},
+                                                                 {'B', 0}}};
     double const key = key_number(f);
     int const nearest = static_cast<int>(std::lround(key));
     int const octave = static_cast<int>(std::floor(nearest / 12.0));
@@ -135,7 +158,9 @@ Frequency parse_frequency(std::string_view text, Tuning const& tuning) {
     if (auto const number = text::eat_number(s)) {
         s = text::trim(s);
         if (!s.empty() && s != "Hz" && s != "hz") throw wrong();
-        if (!(*number > 0)) throw InputError("a frequency must be above 0 Hz", "check the sign and the digits of \"" + std::string(text) + "\"");
+        if (!(*number > 0))
+            throw InputError("a frequency must be above 0 Hz",
+                             "check the sign and the digits of \"" + std::string(text) + "\"");
         return hertz(*number);
     }
     auto const split = s.find_first_of(" +", 1);
@@ -168,12 +193,14 @@ PitchRange parse_pitch_range(std::string_view text) {
     for (std::string_view separator : {"..", "…", "–", " to ", "-"}) {
         auto const at = s.find(separator, 2);
         if (at == std::string_view::npos) continue;
-        PitchRange range{parse_spelled_pitch(s.substr(0, at)), parse_spelled_pitch(s.substr(at + separator.size()))};
+        PitchRange range{parse_spelled_pitch(s.substr(0, at)),
+                         parse_spelled_pitch(s.substr(at + separator.size()))};
         if (range.low.key_number() == range.high.key_number())
-            throw InputError("the range " + std::string(s) + " is a single pitch", "write two pitches: C3..A4");
+            throw InputError("the range " + std::string(s) + " is a single pitch",
+                             "write two pitches: C3..A4");
         if (range.low.key_number() > range.high.key_number())
-            throw InputError("the range " + std::string(s) + " is upside down", "write the lower pitch first: " +
-                             range.high.str() + ".." + range.low.str());
+            throw InputError("the range " + std::string(s) + " is upside down",
+                             "write the lower pitch first: " + range.high.str() + ".." + range.low.str());
         return range;
     }
     throw InputError("\"" + std::string(text) + "\" is not a range of pitches", "write two pitches: C3..A4");

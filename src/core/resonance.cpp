@@ -13,23 +13,34 @@ Cents Resonance::sd_cents() const { return {1200 * std::log2(1 + sd.value() / ce
 
 std::string_view to_string(Method method) {
     switch (method) {
-    case Method::typed: return "typed";
-    case Method::whisper: return "whisper";
-    case Method::creak: return "creak";
-    case Method::sung: return "sung";
-    case Method::published: return "published";
-    case Method::estimated: return "estimated";
+    case Method::typed:
+        return "typed";
+    case Method::whisper:
+        return "whisper";
+    case Method::creak:
+        return "creak";
+    case Method::sung:
+        return "sung";
+    case Method::published:
+        return "published";
+    case Method::estimated:
+        return "estimated";
     }
     return "";
 }
 
 std::optional<Resonance> VowelResonances::get(ResonanceNumber k) const {
     switch (k.number) {
-    case 1: return r1;
-    case 2: return r2;
-    case 3: return r3;
-    case 4: return r4;
-    default: return std::nullopt;
+    case 1:
+        return r1;
+    case 2:
+        return r2;
+    case 3:
+        return r3;
+    case 4:
+        return r4;
+    default:
+        return std::nullopt;
     }
 }
 

@@ -7,15 +7,24 @@ namespace vowelway {
 
 std::string_view to_string(VoiceType voice) {
     switch (voice) {
-    case VoiceType::bass: return "bass";
-    case VoiceType::baritone: return "baritone";
-    case VoiceType::tenor: return "tenor";
-    case VoiceType::countertenor: return "countertenor";
-    case VoiceType::alto: return "alto";
-    case VoiceType::mezzo: return "mezzo";
-    case VoiceType::soprano: return "soprano";
-    case VoiceType::treble: return "treble";
-    case VoiceType::other: return "other";
+    case VoiceType::bass:
+        return "bass";
+    case VoiceType::baritone:
+        return "baritone";
+    case VoiceType::tenor:
+        return "tenor";
+    case VoiceType::countertenor:
+        return "countertenor";
+    case VoiceType::alto:
+        return "alto";
+    case VoiceType::mezzo:
+        return "mezzo";
+    case VoiceType::soprano:
+        return "soprano";
+    case VoiceType::treble:
+        return "treble";
+    case VoiceType::other:
+        return "other";
     }
     return "";
 }

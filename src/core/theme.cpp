@@ -8,15 +8,18 @@
 namespace vowelway {
 namespace {
 
-constexpr std::array<std::string_view, ink_count> names{"text",  "soft",       "rule",       "hair",   "wash",        "paper",  "first",
-                                                        "first_wash", "first_fill", "second", "second_wash", "modify", "migrate", "migrate_wash"};
+constexpr std::array<std::string_view, ink_count> names{
+    "text",       "soft",       "rule",   "hair",        "wash",   "paper",   "first",
+    "first_wash", "first_fill", "second", "second_wash", "modify", "migrate", "migrate_wash"};
 
 double linear(double v) { return v <= 0.04045 ? v / 12.92 : std::pow((v + 0.055) / 1.055, 2.4); }
 double encoded(double v) { return v <= 0.0031308 ? v * 12.92 : 1.055 * std::pow(v, 1 / 2.4) - 0.055; }
 
 } // namespace
 
-double Color::luminance() const { return 0.2126 * linear(red) + 0.7152 * linear(green) + 0.0722 * linear(blue); }
+double Color::luminance() const {
+    return 0.2126 * linear(red) + 0.7152 * linear(green) + 0.0722 * linear(blue);
+}
 
 Color Color::grey() const {
     double const v = std::clamp(encoded(luminance()), 0.0, 1.0);

@@ -24,13 +24,14 @@ VowelSymbol const* symbol(char32_t ipa) {
 
 VowelSymbol const& symbol_of(Vowel const& vowel) {
     if (auto const* found = symbol(vowel.base)) return *found;
-    throw InputError("\"" + utf8::encode(vowel.base) + "\" is not a symbol of the vowel chart", "take one of the chart");
+    throw InputError("\"" + utf8::encode(vowel.base) + "\" is not a symbol of the vowel chart",
+                     "take one of the chart");
 }
 
 // One diacritic of the chart: how it is written in both systems, and what it does.
 struct Mark {
-    char32_t ipa;              // combining or modifier character
-    char32_t ipa_also;         // another form of it, or 0
+    char32_t ipa;      // combining or modifier character
+    char32_t ipa_also; // another form of it, or 0
     std::string_view x_sampa;
     std::string_view x_sampa_also;
     void (*apply)(Vowel&);
@@ -39,17 +40,28 @@ struct Mark {
 
 // In the order in which they are written behind a symbol. Longer X-SAMPA forms stand before their prefixes.
 constexpr Mark marks[] = {
-    {U'\u031D', U'\u02D4', "_r", "", [](Vowel& v) { v.raised = 1; }, [](Vowel const& v) { return v.raised > 0; }},
-    {U'\u031E', U'\u02D5', "_o", "", [](Vowel& v) { v.raised = -1; }, [](Vowel const& v) { return v.raised < 0; }},
-    {U'\u031F', U'\u02D6', "_+", "", [](Vowel& v) { v.advanced = 1; }, [](Vowel const& v) { return v.advanced > 0; }},
-    {U'\u0320', U'\u02D7', "_-", "", [](Vowel& v) { v.advanced = -1; }, [](Vowel const& v) { return v.advanced < 0; }},
-    {U'\u0339', U'\u02D2', "_O", "", [](Vowel& v) { v.rounding = 1; }, [](Vowel const& v) { return v.rounding > 0; }},
-    {U'\u031C', U'\u02D3', "_c", "", [](Vowel& v) { v.rounding = -1; }, [](Vowel const& v) { return v.rounding < 0; }},
-    {U'\u0308', 0, "_\"", "", [](Vowel& v) { v.centralised = 1; }, [](Vowel const& v) { return v.centralised == 1; }},
-    {U'\u033D', 0, "_x", "", [](Vowel& v) { v.centralised = 2; }, [](Vowel const& v) { return v.centralised == 2; }},
-    {U'\u0318', 0, "_A", "", [](Vowel& v) { v.tongue_root = 1; }, [](Vowel const& v) { return v.tongue_root > 0; }},
-    {U'\u0319', 0, "_q", "", [](Vowel& v) { v.tongue_root = -1; }, [](Vowel const& v) { return v.tongue_root < 0; }},
-    {U'\u032F', U'\u0311', "_^", "", [](Vowel& v) { v.glide = true; }, [](Vowel const& v) { return v.glide; }},
+    {U'\u031D', U'\u02D4', "_r", "", [](Vowel& v) { v.raised = 1; },
+     [](Vowel const& v) { return v.raised > 0; }},
+    {U'\u031E', U'\u02D5', "_o", "", [](Vowel& v) { v.raised = -1; },
+     [](Vowel const& v) { return v.raised < 0; }},
+    {U'\u031F', U'\u02D6', "_+", "", [](Vowel& v) { v.advanced = 1; },
+     [](Vowel const& v) { return v.advanced > 0; }},
+    {U'\u0320', U'\u02D7', "_-", "", [](Vowel& v) { v.advanced = -1; },
+     [](Vowel const& v) { return v.advanced < 0; }},
+    {U'\u0339', U'\u02D2', "_O", "", [](Vowel& v) { v.rounding = 1; },
+     [](Vowel const& v) { return v.rounding > 0; }},
+    {U'\u031C', U'\u02D3', "_c", "", [](Vowel& v) { v.rounding = -1; },
+     [](Vowel const& v) { return v.rounding < 0; }},
+    {U'\u0308', 0, "_\"", "", [](Vowel& v) { v.centralised = 1; },
+     [](Vowel const& v) { return v.centralised == 1; }},
+    {U'\u033D', 0, "_x", "", [](Vowel& v) { v.centralised = 2; },
+     [](Vowel const& v) { return v.centralised == 2; }},
+    {U'\u0318', 0, "_A", "", [](Vowel& v) { v.tongue_root = 1; },
+     [](Vowel const& v) { return v.tongue_root > 0; }},
+    {U'\u0319', 0, "_q", "", [](Vowel& v) { v.tongue_root = -1; },
+     [](Vowel const& v) { return v.tongue_root < 0; }},
+    {U'\u032F', U'\u0311', "_^", "", [](Vowel& v) { v.glide = true; },
+     [](Vowel const& v) { return v.glide; }},
     {U'\u0303', 0, "_~", "~", [](Vowel& v) { v.nasal = true; }, [](Vowel const& v) { return v.nasal; }},
     {U'\u02DE', 0, "`", "", [](Vowel& v) { v.rhotic = true; }, [](Vowel const& v) { return v.rhotic; }},
     {U'\u0306', 0, "_X", "", [](Vowel& v) { v.length = VowelLength::extra_short; },
@@ -65,26 +77,37 @@ struct Composed {
     char32_t whole, base, mark;
 };
 constexpr Composed composed[] = {
-    {U'ã', U'a', 0x303}, {U'ẽ', U'e', 0x303}, {U'ĩ', U'i', 0x303}, {U'õ', U'o', 0x303}, {U'ũ', U'u', 0x303}, {U'ỹ', U'y', 0x303},
-    {U'ä', U'a', 0x308}, {U'ë', U'e', 0x308}, {U'ï', U'i', 0x308}, {U'ö', U'o', 0x308}, {U'ü', U'u', 0x308}, {U'ÿ', U'y', 0x308},
-    {U'ă', U'a', 0x306}, {U'ĕ', U'e', 0x306}, {U'ĭ', U'i', 0x306}, {U'ŏ', U'o', 0x306}, {U'ŭ', U'u', 0x306},
-    {U'ɚ', U'ə', 0x2DE}, {U'ɝ', U'ɜ', 0x2DE},
+    {U'ã', U'a', 0x303}, {U'ẽ', U'e', 0x303}, {U'ĩ', U'i', 0x303}, {U'õ', U'o', 0x303}, {U'ũ', U'u', 0x303},
+    {U'ỹ', U'y', 0x303}, {U'ä', U'a', 0x308}, {U'ë', U'e', 0x308}, {U'ï', U'i', 0x308}, {U'ö', U'o', 0x308},
+    {U'ü', U'u', 0x308}, {U'ÿ', U'y', 0x308}, {U'ă', U'a', 0x306}, {U'ĕ', U'e', 0x306}, {U'ĭ', U'i', 0x306},
+    {U'ŏ', U'o', 0x306}, {U'ŭ', U'u', 0x306}, {U'ɚ', U'ə', 0x2DE}, {U'ɝ', U'ɜ', 0x2DE},
 };
 
 // Letters that look like IPA and are not: never taken silently, always named.
 char32_t look_alike(char32_t c) {
     switch (c) {
-    case U'ε': return U'ɛ';
-    case U'α': return U'ɑ';
-    case U'ɩ': return U'ɪ';
-    case U'ɷ': return U'ʊ';
-    case U'ʚ': return U'ɞ';
-    case U'ә': return U'ə';
-    case U'э': return U'ɛ';
-    case U'а': return U'a';
-    case U'о': return U'o';
-    case U'ſ': return U'ɪ';
-    default: return 0;
+    case U'ε':
+        return U'ɛ';
+    case U'α':
+        return U'ɑ';
+    case U'ɩ':
+        return U'ɪ';
+    case U'ɷ':
+        return U'ʊ';
+    case U'ʚ':
+        return U'ɞ';
+    case U'ә':
+        return U'ə';
+    case U'э':
+        return U'ɛ';
+    case U'а':
+        return U'a';
+    case U'о':
+        return U'o';
+    case U'ſ':
+        return U'ɪ';
+    default:
+        return 0;
     }
 }
 
@@ -103,8 +126,9 @@ void eat_ipa_marks(std::string_view& s, Vowel& vowel) {
     for (;;) {
         auto rest = s;
         auto const c = utf8::eat(rest);
-        auto const found = std::find_if(std::begin(marks), std::end(marks),
-                                        [&](Mark const& m) { return c && (m.ipa == *c || (m.ipa_also && m.ipa_also == *c)); });
+        auto const found = std::find_if(std::begin(marks), std::end(marks), [&](Mark const& m) {
+            return c && (m.ipa == *c || (m.ipa_also && m.ipa_also == *c));
+        });
         if (found == std::end(marks) || !apply(*found, vowel)) return;
         s = rest;
     }
@@ -118,7 +142,8 @@ std::optional<Vowel> eat_ipa(std::string_view& s) {
     if (auto const* plain = symbol(*c)) {
         vowel.base = plain->ipa;
     } else {
-        auto const whole = std::find_if(std::begin(composed), std::end(composed), [&](Composed const& k) { return k.whole == *c; });
+        auto const whole = std::find_if(std::begin(composed), std::end(composed),
+                                        [&](Composed const& k) { return k.whole == *c; });
         if (whole == std::end(composed)) return std::nullopt;
         vowel.base = whole->base;
         std::string const mark = utf8::encode(whole->mark);
@@ -133,7 +158,8 @@ std::optional<Vowel> eat_ipa(std::string_view& s) {
 std::optional<Vowel> eat_x_sampa(std::string_view& s) {
     VowelSymbol const* best = nullptr;
     for (auto const& candidate : vowel_table)
-        if (s.starts_with(candidate.x_sampa) && (!best || candidate.x_sampa.size() > best->x_sampa.size())) best = &candidate;
+        if (s.starts_with(candidate.x_sampa) && (!best || candidate.x_sampa.size() > best->x_sampa.size()))
+            best = &candidate;
     if (!best) return std::nullopt;
     s.remove_prefix(best->x_sampa.size());
     Vowel vowel{.base = best->ipa};
@@ -141,7 +167,9 @@ std::optional<Vowel> eat_x_sampa(std::string_view& s) {
         again = false;
         for (auto const& mark : marks) {
             auto rest = s;
-            if (!text::eat(rest, mark.x_sampa) && (mark.x_sampa_also.empty() || !text::eat(rest, mark.x_sampa_also))) continue;
+            if (!text::eat(rest, mark.x_sampa) &&
+                (mark.x_sampa_also.empty() || !text::eat(rest, mark.x_sampa_also)))
+                continue;
             if (!apply(mark, vowel)) break;
             s = rest;
             again = true;
@@ -159,11 +187,15 @@ std::string_view without_brackets(std::string_view s) {
 }
 
 InputError unknown_vowel(std::string_view text, std::string_view rest) {
-    std::string remedy = "write one symbol of the IPA vowel chart with its diacritics (ɛ, a̝, õ) or X-SAMPA (E, a_r, o~)";
+    std::string remedy =
+        "write one symbol of the IPA vowel chart with its diacritics (ɛ, a̝, õ) or X-SAMPA (E, a_r, o~)";
     auto view = rest;
     auto const c = utf8::eat(view);
-    if (c && look_alike(*c)) remedy = "the letter " + utf8::encode(*c) + " only looks like IPA; write " + utf8::encode(look_alike(*c));
-    else if (c) remedy = "\"" + utf8::encode(*c) + "\" is unknown here; " + remedy;
+    if (c && look_alike(*c))
+        remedy =
+            "the letter " + utf8::encode(*c) + " only looks like IPA; write " + utf8::encode(look_alike(*c));
+    else if (c)
+        remedy = "\"" + utf8::encode(*c) + "\" is unknown here; " + remedy;
     return InputError("\"" + std::string(text) + "\" is not a vowel", remedy);
 }
 
@@ -217,7 +249,8 @@ double chart_distance(Vowel const& a, Vowel const& b) {
 std::span<char32_t const> vowel_symbols() {
     static auto const symbols = [] {
         std::array<char32_t, std::size(vowel_table)> out{};
-        std::transform(std::begin(vowel_table), std::end(vowel_table), out.begin(), [](VowelSymbol const& s) { return s.ipa; });
+        std::transform(std::begin(vowel_table), std::end(vowel_table), out.begin(),
+                       [](VowelSymbol const& s) { return s.ipa; });
         return out;
     }();
     return symbols;
@@ -258,7 +291,8 @@ bool before_on_the_rim(Vowel const& a, Vowel const& b) {
         auto const p = chart_place(v);
         double const side = p.backness < 0.95 ? 0 : p.backness <= 1.2 ? 1 : 2;
         double const along = side == 2 ? 6 - p.height : p.height;
-        return std::tuple(side, along, p.rounding, p.backness, v.nasal, v.rhotic, static_cast<std::uint32_t>(v.base));
+        return std::tuple(side, along, p.rounding, p.backness, v.nasal, v.rhotic,
+                          static_cast<std::uint32_t>(v.base));
     };
     return key(a) < key(b);
 }

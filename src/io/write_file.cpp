@@ -28,7 +28,8 @@ mode_t permissions(std::filesystem::path const& destination) {
 
 void write_file(std::filesystem::path const& destination, std::string_view bytes) {
     auto const failed = [&](char const* doing) {
-        return InputError("cannot " + std::string(doing) + ": " + std::strerror(errno), "check that the folder exists, has room and may be written",
+        return InputError("cannot " + std::string(doing) + ": " + std::strerror(errno),
+                          "check that the folder exists, has room and may be written",
                           {destination.string(), 0, 0, ""});
     };
     std::string temporary = destination.string() + ".XXXXXX";

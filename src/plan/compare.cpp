@@ -14,7 +14,9 @@ namespace {
 
 Cents joint(Cents a, Cents b) { return {std::hypot(a.value, b.value)}; }
 
-double p_positive(Cents interval, Cents sd) { return 0.5 * std::erfc(-interval.value / sd.value / std::numbers::sqrt2); }
+double p_positive(Cents interval, Cents sd) {
+    return 0.5 * std::erfc(-interval.value / sd.value / std::numbers::sqrt2);
+}
 
 Difference difference(ComparedVowel const& a, std::size_t first, ComparedVowel const& b, std::size_t second) {
     Difference d;
@@ -42,7 +44,9 @@ std::vector<Vowel> usual_vowels(std::vector<ComparedSinger> const& singers) {
 } // namespace
 
 Comparison compare_singers(std::vector<ComparedSinger> singers, std::vector<Vowel> vowels) {
-    if (singers.size() < 2) throw InputError("one singer alone cannot be compared", "name at least two profiles or voice types, or --voices");
+    if (singers.size() < 2)
+        throw InputError("one singer alone cannot be compared",
+                         "name at least two profiles or voice types, or --voices");
     if (vowels.empty()) vowels = usual_vowels(singers);
     for (auto& v : vowels) v = v.quality();
     std::stable_sort(vowels.begin(), vowels.end(), before_on_the_rim);
@@ -54,17 +58,22 @@ Comparison compare_singers(std::vector<ComparedSinger> singers, std::vector<Vowe
         row.vowel = vowel;
         for (auto const& [singer, reference] : singers) {
             auto const found = resonances_of(vowel, singer, reference ? &*reference : nullptr);
-            if (found) row.of.push_back(ComparedVowel{*found, crossing({2}, {1}, found->r1), crossing({1}, {1}, found->r1)});
-            else row.of.push_back(std::nullopt);
+            if (found)
+                row.of.push_back(
+                    ComparedVowel{*found, crossing({2}, {1}, found->r1), crossing({1}, {1}, found->r1)});
+            else
+                row.of.push_back(std::nullopt);
         }
         for (std::size_t a = 0; a < row.of.size(); ++a)
             for (std::size_t b = a + 1; b < row.of.size(); ++b)
-                if (row.of[a] && row.of[b]) row.differences.push_back(difference(*row.of[a], a, *row.of[b], b));
+                if (row.of[a] && row.of[b])
+                    row.differences.push_back(difference(*row.of[a], a, *row.of[b], b));
         out.rows.push_back(std::move(row));
     }
     for (auto& [singer, reference] : singers) {
         if (singer.average)
-            out.remarks.push_back({Remark::Kind::caution, singer.name + ": " + std::string(average_voice_notice)});
+            out.remarks.push_back(
+                {Remark::Kind::caution, singer.name + ": " + std::string(average_voice_notice)});
         out.singers.push_back(std::move(singer));
     }
     return out;
@@ -72,15 +81,22 @@ Comparison compare_singers(std::vector<ComparedSinger> singers, std::vector<Vowe
 
 std::optional<GenericPassaggio> generic_passaggio(VoiceType voice) {
     switch (voice) {
-    case VoiceType::bass: return GenericPassaggio{"lyric bass", {'A', -1, 3}, {'D', -1, 4}};
-    case VoiceType::baritone: return GenericPassaggio{"lyric baritone", {'B', 0, 3}, {'E', 0, 4}};
-    case VoiceType::tenor: return GenericPassaggio{"lyric tenor", {'D', 0, 4}, {'G', 0, 4}};
-    case VoiceType::alto: return GenericPassaggio{"contralto", {'G', 0, 4}, {'D', 0, 5}};
-    case VoiceType::mezzo: return GenericPassaggio{"mezzo-soprano", {'E', 0, 4}, {'E', 0, 5}};
-    case VoiceType::soprano: return GenericPassaggio{"soprano", {'E', -1, 4}, {'F', 1, 5}};
+    case VoiceType::bass:
+        return GenericPassaggio{"lyric bass", {'A', -1, 3}, {'D', -1, 4}};
+    case VoiceType::baritone:
+        return GenericPassaggio{"lyric baritone", {'B', 0, 3}, {'E', 0, 4}};
+    case VoiceType::tenor:
+        return GenericPassaggio{"lyric tenor", {'D', 0, 4}, {'G', 0, 4}};
+    case VoiceType::alto:
+        return GenericPassaggio{"contralto", {'G', 0, 4}, {'D', 0, 5}};
+    case VoiceType::mezzo:
+        return GenericPassaggio{"mezzo-soprano", {'E', 0, 4}, {'E', 0, 5}};
+    case VoiceType::soprano:
+        return GenericPassaggio{"soprano", {'E', -1, 4}, {'F', 1, 5}};
     case VoiceType::countertenor:
     case VoiceType::treble:
-    case VoiceType::other: break;
+    case VoiceType::other:
+        break;
     }
     return std::nullopt;
 }

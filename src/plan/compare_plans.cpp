@@ -29,10 +29,13 @@ Parting parting_of(Decision const& a, Decision const& b, std::array<std::array<C
 
 double certainty_of(Parting parting, Decision const& a, Decision const& b) {
     switch (parting) {
-    case Parting::none: return 1;
+    case Parting::none:
+        return 1;
     case Parting::advice:
-    case Parting::shape: return a.certainty * b.certainty;
-    case Parting::sound: break;
+    case Parting::shape:
+        return a.certainty * b.certainty;
+    case Parting::sound:
+        break;
     }
     double const pa = a.zone.p_turned, pb = b.zone.p_turned;
     return std::max(pa * (1 - pb), pb * (1 - pa));
@@ -41,7 +44,8 @@ double certainty_of(Parting parting, Decision const& a, Decision const& b) {
 double weight_of(ComparedNote const& c, Decision const& a, Decision const& b, Duration length) {
     if (c.parting == Parting::none) return 0;
     double const held = std::clamp(std::sqrt(in_seconds(length) / 2), 0.2, 1.0); // as for the notes to watch
-    bool const effort = c.parting == Parting::advice && (a.advice == Advice::modify || b.advice == Advice::modify);
+    bool const effort =
+        c.parting == Parting::advice && (a.advice == Advice::modify || b.advice == Advice::modify);
     return held * c.certainty * (effort ? 1.0 : 0.6);
 }
 
@@ -49,8 +53,11 @@ bool same_passage(Plan const& a, Plan const& b) {
     if (a.notes.size() != b.notes.size()) return false;
     for (std::size_t i = 0; i < a.notes.size(); ++i) {
         auto const &x = a.passage.notes[i], &y = b.passage.notes[i];
-        bool const same_vowel = x.vowel.has_value() == y.vowel.has_value() && (!x.vowel || x.vowel->held == y.vowel->held);
-        if (std::abs((x.pitch - y.pitch).value) > 1 || !same_vowel || std::abs(in_seconds(x.length - y.length)) > 1e-6) return false;
+        bool const same_vowel =
+            x.vowel.has_value() == y.vowel.has_value() && (!x.vowel || x.vowel->held == y.vowel->held);
+        if (std::abs((x.pitch - y.pitch).value) > 1 || !same_vowel ||
+            std::abs(in_seconds(x.length - y.length)) > 1e-6)
+            return false;
     }
     return true;
 }
@@ -59,25 +66,36 @@ bool same_passage(Plan const& a, Plan const& b) {
 
 std::string_view to_string(Parting parting) {
     switch (parting) {
-    case Parting::none: return "none";
-    case Parting::advice: return "advice";
-    case Parting::shape: return "shape";
-    case Parting::sound: return "sound";
+    case Parting::none:
+        return "none";
+    case Parting::advice:
+        return "advice";
+    case Parting::shape:
+        return "shape";
+    case Parting::sound:
+        return "sound";
     }
     return "";
 }
 
 PlansCompared compare_plans(Plan first, Plan second) {
     if (!same_passage(first, second))
-        throw InputError("the two plans are not of the same notes and vowels", "make both from the same part and verse of one score, in one key");
-    PlansCompared out{.plans = {std::move(first), std::move(second)}, .notes = {}, .times = {}, .parting = {}, .surely_parting = {}, .remarks = {}};
+        throw InputError("the two plans are not of the same notes and vowels",
+                         "make both from the same part and verse of one score, in one key");
+    PlansCompared out{.plans = {std::move(first), std::move(second)},
+                      .notes = {},
+                      .times = {},
+                      .parting = {},
+                      .surely_parting = {},
+                      .remarks = {}};
     auto const& [a, b] = out.plans;
     for (std::size_t i = 0; i < a.notes.size(); ++i) {
         auto const &da = a.notes[i].decision, &db = b.notes[i].decision;
         if (!da || !db) continue;
         auto const length = a.passage.notes[i].length;
         ComparedNote c{.note = i};
-        c.way = {way_of(*da, a.vowels[*a.notes[i].vowel].resonances), way_of(*db, b.vowels[*b.notes[i].vowel].resonances)};
+        c.way = {way_of(*da, a.vowels[*a.notes[i].vowel].resonances),
+                 way_of(*db, b.vowels[*b.notes[i].vowel].resonances)};
         c.parting = parting_of(*da, *db, c.way);
         c.certainty = certainty_of(c.parting, *da, *db);
         c.weight = weight_of(c, *da, *db, length);
@@ -87,10 +105,13 @@ PlansCompared compare_plans(Plan first, Plan second) {
         if (c.parting != Parting::none && c.certainty >= sure_parting) out.surely_parting += length;
         out.notes.push_back(c);
     }
-    if (out.notes.empty()) throw InputError("the passage has no vowel to compare", "give a score with words, or a passage with vowels");
+    if (out.notes.empty())
+        throw InputError("the passage has no vowel to compare",
+                         "give a score with words, or a passage with vowels");
     for (auto const& plan : out.plans)
         for (auto const& remark : plan.remarks) {
-            bool const said = std::ranges::any_of(out.remarks, [&](Remark const& r) { return r.kind == remark.kind && r.text == remark.text; });
+            bool const said = std::ranges::any_of(
+                out.remarks, [&](Remark const& r) { return r.kind == remark.kind && r.text == remark.text; });
             if (!said) out.remarks.push_back(remark);
         }
     return out;

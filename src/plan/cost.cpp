@@ -55,13 +55,15 @@ double exposure(Frequency r1, Cents above) {
 
 double ring_factor(Decibels loudness) { return std::clamp(1 + 0.08 * loudness.value, 0.4, 1.8); }
 
-void fill_heard(ShapeGrid const& grid, Landscape const& land, Home const& home, Aim const& aim, ShapeCosts& out) {
+void fill_heard(ShapeGrid const& grid, Landscape const& land, Home const& home, Aim const& aim,
+                ShapeCosts& out) {
     out.resize(grid.size());
     auto const& technique = aim.technique;
     auto const base_row = Landscape::row_of(home.r1), base_column = Landscape::column_of(home.r2);
     // In single precision and without calls, so that a row is a few vector instructions.
     auto const single = [](double v) { return static_cast<float>(v); };
-    float const wanted = single((expected_level(home.at_ease, aim, land.pitch()) - technique.ring_tolerance).value);
+    float const wanted =
+        single((expected_level(home.at_ease, aim, land.pitch()) - technique.ring_tolerance).value);
     float const per_decibel = single(technique.ring * ring_factor(land.loudness()));
     float const front_weight = single(distance({{0}, {0}}, {{0}, {1}}).value);
     float const openness = single(home.spoken.openness.value), front = single(home.spoken.front.value);
@@ -72,20 +74,26 @@ void fill_heard(ShapeGrid const& grid, Landscape const& land, Home const& home, 
     float* cell = out.data();
     for (int d1 = grid.low1; d1 <= grid.high1; ++d1, cell += width) {
         auto const r1 = home.r1 * std::exp2(d1 / 12.0);
-        float const of_r1 = single(stability_cost(land.pitch(), r1, technique) + relation_cost(land.pitch(), r1, home.r1, technique));
+        float const of_r1 = single(stability_cost(land.pitch(), r1, technique) +
+                                   relation_cost(land.pitch(), r1, home.r1, technique));
         // A step of the grid is a step of the lattice: the shares of the blend are the same for every shape.
-        auto const row = static_cast<std::size_t>(std::clamp(base_row.step + d1, 0, Landscape::rows - 2)) * columns;
+        auto const row =
+            static_cast<std::size_t>(std::clamp(base_row.step + d1, 0, Landscape::rows - 2)) * columns;
         int const first = base_column.step + grid.low2;
-        int const from = std::clamp(-first, 0, width), to = std::clamp(Landscape::columns - 1 - first, 0, width);
-        auto const offset = static_cast<std::ptrdiff_t>(row) + first; // may point before the row; from..to never does
+        int const from = std::clamp(-first, 0, width),
+                  to = std::clamp(Landscape::columns - 1 - first, 0, width);
+        auto const offset =
+            static_cast<std::ptrdiff_t>(row) + first; // may point before the row; from..to never does
         auto const blend = [&](float const* table, int c) {
             float const* const v = table + (offset + c);
             float const low = v[0] + right * (v[1] - v[0]);
-            float const high = v[Landscape::columns] + right * (v[Landscape::columns + 1] - v[Landscape::columns]);
+            float const high =
+                v[Landscape::columns] + right * (v[Landscape::columns + 1] - v[Landscape::columns]);
             return low + up * (high - low);
         };
         for (int c = from; c < to; ++c) {
-            float const off_open = blend(land.opennesses(), c) - openness, off_front = front_weight * (blend(land.fronts(), c) - front);
+            float const off_open = blend(land.opennesses(), c) - openness,
+                        off_front = front_weight * (blend(land.fronts(), c) - front);
             float const off = std::sqrt(off_open * off_open + off_front * off_front);
             float const missing = wanted - blend(land.levels(), c);
             cell[c] = of_r1 + text * off / (1 + saturation * off) + per_decibel * (missing > 0 ? missing : 0);
@@ -95,13 +103,16 @@ void fill_heard(ShapeGrid const& grid, Landscape const& land, Home const& home, 
     }
 }
 
-HeardCost heard_cost(ShapeGrid const& grid, std::size_t shape, Landscape const& land, Home const& home, Aim const& aim) {
-    auto const r1 = home.r1 * std::exp2(grid.d1(shape) / 12.0), r2 = home.r2 * std::exp2(grid.d2(shape) / 12.0);
+HeardCost heard_cost(ShapeGrid const& grid, std::size_t shape, Landscape const& land, Home const& home,
+                     Aim const& aim) {
+    auto const r1 = home.r1 * std::exp2(grid.d1(shape) / 12.0),
+               r2 = home.r2 * std::exp2(grid.d2(shape) / 12.0);
     auto const sample = land.at(r1, r2);
     auto const& technique = aim.technique;
     HeardCost terms;
     terms.text = text_cost(distance(sample.heard, home.spoken), technique);
-    terms.ring = ring_cost(sample.level, expected_level(home.at_ease, aim, land.pitch()), ring_factor(land.loudness()), technique);
+    terms.ring = ring_cost(sample.level, expected_level(home.at_ease, aim, land.pitch()),
+                           ring_factor(land.loudness()), technique);
     terms.stability = stability_cost(land.pitch(), r1, technique);
     terms.relation = relation_cost(land.pitch(), r1, home.r1, technique);
     return terms;

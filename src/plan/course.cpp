@@ -26,14 +26,19 @@ inline void relax(float* value, std::uint16_t* source, std::size_t j, std::size_
 
 // value[s] becomes min over r of value[r] + step distance (r, s); source[s] the r.
 void spread(ShapeGrid const& grid, StepCost step, float* value, std::uint16_t* source) {
-    auto const rows = static_cast<std::size_t>(grid.width1()), columns = static_cast<std::size_t>(grid.width2());
+    auto const rows = static_cast<std::size_t>(grid.width1()),
+               columns = static_cast<std::size_t>(grid.width2());
     for (std::size_t r = 1; r < rows; ++r)
-        for (std::size_t c = 0; c < columns; ++c) relax(value, source, r * columns + c, (r - 1) * columns + c, step.per_r1);
+        for (std::size_t c = 0; c < columns; ++c)
+            relax(value, source, r * columns + c, (r - 1) * columns + c, step.per_r1);
     for (std::size_t r = rows - 1; r-- > 0;)
-        for (std::size_t c = 0; c < columns; ++c) relax(value, source, r * columns + c, (r + 1) * columns + c, step.per_r1);
+        for (std::size_t c = 0; c < columns; ++c)
+            relax(value, source, r * columns + c, (r + 1) * columns + c, step.per_r1);
     for (std::size_t r = 0; r < rows; ++r) {
-        for (std::size_t c = 1; c < columns; ++c) relax(value, source, r * columns + c, r * columns + c - 1, step.per_r2);
-        for (std::size_t c = columns - 1; c-- > 0;) relax(value, source, r * columns + c, r * columns + c + 1, step.per_r2);
+        for (std::size_t c = 1; c < columns; ++c)
+            relax(value, source, r * columns + c, r * columns + c - 1, step.per_r2);
+        for (std::size_t c = columns - 1; c-- > 0;)
+            relax(value, source, r * columns + c, r * columns + c + 1, step.per_r2);
     }
 }
 
@@ -60,12 +65,14 @@ std::vector<std::size_t> best_course(ShapeGrid const& grid, std::span<CourseNote
         for (std::size_t s = 0; s < shapes; ++s) value[s] += benefit * heard[s] + fixed[s] + ties[s];
     }
     std::vector<std::size_t> course(count);
-    course[count - 1] = static_cast<std::size_t>(std::min_element(value.begin(), value.end()) - value.begin());
+    course[count - 1] =
+        static_cast<std::size_t>(std::min_element(value.begin(), value.end()) - value.begin());
     for (std::size_t n = count - 1; n > 0; --n) course[n - 1] = back[n * shapes + course[n]];
     return course;
 }
 
-double cost_of_course(ShapeGrid const& grid, std::span<CourseNote const> notes, std::span<std::size_t const> course) {
+double cost_of_course(ShapeGrid const& grid, std::span<CourseNote const> notes,
+                      std::span<std::size_t const> course) {
     double total = 0;
     for (std::size_t n = 0; n < course.size(); ++n) {
         auto const& note = notes[n];

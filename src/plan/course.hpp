@@ -19,7 +19,7 @@ struct CourseNote {
     ShapeCosts const* heard = nullptr; ///< what is heard of each shape, for a note of one second
     ShapeCosts const* fixed = nullptr; ///< what each shape takes from the singer, however long the note
     float benefit = 1;
-    StepCost step;                     ///< from the note before; not used on the first
+    StepCost step; ///< from the note before; not used on the first
 };
 
 /// The shapes s_0 .. s_n-1 (indices of the grid) that minimise
@@ -32,6 +32,7 @@ struct CourseNote {
 std::vector<std::size_t> best_course(ShapeGrid const& grid, std::span<CourseNote const> notes);
 
 /// The cost of a given course, by the formula above.
-double cost_of_course(ShapeGrid const& grid, std::span<CourseNote const> notes, std::span<std::size_t const> course);
+double cost_of_course(ShapeGrid const& grid, std::span<CourseNote const> notes,
+                      std::span<std::size_t const> course);
 
 } // namespace vowelway

@@ -17,11 +17,13 @@ std::vector<Crossing> crossings(VowelResonances const& vowel, Pitch low, Pitch h
     for (int k = 1; k <= 4; ++k) {
         auto const resonance = vowel.get({k});
         if (!resonance) continue;
-        int const first = std::max(1, static_cast<int>(std::ceil(resonance->centre / high.frequency() - 1e-9)));
+        int const first =
+            std::max(1, static_cast<int>(std::ceil(resonance->centre / high.frequency() - 1e-9)));
         int const last = static_cast<int>(std::floor(resonance->centre / low.frequency() + 1e-9));
         for (int n = first; n <= last; ++n) found.push_back(crossing({n}, {k}, *resonance));
     }
-    std::stable_sort(found.begin(), found.end(), [](auto const& a, auto const& b) { return a.pitch < b.pitch; });
+    std::stable_sort(found.begin(), found.end(),
+                     [](auto const& a, auto const& b) { return a.pitch < b.pitch; });
     return found;
 }
 

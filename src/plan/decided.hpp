@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The plan decided but not yet put into words: what make_plan and explain_note have in common. Private to the layer.
+// The plan decided but not yet put into words: what make_plan and explain_note have in common. Private to the
+// layer.
 #pragma once
 
 #include "strategy.hpp"

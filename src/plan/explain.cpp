@@ -44,7 +44,8 @@ double line_cost(Decided const& decided, std::size_t index, std::size_t shape) {
     auto const& grid = decided.strategy.grid();
     auto const step = [&](std::size_t to, std::size_t from_shape, std::size_t to_shape) {
         auto const cost = decided.strategy.step_cost(decided.work.tasks[to]);
-        return double{cost.per_r1} * std::abs(grid.d1(to_shape) - grid.d1(from_shape)) + double{cost.per_r2} * std::abs(grid.d2(to_shape) - grid.d2(from_shape));
+        return double{cost.per_r1} * std::abs(grid.d1(to_shape) - grid.d1(from_shape)) +
+               double{cost.per_r2} * std::abs(grid.d2(to_shape) - grid.d2(from_shape));
     };
     double sum = 0;
     if (index > 0) sum += step(index, decided.choices[index - 1].shape, shape);
@@ -57,9 +58,13 @@ CostTerms cost_of(Decided& decided, std::size_t index, std::size_t shape) {
     auto const& task = decided.work.tasks[index];
     auto const& model = strategy.models()[task.vowel];
     auto const& grid = strategy.grid();
-    auto const heard = heard_cost(grid, shape, strategy.landscape(task.pitch, task.loudness), model.home, strategy.aim());
+    auto const heard =
+        heard_cost(grid, shape, strategy.landscape(task.pitch, task.loudness), model.home, strategy.aim());
     double const benefit = Strategy::benefit(task.length);
-    CostTerms out{.text = benefit * heard.text, .ring = benefit * heard.ring, .stability = benefit * heard.stability, .relation = benefit * heard.relation};
+    CostTerms out{.text = benefit * heard.text,
+                  .ring = benefit * heard.ring,
+                  .stability = benefit * heard.stability,
+                  .relation = benefit * heard.relation};
     if (shape != grid.home()) {
         out.attention = strategy.aim().technique.attention;
         out.effort = double{model.efforts[shape]} - out.attention;
@@ -72,9 +77,12 @@ CostTerms cost_of(Decided& decided, std::size_t index, std::size_t shape) {
 
 double AdviceShares::of(Advice advice) const {
     switch (advice) {
-    case Advice::hold: return hold;
-    case Advice::migrate: return migrate;
-    case Advice::modify: return modify;
+    case Advice::hold:
+        return hold;
+    case Advice::migrate:
+        return migrate;
+    case Advice::modify:
+        return modify;
     }
     return 0;
 }
@@ -82,7 +90,8 @@ double AdviceShares::of(Advice advice) const {
 NoteExplanation explain_note(PlanRequest request, std::size_t note) {
     if (note >= request.passage.notes.size()) throw std::out_of_range("the passage has no such note");
     if (auto const& sung = request.passage.notes[note]; !sung.vowel)
-        throw InputError(sung.hummed ? "the note is hummed: there is no vowel to explain" : "the vowel of the note is not known",
+        throw InputError(sung.hummed ? "the note is hummed: there is no vowel to explain"
+                                     : "the vowel of the note is not known",
                          "ask for a note with a vowel", {.file = {}, .musical = "bar " + sung.measure});
     auto decided = decide_all(std::move(request));
     auto const& work = decided.work;
@@ -94,10 +103,21 @@ NoteExplanation explain_note(PlanRequest request, std::size_t note) {
     auto const& model = strategy.models()[task.vowel];
     auto const& passage = decided.plan.passage;
 
-    NoteExplanation out{.singer = decided.plan.singer, .technique = decided.plan.technique, .title = passage.title, .composer = passage.composer,
-                        .tuning = passage.tuning, .note = passage.notes[note], .syllable = {}, .vowel = model.resonances,
-                        .decision = read_decision(strategy, task, choice), .harmonics = {}, .grid = frequency_grid(), .kept = {}, .changed = {},
-                        .shares = {}, .remarks = decided.plan.remarks};
+    NoteExplanation out{.singer = decided.plan.singer,
+                        .technique = decided.plan.technique,
+                        .title = passage.title,
+                        .composer = passage.composer,
+                        .tuning = passage.tuning,
+                        .note = passage.notes[note],
+                        .syllable = {},
+                        .vowel = model.resonances,
+                        .decision = read_decision(strategy, task, choice),
+                        .harmonics = {},
+                        .grid = frequency_grid(),
+                        .kept = {},
+                        .changed = {},
+                        .shares = {},
+                        .remarks = decided.plan.remarks};
     for (std::size_t i = note + 1; out.syllable.empty() && i-- > 0;) out.syllable = passage.notes[i].text();
 
     auto const quarter = strategy.space().quarter();
@@ -105,18 +125,29 @@ NoteExplanation explain_note(PlanRequest request, std::size_t note) {
     for (int n = 1; n <= spectrum.size(); ++n) out.harmonics.push_back(frequency_of({n}, task.pitch));
     auto const explain = [&](std::size_t shape, Resonance const& r1, Resonance const& r2) {
         auto const set = resonance_set(r1.centre, r2.centre, quarter);
-        auto const gesture = shape == strategy.grid().home() ? GestureVector{} : gesture_of(strategy.grid(), shape, *model.reach);
+        auto const gesture = shape == strategy.grid().home()
+                                 ? GestureVector{}
+                                 : gesture_of(strategy.grid(), shape, *model.reach);
         auto tract = model.reach->tract(gesture);
         auto objection = objection_to(tract);
-        return ShapeExplained{r1, r2, spectrum.harmonic_levels(set), curve_of(set, out.grid, quarter), std::move(tract), std::move(objection), cost_of(decided, index, shape)};
+        return ShapeExplained{r1,
+                              r2,
+                              spectrum.harmonic_levels(set),
+                              curve_of(set, out.grid, quarter),
+                              std::move(tract),
+                              std::move(objection),
+                              cost_of(decided, index, shape)};
     };
     out.kept = explain(strategy.grid().home(), model.resonances.r1, model.resonances.r2);
-    if (out.decision.advice == Advice::modify) out.changed = explain(choice.shape, out.decision.target.r1, out.decision.target.r2);
+    if (out.decision.advice == Advice::modify)
+        out.changed = explain(choice.shape, out.decision.target.r1, out.decision.target.r2);
 
     auto const& drawn = strategy.drawn();
     out.draws = static_cast<int>(drawn.size());
     for (auto const& advice : drawn) {
-        double& share = advice[index] == Advice::hold ? out.shares.hold : advice[index] == Advice::migrate ? out.shares.migrate : out.shares.modify;
+        double& share = advice[index] == Advice::hold      ? out.shares.hold
+                        : advice[index] == Advice::migrate ? out.shares.migrate
+                                                           : out.shares.modify;
         share += 1.0 / static_cast<double>(drawn.size());
     }
     return out;

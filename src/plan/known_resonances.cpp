@@ -35,7 +35,8 @@ Ratio local_ratio(Vowel const& vowel, ResonanceNumber k, Singer const& singer, S
         squares += weight * log_ratio * log_ratio;
         ++count;
     }
-    if (count == 0) return {0, 0.10}; // no vowel in common: the average itself, with the spread between speakers
+    if (count == 0)
+        return {0, 0.10}; // no vowel in common: the average itself, with the spread between speakers
     double const mean = sum / weights;
     double const scatter = count > 2 ? std::sqrt(std::max(0.0, squares / weights - mean * mean)) : 0.10;
     return {mean, std::hypot(least_deviation, scatter * std::sqrt(1 + 1.0 / count))};
@@ -49,8 +50,8 @@ Resonance scaled(Resonance const& from, Ratio ratio) {
     return out;
 }
 
-VowelResonances estimate(VowelResonances const& model, Vowel const& vowel, Singer const& singer, Singer const& reference,
-                         double steps) {
+VowelResonances estimate(VowelResonances const& model, Vowel const& vowel, Singer const& singer,
+                         Singer const& reference, double steps) {
     VowelResonances out = model;
     out.vowel = vowel.quality();
     out.estimated = true;
@@ -69,15 +70,17 @@ VowelResonances estimate(VowelResonances const& model, Vowel const& vowel, Singe
 }
 
 VowelResonances const* nearest(Vowel const& vowel, Singer const& singer) {
-    auto const found = std::min_element(singer.vowels.begin(), singer.vowels.end(), [&](auto const& a, auto const& b) {
-        return chart_distance(vowel, a.vowel) < chart_distance(vowel, b.vowel);
-    });
+    auto const found =
+        std::min_element(singer.vowels.begin(), singer.vowels.end(), [&](auto const& a, auto const& b) {
+            return chart_distance(vowel, a.vowel) < chart_distance(vowel, b.vowel);
+        });
     return found == singer.vowels.end() ? nullptr : &*found;
 }
 
 } // namespace
 
-std::optional<VowelResonances> resonances_of(Vowel const& vowel, Singer const& singer, Singer const* reference) {
+std::optional<VowelResonances> resonances_of(Vowel const& vowel, Singer const& singer,
+                                             Singer const* reference) {
     if (auto const* own = singer.find(vowel)) return *own;
     if (reference && !singer.average)
         if (auto const* model = reference->find(vowel)) return estimate(*model, vowel, singer, *reference, 0);
@@ -90,7 +93,8 @@ std::optional<VowelResonances> resonances_of(Vowel const& vowel, Singer const& s
     out.vowel = vowel.quality();
     out.estimated = true;
     out.origin = "taken as the nearest known vowel, " + model->vowel.ipa();
-    for (auto* r : {&out.r1, &out.r2}) r->sd = r->centre * std::hypot(r->sd / r->centre, deviation_per_step * steps);
+    for (auto* r : {&out.r1, &out.r2})
+        r->sd = r->centre * std::hypot(r->sd / r->centre, deviation_per_step * steps);
     return out;
 }
 

@@ -24,10 +24,15 @@ Landscape::Position position(double semitones, int steps) {
 
 } // namespace
 
-Landscape::Position Landscape::row_of(Frequency r1) { return position(12 * std::log2(r1.value() / first_r1), rows); }
-Landscape::Position Landscape::column_of(Frequency r2) { return position(12 * std::log2(r2.value() / first_r2), columns); }
+Landscape::Position Landscape::row_of(Frequency r1) {
+    return position(12 * std::log2(r1.value() / first_r1), rows);
+}
+Landscape::Position Landscape::column_of(Frequency r2) {
+    return position(12 * std::log2(r2.value() / first_r2), columns);
+}
 
-Landscape::Landscape(Pitch fo, Decibels loudness, Source const& source, Frequency quarter) : fo_(fo), loudness_(loudness) {
+Landscape::Landscape(Pitch fo, Decibels loudness, Source const& source, Frequency quarter)
+    : fo_(fo), loudness_(loudness) {
     constexpr auto cells = static_cast<std::size_t>(rows * columns);
     level_.reserve(cells);
     weighted_.reserve(cells);

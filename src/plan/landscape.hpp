@@ -27,10 +27,11 @@ class Landscape {
     };
     Sample at(Frequency r1, Frequency r2) const;
 
-    static constexpr int rows = 41, columns = 38;            ///< fR1 150..1512 Hz, fR2 480..4068 Hz
-    static constexpr double first_r1 = 150, first_r2 = 480;  ///< Hz
+    static constexpr int rows = 41, columns = 38;           ///< fR1 150..1512 Hz, fR2 480..4068 Hz
+    static constexpr double first_r1 = 150, first_r2 = 480; ///< Hz
 
-    /// Where a resonance lies on an axis of the lattice: the step below it and the share of the way to the next.
+    /// Where a resonance lies on an axis of the lattice: the step below it and the share of the way to the
+    /// next.
     struct Position {
         int step = 0;
         float share = 0;

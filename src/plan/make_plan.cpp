@@ -20,7 +20,8 @@ PitchRange planned_range(PlanRequest const& request) {
     std::optional<PitchRange> out = request.singer.range;
     if (!request.passage.notes.empty()) {
         auto const [low, high] = compass(request.passage);
-        auto const below = tuning.name(low - semitones(1)).pitch, above = tuning.name(high + semitones(1)).pitch;
+        auto const below = tuning.name(low - semitones(1)).pitch,
+                   above = tuning.name(high + semitones(1)).pitch;
         if (!out) out = PitchRange{below, above};
         if (below.key_number() < out->low.key_number()) out->low = below;
         if (above.key_number() > out->high.key_number()) out->high = above;
@@ -43,7 +44,8 @@ std::vector<Vowel> planned_vowels(PlanRequest const& request) {
         // An average voice has every vowel of every table: a range shows the seven that all teachers ask for.
         static auto const usual = parse_vowels("i e ɛ a ɔ o u");
         for (auto const& known : request.singer.vowels)
-            if (!request.singer.average || std::find(usual.begin(), usual.end(), known.vowel) != usual.end()) add(known.vowel);
+            if (!request.singer.average || std::find(usual.begin(), usual.end(), known.vowel) != usual.end())
+                add(known.vowel);
     }
     std::sort(out.begin(), out.end(), before_on_the_rim);
     return out;
@@ -55,12 +57,14 @@ Work list_work(Plan const& plan) {
     Work work;
     for (std::size_t v = 0; v < plan.vowels.size(); ++v)
         for (auto const& cell : plan.vowels[v].strip)
-            work.tasks.push_back({v, cell.pitch, Decibels{0}, seconds(1), &cell == &plan.vowels[v].strip.front() ? 0 : strip_line});
+            work.tasks.push_back({v, cell.pitch, Decibels{0}, seconds(1),
+                                  &cell == &plan.vowels[v].strip.front() ? 0 : strip_line});
     SungNote const* before = nullptr;
     for (auto const& planned : plan.notes) {
         if (!planned.vowel) continue;
         auto const& note = plan.passage.notes[planned.note];
-        work.tasks.push_back({*planned.vowel, note.pitch, loudness_of(note), note.length, before ? line_between(*before, note) : 0});
+        work.tasks.push_back({*planned.vowel, note.pitch, loudness_of(note), note.length,
+                              before ? line_between(*before, note) : 0});
         work.note_of.push_back(planned.note);
         before = &note;
     }
@@ -72,10 +76,21 @@ void list_vowels(Plan& plan, std::vector<Vowel> const& vowels, Singer const* ref
     Pitch const low = tuning.pitch(plan.range.low), high = tuning.pitch(plan.range.high);
     for (auto const& vowel : vowels) {
         auto known = resonances_of(vowel, plan.singer, reference);
-        if (!known) throw InputError("the profile of " + plan.singer.name + " has no vowels", "add at least one vowel with fR1 and fR2");
-        if (known->estimated) plan.remarks.push_back({Remark::Kind::guessed, "/" + vowel.ipa() + "/ is not measured: " + known->origin});
-        VowelPlan v{*known, crossing({2}, {1}, known->r1), crossing({1}, {1}, known->r1), crossings(*known, low, high), {}, std::nullopt, {}};
-        for (double key = plan.range.low.key_number(); key <= plan.range.high.key_number() + 1e-9; ++key) v.strip.push_back({tuning.pitch(key), {}, {}});
+        if (!known)
+            throw InputError("the profile of " + plan.singer.name + " has no vowels",
+                             "add at least one vowel with fR1 and fR2");
+        if (known->estimated)
+            plan.remarks.push_back(
+                {Remark::Kind::guessed, "/" + vowel.ipa() + "/ is not measured: " + known->origin});
+        VowelPlan v{*known,
+                    crossing({2}, {1}, known->r1),
+                    crossing({1}, {1}, known->r1),
+                    crossings(*known, low, high),
+                    {},
+                    std::nullopt,
+                    {}};
+        for (double key = plan.range.low.key_number(); key <= plan.range.high.key_number() + 1e-9; ++key)
+            v.strip.push_back({tuning.pitch(key), {}, {}});
         plan.vowels.push_back(std::move(v));
     }
 }
@@ -87,7 +102,8 @@ void list_notes(Plan& plan) {
         NotePlan planned{i, std::nullopt, std::nullopt, 0};
         if (note.vowel) {
             auto const quality = note.vowel->held.quality();
-            auto const at = std::find_if(plan.vowels.begin(), plan.vowels.end(), [&](auto const& v) { return v.resonances.vowel == quality; });
+            auto const at = std::find_if(plan.vowels.begin(), plan.vowels.end(),
+                                         [&](auto const& v) { return v.resonances.vowel == quality; });
             planned.vowel = static_cast<std::size_t>(at - plan.vowels.begin());
             at->sung += note.length;
         }
@@ -97,25 +113,35 @@ void list_notes(Plan& plan) {
         if (!planned.vowel) continue;
         auto const& note = plan.passage.notes[planned.note];
         auto& strip = plan.vowels[*planned.vowel].strip;
-        double const key = std::round(tuning.key_number(note.pitch.frequency()) - plan.range.low.key_number());
-        if (key >= 0 && key < static_cast<double>(strip.size())) strip[static_cast<std::size_t>(key)].sung += note.length;
+        double const key =
+            std::round(tuning.key_number(note.pitch.frequency()) - plan.range.low.key_number());
+        if (key >= 0 && key < static_cast<double>(strip.size()))
+            strip[static_cast<std::size_t>(key)].sung += note.length;
     }
 }
 
 std::vector<ReachRow> rows_of(VowelResonances const& own, ReachableSet const& reach) {
-    auto const away = [&](Resonance const& r, int steps) { return r.centre * std::exp2(steps * reach.step().value / 1200); };
+    auto const away = [&](Resonance const& r, int steps) {
+        return r.centre * std::exp2(steps * reach.step().value / 1200);
+    };
     std::vector<ReachRow> rows;
     for (int i = reach.lowest_i(); i <= reach.highest_i(); ++i) {
         std::optional<ReachRow> row;
         for (int j = -reach.highest_j(); j <= reach.highest_j(); ++j) {
             if (!reach.at(i, j)) continue;
             auto const r2 = away(own.r2, j);
-            if (!row) row = ReachRow{.r1 = away(own.r1, i), .r2_low = r2, .r2_high = r2, .low_is_limit = j > -reach.highest_j()};
+            if (!row)
+                row = ReachRow{.r1 = away(own.r1, i),
+                               .r2_low = r2,
+                               .r2_high = r2,
+                               .low_is_limit = j > -reach.highest_j()};
             row->r2_high = r2;
             row->high_is_limit = j < reach.highest_j();
         }
-        if (row) rows.push_back(*row);
-        else if (!rows.empty()) rows.back().r1_is_limit = true;
+        if (row)
+            rows.push_back(*row);
+        else if (!rows.empty())
+            rows.back().r1_is_limit = true;
     }
     return rows;
 }
@@ -127,8 +153,10 @@ void warn_of_high_text(Plan& plan) {
     for (auto const& note : plan.passage.notes)
         if (note.pitch > limit && note.vowel) high += in_seconds(note.length);
     if (high > 0)
-        plan.remarks.push_back({Remark::Kind::caution, "above F♯5 (" + std::to_string(std::lround(high)) +
-                                                           " s of this passage) listeners tell few vowels apart, whatever the shape: consonants must carry the words"});
+        plan.remarks.push_back(
+            {Remark::Kind::caution, "above F♯5 (" + std::to_string(std::lround(high)) +
+                                        " s of this passage) listeners tell few vowels apart, whatever the "
+                                        "shape: consonants must carry the words"});
 }
 
 } // namespace
@@ -150,12 +178,14 @@ Decided decide_all(PlanRequest request) {
     Strategy strategy(singer, std::move(request.technique), known, plan.range);
     for (auto const& model : strategy.models())
         if (auto const& objection = model.reach->objection(); !objection.empty())
-            plan.remarks.push_back({Remark::Kind::caution, "/" + model.resonances.vowel.ipa() + "/: " + objection});
+            plan.remarks.push_back(
+                {Remark::Kind::caution, "/" + model.resonances.vowel.ipa() + "/: " + objection});
 
     list_notes(plan);
     auto work = list_work(plan);
     auto choices = strategy.decide(work.tasks, request.draws);
-    if (plan.singer.average) plan.remarks.push_back({Remark::Kind::caution, std::string(average_voice_notice)});
+    if (plan.singer.average)
+        plan.remarks.push_back({Remark::Kind::caution, std::string(average_voice_notice)});
     warn_of_high_text(plan);
     return {std::move(plan), std::move(strategy), std::move(work), std::move(choices)};
 }
@@ -167,11 +197,13 @@ Plan make_plan(PlanRequest request) {
     auto const& work = decided.work;
     auto const& choices = decided.choices;
     std::size_t next = 0;
-    for (std::size_t i = 0; i < plan.vowels.size(); ++i) plan.vowels[i].reach = rows_of(plan.vowels[i].resonances, *strategy.models()[i].reach);
+    for (std::size_t i = 0; i < plan.vowels.size(); ++i)
+        plan.vowels[i].reach = rows_of(plan.vowels[i].resonances, *strategy.models()[i].reach);
     for (auto& v : plan.vowels) {
         std::vector<std::vector<Advice>> drawn;
         for (auto const& advice : strategy.drawn())
-            drawn.emplace_back(advice.begin() + static_cast<std::ptrdiff_t>(next), advice.begin() + static_cast<std::ptrdiff_t>(next + v.strip.size()));
+            drawn.emplace_back(advice.begin() + static_cast<std::ptrdiff_t>(next),
+                               advice.begin() + static_cast<std::ptrdiff_t>(next + v.strip.size()));
         for (auto& cell : v.strip) {
             cell.decision = read_decision(strategy, work.tasks[next], choices[next]);
             ++next;

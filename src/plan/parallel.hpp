@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Independent pieces of work on all processors; the result never depends on their order. Private to the layer.
+// Independent pieces of work on all processors; the result never depends on their order. Private to the
+// layer.
 #pragma once
 
 #include <algorithm>
@@ -14,7 +15,8 @@ namespace vowelway {
 
 /// Calls work(0) .. work(count - 1), each once, in any order. The first exception is thrown again at the end.
 template <class Work> void in_parallel(std::size_t count, Work work) {
-    std::size_t const workers = std::min<std::size_t>(count, std::max(1u, std::thread::hardware_concurrency()));
+    std::size_t const workers =
+        std::min<std::size_t>(count, std::max(1u, std::thread::hardware_concurrency()));
     std::atomic<std::size_t> next{0};
     std::exception_ptr failure;
     std::mutex guard;

@@ -28,16 +28,20 @@ template <class Modifies> Run longest_run(std::size_t count, Modifies modifies) 
 
 } // namespace
 
-std::optional<PassiveRange> passive_range(std::vector<PitchCell> const& strip, std::span<std::vector<Advice> const> drawn) {
-    auto const run = longest_run(strip.size(), [&](std::size_t i) { return strip[i].decision.advice == Advice::modify; });
+std::optional<PassiveRange> passive_range(std::vector<PitchCell> const& strip,
+                                          std::span<std::vector<Advice> const> drawn) {
+    auto const run =
+        longest_run(strip.size(), [&](std::size_t i) { return strip[i].decision.advice == Advice::modify; });
     if (run.size() == 0) return std::nullopt;
-    PassiveRange out{strip[run.first].pitch, strip[run.end - 1].pitch, Cents{0}, run.end == strip.size(), std::nullopt};
+    PassiveRange out{strip[run.first].pitch, strip[run.end - 1].pitch, Cents{0}, run.end == strip.size(),
+                     std::nullopt};
     for (auto i = run.first; i < run.end && !out.migrates_from; ++i)
         if (strip[i].decision.advice == Advice::migrate) out.migrates_from = strip[i].pitch;
     if (drawn.size() > 1) {
         double sum = 0, squares = 0;
         for (auto const& advice : drawn) {
-            auto const other = longest_run(strip.size(), [&](std::size_t i) { return advice[i] == Advice::modify; });
+            auto const other =
+                longest_run(strip.size(), [&](std::size_t i) { return advice[i] == Advice::modify; });
             double const top = static_cast<double>(other.end); // in semitones from the lowest pitch
             sum += top;
             squares += top * top;

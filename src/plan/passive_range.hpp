@@ -9,8 +9,9 @@
 
 namespace vowelway {
 
-/// The longest run of pitches in which the advice is not to modify; a single pitch that asks for a change does
-/// not end it. `drawn`: for each draw the advice at each pitch of the strip; its scatter gives `to_sd`.
-std::optional<PassiveRange> passive_range(std::vector<PitchCell> const& strip, std::span<std::vector<Advice> const> drawn);
+/// The longest run of pitches in which the advice is not to modify; a single pitch that asks for a change
+/// does not end it. `drawn`: for each draw the advice at each pitch of the strip; its scatter gives `to_sd`.
+std::optional<PassiveRange> passive_range(std::vector<PitchCell> const& strip,
+                                          std::span<std::vector<Advice> const> drawn);
 
 } // namespace vowelway

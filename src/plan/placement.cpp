@@ -8,8 +8,8 @@ namespace vowelway {
 
 namespace {
 
-constexpr double speed_of_sound = 35'000;       // cm/s, warm and moist; Stevens (1998)
-constexpr double length_exponent = 0.83;        // mean of fR1 and fR2; profiles/README.md
+constexpr double speed_of_sound = 35'000; // cm/s, warm and moist; Stevens (1998)
+constexpr double length_exponent = 0.83;  // mean of fR1 and fR2; profiles/README.md
 constexpr Length tube_sd = centimetres(0.8), comparison_sd = centimetres(1.2);
 constexpr int enough_vowels = 3;
 
@@ -24,7 +24,8 @@ std::optional<Placement> place(Singer const& singer, Singer const& reference) {
         if (!other || other->estimated) continue;
         ++out.vowels;
         for (std::size_t i = 0; i < sum.size(); ++i) {
-            auto const mine = v.get({static_cast<int>(i) + 1}), theirs = other->get({static_cast<int>(i) + 1});
+            auto const mine = v.get({static_cast<int>(i) + 1}),
+                       theirs = other->get({static_cast<int>(i) + 1});
             if (!mine || !theirs) continue;
             double const cents = interval(theirs->centre, mine->centre).value;
             double const z = cents / std::hypot(mine->sd_cents().value, theirs->sd_cents().value);
@@ -61,19 +62,22 @@ std::vector<Placement> place_among(Singer const& singer, std::span<Singer const>
     std::vector<Placement> out;
     for (auto const& reference : references)
         if (auto const placed = place(singer, reference)) out.push_back(*placed);
-    std::stable_sort(out.begin(), out.end(), [](Placement const& a, Placement const& b) { return a.distance < b.distance; });
+    std::stable_sort(out.begin(), out.end(),
+                     [](Placement const& a, Placement const& b) { return a.distance < b.distance; });
     return out;
 }
 
 std::optional<TractLength> tract_length_of(Singer const& singer, std::span<Singer const> references) {
-    if (singer.tract_length) return TractLength{*singer.tract_length, std::nullopt, TractLength::From::given, 0};
+    if (singer.tract_length)
+        return TractLength{*singer.tract_length, std::nullopt, TractLength::From::given, 0};
     if (auto const found = from_upper_resonances(singer)) return found;
     for (auto const& nearest : place_among(singer, references)) {
-        auto const reference = std::find_if(references.begin(), references.end(), [&](Singer const& s) { return s.voice == nearest.voice; });
+        auto const reference = std::find_if(references.begin(), references.end(),
+                                            [&](Singer const& s) { return s.voice == nearest.voice; });
         if (!reference->tract_length) continue;
         double const cents = (nearest.above[0]->value + nearest.above[1]->value) / 2;
-        return TractLength{*reference->tract_length * std::exp2(-cents / 1200 / length_exponent), comparison_sd,
-                           TractLength::From::average_voices, nearest.vowels};
+        return TractLength{*reference->tract_length * std::exp2(-cents / 1200 / length_exponent),
+                           comparison_sd, TractLength::From::average_voices, nearest.vowels};
     }
     return std::nullopt;
 }

@@ -9,8 +9,8 @@ namespace {
 
 constexpr int step = 2; // semitones of the reachable set's own grid
 
-// Calls `use` with the one, two or four shapes of the reachable set around a shape of the grid; false, and nothing
-// called on, where one of them is out of reach.
+// Calls `use` with the one, two or four shapes of the reachable set around a shape of the grid; false, and
+// nothing called on, where one of them is out of reach.
 template <class Use> bool around(ReachableSet const& reach, int d1, int d2, Use use) {
     auto const floor_of = [](int d) { return d >= 0 ? d / step : -((-d + step - 1) / step); };
     for (int i = floor_of(d1); i * step < d1 + step; ++i)
@@ -29,7 +29,8 @@ ShapeCosts efforts_of(ShapeGrid const& grid, ReachableSet const& reach, Techniqu
     for (std::size_t s = 0; s < out.size(); ++s) {
         double sum = 0;
         int count = 0;
-        bool const reached = around(reach, grid.d1(s), grid.d2(s), [&](Shape const& shape) { sum += shape.effort, ++count; });
+        bool const reached =
+            around(reach, grid.d1(s), grid.d2(s), [&](Shape const& shape) { sum += shape.effort, ++count; });
         if (reached) out[s] = static_cast<float>(technique.effort * sum / count + technique.attention);
     }
     out[grid.home()] = 0;

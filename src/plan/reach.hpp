@@ -8,8 +8,8 @@
 
 namespace vowelway {
 
-/// What every shape of the grid takes from the singer: effort and attention; out_of_reach where no gesture leads.
-/// The reachable set has every second semitone; between two of its shapes the effort is their mean.
+/// What every shape of the grid takes from the singer: effort and attention; out_of_reach where no gesture
+/// leads. The reachable set has every second semitone; between two of its shapes the effort is their mean.
 ShapeCosts efforts_of(ShapeGrid const& grid, ReachableSet const& reach, Technique const& technique);
 
 /// The gesture that leads to a shape within reach, likewise a mean.

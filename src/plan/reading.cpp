@@ -11,9 +11,12 @@ namespace vowelway {
 
 std::string_view to_string(Advice advice) {
     switch (advice) {
-    case Advice::hold: return "hold";
-    case Advice::migrate: return "migrate";
-    case Advice::modify: return "modify";
+    case Advice::hold:
+        return "hold";
+    case Advice::migrate:
+        return "migrate";
+    case Advice::modify:
+        return "modify";
     }
     return "";
 }
@@ -33,41 +36,51 @@ Target target_of(VowelModel const& model, ShapeGrid const& grid, std::size_t sha
         resonance->centre *= up;
         resonance->sd *= up;
     }
-    target.shade = space.shade_of(resonance_set(target.r1.centre, target.r2.centre, space.quarter()), model.in_space);
+    target.shade =
+        space.shade_of(resonance_set(target.r1.centre, target.r2.centre, space.quarter()), model.in_space);
     return target;
 }
 
 // "closer", "more open", "darker", "brighter": the way from the intended to the heard place.
 std::string drift(HeardPlace const& intended, HeardPlace const& heard, bool as_order) {
-    double const open = (heard.openness - intended.openness).value, front = 0.5 * (heard.front - intended.front).value;
-    if (std::abs(open) >= std::abs(front)) return open < 0 ? (as_order ? "let it close" : "closer") : (as_order ? "let it open" : "more open");
+    double const open = (heard.openness - intended.openness).value,
+                 front = 0.5 * (heard.front - intended.front).value;
+    if (std::abs(open) >= std::abs(front))
+        return open < 0 ? (as_order ? "let it close" : "closer") : (as_order ? "let it open" : "more open");
     return front < 0 ? (as_order ? "let it darken" : "darker") : (as_order ? "let it brighten" : "brighter");
 }
 
-std::string relation_sentence(Task const& task, VowelModel const& model, Target const& target, Technique const& technique) {
+std::string relation_sentence(Task const& task, VowelModel const& model, Target const& target,
+                              Technique const& technique) {
     auto const& wanted = technique.relations.front();
-    return technique.name + " wants " + wanted.harmonic.str() + (wanted.side == WantedRelation::Side::below_fR1 ? " below" : " above") +
-           " fR1: " + wanted.harmonic.str() + " is " + hz(frequency_of(wanted.harmonic, task.pitch)) + ", fR1 goes from " +
-           hz(model.home.r1) + " to " + hz(target.r1.centre);
+    return technique.name + " wants " + wanted.harmonic.str() +
+           (wanted.side == WantedRelation::Side::below_fR1 ? " below" : " above") +
+           " fR1: " + wanted.harmonic.str() + " is " + hz(frequency_of(wanted.harmonic, task.pitch)) +
+           ", fR1 goes from " + hz(model.home.r1) + " to " + hz(target.r1.centre);
 }
 
 // Which term of the cost the change saves most, said with its numbers.
-std::string why_modify(Strategy& strategy, Task const& task, Choice const& choice, VowelModel const& model, Decision const& d) {
+std::string why_modify(Strategy& strategy, Task const& task, Choice const& choice, VowelModel const& model,
+                       Decision const& d) {
     auto const& land = strategy.landscape(task.pitch, task.loudness);
     auto const& grid = strategy.grid();
     auto const kept = heard_cost(grid, grid.home(), land, model.home, strategy.aim());
     auto const moved = heard_cost(grid, choice.shape, land, model.home, strategy.aim());
-    double const text = kept.text - moved.text, ring = kept.ring - moved.ring, stability = kept.stability - moved.stability,
-                 relation = kept.relation - moved.relation;
+    double const text = kept.text - moved.text, ring = kept.ring - moved.ring,
+                 stability = kept.stability - moved.stability, relation = kept.relation - moved.relation;
     double const most = std::max({text, ring, stability, relation});
     auto const fo = task.pitch.frequency();
     std::string const r1 = hz(model.home.r1), to = hz(d.target.r1.centre);
-    if (most == relation && relation > 0) return relation_sentence(task, model, d.target, strategy.aim().technique);
+    if (most == relation && relation > 0)
+        return relation_sentence(task, model, d.target, strategy.aim().technique);
     if (most == ring) {
-        std::string const gain = d.gain.value >= 0.5 ? " gains " + whole(d.gain.value) + " dB" : " keeps the tone carrying";
-        if (fo > model.home.r1) return "fo is " + hz(fo) + ", above fR1 at " + r1 + ": raising fR1 to " + to + gain;
+        std::string const gain =
+            d.gain.value >= 0.5 ? " gains " + whole(d.gain.value) + " dB" : " keeps the tone carrying";
+        if (fo > model.home.r1)
+            return "fo is " + hz(fo) + ", above fR1 at " + r1 + ": raising fR1 to " + to + gain;
         if (2.0 * fo > model.home.r1)
-            return "fR1 at " + r1 + " lies between fo (" + hz(fo) + ") and 2fo (" + hz(2.0 * fo) + ") and carries neither: fR1 at " + to + gain;
+            return "fR1 at " + r1 + " lies between fo (" + hz(fo) + ") and 2fo (" + hz(2.0 * fo) +
+                   ") and carries neither: fR1 at " + to + gain;
         return "no harmonic lies near fR1 at " + r1 + ": fR1 at " + to + gain;
     }
     if (most == stability) {
@@ -75,19 +88,23 @@ std::string why_modify(Strategy& strategy, Task const& task, Choice const& choic
         return n.str() + " at " + hz(frequency_of(n, task.pitch)) + " lies just above fR1 at " + r1 +
                ", where the tract supports the folds least: fR1 at " + to + " takes it out of there";
     }
-    return "kept, it would be heard as " + d.heard_kept.vowel.ipa() + "; fR1 at " + to + " and fR2 at " + hz(d.target.r2.centre) + " keep it nearer to " +
-           model.resonances.vowel.ipa();
+    return "kept, it would be heard as " + d.heard_kept.vowel.ipa() + "; fR1 at " + to + " and fR2 at " +
+           hz(d.target.r2.centre) + " keep it nearer to " + model.resonances.vowel.ipa();
 }
 
 std::string why_left(Task const& task, VowelModel const& model, Decision const& d, HeardPlace const& heard) {
     auto const fo = task.pitch.frequency();
     auto const r1 = model.home.r1;
     std::string where;
-    if (2.0 * fo < r1) where = "2fo at " + hz(2.0 * fo) + " is below fR1 at " + hz(r1);
-    else if (fo < r1) where = "fR1 at " + hz(r1) + " lies between fo (" + hz(fo) + ") and 2fo (" + hz(2.0 * fo) + ")";
-    else where = "fo at " + hz(fo) + " is above fR1 at " + hz(r1);
+    if (2.0 * fo < r1)
+        where = "2fo at " + hz(2.0 * fo) + " is below fR1 at " + hz(r1);
+    else if (fo < r1)
+        where = "fR1 at " + hz(r1) + " lies between fo (" + hz(fo) + ") and 2fo (" + hz(2.0 * fo) + ")";
+    else
+        where = "fo at " + hz(fo) + " is above fR1 at " + hz(r1);
     if (d.advice == Advice::hold) return where + ": it is heard as meant";
-    return where + ": the same shape sounds " + drift(model.home.spoken, heard, false) + ", like " + d.heard_kept.vowel.ipa() + "; a change would cost more than it gains";
+    return where + ": the same shape sounds " + drift(model.home.spoken, heard, false) + ", like " +
+           d.heard_kept.vowel.ipa() + "; a change would cost more than it gains";
 }
 
 // What a singer can think of at once: the three largest, and small ones only where there is nothing else.

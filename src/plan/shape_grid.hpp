@@ -16,9 +16,14 @@ struct ShapeGrid {
 
     int width1() const { return high1 - low1 + 1; }
     int width2() const { return high2 - low2 + 1; }
-    std::size_t size() const { return static_cast<std::size_t>(width1()) * static_cast<std::size_t>(width2()); }
+    std::size_t size() const {
+        return static_cast<std::size_t>(width1()) * static_cast<std::size_t>(width2());
+    }
     /// Row by row: fR1 outside, fR2 inside.
-    std::size_t at(int d1, int d2) const { return static_cast<std::size_t>(d1 - low1) * static_cast<std::size_t>(width2()) + static_cast<std::size_t>(d2 - low2); }
+    std::size_t at(int d1, int d2) const {
+        return static_cast<std::size_t>(d1 - low1) * static_cast<std::size_t>(width2()) +
+               static_cast<std::size_t>(d2 - low2);
+    }
     int d1(std::size_t i) const { return low1 + static_cast<int>(i) / width2(); }
     int d2(std::size_t i) const { return low2 + static_cast<int>(i) % width2(); }
     std::size_t home() const { return at(0, 0); }

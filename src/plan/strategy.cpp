@@ -18,7 +18,8 @@ namespace {
 constexpr double pitch_step_cents = 5;
 constexpr double loudness_step_db = 2.5;
 
-// A small generator of our own: the same draws on every machine (the standard library's distributions differ).
+// A small generator of our own: the same draws on every machine (the standard library's distributions
+// differ).
 class NormalDraws {
   public:
     explicit NormalDraws(std::uint64_t seed) : state_(seed) {}
@@ -52,36 +53,49 @@ Length tract_of(Singer const& singer, std::vector<VowelResonances> const& vowels
     return estimate_tract_length(singer.vowels.empty() ? std::span(vowels) : std::span(singer.vowels));
 }
 
-std::vector<std::pair<Vowel, ResonanceSet>> shapes_of(Singer const& singer, std::vector<VowelResonances> const& vowels, Frequency quarter) {
+std::vector<std::pair<Vowel, ResonanceSet>>
+shapes_of(Singer const& singer, std::vector<VowelResonances> const& vowels, Frequency quarter) {
     std::vector<std::pair<Vowel, ResonanceSet>> out;
     for (auto const& v : vowels) out.emplace_back(v.vowel.quality(), resonance_set(v, quarter));
     for (auto const& v : singer.vowels) {
-        bool const known = std::any_of(out.begin(), out.end(), [&](auto const& o) { return o.first == v.vowel.quality(); });
+        bool const known =
+            std::any_of(out.begin(), out.end(), [&](auto const& o) { return o.first == v.vowel.quality(); });
         if (!known) out.emplace_back(v.vowel.quality(), resonance_set(v, quarter));
     }
     return out;
 }
 
 // A comfortable fifth above the lowest pitch, and an octave from there: where level comes by itself.
-Pitch ease_pitch_of(PitchRange const& range, Tuning const& tuning) { return tuning.pitch(range.low) + semitones(7); }
+Pitch ease_pitch_of(PitchRange const& range, Tuning const& tuning) {
+    return tuning.pitch(range.low) + semitones(7);
+}
 
 } // namespace
 
-Strategy::Strategy(Singer const& singer, Technique technique, std::vector<VowelResonances> const& vowels, PitchRange const& range)
+Strategy::Strategy(Singer const& singer, Technique technique, std::vector<VowelResonances> const& vowels,
+                   PitchRange const& range)
     : aim_{std::move(technique), ease_pitch_of(range, singer.tuning)}, source_(source_of(aim_.technique)),
-      tract_(tract_of(singer, vowels)), quarter_(quarter_wave(tract_)), space_(shapes_of(singer, vowels, quarter_), quarter_, speaking_pitch(quarter_)) {
-    for (double step : {-3.0, 0.0, 3.0}) ease_.emplace_back(aim_.ease_pitch + semitones(step), Decibels{0}, source_, quarter_);
+      tract_(tract_of(singer, vowels)), quarter_(quarter_wave(tract_)),
+      space_(shapes_of(singer, vowels, quarter_), quarter_, speaking_pitch(quarter_)) {
+    for (double step : {-3.0, 0.0, 3.0})
+        ease_.emplace_back(aim_.ease_pitch + semitones(step), Decibels{0}, source_, quarter_);
     // The reachable sets are what takes longest; each is a matter of its own vowel.
     std::vector<std::shared_ptr<ReachableSet const>> reach(vowels.size());
     ReachOptions options;
     options.farthest_up = semitones(grid_.high1);
     options.farthest_down = semitones(-grid_.low1);
     options.farthest_r2 = semitones(std::max(grid_.high2, -grid_.low2));
-    in_parallel(vowels.size(), [&](std::size_t i) { reach[i] = std::make_shared<ReachableSet const>(vowels[i], tract_, options); });
+    in_parallel(vowels.size(), [&](std::size_t i) {
+        reach[i] = std::make_shared<ReachableSet const>(vowels[i], tract_, options);
+    });
     for (std::size_t i = 0; i < vowels.size(); ++i) {
         auto const r1 = vowels[i].r1.centre, r2 = vowels[i].r2.centre;
         auto efforts = efforts_of(grid_, *reach[i], aim_.technique);
-        models_.push_back({vowels[i], i, {r1, r2, space_.entries()[i].spoken, level_at_ease(r1, r2)}, std::move(reach[i]), std::move(efforts)});
+        models_.push_back({vowels[i],
+                           i,
+                           {r1, r2, space_.entries()[i].spoken, level_at_ease(r1, r2)},
+                           std::move(reach[i]),
+                           std::move(efforts)});
     }
 }
 
@@ -96,7 +110,8 @@ Landscape const& Strategy::landscape(Pitch pitch, Decibels loudness) {
     auto const level = static_cast<int>(std::lround(loudness.value / loudness_step_db));
     auto& land = landscapes_[{cents, level}];
     if (!land)
-        land = std::make_unique<Landscape>(Pitch(hertz(440)) + Cents{cents * pitch_step_cents}, Decibels{level * loudness_step_db}, source_, quarter_);
+        land = std::make_unique<Landscape>(Pitch(hertz(440)) + Cents{cents * pitch_step_cents},
+                                           Decibels{level * loudness_step_db}, source_, quarter_);
     return *land;
 }
 
@@ -116,7 +131,9 @@ std::vector<Home> Strategy::draw_homes(int draw) const {
     for (std::size_t i = 0; i < models_.size(); ++i) {
         NormalDraws normal((static_cast<std::uint64_t>(draw) << 20) + i * 7919 + 1);
         auto const& r = models_[i].resonances;
-        auto const drawn = [&](Resonance const& res) { return res.centre * std::exp(normal.next() * (res.sd / res.centre)); };
+        auto const drawn = [&](Resonance const& res) {
+            return res.centre * std::exp(normal.next() * (res.sd / res.centre));
+        };
         auto const r1 = drawn(r.r1), r2 = drawn(r.r2);
         homes.push_back(home_at(models_[i], r1, std::max(r2, 1.15 * r1)));
     }
@@ -132,10 +149,10 @@ StepCost Strategy::step_cost(Task const& task) const {
 
 // What all draws share: which landscape each task lies in, and which tables of (landscape, vowel) there are.
 struct Strategy::Prepared {
-    std::vector<Landscape const*> lands;                            // of each task
-    std::vector<std::size_t> table_of;                              // of each task
-    std::vector<std::pair<Landscape const*, std::size_t>> tables;   // landscape and vowel
-    std::vector<CourseNote> notes;                                  // all but what is heard
+    std::vector<Landscape const*> lands;                          // of each task
+    std::vector<std::size_t> table_of;                            // of each task
+    std::vector<std::pair<Landscape const*, std::size_t>> tables; // landscape and vowel
+    std::vector<CourseNote> notes;                                // all but what is heard
 };
 
 Strategy::Prepared Strategy::prepare(std::vector<Task> const& tasks) {
@@ -147,12 +164,14 @@ Strategy::Prepared Strategy::prepare(std::vector<Task> const& tasks) {
         if (is_new) out.tables.emplace_back(land, task.vowel);
         out.lands.push_back(land);
         out.table_of.push_back(at->second);
-        out.notes.push_back({nullptr, &models_[task.vowel].efforts, static_cast<float>(benefit(task.length)), step_cost(task)});
+        out.notes.push_back({nullptr, &models_[task.vowel].efforts, static_cast<float>(benefit(task.length)),
+                             step_cost(task)});
     }
     return out;
 }
 
-std::vector<Choice> Strategy::solve(std::vector<Task> const& tasks, Prepared const& prepared, std::vector<Home> const& homes) const {
+std::vector<Choice> Strategy::solve(std::vector<Task> const& tasks, Prepared const& prepared,
+                                    std::vector<Home> const& homes) const {
     std::vector<ShapeCosts> heard(prepared.tables.size());
     for (std::size_t i = 0; i < heard.size(); ++i) {
         auto const [land, vowel] = prepared.tables[i];
@@ -170,7 +189,8 @@ std::vector<Choice> Strategy::solve(std::vector<Task> const& tasks, Prepared con
         auto const kept = land.at(home.r1, home.r2);
         choice.heard_kept = choice.heard = kept.heard;
         if (choice.shape != grid_.home()) {
-            auto const moved = land.at(home.r1 * std::exp2(grid_.d1(choice.shape) / 12.0), home.r2 * std::exp2(grid_.d2(choice.shape) / 12.0));
+            auto const moved = land.at(home.r1 * std::exp2(grid_.d1(choice.shape) / 12.0),
+                                       home.r2 * std::exp2(grid_.d2(choice.shape) / 12.0));
             choice.heard = moved.heard;
             choice.gain = moved.loudness - kept.loudness;
             choice.advice = Advice::modify;
@@ -188,10 +208,12 @@ std::vector<Choice> Strategy::decide(std::vector<Task> const& tasks, int draws) 
     auto choices = solve(tasks, prepared, homes);
     drawn_.assign(static_cast<std::size_t>(draws), {});
     in_parallel(drawn_.size(), [&](std::size_t draw) {
-        for (auto const& choice : solve(tasks, prepared, draw_homes(static_cast<int>(draw)))) drawn_[draw].push_back(choice.advice);
+        for (auto const& choice : solve(tasks, prepared, draw_homes(static_cast<int>(draw))))
+            drawn_[draw].push_back(choice.advice);
     });
     for (std::size_t i = 0; i < choices.size() && draws > 0; ++i) {
-        auto const same = std::count_if(drawn_.begin(), drawn_.end(), [&](auto const& d) { return d[i] == choices[i].advice; });
+        auto const same = std::count_if(drawn_.begin(), drawn_.end(),
+                                        [&](auto const& d) { return d[i] == choices[i].advice; });
         choices[i].certainty = static_cast<double>(same) / draws;
     }
     return choices;

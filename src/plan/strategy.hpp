@@ -22,7 +22,7 @@ struct VowelModel {
     std::size_t in_space = 0; ///< index in the vowel space
     Home home;                ///< as measured
     std::shared_ptr<ReachableSet const> reach;
-    ShapeCosts efforts;       ///< of the grid; out_of_reach where no gesture leads
+    ShapeCosts efforts; ///< of the grid; out_of_reach where no gesture leads
 };
 
 /// One note to decide on.
@@ -31,12 +31,12 @@ struct Task {
     Pitch pitch;
     Decibels loudness;
     Duration length;
-    double line = 1;       ///< stretches the technique's cost of moving from the note before; 0 starts anew
+    double line = 1; ///< stretches the technique's cost of moving from the note before; 0 starts anew
 };
 
 /// What was found for one note.
 struct Choice {
-    std::size_t shape = 0;    ///< index of the grid
+    std::size_t shape = 0; ///< index of the grid
     Advice advice = Advice::hold;
     HeardPlace heard, heard_kept;
     Decibels gain;
@@ -46,7 +46,8 @@ struct Choice {
 class Strategy {
   public:
     /// Plans for the singer with these vowels; at least one.
-    Strategy(Singer const& singer, Technique technique, std::vector<VowelResonances> const& vowels, PitchRange const& range);
+    Strategy(Singer const& singer, Technique technique, std::vector<VowelResonances> const& vowels,
+             PitchRange const& range);
 
     ShapeGrid const& grid() const { return grid_; }
     Aim const& aim() const { return aim_; }
@@ -69,7 +70,8 @@ class Strategy {
   private:
     struct Prepared;
     Prepared prepare(std::vector<Task> const& tasks);
-    std::vector<Choice> solve(std::vector<Task> const& tasks, Prepared const& prepared, std::vector<Home> const& homes) const;
+    std::vector<Choice> solve(std::vector<Task> const& tasks, Prepared const& prepared,
+                              std::vector<Home> const& homes) const;
     std::vector<Home> draw_homes(int draw) const;
     Home home_at(VowelModel const& model, Frequency r1, Frequency r2) const;
     Decibels level_at_ease(Frequency r1, Frequency r2) const;
@@ -82,7 +84,8 @@ class Strategy {
     VowelSpace space_;
     std::vector<Landscape> ease_; ///< around the pitch of ease
     std::vector<VowelModel> models_;
-    std::map<std::pair<int, int>, std::unique_ptr<Landscape>> landscapes_; // by cents of key number and half decibels
+    std::map<std::pair<int, int>, std::unique_ptr<Landscape>>
+        landscapes_; // by cents of key number and half decibels
     std::vector<std::vector<Advice>> drawn_;
 };
 

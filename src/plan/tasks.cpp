@@ -11,9 +11,11 @@ double line_between(SungNote const& before, SungNote const& note) {
     double const rest = apart - in_seconds(before.length);
     double line = apart > 0 ? std::clamp(std::sqrt(0.5 / apart), 0.5, 2.0) : 2.0;
     if (rest >= 0.25) return 0.2 * line;
-    bool const same_vowel = before.vowel && note.vowel && before.vowel->held.quality() == note.vowel->held.quality();
+    bool const same_vowel =
+        before.vowel && note.vowel && before.vowel->held.quality() == note.vowel->held.quality();
     double const leap = std::abs(in_semitones(note.pitch - before.pitch));
-    bool const repeated = same_vowel && leap < 0.5 && !note.syllables.empty() && note.syllables == before.syllables;
+    bool const repeated =
+        same_vowel && leap < 0.5 && !note.syllables.empty() && note.syllables == before.syllables;
     if (repeated) return 4 * line;
     if (!note.melisma) line *= same_vowel ? 0.6 : 0.2;
     if (leap > 5.5) line *= 0.6;

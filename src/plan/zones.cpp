@@ -12,18 +12,23 @@ double normal_cdf(double z) { return 0.5 * std::erfc(-z / std::numbers::sqrt2); 
 
 std::string_view to_string(Zone zone) {
     switch (zone) {
-    case Zone::open: return "open";
-    case Zone::turning: return "turning";
-    case Zone::close: return "close";
-    case Zone::meeting: return "meeting";
-    case Zone::above: return "above";
+    case Zone::open:
+        return "open";
+    case Zone::turning:
+        return "turning";
+    case Zone::close:
+        return "close";
+    case Zone::meeting:
+        return "meeting";
+    case Zone::above:
+        return "above";
     }
     return "";
 }
 
 ZoneReading read_zone(Pitch fo, Resonance const& r1) {
-    double const z1 = (fo.frequency() - r1.centre) / r1.sd;        // the fundamental, in deviations above fR1
-    double const z2 = (2.0 * fo.frequency() - r1.centre) / r1.sd;  // the second harmonic
+    double const z1 = (fo.frequency() - r1.centre) / r1.sd;       // the fundamental, in deviations above fR1
+    double const z2 = (2.0 * fo.frequency() - r1.centre) / r1.sd; // the second harmonic
     ZoneReading reading;
     reading.p_turned = normal_cdf(z2);
     reading.p_above = normal_cdf(z1);

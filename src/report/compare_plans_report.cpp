@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
+#include "vowelway/report/compare_plans_report.hpp"
 #include "report/csv.hpp"
 #include "report/json_parts.hpp"
-#include "vowelway/report/compare_plans_report.hpp"
 #include "vowelway/report/table.hpp"
 
 #include <fmt/format.h>
@@ -21,16 +21,21 @@ std::string does(Decision const& d) {
     return out;
 }
 
-std::string share(Duration part, Duration whole) { return fmt::format("{:.0f} %", 100 * in_seconds(part) / std::max(1e-9, in_seconds(whole))); }
+std::string share(Duration part, Duration whole) {
+    return fmt::format("{:.0f} %", 100 * in_seconds(part) / std::max(1e-9, in_seconds(whole)));
+}
 
-Vowel const& vowel_of(Plan const& plan, std::size_t note) { return plan.vowels[*plan.notes[note].vowel].resonances.vowel; }
+Vowel const& vowel_of(Plan const& plan, std::size_t note) {
+    return plan.vowels[*plan.notes[note].vowel].resonances.vowel;
+}
 
 std::string times_table(PlansCompared const& c) {
     using A = Table::Align;
     Table table({{"of the time sung"}, {"hold", A::right}, {"migrate", A::right}, {"modify", A::right}});
     for (std::size_t s = 0; s < 2; ++s) {
         auto const& t = c.times[s];
-        table.row({c.plans[s].singer.name, share(t.of[0], t.all()), share(t.of[1], t.all()), share(t.of[2], t.all())});
+        table.row({c.plans[s].singer.name, share(t.of[0], t.all()), share(t.of[1], t.all()),
+                   share(t.of[2], t.all())});
     }
     return table.str();
 }
@@ -39,39 +44,64 @@ std::string times_table(PlansCompared const& c) {
 
 std::string plans_compared_text(PlansCompared const& c) {
     auto const& [a, b] = c.plans;
-    std::string out = fmt::format("{}{}: {} and {}, technique {}\n\n", a.passage.title, a.passage.title.empty() ? "Two plans" : "", a.singer.name,
-                                  b.singer.name, a.technique);
+    std::string out =
+        fmt::format("{}{}: {} and {}, technique {}\n\n", a.passage.title,
+                    a.passage.title.empty() ? "Two plans" : "", a.singer.name, b.singer.name, a.technique);
     using A = Table::Align;
-    Table table({{"bar"}, {"beat", A::right}, {"syllable"}, {"pitch"}, {"vowel"}, {a.singer.name}, {b.singer.name}, {"differ in"}, {"certain", A::right}});
+    Table table({{"bar"},
+                 {"beat", A::right},
+                 {"syllable"},
+                 {"pitch"},
+                 {"vowel"},
+                 {a.singer.name},
+                 {b.singer.name},
+                 {"differ in"},
+                 {"certain", A::right}});
     for (auto const& n : c.notes) {
         if (n.parting == Parting::none) continue;
         auto const& note = a.passage.notes[n.note];
         auto const &da = *a.notes[n.note].decision, &db = *b.notes[n.note].decision;
         auto const cell = [&](Decision const& d, Cents way) {
-            return fmt::format("{}, {}{}", to_string(d.zone.zone), does(d), d.advice == Advice::modify ? fmt::format(" {:+.0f}", in_semitones(way)) : "");
+            return fmt::format("{}, {}{}", to_string(d.zone.zone), does(d),
+                               d.advice == Advice::modify ? fmt::format(" {:+.0f}", in_semitones(way)) : "");
         };
-        table.row({note.measure, number(note.beat, 3), note.text(), note.spelled.str(), vowel_of(a, n.note).ipa(), cell(da, n.way[0][0]), cell(db, n.way[1][0]),
-                   std::string(to_string(n.parting)), fmt::format("{:.0f} %{}", 100 * n.certainty, n.certainty >= sure_parting ? "" : " ?")});
+        table.row({note.measure, number(note.beat, 3), note.text(), note.spelled.str(),
+                   vowel_of(a, n.note).ipa(), cell(da, n.way[0][0]), cell(db, n.way[1][0]),
+                   std::string(to_string(n.parting)),
+                   fmt::format("{:.0f} %{}", 100 * n.certainty, n.certainty >= sure_parting ? "" : " ?")});
     }
     auto const all = c.times[0].all();
-    if (table.empty()) out += "Nowhere do the two plans part.\n";
+    if (table.empty())
+        out += "Nowhere do the two plans part.\n";
     else
-        out += table.str() + fmt::format("\nThey differ on {} of the time sung, surely (at least {:.0f} %) on {}.\n+5: fR1 five semitones above the own vowel's. ?: the measurements leave it open.\n",
-                                         share(c.parting, all), 100 * sure_parting, share(c.surely_parting, all));
+        out += table.str() +
+               fmt::format("\nThey differ on {} of the time sung, surely (at least {:.0f} %) on {}.\n+5: fR1 "
+                           "five semitones above the own vowel's. ?: the measurements leave it open.\n",
+                           share(c.parting, all), 100 * sure_parting, share(c.surely_parting, all));
     return out + "\n" + times_table(c);
 }
 
 std::string plans_compared_csv(PlansCompared const& c) {
     std::string out;
-    csv_line(out, {"measure", "beat", "pitch", "duration_s", "syllable", "vowel", "differ_in", "certainty", "first_zone", "first_p_turned", "first_advice",
-                   "first_target_ipa", "first_certainty", "second_zone", "second_p_turned", "second_advice", "second_target_ipa", "second_certainty"});
+    csv_line(out,
+             {"measure", "beat", "pitch", "duration_s", "syllable", "vowel", "differ_in", "certainty",
+              "first_zone", "first_p_turned", "first_advice", "first_target_ipa", "first_certainty",
+              "second_zone", "second_p_turned", "second_advice", "second_target_ipa", "second_certainty"});
     auto const& [a, b] = c.plans;
     for (auto const& n : c.notes) {
         auto const& note = a.passage.notes[n.note];
-        std::vector<std::string> row{note.measure, number(note.beat, 3), note.spelled.str(), number(in_seconds(note.length), 3), note.text(),
-                                     vowel_of(a, n.note).ipa(), std::string(to_string(n.parting)), number(n.certainty, 2)};
+        std::vector<std::string> row{note.measure,
+                                     number(note.beat, 3),
+                                     note.spelled.str(),
+                                     number(in_seconds(note.length), 3),
+                                     note.text(),
+                                     vowel_of(a, n.note).ipa(),
+                                     std::string(to_string(n.parting)),
+                                     number(n.certainty, 2)};
         for (auto const* d : {&*a.notes[n.note].decision, &*b.notes[n.note].decision})
-            for (auto const& cell : {std::string(to_string(d->zone.zone)), number(d->zone.p_turned, 3), std::string(to_string(d->advice)), d->target.shade.ipa(), number(d->certainty, 2)})
+            for (auto const& cell :
+                 {std::string(to_string(d->zone.zone)), number(d->zone.p_turned, 3),
+                  std::string(to_string(d->advice)), d->target.shade.ipa(), number(d->certainty, 2)})
                 row.push_back(cell);
         csv_line(out, row);
     }
@@ -84,8 +114,11 @@ std::string plans_compared_json(PlansCompared const& c) {
     out["singers"] = Json::array();
     for (std::size_t s = 0; s < 2; ++s) {
         auto const& t = c.times[s];
-        out["singers"].push_back({{"singer", c.plans[s].singer.name}, {"voice", to_string(c.plans[s].singer.voice)}, {"average", c.plans[s].singer.average},
-                                  {"hold_s", rounded(in_seconds(t.of[0]), 0.001)}, {"migrate_s", rounded(in_seconds(t.of[1]), 0.001)},
+        out["singers"].push_back({{"singer", c.plans[s].singer.name},
+                                  {"voice", to_string(c.plans[s].singer.voice)},
+                                  {"average", c.plans[s].singer.average},
+                                  {"hold_s", rounded(in_seconds(t.of[0]), 0.001)},
+                                  {"migrate_s", rounded(in_seconds(t.of[1]), 0.001)},
                                   {"modify_s", rounded(in_seconds(t.of[2]), 0.001)}});
     }
     out["differ_s"] = rounded(in_seconds(c.parting), 0.001);
@@ -99,7 +132,8 @@ std::string plans_compared_json(PlansCompared const& c) {
         for (std::size_t s = 0; s < 2; ++s) {
             Json decision = Json::object();
             report::put_decision(decision, *c.plans[s].notes[n.note].decision);
-            for (std::size_t k = 0; k < 2; ++k) decision["fR" + std::to_string(k + 1) + "_way_cents"] = rounded(n.way[s][k].value, 1);
+            for (std::size_t k = 0; k < 2; ++k)
+                decision["fR" + std::to_string(k + 1) + "_way_cents"] = rounded(n.way[s][k].value, 1);
             note["decisions"].push_back(decision);
         }
         out["notes"].push_back(note);

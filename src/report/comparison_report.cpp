@@ -22,13 +22,16 @@ using Json = nlohmann::ordered_json;
 
 constexpr std::size_t widest_table = 4; // singers side by side; more go below each other
 
-std::string name_of(Singer const& singer) { return singer.name.empty() ? std::string(to_string(singer.voice)) : singer.name; }
+std::string name_of(Singer const& singer) {
+    return singer.name.empty() ? std::string(to_string(singer.voice)) : singer.name;
+}
 
 std::string point(Comparison const& c, std::size_t singer, ComparedRow const& row, bool turning) {
     auto const& v = row.of[singer];
     if (!v) return "";
     auto const& crossing = turning ? v->turning : v->meeting;
-    return pitch_with_uncertainty(c.singers[singer].tuning, crossing.pitch, crossing.sd) + (v->resonances.estimated ? " ?" : "");
+    return pitch_with_uncertainty(c.singers[singer].tuning, crossing.pitch, crossing.sd) +
+           (v->resonances.estimated ? " ?" : "");
 }
 
 /// One block of columns: singers from `first` to before `last`.
@@ -47,14 +50,16 @@ std::string points_table(Comparison const& c, std::size_t first, std::size_t las
 std::string points(Comparison const& c, bool turning) {
     std::string out;
     for (std::size_t first = 0; first < c.singers.size(); first += widest_table)
-        out += (first ? "\n" : "") + points_table(c, first, std::min(first + widest_table, c.singers.size()), turning);
+        out += (first ? "\n" : "") +
+               points_table(c, first, std::min(first + widest_table, c.singers.size()), turning);
     return out;
 }
 
 /// Intervals from the first singer to each other one.
 std::string intervals(Comparison const& c) {
     std::vector<Table::Column> columns{{"vowel"}};
-    for (std::size_t s = 1; s < c.singers.size(); ++s) columns.push_back({name_of(c.singers[s]), Table::Align::right});
+    for (std::size_t s = 1; s < c.singers.size(); ++s)
+        columns.push_back({name_of(c.singers[s]), Table::Align::right});
     Table table(columns);
     for (auto const& row : c.rows) {
         std::vector<std::string> cells(c.singers.size());
@@ -80,7 +85,9 @@ std::string passaggi(Comparison const& c) {
 
 Json crossing_json(Crossing const& c, Tuning const& tuning) {
     auto const name = tuning.name(c.pitch);
-    return {{"hz", rounded(in_hertz(c.pitch.frequency()), 0.01)}, {"pitch", name.pitch.str()}, {"cents", rounded(name.deviation.value, 0.1)},
+    return {{"hz", rounded(in_hertz(c.pitch.frequency()), 0.01)},
+            {"pitch", name.pitch.str()},
+            {"cents", rounded(name.deviation.value, 0.1)},
             {"sd_cents", rounded(c.sd.value, 0.1)}};
 }
 
@@ -95,7 +102,8 @@ std::string comparison_text(Comparison const& c) {
     for (auto const& row : c.rows)
         for (auto const& v : row.of) estimated = estimated || (v && v->resonances.estimated);
     if (estimated) out += "? estimated, not measured\n";
-    if (auto const generic = passaggi(c); !generic.empty()) out += fmt::format("\nPassaggio of the handbooks: {}\n{}", generic_passaggio_label, generic);
+    if (auto const generic = passaggi(c); !generic.empty())
+        out += fmt::format("\nPassaggio of the handbooks: {}\n{}", generic_passaggio_label, generic);
     std::string averages;
     for (auto const& singer : c.singers)
         if (singer.average) averages += (averages.empty() ? "" : ", ") + name_of(singer);
@@ -105,17 +113,37 @@ std::string comparison_text(Comparison const& c) {
 
 std::string comparison_csv(Comparison const& c) {
     std::string out;
-    csv_line(out, {"vowel", "singer", "voice", "average", "estimated", "fR1_hz", "fR1_sd_hz", "fR2_hz", "fR2_sd_hz", "turning_hz", "turning_pitch",
-                   "turning_cents", "meeting_hz", "meeting_pitch", "meeting_cents", "sd_cents", "cents_from_first", "sd_of_interval_cents", "p_higher", "clear"});
+    csv_line(out, {"vowel",
+                   "singer",
+                   "voice",
+                   "average",
+                   "estimated",
+                   "fR1_hz",
+                   "fR1_sd_hz",
+                   "fR2_hz",
+                   "fR2_sd_hz",
+                   "turning_hz",
+                   "turning_pitch",
+                   "turning_cents",
+                   "meeting_hz",
+                   "meeting_pitch",
+                   "meeting_cents",
+                   "sd_cents",
+                   "cents_from_first",
+                   "sd_of_interval_cents",
+                   "p_higher",
+                   "clear"});
     for (auto const& row : c.rows)
         for (std::size_t s = 0; s < row.of.size(); ++s) {
             auto const& v = row.of[s];
             if (!v) continue;
             auto const& singer = c.singers[s];
             auto const& r = v->resonances;
-            std::vector<std::string> line{row.vowel.ipa(), name_of(singer), std::string(to_string(singer.voice)), singer.average ? "true" : "false",
-                                          r.estimated ? "true" : "false"};
-            for (auto const& f : {r.r1.centre, r.r1.sd, r.r2.centre, r.r2.sd}) line.push_back(number(in_hertz(f), 1));
+            std::vector<std::string> line{row.vowel.ipa(), name_of(singer),
+                                          std::string(to_string(singer.voice)),
+                                          singer.average ? "true" : "false", r.estimated ? "true" : "false"};
+            for (auto const& f : {r.r1.centre, r.r1.sd, r.r2.centre, r.r2.sd})
+                line.push_back(number(in_hertz(f), 1));
             for (auto const* crossing : {&v->turning, &v->meeting}) {
                 auto const name = singer.tuning.name(crossing->pitch);
                 line.push_back(number(in_hertz(crossing->pitch.frequency()), 2));
@@ -123,11 +151,14 @@ std::string comparison_csv(Comparison const& c) {
                 line.push_back(number(name.deviation.value, 1));
             }
             line.push_back(number(v->turning.sd.value, 1));
-            auto const d = std::find_if(row.differences.begin(), row.differences.end(), [&](Difference const& x) { return x.first == 0 && x.second == s; });
-            if (d == row.differences.end()) line.insert(line.end(), 4, "");
+            auto const d = std::find_if(row.differences.begin(), row.differences.end(),
+                                        [&](Difference const& x) { return x.first == 0 && x.second == s; });
+            if (d == row.differences.end())
+                line.insert(line.end(), 4, "");
             else
-                for (auto const& cell : {number(d->r1.value, 1), number(d->r1_sd.value, 1), number(d->p_r1_higher, 4),
-                                         std::string(clear(d->p_r1_higher) ? "true" : "false")})
+                for (auto const& cell :
+                     {number(d->r1.value, 1), number(d->r1_sd.value, 1), number(d->p_r1_higher, 4),
+                      std::string(clear(d->p_r1_higher) ? "true" : "false")})
                     line.push_back(cell);
             csv_line(out, line);
         }
@@ -138,9 +169,15 @@ std::string comparison_json(Comparison const& c) {
     Json out{{"vowelway", 1}};
     out["singers"] = Json::array();
     for (auto const& singer : c.singers) {
-        Json s{{"singer", name_of(singer)}, {"voice", to_string(singer.voice)}, {"average", singer.average}, {"a4_hz", rounded(in_hertz(singer.tuning.a4), 0.01)}};
+        Json s{{"singer", name_of(singer)},
+               {"voice", to_string(singer.voice)},
+               {"average", singer.average},
+               {"a4_hz", rounded(in_hertz(singer.tuning.a4), 0.01)}};
         if (auto const p = generic_passaggio(singer.voice))
-            s["generic_passaggio"] = {{"voice_class", p->voice_class}, {"first", p->first.str()}, {"second", p->second.str()}, {"source", generic_passaggio_label}};
+            s["generic_passaggio"] = {{"voice_class", p->voice_class},
+                                      {"first", p->first.str()},
+                                      {"second", p->second.str()},
+                                      {"source", generic_passaggio_label}};
         else
             s["generic_passaggio"] = nullptr;
         out["singers"].push_back(std::move(s));
@@ -155,21 +192,32 @@ std::string comparison_json(Comparison const& c) {
                 continue;
             }
             auto const& r = row.of[s]->resonances;
-            Json one{{"fR1_hz", rounded(in_hertz(r.r1.centre), 0.1)}, {"fR1_sd_hz", rounded(in_hertz(r.r1.sd), 0.1)},
-                     {"fR2_hz", rounded(in_hertz(r.r2.centre), 0.1)}, {"fR2_sd_hz", rounded(in_hertz(r.r2.sd), 0.1)}, {"estimated", r.estimated}};
+            Json one{{"fR1_hz", rounded(in_hertz(r.r1.centre), 0.1)},
+                     {"fR1_sd_hz", rounded(in_hertz(r.r1.sd), 0.1)},
+                     {"fR2_hz", rounded(in_hertz(r.r2.centre), 0.1)},
+                     {"fR2_sd_hz", rounded(in_hertz(r.r2.sd), 0.1)},
+                     {"estimated", r.estimated}};
             one["turning"] = crossing_json(row.of[s]->turning, c.singers[s].tuning);
             one["meeting"] = crossing_json(row.of[s]->meeting, c.singers[s].tuning);
             v["singers"].push_back(std::move(one));
         }
         v["differences"] = Json::array();
         for (auto const& d : row.differences)
-            v["differences"].push_back({{"first", d.first}, {"second", d.second}, {"fR1_cents", rounded(d.r1.value, 0.1)}, {"fR1_sd_cents", rounded(d.r1_sd.value, 0.1)},
-                                        {"fR1_p_higher", rounded(d.p_r1_higher, 0.0001)}, {"fR1_clear", clear(d.p_r1_higher)}, {"fR2_cents", rounded(d.r2.value, 0.1)},
-                                        {"fR2_sd_cents", rounded(d.r2_sd.value, 0.1)}, {"fR2_p_higher", rounded(d.p_r2_higher, 0.0001)}, {"fR2_clear", clear(d.p_r2_higher)}});
+            v["differences"].push_back({{"first", d.first},
+                                        {"second", d.second},
+                                        {"fR1_cents", rounded(d.r1.value, 0.1)},
+                                        {"fR1_sd_cents", rounded(d.r1_sd.value, 0.1)},
+                                        {"fR1_p_higher", rounded(d.p_r1_higher, 0.0001)},
+                                        {"fR1_clear", clear(d.p_r1_higher)},
+                                        {"fR2_cents", rounded(d.r2.value, 0.1)},
+                                        {"fR2_sd_cents", rounded(d.r2_sd.value, 0.1)},
+                                        {"fR2_p_higher", rounded(d.p_r2_higher, 0.0001)},
+                                        {"fR2_clear", clear(d.p_r2_higher)}});
         out["vowels"].push_back(std::move(v));
     }
     out["warnings"] = Json::array();
-    for (auto const& r : c.remarks) out["warnings"].push_back({{"kind", to_string(r.kind)}, {"text", r.text}});
+    for (auto const& r : c.remarks)
+        out["warnings"].push_back({{"kind", to_string(r.kind)}, {"text", r.text}});
     return out.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

@@ -32,10 +32,12 @@ Json shape_json(ShapeExplained const& shape) {
     Length end = centimetres(0);
     for (auto const& section : shape.tract) {
         end += section.length;
-        out["tract"].push_back({{"to_cm", rounded(in_centimetres(end), 0.01)}, {"area_cm2", rounded(in_square_centimetres(section.area), 0.01)}});
+        out["tract"].push_back({{"to_cm", rounded(in_centimetres(end), 0.01)},
+                                {"area_cm2", rounded(in_square_centimetres(section.area), 0.01)}});
     }
     if (!shape.tract_objection.empty()) out["tract_objection"] = shape.tract_objection;
-    for (auto const& term : cost_term_names) out["cost"][std::string(term.name)] = rounded(shape.cost.*term.value, 0.001);
+    for (auto const& term : cost_term_names)
+        out["cost"][std::string(term.name)] = rounded(shape.cost.*term.value, 0.001);
     out["cost"]["total"] = rounded(shape.cost.total(), 0.001);
     return out;
 }
@@ -55,7 +57,8 @@ std::string explanation_json(NoteExplanation const& e) {
     if (e.vowel.estimated) out["origin"] = e.vowel.origin;
     out["draws"] = e.draws;
     for (auto const advice : {Advice::hold, Advice::migrate, Advice::modify})
-        out["shares"][std::string(to_string(advice))] = e.draws > 0 ? Json(rounded(e.shares.of(advice), 0.001)) : Json();
+        out["shares"][std::string(to_string(advice))] =
+            e.draws > 0 ? Json(rounded(e.shares.of(advice), 0.001)) : Json();
     out["harmonics_hz"] = frequencies(e.harmonics);
     out["curve_hz"] = frequencies(e.grid);
     out["kept"] = shape_json(e.kept);

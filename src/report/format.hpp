@@ -20,7 +20,8 @@ std::string number(double value, int decimals = 0);
 /// "+1.2", "-0.5", "0.0": an interval in semitones.
 std::string signed_semitones(Cents interval);
 
-/// The pitch name with its deviation, or with "about" and no cents when the deviation is larger than half a semitone.
+/// The pitch name with its deviation, or with "about" and no cents when the deviation is larger than half a
+/// semitone.
 std::string pitch_with_uncertainty(Tuning const& tuning, Pitch pitch, Cents sd);
 
 } // namespace vowelway::report

@@ -26,10 +26,13 @@ void put_decision(Json& out, Decision const& d) {
     out["heard_if_kept"] = d.heard_kept.vowel.ipa();
     out["advice"] = to_string(d.advice);
     out["certainty"] = rounded(d.certainty, 0.01);
-    out["target"] = {{"fR1_hz", hz(d.target.r1.centre)}, {"fR2_hz", hz(d.target.r2.centre)}, {"ipa", d.target.shade.ipa()}};
+    out["target"] = {{"fR1_hz", hz(d.target.r1.centre)},
+                     {"fR2_hz", hz(d.target.r2.centre)},
+                     {"ipa", d.target.shade.ipa()}};
     out["gesture"] = Json::array();
     for (auto const& g : d.gestures)
-        out["gesture"].push_back({{"part", to_string(g.part)}, {"amount", rounded(g.amount, 0.01)}, {"words", g.words}});
+        out["gesture"].push_back(
+            {{"part", to_string(g.part)}, {"amount", rounded(g.amount, 0.01)}, {"words", g.words}});
     out["gain_db"] = rounded(d.gain.value, 0.1);
     out["text_cost_bark"] = rounded(d.text_cost.value, 0.01);
     out["brief"] = d.brief;
@@ -69,7 +72,9 @@ Json warnings_json(Remarks const& remarks) {
     return out;
 }
 
-std::string text_of(Json const& json) { return json.dump(1, ' ', false, Json::error_handler_t::replace) + "\n"; }
+std::string text_of(Json const& json) {
+    return json.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
+}
 
 } // namespace report
 
@@ -144,12 +149,17 @@ std::string plan_json(Plan const& plan) {
     auto const& tuning = plan.passage.tuning;
     Json out{{"vowelway", 1}, {"singer", plan.singer.name}, {"voice", to_string(plan.singer.voice)}};
     out["average"] = plan.singer.average;
-    out["measured"] = {{"method", to_string(plan.singer.provenance.method)}, {"date", plan.singer.provenance.date}};
+    out["measured"] = {{"method", to_string(plan.singer.provenance.method)},
+                       {"date", plan.singer.provenance.date}};
     out["technique"] = plan.technique;
     out["a4_hz"] = hz(tuning.a4);
     out["range"] = {{"low", plan.range.low.str()}, {"high", plan.range.high.str()}};
     auto const& p = plan.passage;
-    out["passage"] = {{"title", p.title}, {"composer", p.composer}, {"part", p.part}, {"verse", p.verse}, {"language", p.language}};
+    out["passage"] = {{"title", p.title},
+                      {"composer", p.composer},
+                      {"part", p.part},
+                      {"verse", p.verse},
+                      {"language", p.language}};
     out["vowels"] = Json::array();
     for (auto const& v : plan.vowels) out["vowels"].push_back(vowel_json(v, tuning));
     out["notes"] = Json::array();

@@ -17,7 +17,8 @@ using report::rounded;
 
 // Resonances are never known finer than about 10 Hz (Kewley-Port & Watson 1994: a listener's limit too).
 std::string resonance(Resonance const& r) {
-    return fmt::format("{} ±{}{}", number(rounded(in_hertz(r.centre), 10)), number(rounded(in_hertz(r.sd), 5)), r.sd_assumed ? "*" : "");
+    return fmt::format("{} ±{}{}", number(rounded(in_hertz(r.centre), 10)),
+                       number(rounded(in_hertz(r.sd), 5)), r.sd_assumed ? "*" : "");
 }
 
 std::string heading(Plan const& plan) {
@@ -28,7 +29,8 @@ std::string heading(Plan const& plan) {
     if (plan.singer.voice != VoiceType::other && plan.singer.name != to_string(plan.singer.voice))
         out += fmt::format(", {}", to_string(plan.singer.voice));
     if (!plan.singer.provenance.date.empty())
-        out += fmt::format(", measured {} by {}", plan.singer.provenance.date, to_string(plan.singer.provenance.method));
+        out += fmt::format(", measured {} by {}", plan.singer.provenance.date,
+                           to_string(plan.singer.provenance.method));
     out += fmt::format("; technique: {}; A4 = {} Hz\n", plan.technique, number(in_hertz(p.tuning.a4), 2));
     if (plan.singer.average) out += fmt::format("{}\n", average_voice_notice);
     return out;
@@ -37,7 +39,13 @@ std::string heading(Plan const& plan) {
 std::string vowel_table(Plan const& plan) {
     auto const& tuning = plan.passage.tuning;
     using enum Table::Align;
-    Table table({{"vowel"}, {"fR1 Hz", right}, {"fR2 Hz", right}, {"turns at (2fo = fR1)"}, {"meets at (fo = fR1)"}, {"leave it alone"}, {"sung", right}});
+    Table table({{"vowel"},
+                 {"fR1 Hz", right},
+                 {"fR2 Hz", right},
+                 {"turns at (2fo = fR1)"},
+                 {"meets at (fo = fR1)"},
+                 {"leave it alone"},
+                 {"sung", right}});
     bool assumed = false, estimated = false;
     for (auto const& v : plan.vowels) {
         auto const& r = v.resonances;
@@ -45,10 +53,14 @@ std::string vowel_table(Plan const& plan) {
         estimated = estimated || r.estimated;
         std::string passive = "nowhere in this range";
         if (v.passive_range)
-            passive = v.passive_range->reaches_top ? "in all of it" : "up to " + pitch_with_uncertainty(tuning, v.passive_range->to, v.passive_range->to_sd);
+            passive =
+                v.passive_range->reaches_top
+                    ? "in all of it"
+                    : "up to " + pitch_with_uncertainty(tuning, v.passive_range->to, v.passive_range->to_sd);
         table.row({r.vowel.ipa() + (r.estimated ? "?" : ""), resonance(r.r1), resonance(r.r2),
-                   pitch_with_uncertainty(tuning, v.turning.pitch, v.turning.sd), pitch_with_uncertainty(tuning, v.meeting.pitch, v.meeting.sd),
-                   passive, in_seconds(v.sung) > 0 ? number(in_seconds(v.sung), 1) + " s" : ""});
+                   pitch_with_uncertainty(tuning, v.turning.pitch, v.turning.sd),
+                   pitch_with_uncertainty(tuning, v.meeting.pitch, v.meeting.sd), passive,
+                   in_seconds(v.sung) > 0 ? number(in_seconds(v.sung), 1) + " s" : ""});
     }
     std::string out = table.str();
     if (assumed) out += "* deviation assumed, not measured\n";
@@ -64,15 +76,28 @@ std::string note_row_advice(Decision const& d) {
 
 std::string note_table(Plan const& plan, std::vector<NotePlan> const& notes) {
     using enum Table::Align;
-    Table table({{"bar", right}, {"beat", right}, {"pitch"}, {"length", right}, {"syllable"}, {"vowel"}, {"zone"}, {"heard"}, {"advice"}, {"aim"}, {"what to do"}});
+    Table table({{"bar", right},
+                 {"beat", right},
+                 {"pitch"},
+                 {"length", right},
+                 {"syllable"},
+                 {"vowel"},
+                 {"zone"},
+                 {"heard"},
+                 {"advice"},
+                 {"aim"},
+                 {"what to do"}});
     for (auto const& n : notes) {
         auto const& note = plan.passage.notes[n.note];
-        std::vector<std::string> cells{note.measure, number(note.beat, 2), note.spelled.str(), number(in_seconds(note.length), 1) + " s",
+        std::vector<std::string> cells{note.measure, number(note.beat, 2), note.spelled.str(),
+                                       number(in_seconds(note.length), 1) + " s",
                                        note.melisma ? "~" : note.text()};
         if (n.decision) {
             auto const& d = *n.decision;
-            for (std::string cell : {note.vowel->held.ipa(), std::string(to_string(d.zone.zone)), d.heard.vowel.ipa(), note_row_advice(d),
-                                     d.advice == Advice::modify ? d.target.shade.ipa() : std::string(), d.brief})
+            for (std::string cell :
+                 {note.vowel->held.ipa(), std::string(to_string(d.zone.zone)), d.heard.vowel.ipa(),
+                  note_row_advice(d), d.advice == Advice::modify ? d.target.shade.ipa() : std::string(),
+                  d.brief})
                 cells.push_back(std::move(cell));
         } else {
             cells.push_back(note.hummed ? "hum" : "?");
@@ -86,16 +111,20 @@ std::string notes_to_watch(Plan const& plan) {
     std::vector<NotePlan> watch;
     for (auto const& n : plan.notes)
         if (n.decision && n.importance > 0) watch.push_back(n);
-    std::stable_sort(watch.begin(), watch.end(), [](auto const& a, auto const& b) { return a.importance > b.importance; });
+    std::stable_sort(watch.begin(), watch.end(),
+                     [](auto const& a, auto const& b) { return a.importance > b.importance; });
     if (watch.size() > 8) watch.resize(8);
-    std::stable_sort(watch.begin(), watch.end(), [](auto const& a, auto const& b) { return a.note < b.note; });
+    std::stable_sort(watch.begin(), watch.end(),
+                     [](auto const& a, auto const& b) { return a.note < b.note; });
     std::string out;
     for (auto const& n : watch) {
         auto const& note = plan.passage.notes[n.note];
-        out += fmt::format("  bar {}, beat {}, {} \"{}\": {}", note.measure, number(note.beat, 2), note.spelled.str(), note.text(), n.decision->why);
+        out += fmt::format("  bar {}, beat {}, {} \"{}\": {}", note.measure, number(note.beat, 2),
+                           note.spelled.str(), note.text(), n.decision->why);
         if (!n.decision->gestures.empty()) {
             out += "; ";
-            for (std::size_t i = 0; i < n.decision->gestures.size(); ++i) out += (i ? ", " : "") + n.decision->gestures[i].words;
+            for (std::size_t i = 0; i < n.decision->gestures.size(); ++i)
+                out += (i ? ", " : "") + n.decision->gestures[i].words;
         }
         out += "\n";
     }
@@ -111,11 +140,13 @@ std::string strip_table(Plan const& plan) {
             auto const& d = v.strip[i].decision;
             std::size_t end = i + 1;
             auto const same = [&](Decision const& o) {
-                return o.zone.zone == d.zone.zone && o.heard.vowel == d.heard.vowel && o.advice == d.advice && o.target.shade == d.target.shade;
+                return o.zone.zone == d.zone.zone && o.heard.vowel == d.heard.vowel && o.advice == d.advice &&
+                       o.target.shade == d.target.shade;
             };
             while (end < v.strip.size() && same(v.strip[end].decision)) ++end;
-            table.row({i == 0 ? v.resonances.vowel.ipa() : "", tuning.name(v.strip[i].pitch).pitch.str(), tuning.name(v.strip[end - 1].pitch).pitch.str(),
-                       std::string(to_string(d.zone.zone)), d.heard.vowel.ipa(), note_row_advice(d),
+            table.row({i == 0 ? v.resonances.vowel.ipa() : "", tuning.name(v.strip[i].pitch).pitch.str(),
+                       tuning.name(v.strip[end - 1].pitch).pitch.str(), std::string(to_string(d.zone.zone)),
+                       d.heard.vowel.ipa(), note_row_advice(d),
                        d.advice == Advice::modify ? d.target.shade.ipa() : "", d.brief});
             i = end;
         }

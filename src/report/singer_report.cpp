@@ -16,23 +16,30 @@ using report::rounded;
 using Json = nlohmann::ordered_json;
 
 std::string hertz_of(Resonance const& r) {
-    return fmt::format("{} ±{}{}", number(rounded(in_hertz(r.centre), 5)), number(rounded(in_hertz(r.sd), 5)), r.sd_assumed ? "*" : "");
+    return fmt::format("{} ±{}{}", number(rounded(in_hertz(r.centre), 5)), number(rounded(in_hertz(r.sd), 5)),
+                       r.sd_assumed ? "*" : "");
 }
 
 std::string how(TractLength const& t) {
     switch (t.from) {
-    case TractLength::From::given: return "as given in the profile";
-    case TractLength::From::upper_resonances: return fmt::format("estimated from the upper resonances of {} vowels, as of a tube", t.vowels);
-    case TractLength::From::average_voices: return fmt::format("estimated from {} vowels against the nearest average voice", t.vowels);
+    case TractLength::From::given:
+        return "as given in the profile";
+    case TractLength::From::upper_resonances:
+        return fmt::format("estimated from the upper resonances of {} vowels, as of a tube", t.vowels);
+    case TractLength::From::average_voices:
+        return fmt::format("estimated from {} vowels against the nearest average voice", t.vowels);
     }
     return "";
 }
 
 std::string_view key(TractLength::From from) {
     switch (from) {
-    case TractLength::From::given: return "given";
-    case TractLength::From::upper_resonances: return "upper_resonances";
-    case TractLength::From::average_voices: return "average_voices";
+    case TractLength::From::given:
+        return "given";
+    case TractLength::From::upper_resonances:
+        return "upper_resonances";
+    case TractLength::From::average_voices:
+        return "average_voices";
     }
     return "";
 }
@@ -74,18 +81,26 @@ std::string resonance_table(Singer const& singer) {
 
 std::string placement_table(std::vector<Placement> const& among) {
     using enum Table::Align;
-    Table table({{"voice"}, {"fR1", right}, {"fR2", right}, {"fR3", right}, {"vowels", right}, {"distance", right}});
+    Table table(
+        {{"voice"}, {"fR1", right}, {"fR2", right}, {"fR3", right}, {"vowels", right}, {"distance", right}});
     for (auto const& p : among)
-        table.row({std::string(to_string(p.voice)), semitones_above(p.above[0]), semitones_above(p.above[1]), semitones_above(p.above[2]),
-                   std::to_string(p.vowels), fmt::format("{:.1f}", p.distance)});
-    return "Against the average voices: semitones above them, mean over the vowels both have\n\n" + table.str() +
-           "distance: 1 is as far as voices of one type usually lie apart; resonances tell a voice type only roughly\n";
+        table.row({std::string(to_string(p.voice)), semitones_above(p.above[0]), semitones_above(p.above[1]),
+                   semitones_above(p.above[2]), std::to_string(p.vowels), fmt::format("{:.1f}", p.distance)});
+    return "Against the average voices: semitones above them, mean over the vowels both have\n\n" +
+           table.str() +
+           "distance: 1 is as far as voices of one type usually lie apart; resonances tell a voice type only "
+           "roughly\n";
 }
 
 Json resonance_json(Resonance const& r, int k, Tuning const& tuning) {
     auto const name = tuning.name(r.centre);
-    Json out{{"number", k}, {"hz", rounded(in_hertz(r.centre), 0.1)}, {"sd_hz", rounded(in_hertz(r.sd), 0.1)}, {"sd_assumed", r.sd_assumed},
-             {"pitch", name.pitch.str()}, {"cents", rounded(name.deviation.value, 0.1)}, {"sd_cents", rounded(r.sd_cents().value, 0.1)}};
+    Json out{{"number", k},
+             {"hz", rounded(in_hertz(r.centre), 0.1)},
+             {"sd_hz", rounded(in_hertz(r.sd), 0.1)},
+             {"sd_assumed", r.sd_assumed},
+             {"pitch", name.pitch.str()},
+             {"cents", rounded(name.deviation.value, 0.1)},
+             {"sd_cents", rounded(r.sd_cents().value, 0.1)}};
     if (r.bandwidth) out["bandwidth_hz"] = rounded(in_hertz(*r.bandwidth), 0.1);
     return out;
 }
@@ -106,7 +121,8 @@ std::string singer_text(SingerPicture const& p) {
     if (s.average) out += fmt::format("{}\n", average_voice_notice);
     if (p.tract)
         out += fmt::format("vocal tract: {:.1f} cm{}, {}\n", in_centimetres(p.tract->length),
-                           p.tract->sd ? fmt::format(" ±{:.1f}", in_centimetres(*p.tract->sd)) : "", how(*p.tract));
+                           p.tract->sd ? fmt::format(" ±{:.1f}", in_centimetres(*p.tract->sd)) : "",
+                           how(*p.tract));
     out += "\n" + resonance_table(s);
     if (!p.among.empty()) out += "\n" + placement_table(p.among);
     return out;
@@ -114,13 +130,19 @@ std::string singer_text(SingerPicture const& p) {
 
 std::string singer_json(SingerPicture const& p) {
     auto const& s = p.singer;
-    Json out{{"vowelway", 1}, {"singer", s.name}, {"voice", to_string(s.voice)}, {"average", s.average}, {"a4_hz", rounded(in_hertz(s.tuning.a4), 0.01)}};
+    Json out{{"vowelway", 1},
+             {"singer", s.name},
+             {"voice", to_string(s.voice)},
+             {"average", s.average},
+             {"a4_hz", rounded(in_hertz(s.tuning.a4), 0.01)}};
     out["range"] = s.range ? Json{{"low", s.range->low.str()}, {"high", s.range->high.str()}} : Json(nullptr);
-    out["source"] = {{"method", to_string(s.provenance.method)}, {"date", s.provenance.date}, {"note", s.provenance.note}};
+    out["source"] = {
+        {"method", to_string(s.provenance.method)}, {"date", s.provenance.date}, {"note", s.provenance.note}};
     out["tract"] = nullptr;
     if (p.tract) {
         out["tract"] = {{"length_cm", rounded(in_centimetres(p.tract->length), 0.1)}};
-        out["tract"]["sd_cm"] = p.tract->sd ? Json(rounded(in_centimetres(*p.tract->sd), 0.1)) : Json(nullptr);
+        out["tract"]["sd_cm"] =
+            p.tract->sd ? Json(rounded(in_centimetres(*p.tract->sd), 0.1)) : Json(nullptr);
         out["tract"]["from"] = key(p.tract->from);
         out["tract"]["vowels"] = p.tract->vowels;
     }
@@ -135,10 +157,15 @@ std::string singer_json(SingerPicture const& p) {
     }
     out["voices"] = Json::array();
     for (auto const& a : p.among)
-        out["voices"].push_back({{"voice", to_string(a.voice)}, {"fR1_cents", cents_json(a.above[0])}, {"fR2_cents", cents_json(a.above[1])},
-                                 {"fR3_cents", cents_json(a.above[2])}, {"vowels", a.vowels}, {"distance", rounded(a.distance, 0.01)}});
+        out["voices"].push_back({{"voice", to_string(a.voice)},
+                                 {"fR1_cents", cents_json(a.above[0])},
+                                 {"fR2_cents", cents_json(a.above[1])},
+                                 {"fR3_cents", cents_json(a.above[2])},
+                                 {"vowels", a.vowels},
+                                 {"distance", rounded(a.distance, 0.01)}});
     out["warnings"] = Json::array();
-    for (auto const& r : p.remarks) out["warnings"].push_back({{"kind", to_string(r.kind)}, {"text", r.text}});
+    for (auto const& r : p.remarks)
+        out["warnings"].push_back({{"kind", to_string(r.kind)}, {"text", r.text}});
     return out.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

@@ -16,7 +16,8 @@ std::size_t display_width(std::string_view utf8) {
             ++width;
             continue;
         }
-        bool const combining = (*c >= 0x300 && *c <= 0x36F) || (*c >= 0x1DC0 && *c <= 0x1DFF) || *c == 0x200B || *c == 0xFE0E;
+        bool const combining =
+            (*c >= 0x300 && *c <= 0x36F) || (*c >= 0x1DC0 && *c <= 0x1DFF) || *c == 0x200B || *c == 0xFE0E;
         if (!combining) ++width;
     }
     return width;

@@ -28,10 +28,14 @@ std::vector<Step> parse_transcript(std::string const& text) {
             throw std::runtime_error("line " + std::to_string(number) + ": output before the first command");
         }
         auto& step = steps.back();
-        if (line.starts_with("-> ")) step.exit_code = std::stoi(line.substr(3));
-        else if (line.starts_with("! ")) step.errors.push_back(line.substr(2));
-        else if (line == "!") step.errors.emplace_back();
-        else step.output.push_back(line.starts_with("\\") ? line.substr(1) : line);
+        if (line.starts_with("-> "))
+            step.exit_code = std::stoi(line.substr(3));
+        else if (line.starts_with("! "))
+            step.errors.push_back(line.substr(2));
+        else if (line == "!")
+            step.errors.emplace_back();
+        else
+            step.output.push_back(line.starts_with("\\") ? line.substr(1) : line);
     }
     if (steps.empty()) throw std::runtime_error("a transcript without a command tests nothing");
     for (auto& step : steps) // blank lines between steps are for the reader
@@ -40,7 +44,8 @@ std::vector<Step> parse_transcript(std::string const& text) {
 }
 
 namespace {
-bool match_from(std::vector<std::string> const& expected, std::size_t e, std::vector<std::string> const& got, std::size_t g) {
+bool match_from(std::vector<std::string> const& expected, std::size_t e, std::vector<std::string> const& got,
+                std::size_t g) {
     for (; e < expected.size(); ++e, ++g) {
         if (expected[e] == "...") {
             for (auto skip = g; skip <= got.size(); ++skip)

@@ -65,13 +65,19 @@ TEST_CASE("transcript") {
     for (auto const& step : steps) {
         INFO(file.filename().string(), ":", step.line, ": $ ", step.command);
         std::ofstream(folder / "command") << step.command << "\n";
-        std::string const run = "cd '" + work.string() + "' && PATH='" + (folder / "bin").string() + "':$PATH sh ../command >../out 2>../err </dev/null";
+        std::string const run = "cd '" + work.string() + "' && PATH='" + (folder / "bin").string() +
+                                "':$PATH sh ../command >../out 2>../err </dev/null";
         int const status = std::system(run.c_str());
         auto const out = split_lines(read(folder / "out")), err = split_lines(read(folder / "err"));
         CHECK_MESSAGE(WIFEXITED(status), "the command was ended by a signal");
-        CHECK_MESSAGE(WEXITSTATUS(status) == step.exit_code, "exit code " << WEXITSTATUS(status) << ", expected " << step.exit_code);
-        CHECK_MESSAGE(lines_match(step.output, out), "output:\n" << join(out) << "expected:\n" << join(step.output));
-        CHECK_MESSAGE(lines_match(step.errors, err), "errors:\n" << join(err) << "expected:\n" << join(step.errors));
+        CHECK_MESSAGE(WEXITSTATUS(status) == step.exit_code,
+                      "exit code " << WEXITSTATUS(status) << ", expected " << step.exit_code);
+        CHECK_MESSAGE(lines_match(step.output, out), "output:\n"
+                                                         << join(out) << "expected:\n"
+                                                         << join(step.output));
+        CHECK_MESSAGE(lines_match(step.errors, err), "errors:\n"
+                                                         << join(err) << "expected:\n"
+                                                         << join(step.errors));
     }
     fs::remove_all(folder);
 }

@@ -14,7 +14,9 @@
 
 namespace measuring_data {
 
-inline std::string path(std::string const& name) { return std::string(VOWELWAY_SOURCE_DIR) + "/tests/data/measuring/" + name; }
+inline std::string path(std::string const& name) {
+    return std::string(VOWELWAY_SOURCE_DIR) + "/tests/data/measuring/" + name;
+}
 
 inline std::vector<std::vector<std::string>> rows(std::string const& name) {
     std::ifstream file(path(name));

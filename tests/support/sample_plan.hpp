@@ -14,7 +14,9 @@ namespace vowelway::sample {
 
 inline double normal_below(double z) { return 0.5 * std::erfc(-z / std::sqrt(2.0)); }
 
-inline Resonance resonance(double hz, double sd) { return {.centre = hertz(hz), .sd = hertz(sd), .bandwidth = {}}; }
+inline Resonance resonance(double hz, double sd) {
+    return {.centre = hertz(hz), .sd = hertz(sd), .bandwidth = {}};
+}
 
 inline Singer singer() {
     Singer s;
@@ -23,7 +25,12 @@ inline Singer singer() {
     s.range = parse_pitch_range("C3..A4");
     s.provenance = {.method = Method::creak, .date = "2026-10-03", .note = "third lesson"};
     auto const add = [&](char const* ipa, double r1, double sd1, double r2, double sd2) {
-        s.vowels.push_back({.vowel = parse_ipa(ipa), .r1 = resonance(r1, sd1), .r2 = resonance(r2, sd2), .r3 = {}, .r4 = {}, .origin = {}});
+        s.vowels.push_back({.vowel = parse_ipa(ipa),
+                            .r1 = resonance(r1, sd1),
+                            .r2 = resonance(r2, sd2),
+                            .r3 = {},
+                            .r4 = {},
+                            .origin = {}});
     };
     add("i", 300, 18, 2180, 60);
     add("e", 405, 20, 2010, 60);
@@ -76,8 +83,8 @@ struct Tone {
     double quarters;
     char const* syllable = ""; ///< "mi-" begins or goes on, "-no" goes on or ends
     char const* vowel = "";
-    bool tied_on = false;      ///< held into the next tone
-    int triplet = 0;           ///< 1 begins, 2 within, 3 ends
+    bool tied_on = false; ///< held into the next tone
+    int triplet = 0;      ///< 1 begins, 2 within, 3 ends
     std::vector<BeamPart> beams = {};
     bool slur_begins = false, slur_ends = false, fermata = false;
     bool grace = false;
@@ -85,8 +92,11 @@ struct Tone {
 
 inline NoteValue value_of(double quarters, int& dots) {
     dots = 0;
-    for (auto const& [value, length] : {std::pair{NoteValue::whole, 4.0}, {NoteValue::half, 2.0}, {NoteValue::quarter, 1.0},
-                                        {NoteValue::eighth, 0.5}, {NoteValue::n16th, 0.25}}) {
+    for (auto const& [value, length] : {std::pair{NoteValue::whole, 4.0},
+                                        {NoteValue::half, 2.0},
+                                        {NoteValue::quarter, 1.0},
+                                        {NoteValue::eighth, 0.5},
+                                        {NoteValue::n16th, 0.25}}) {
         if (std::abs(quarters - length) < 1e-6) return value;
         if (std::abs(quarters - 1.5 * length) < 1e-6) {
             dots = 1;
@@ -100,7 +110,10 @@ inline Syllable syllable_of(std::string text) {
     bool const before = text.starts_with("-"), after = text.ends_with("-");
     if (before) text.erase(0, 1);
     if (after) text.pop_back();
-    auto const part = before && after ? Syllable::Part::middle : before ? Syllable::Part::end : after ? Syllable::Part::begin : Syllable::Part::single;
+    auto const part = before && after ? Syllable::Part::middle
+                      : before        ? Syllable::Part::end
+                      : after         ? Syllable::Part::begin
+                                      : Syllable::Part::single;
     return {text, part};
 }
 
@@ -147,11 +160,20 @@ inline void add_bar(Passage& passage, std::vector<Tone> const& tones, double sec
             e.heads.push_back(head);
             if (tied) {
                 e.sung = passage.notes.size() - 1;
-                passage.notes.back().length = passage.notes.back().length + seconds(tone.quarters * seconds_a_quarter);
+                passage.notes.back().length =
+                    passage.notes.back().length + seconds(tone.quarters * seconds_a_quarter);
             } else {
-                SungNote n{.pitch = passage.tuning.pitch(sounding), .spelled = sounding, .measure = m.number, .beat = 1 + at,
-                           .start = seconds(start + at * seconds_a_quarter), .length = seconds(tone.quarters * seconds_a_quarter),
-                           .grace = tone.grace, .syllables = {}, .typed_ipa = {}, .dynamic = {}, .vowel = {}};
+                SungNote n{.pitch = passage.tuning.pitch(sounding),
+                           .spelled = sounding,
+                           .measure = m.number,
+                           .beat = 1 + at,
+                           .start = seconds(start + at * seconds_a_quarter),
+                           .length = seconds(tone.quarters * seconds_a_quarter),
+                           .grace = tone.grace,
+                           .syllables = {},
+                           .typed_ipa = {},
+                           .dynamic = {},
+                           .vowel = {}};
                 if (std::string(tone.syllable).empty()) {
                     n.melisma = true;
                     if (!passage.notes.empty()) n.vowel = passage.notes.back().vowel;
@@ -192,16 +214,36 @@ inline Passage song() {
     add_bar(p, {});
     add_bar(p, {{nullptr, 2}, {"C3", 1, "Dol-", "o"}, {"F3", 1, "-ce", "e"}});
     add_bar(p, {{"A3", 1.5, "lu-", "u"}, {"G3", 0.5, "-me", "e"}, {"F3", 1, "che", "e"}, {nullptr, 1}});
-    add_bar(p, {{"F3", 0.5, "ne-", "e", false, 0, {begin}, true}, {"G3", 0.5, "", "", false, 0, {through}}, {"A3", 0.5, "", "", false, 0, {through}}, {"Bb3", 0.5, "", "", false, 0, {end}, false, true},
-                {"C4", 1, "-ra", "a"}, {"C4", 1, "ve-", "e"}});
+    add_bar(p, {{"F3", 0.5, "ne-", "e", false, 0, {begin}, true},
+                {"G3", 0.5, "", "", false, 0, {through}},
+                {"A3", 0.5, "", "", false, 0, {through}},
+                {"Bb3", 0.5, "", "", false, 0, {end}, false, true},
+                {"C4", 1, "-ra", "a"},
+                {"C4", 1, "ve-", "e"}});
     add_bar(p, {{"D4", 2, "-ni", "i", true}, {"D4", 1, "", "", false}, {"E4", 1, "a", "a"}});
-    add_bar(p, {{"F4", 1.5, "me", "e"}, {"E4", 0.5, "so-", "o"}, {"D4", 0.5, "-vra", "a", false, 0, {begin}}, {"C4", 0.5, "il", "i", false, 0, {end}}, {"B3", 1, "ma-", "a"}});
+    add_bar(p, {{"F4", 1.5, "me", "e"},
+                {"E4", 0.5, "so-", "o"},
+                {"D4", 0.5, "-vra", "a", false, 0, {begin}},
+                {"C4", 0.5, "il", "i", false, 0, {end}},
+                {"B3", 1, "ma-", "a"}});
     add_bar(p, {{"C4", 2, "-re", "e"}, {nullptr, 1}, {"F4", 1, "tu", "u"}});
-    add_bar(p, {{"A4", 2, "che", "ɛ", false, 0, {}, false, false, true}, {"G4", 1, "mi", "i"}, {"F#4", 0.5, "di-", "i", false, 0, {begin}}, {"G4", 0.5, "-ce-", "e", false, 0, {end}}});
-    add_bar(p, {{"F4", 1.0 / 3, "-sti", "i", false, 1, {begin}}, {"E4", 1.0 / 3, "un", "u", false, 2, {through}}, {"D4", 1.0 / 3, "dì", "i", false, 3, {end}},
-                {"C4", 1, "di", "i"}, {"Bb3", 0.25, "lon-", "o", false, 0, {begin, begin}, true}, {"A3", 0.25, "", "", false, 0, {through, end}}, {"G3", 0.5, "", "", false, 0, {end}, false, true}, {"A3", 1, "-ta-", "a"}});
+    add_bar(p, {{"A4", 2, "che", "ɛ", false, 0, {}, false, false, true},
+                {"G4", 1, "mi", "i"},
+                {"F#4", 0.5, "di-", "i", false, 0, {begin}},
+                {"G4", 0.5, "-ce-", "e", false, 0, {end}}});
+    add_bar(p, {{"F4", 1.0 / 3, "-sti", "i", false, 1, {begin}},
+                {"E4", 1.0 / 3, "un", "u", false, 2, {through}},
+                {"D4", 1.0 / 3, "dì", "i", false, 3, {end}},
+                {"C4", 1, "di", "i"},
+                {"Bb3", 0.25, "lon-", "o", false, 0, {begin, begin}, true},
+                {"A3", 0.25, "", "", false, 0, {through, end}},
+                {"G3", 0.5, "", "", false, 0, {end}, false, true},
+                {"A3", 1, "-ta-", "a"}});
     add_bar(p, {{"F3", 4, "-no", "o"}});
-    add_bar(p, {{"C4", 1, "can-", "a"}, {"G4", 0.5, "", "", false, 0, {}, false, false, false, true}, {"A4", 2, "-to", "ɔ"}, {"F4", 1, "e", "ɛ"}});
+    add_bar(p, {{"C4", 1, "can-", "a"},
+                {"G4", 0.5, "", "", false, 0, {}, false, false, false, true},
+                {"A4", 2, "-to", "ɔ"},
+                {"F4", 1, "e", "ɛ"}});
     add_bar(p, {{"F4", 4, "vo", "ɔ", false, 0, {}, false, false, true}});
     p.staff.measures.back().right = Barline::final;
     p.staff.measures[8].right = Barline::double_;
@@ -212,21 +254,37 @@ inline Passage song() {
 
 /// The plan of a passage (or, without notes, of a range) for a singer.
 inline Plan plan_of(Passage passage, Singer singer, PitchRange range) {
-    Plan plan{.singer = std::move(singer), .technique = "classical", .range = range, .passage = std::move(passage), .vowels = {}, .notes = {}, .remarks = {}};
+    Plan plan{.singer = std::move(singer),
+              .technique = "classical",
+              .range = range,
+              .passage = std::move(passage),
+              .vowels = {},
+              .notes = {},
+              .remarks = {}};
     auto const& tuning = plan.passage.tuning;
     Pitch const top = tuning.pitch(range.high);
     for (auto const& v : plan.singer.vowels) {
         auto const crossing = [&](int n, int k, Resonance const& r) {
-            return Crossing{Harmonic{n}, ResonanceNumber{k}, Pitch(hertz(in_hertz(r.centre) / n)), r.sd_cents()};
+            return Crossing{Harmonic{n}, ResonanceNumber{k}, Pitch(hertz(in_hertz(r.centre) / n)),
+                            r.sd_cents()};
         };
-        VowelPlan vp{.resonances = v, .turning = crossing(2, 1, v.r1), .meeting = crossing(1, 1, v.r1), .crossings = {}, .strip = {}, .passive_range = {}, .sung = seconds(0)};
+        VowelPlan vp{.resonances = v,
+                     .turning = crossing(2, 1, v.r1),
+                     .meeting = crossing(1, 1, v.r1),
+                     .crossings = {},
+                     .strip = {},
+                     .passive_range = {},
+                     .sung = seconds(0)};
         for (int n = 1; n <= 8; ++n)
             for (int k = 1; k <= 2; ++k) {
                 auto const c = crossing(n, k, k == 1 ? v.r1 : v.r2);
                 if (c.pitch >= tuning.pitch(range.low) && c.pitch <= top) vp.crossings.push_back(c);
             }
         std::ranges::sort(vp.crossings, {}, [](Crossing const& c) { return c.pitch; });
-        PassiveRange passive{.from = tuning.pitch(range.low), .to = tuning.pitch(range.low), .to_sd = v.r1.sd_cents(), .migrates_from = {}};
+        PassiveRange passive{.from = tuning.pitch(range.low),
+                             .to = tuning.pitch(range.low),
+                             .to_sd = v.r1.sd_cents(),
+                             .migrates_from = {}};
         bool open = true, any = false;
         for (double key = range.low.key_number(); key <= range.high.key_number(); ++key) {
             auto const pitch = tuning.pitch(key);
@@ -239,7 +297,8 @@ inline Plan plan_of(Passage passage, Singer singer, PitchRange range) {
             }
             Duration sung = seconds(0);
             for (auto const& n : plan.passage.notes)
-                if (n.vowel && n.vowel->held.quality() == v.vowel && std::abs((n.pitch - pitch).value) < 50) sung = sung + n.length;
+                if (n.vowel && n.vowel->held.quality() == v.vowel && std::abs((n.pitch - pitch).value) < 50)
+                    sung = sung + n.length;
             vp.sung = vp.sung + sung;
             vp.strip.push_back({pitch, d, sung});
         }
@@ -254,7 +313,10 @@ inline Plan plan_of(Passage passage, Singer singer, PitchRange range) {
             if (plan.vowels[v].resonances.vowel == n.vowel->held.quality()) {
                 np.vowel = v;
                 np.decision = decide(plan.vowels[v].resonances, n.pitch);
-                np.importance = std::min(1.0, 0.15 * in_seconds(n.length) * (np.decision->advice == Advice::modify ? 3 : np.decision->advice == Advice::migrate ? 1 : 0));
+                np.importance = std::min(1.0, 0.15 * in_seconds(n.length) *
+                                                  (np.decision->advice == Advice::modify    ? 3
+                                                   : np.decision->advice == Advice::migrate ? 1
+                                                                                            : 0));
             }
         plan.notes.push_back(np);
     }

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 // The sound of a whole vocal tract of known areas, excited by noise: no all-pole model in it.
-// Chain matrices of lossy sections with yielding walls (M. M. Sondhi & J. Schroeter, IEEE Trans. Acoust. Speech Signal
-// Process. 35, 1987, 955), ended by the impedance of a piston; written apart from the library's own tract.
+// Chain matrices of lossy sections with yielding walls (M. M. Sondhi & J. Schroeter, IEEE Trans. Acoust.
+// Speech Signal Process. 35, 1987, 955), ended by the impedance of a piston; written apart from the library's
+// own tract.
 #pragma once
 
 #include "probe_synthesis.hpp"
@@ -63,7 +64,8 @@ inline void transform(std::vector<Complex>& x, bool inverse) {
 }
 
 /// Two seconds of white noise through the tract, radiated (pressure goes with the derivative of the flow).
-inline Samples tract_whisper(std::vector<double> const& areas, double length, double rate, std::mt19937& random) {
+inline Samples tract_whisper(std::vector<double> const& areas, double length, double rate,
+                             std::mt19937& random) {
     std::size_t const n = 32768;
     std::normal_distribution<double> normal;
     std::vector<Complex> x(n, 0.0);

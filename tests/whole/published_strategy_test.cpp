@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-// Published strategies must emerge from the optimiser: no rule of the program says any of them. The weights were
-// searched for with these papers in mind (bench/strategy_tune.cpp), so this shows that one set of weights does
-// justice to all of them, on voices and vowels together; it is no blind prediction.
+// Published strategies must emerge from the optimiser: no rule of the program says any of them. The weights
+// were searched for with these papers in mind (bench/strategy_tune.cpp), so this shows that one set of
+// weights does justice to all of them, on voices and vowels together; it is no blind prediction.
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/technique/read_technique.hpp"
 #include "vowelway/plan/make_plan.hpp"
@@ -30,8 +30,9 @@ Pitch pitch(char const* name) { return Tuning{}.pitch(parse_spelled_pitch(name))
 
 } // namespace
 
-// Joliveau, Smith & Wolfe 2004, J. Acoust. Soc. Am. 116, 2434: sopranos' fR1 follows fo once fo has reached the fR1
-// of the vowel; below that fR1 and fR2 barely move. Garnier et al. 2010, J. Acoust. Soc. Am. 128, 3769: up to C6-D6.
+// Joliveau, Smith & Wolfe 2004, J. Acoust. Soc. Am. 116, 2434: sopranos' fR1 follows fo once fo has reached
+// the fR1 of the vowel; below that fR1 and fR2 barely move. Garnier et al. 2010, J. Acoust. Soc. Am. 128,
+// 3769: up to C6-D6.
 TEST_CASE("a soprano's fR1 follows fo above the vowel's own fR1, and keeps still well below") {
     for (std::string const vowel : {"i", "e", "ɛ", "y"}) {
         auto const v = strip(VoiceType::soprano, vowel, "classical");
@@ -62,15 +63,17 @@ TEST_CASE("open vowels are raised less than close ones") {
     CHECK(highest("ɛ") < highest("i") - 2);
 }
 
-// Sundberg, La & Gill 2013, J. Voice 27, 282: through fo = 300..400 Hz the fR1 and fR2 of professional classical men
-// did not change systematically. Henrich, Smith & Wolfe 2011 found tuning in part of the range in some men: bands, no locks.
+// Sundberg, La & Gill 2013, J. Voice 27, 282: through fo = 300..400 Hz the fR1 and fR2 of professional
+// classical men did not change systematically. Henrich, Smith & Wolfe 2011 found tuning in part of the range
+// in some men: bands, no locks.
 TEST_CASE("classical men do not chase harmonics through the passaggio on open vowels") {
     for (auto voice : {VoiceType::bass, VoiceType::baritone, VoiceType::tenor})
         for (std::string const vowel : {"a", "ɑ", "ɔ", "ɛ"})
             for (auto const& cell : strip(voice, vowel, "classical").strip) {
                 if (cell.pitch > Pitch(hertz(400))) break;
                 INFO(to_string(voice), " ", vowel, " at ", in_hertz(cell.pitch.frequency()), " Hz");
-                CHECK(std::abs(semitones_between(strip(voice, vowel, "classical").resonances.r1.centre, cell.decision.target.r1.centre)) <= 2.01);
+                CHECK(std::abs(semitones_between(strip(voice, vowel, "classical").resonances.r1.centre,
+                                                 cell.decision.target.r1.centre)) <= 2.01);
             }
 }
 
@@ -87,9 +90,9 @@ TEST_CASE("after the turn classical men leave 2fo above fR1") {
         }
 }
 
-// Bourne & Garnier 2012, J. Acoust. Soc. Am. 131, 1586: belting women keep fR1 near 2fo up to about C5 on open-mid
-// vowels. The 2023 simulation study in J. Voice (S0892-1997(23)00004-8): unmodified, a vowel belts over about a fifth
-// around fR1/2.
+// Bourne & Garnier 2012, J. Acoust. Soc. Am. 131, 1586: belting women keep fR1 near 2fo up to about C5 on
+// open-mid vowels. The 2023 simulation study in J. Voice (S0892-1997(23)00004-8): unmodified, a vowel belts
+// over about a fifth around fR1/2.
 TEST_CASE("belt keeps 2fo at or below fR1 up to about C5, and leaves the vowel alone around fR1/2") {
     for (auto voice : {VoiceType::mezzo, VoiceType::alto})
         for (std::string const vowel : {"ɛ", "ɔ"}) {
@@ -98,12 +101,14 @@ TEST_CASE("belt keeps 2fo at or below fR1 up to about C5, and leaves the vowel a
                 auto const fo = cell.pitch.frequency(), r1 = cell.decision.target.r1.centre;
                 double const past = semitones_between(v.turning.pitch.frequency(), fo);
                 INFO(to_string(voice), " ", vowel, " at ", in_hertz(fo), " Hz: fR1 ", in_hertz(r1));
-                if (past > -3.5 && past < -0.5) CHECK(std::abs(semitones_between(v.resonances.r1.centre, r1)) < 2.01);
+                if (past > -3.5 && past < -0.5)
+                    CHECK(std::abs(semitones_between(v.resonances.r1.centre, r1)) < 2.01);
                 if (past > 1 && cell.pitch <= pitch("B4")) CHECK(semitones_between(2.0 * fo, r1) > -1);
             }
             // and classical does not
             auto const classical = strip(voice, vowel, "classical");
-            auto const& high = classical.strip[static_cast<std::size_t>(std::lround(in_semitones(pitch("B4") - classical.strip.front().pitch)))];
+            auto const& high = classical.strip[static_cast<std::size_t>(
+                std::lround(in_semitones(pitch("B4") - classical.strip.front().pitch)))];
             CHECK(2.0 * high.pitch.frequency() > high.decision.target.r1.centre);
         }
 }

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Lays out the charts of every score named, or in a folder named, for all average voices and papers, as usual and in large print, and looks
-// at the boxes: nothing may leave a page, no label may cover another or a note.
+// Lays out the charts of every score named, or in a folder named, for all average voices and papers, as usual
+// and in large print, and looks at the boxes: nothing may leave a page, no label may cover another or a note.
 // --few: only two voices, two papers and, large, one.
 //   chart_boxes [--few] FOLDER_OR_SCORE..
 #include "support/page_checks.hpp"
@@ -44,7 +44,8 @@ void check_pages(std::string const& name, std::vector<chart::Page> const& pages,
     }
 }
 
-void check(fs::path const& score, std::vector<Theme> const& themes, chart::TextMeasurer const& fonts, bool few, Count& count) {
+void check(fs::path const& score, std::vector<Theme> const& themes, chart::TextMeasurer const& fonts,
+           bool few, Count& count) {
     for (auto const voice : all_voice_types) {
         if (few && voice != VoiceType::bass && voice != VoiceType::soprano) continue;
         try {
@@ -59,18 +60,28 @@ void check(fs::path const& score, std::vector<Theme> const& themes, chart::TextM
             auto beside = request;
             beside.singer = built_in_voice(VoiceType::alto);
             bool const two = (voice == VoiceType::bass || voice == VoiceType::soprano) &&
-                             std::ranges::any_of(request.passage.notes, [](SungNote const& n) { return n.vowel.has_value(); });
+                             std::ranges::any_of(request.passage.notes,
+                                                 [](SungNote const& n) { return n.vowel.has_value(); });
             auto const plan = make_plan(std::move(request));
-            auto const both = two ? std::optional(compare_plans(plan, make_plan(std::move(beside)))) : std::nullopt;
+            auto const both =
+                two ? std::optional(compare_plans(plan, make_plan(std::move(beside)))) : std::nullopt;
             for (auto const paper : {chart::Paper::a4, chart::Paper::letter, chart::Paper::tablet}) {
                 if (few && paper == chart::Paper::letter) continue;
-                auto const name = score.filename().string() + ", " + std::string(to_string(voice)) + ", " + std::string(to_string(paper));
+                auto const name = score.filename().string() + ", " + std::string(to_string(voice)) + ", " +
+                                  std::string(to_string(paper));
                 for (auto const& theme : themes) {
                     if (few && theme.size > 1 && paper == chart::Paper::a4) continue;
                     auto const what = name + ", " + theme.name;
                     check_pages(what, chart::lay_out(plan, {.paper = paper, .theme = theme}, fonts), count);
-                    if (both) check_pages(what + ", two plans", chart::lay_out(*both, {.paper = paper, .theme = theme}, fonts), count);
-                    check_pages(what + ", map", chart::lay_out(plan, {.paper = paper, .kind = chart::Kind::resonance_map, .theme = theme}, fonts), count);
+                    if (both)
+                        check_pages(what + ", two plans",
+                                    chart::lay_out(*both, {.paper = paper, .theme = theme}, fonts), count);
+                    check_pages(
+                        what + ", map",
+                        chart::lay_out(plan,
+                                       {.paper = paper, .kind = chart::Kind::resonance_map, .theme = theme},
+                                       fonts),
+                        count);
                 }
             }
         } catch (InputError const&) {
@@ -99,6 +110,7 @@ int main(int argc, char** argv) {
     std::vector<Theme> const themes{find_theme("paper"), find_theme("large")}; // of the same fonts
     Count count;
     for (auto const& score : scores) check(score, themes, *fonts, few, count);
-    std::printf("%zu scores charted, %zu refused; %zu pages, %zu faults\n", count.scores, count.refused, count.pages, count.faults);
+    std::printf("%zu scores charted, %zu refused; %zu pages, %zu faults\n", count.scores, count.refused,
+                count.pages, count.faults);
     return count.faults == 0 && count.scores > 0 ? 0 : 1;
 }

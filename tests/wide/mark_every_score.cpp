@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-// mark_every_score FOLDER [OUT]: reads every score below a folder in every verse, marks it, takes the marks out
-// again. Fails on anything but music or a refusal with place and remedy; prints what was read. With OUT the
-// marked scores stay there, "plain" beside them the sources' text, for other tools to judge.
+// mark_every_score FOLDER [OUT]: reads every score below a folder in every verse, marks it, takes the marks
+// out again. Fails on anything but music or a refusal with place and remedy; prints what was read. With OUT
+// the marked scores stay there, "plain" beside them the sources' text, for other tools to judge.
 #include "vowelway/io/score/mark_score.hpp"
 
 #include <algorithm>
@@ -36,7 +36,9 @@ void fail(Tally& tally, fs::path const& file, std::string const& why) {
 ScoreMarks marks_for(Passage const& passage) {
     ScoreMarks out;
     out.heading = "wide run\nevery note marked";
-    for (std::size_t i = 0; i < passage.notes.size(); ++i) out.notes.push_back({i, passage.notes[i].melisma ? "" : "ɑ̝", i % 4 == 0 ? "words" : "", i % 3 == 0 ? "△" : ""});
+    for (std::size_t i = 0; i < passage.notes.size(); ++i)
+        out.notes.push_back(
+            {i, passage.notes[i].melisma ? "" : "ɑ̝", i % 4 == 0 ? "words" : "", i % 3 == 0 ? "△" : ""});
     return out;
 }
 
@@ -46,10 +48,13 @@ void mark(Tally& tally, fs::path const& file, Passage const& passage, fs::path c
     write_marked_score(file, {}, {}, plain); // nothing to mark: the source's own text
     write_marked_score(file, {}, marks_for(passage), marked);
     auto const before = bytes_of(plain);
-    if (file.extension() != ".mxl" && before.find("encoding=\"UTF-8\"") != std::string::npos && before != bytes_of(file))
+    if (file.extension() != ".mxl" && before.find("encoding=\"UTF-8\"") != std::string::npos &&
+        before != bytes_of(file))
         fail(tally, file, "changed although nothing was marked");
-    if (without_marks(bytes_of(marked), name) != before) fail(tally, file, "not the same after marking and unmarking");
-    if (read_score(marked).notes.size() != passage.notes.size()) fail(tally, file, "reads differently when marked");
+    if (without_marks(bytes_of(marked), name) != before)
+        fail(tally, file, "not the same after marking and unmarking");
+    if (read_score(marked).notes.size() != passage.notes.size())
+        fail(tally, file, "reads differently when marked");
 }
 
 void every_verse(Tally& tally, fs::path const& file, fs::path const& out) {
@@ -65,7 +70,8 @@ void every_verse(Tally& tally, fs::path const& file, fs::path const& out) {
             for (auto const& note : passage.notes) tally.syllables += note.syllables.size();
             mark(tally, file, passage, out);
         } catch (InputError const& error) {
-            if (error.place().file.empty() || error.remedy().empty()) fail(tally, file, "refused without place or remedy: " + error.wrong());
+            if (error.place().file.empty() || error.remedy().empty())
+                fail(tally, file, "refused without place or remedy: " + error.wrong());
             if (verse > 0) return;
             ++tally.refused;
             std::printf("refused: %s\n", error.what());
@@ -91,12 +97,14 @@ int main(int argc, char** argv) {
     std::vector<fs::path> files;
     for (auto const& entry : fs::recursive_directory_iterator(argv[1])) {
         auto const extension = entry.path().extension();
-        if (entry.is_regular_file() && (extension == ".xml" || extension == ".musicxml" || extension == ".mxl")) files.push_back(entry.path());
+        if (entry.is_regular_file() &&
+            (extension == ".xml" || extension == ".musicxml" || extension == ".mxl"))
+            files.push_back(entry.path());
     }
     std::sort(files.begin(), files.end());
     for (auto const& file : files) every_verse(tally, file, out);
     if (!keep) fs::remove_all(out);
-    std::printf("%d scores: %d read (%zu notes, %zu syllables), %d refused, %d failures\n", tally.files, tally.read, tally.notes, tally.syllables,
-                tally.refused, tally.failed);
+    std::printf("%d scores: %d read (%zu notes, %zu syllables), %d refused, %d failures\n", tally.files,
+                tally.read, tally.notes, tally.syllables, tally.refused, tally.failed);
     return tally.failed > 0 || tally.read == 0 ? 1 : 0;
 }

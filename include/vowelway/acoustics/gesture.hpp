@@ -10,9 +10,9 @@
 namespace vowelway {
 
 enum class GesturePart { jaw, lip_opening, lip_protrusion, tongue_height, tongue_advancement, larynx };
-inline constexpr std::array all_gesture_parts{GesturePart::jaw,           GesturePart::lip_opening,
-                                              GesturePart::lip_protrusion, GesturePart::tongue_height,
-                                              GesturePart::tongue_advancement, GesturePart::larynx};
+inline constexpr std::array all_gesture_parts{
+    GesturePart::jaw,           GesturePart::lip_opening,        GesturePart::lip_protrusion,
+    GesturePart::tongue_height, GesturePart::tongue_advancement, GesturePart::larynx};
 std::string_view to_string(GesturePart part);
 
 /// One thing the singer does.

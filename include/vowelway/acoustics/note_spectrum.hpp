@@ -12,9 +12,10 @@
 namespace vowelway {
 
 /// Why no harmonic sits on a resonance for long: vibrato moves the one, the other is never placed exactly.
-/// Levels are averaged, in decibels, over that misplacement. If it follows a Cauchy distribution with half-width
-/// g, the average of a resonance of half-width b is exactly a resonance of half-width b + g; g is chosen to
-/// share its quartiles with a sinusoidal vibrato (0.707 of its extent) and a normal placement error (0.6745 SD).
+/// Levels are averaged, in decibels, over that misplacement. If it follows a Cauchy distribution with
+/// half-width g, the average of a resonance of half-width b is exactly a resonance of half-width b + g; g is
+/// chosen to share its quartiles with a sinusoidal vibrato (0.707 of its extent) and a normal placement error
+/// (0.6745 SD).
 struct Blur {
     Cents vibrato{50};               ///< extent to either side; common for classical voices (common practice)
     Frequency placement = hertz(40); ///< SD with which a singer places a resonance; 30..50 Hz, our judgement
@@ -29,7 +30,8 @@ class NoteSpectrum {
 
     /// Harmonics of `fo` up to 5 kHz (at least the fundamental, at most most_harmonics).
     /// `quarter`: quarter-wave resonance of the singer's tract, for the poles above fR4.
-    NoteSpectrum(Pitch fo, Frequency quarter, Source const& source = {}, Decibels loudness = {}, Blur blur = {});
+    NoteSpectrum(Pitch fo, Frequency quarter, Source const& source = {}, Decibels loudness = {},
+                 Blur blur = {});
 
     Pitch pitch() const { return fo_; }
     int size() const { return static_cast<int>(place_.size()); }
@@ -48,10 +50,10 @@ class NoteSpectrum {
   private:
     Pitch fo_;
     Blur blur_;
-    std::vector<double> squared_;  // f² of each harmonic, kHz²
-    std::vector<double> source_;   // power without the resonances
-    std::vector<double> weight_;   // A-weighting as a power ratio
-    std::vector<double> place_;    // Bark
+    std::vector<double> squared_; // f² of each harmonic, kHz²
+    std::vector<double> source_;  // power without the resonances
+    std::vector<double> weight_;  // A-weighting as a power ratio
+    std::vector<double> place_;   // Bark
 };
 
 } // namespace vowelway

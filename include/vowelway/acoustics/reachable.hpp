@@ -19,29 +19,30 @@ namespace vowelway {
 struct Shape {
     ResonanceSet resonances;
     GestureVector gesture{}; ///< from the vowel's own shape
-    double effort = 0;       ///< length of the gesture, weighted by ReachOptions::cost; 1 = the whole travel of the jaw
-    Frequency compliant_to;  ///< upper end of the compliant band that begins at fR1 (input_impedance)
+    double effort =
+        0; ///< length of the gesture, weighted by ReachOptions::cost; 1 = the whole travel of the jaw
+    Frequency compliant_to; ///< upper end of the compliant band that begins at fR1 (input_impedance)
 };
 
 struct ReachOptions {
-    Cents step{200};                     ///< of the grid, in fR1 and in fR2
+    Cents step{200};                             ///< of the grid, in fR1 and in fR2
     Cents farthest_up{2400}, farthest_down{900}; ///< in fR1 from the vowel's own
-    Cents farthest_r2{1200};             ///< in fR2, up and down
-    /// What the whole travel of each part costs, by GesturePart. Our judgement: jaw and lips move freely, the tongue
-    /// makes the vowel, the larynx is trained to stay.
+    Cents farthest_r2{1200};                     ///< in fR2, up and down
+    /// What the whole travel of each part costs, by GesturePart. Our judgement: jaw and lips move freely, the
+    /// tongue makes the vowel, the larynx is trained to stay.
     GestureVector cost{1, 1, 1.2, 1.6, 1.6, 2};
 };
 
-/// Highest fR1 that singers reach: 2.15 quarter waves, at most 1300 Hz. Sopranos tune fR1 up to 1000..1200 Hz, some to
-/// 1300..1500 Hz (Garnier et al. 2010); smaller for longer tracts by the same factor.
+/// Highest fR1 that singers reach: 2.15 quarter waves, at most 1300 Hz. Sopranos tune fR1 up to 1000..1200
+/// Hz, some to 1300..1500 Hz (Garnier et al. 2010); smaller for longer tracts by the same factor.
 Frequency highest_r1(Frequency quarter);
 
-/// The reachable shapes of one vowel of one singer. The vowel's resonances give an area function; the gestures
-/// deform it smoothly (jaw, lips and tongue widen or narrow stretches of it, protrusion and larynx change its length:
-/// docs/acoustics.md); for each point of a grid in (ln fR1, ln fR2) the cheapest gesture is found that leads there.
-/// Resonances are the vowel's own times the ratio by which the model tract's change, so that the model's own error at
-/// home does not enter.
-/// Cost  about 20 µs a shape; make one for each vowel and keep it.
+/// The reachable shapes of one vowel of one singer. The vowel's resonances give an area function; the
+/// gestures deform it smoothly (jaw, lips and tongue widen or narrow stretches of it, protrusion and larynx
+/// change its length: docs/acoustics.md); for each point of a grid in (ln fR1, ln fR2) the cheapest gesture
+/// is found that leads there. Resonances are the vowel's own times the ratio by which the model tract's
+/// change, so that the model's own error at home does not enter. Cost  about 20 µs a shape; make one for each
+/// vowel and keep it.
 class ReachableSet {
   public:
     ReachableSet(VowelResonances const& vowel, Length tract, ReachOptions const& options = {});
@@ -60,12 +61,12 @@ class ReachableSet {
     int highest_i() const { return up_; }
     int highest_j() const { return aside_; } ///< and -highest_j() is the lowest
 
-    /// The cheapest gesture towards any target, and the shape it makes: at the target (within 1 %) if it can be
-    /// reached, else nothing.
+    /// The cheapest gesture towards any target, and the shape it makes: at the target (within 1 %) if it can
+    /// be reached, else nothing.
     std::optional<Shape> reach(Frequency r1, Frequency r2) const;
 
-    /// The model tract that makes a gesture from the vowel's own shape; without one, that shape. One of many that have
-    /// these resonances: it shows what the gesture does and is no measurement.
+    /// The model tract that makes a gesture from the vowel's own shape; without one, that shape. One of many
+    /// that have these resonances: it shows what the gesture does and is no measurement.
     AreaFunction tract(GestureVector const& gesture = {}) const;
 
     /// Why the vowel's resonances fit no human tract of this length; empty: they may.

@@ -36,7 +36,9 @@ inline Frequency critical_bandwidth(Bark z) {
 
 /// Equivalent rectangular bandwidth, and the number of them below a frequency.
 /// Source  Glasberg & Moore 1990, Hear. Res. 47, 103: 24.7(4.37 F + 1) Hz, 21.4 log10(4.37 F + 1), F in kHz.
-inline Frequency equivalent_rectangular_bandwidth(Frequency f) { return hertz(24.7 * (4.37e-3 * f.value() + 1)); }
+inline Frequency equivalent_rectangular_bandwidth(Frequency f) {
+    return hertz(24.7 * (4.37e-3 * f.value() + 1));
+}
 inline Cams cams(Frequency f) { return {21.4 * std::log10(4.37e-3 * f.value() + 1)}; }
 
 /// A-weighting of a sound-level meter.  Source  IEC 61672-1, the analytic curve.  Range  f > 0.

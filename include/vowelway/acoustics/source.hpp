@@ -28,8 +28,8 @@ struct Source {
     Decibels flow_level(Frequency f, Pitch fo, Decibels loudness = {}) const;
 };
 
-/// Sound pressure at 1 m, in dB re 20 µPa, of a simple source in the open with a flow of 100 cm³/s rms at `f`:
-/// p = rho f U/(2 r) (Stevens 1998). Rises 6 dB an octave.
+/// Sound pressure at 1 m, in dB re 20 µPa, of a simple source in the open with a flow of 100 cm³/s rms at
+/// `f`: p = rho f U/(2 r) (Stevens 1998). Rises 6 dB an octave.
 Decibels radiated_level(Frequency f);
 
 /// Gain at `f` of all resonances above the first `known` ones, taken at odd multiples of `quarter_wave`

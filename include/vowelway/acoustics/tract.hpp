@@ -27,8 +27,8 @@ enum class TractLoss {
     none,           ///< hard walls, ideally open mouth: 0, 0 Hz. For comparison with theory
     radiation,      ///< hard walls, sound leaves the mouth: 2, 46 Hz
     closed_glottis, ///< yielding walls, friction and heat (Sondhi & Schroeter 1987): 34, 98 Hz. Our default
-    voiced          ///< the same with the friction term of Story, Laukkanen & Titze 2000: 75, 133 Hz, near the average
-                    ///< over the glottal cycle
+    voiced ///< the same with the friction term of Story, Laukkanen & Titze 2000: 75, 133 Hz, near the average
+           ///< over the glottal cycle
 };
 std::string_view to_string(TractLoss loss);
 std::optional<TractLoss> parse_tract_loss(std::string_view name);
@@ -40,7 +40,8 @@ struct TractResonance {
 
 /// The poles of the flow at the lips over the flow at the closed glottis, from low to high, below `up_to`.
 /// Accuracy of the solution 0.01 Hz. The wall's own resonance at 15 Hz is not one of them.
-/// Source  chain matrices of Sondhi & Schroeter 1987 (IEEE Trans. ASSP 35, 955), radiation load of Flanagan 1972:
+/// Source  chain matrices of Sondhi & Schroeter 1987 (IEEE Trans. ASSP 35, 955), radiation load of Flanagan
+/// 1972:
 ///         R = 128 rho c/(9 pi² A) parallel to L = 8 rho/(3 pi √(pi A)); c = 350 m/s, rho = 1.14 kg/m³.
 std::vector<TractResonance> resonances(AreaFunction const& tract, TractLoss loss = TractLoss::closed_glottis,
                                        Frequency up_to = hertz(5000));
@@ -53,14 +54,15 @@ struct AcousticImpedance {
 };
 
 /// What the vocal folds feel: pressure over flow just above the glottis. Range  f > 0.
-AcousticImpedance input_impedance(AreaFunction const& tract, Frequency f, TractLoss loss = TractLoss::closed_glottis);
+AcousticImpedance input_impedance(AreaFunction const& tract, Frequency f,
+                                  TractLoss loss = TractLoss::closed_glottis);
 
 struct Band {
     Frequency from, to;
 };
 /// Where the load is compliant, and harmonics of the voice find little help: bands that begin near each fR.
-/// From 60 Hz, below which only the wall resonates, to `up_to`; a band still open there ends there. Bands and gaps
-/// narrower than 4 Hz may be overlooked; their edges are exact to 0.1 Hz.
+/// From 60 Hz, below which only the wall resonates, to `up_to`; a band still open there ends there. Bands and
+/// gaps narrower than 4 Hz may be overlooked; their edges are exact to 0.1 Hz.
 std::vector<Band> compliant_bands(AreaFunction const& tract, TractLoss loss = TractLoss::closed_glottis,
                                   Frequency up_to = hertz(5000));
 
@@ -69,8 +71,9 @@ std::vector<Band> compliant_bands(AreaFunction const& tract, TractLoss loss = Tr
 struct Sensitivity {
     std::vector<double> area, length;
 };
-/// Exact for the tract with its losses (derivative of the pole); for a lossless one it is (KE - PE)/(KE + PE) of
-/// Fant & Pauli 1975. `number` counts from 1. Errors  std::out_of_range if there is no such resonance below 8 kHz.
+/// Exact for the tract with its losses (derivative of the pole); for a lossless one it is (KE - PE)/(KE + PE)
+/// of Fant & Pauli 1975. `number` counts from 1. Errors  std::out_of_range if there is no such resonance
+/// below 8 kHz.
 Sensitivity sensitivity(AreaFunction const& tract, int number, TractLoss loss = TractLoss::closed_glottis);
 
 } // namespace vowelway

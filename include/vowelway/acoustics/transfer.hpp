@@ -29,9 +29,9 @@ inline constexpr double speed_of_sound_m_s = 350;
 Frequency quarter_wave(Length tract);
 Length tract_of(Frequency quarter_wave);
 
-/// The resonances of a vowel, with what is not known filled in: bandwidths from `model`; fR3 and fR4, in units
-/// of `quarter`, 4.83 + 0.51 max(fR2 - 3, 0) and 6.91 + 0.29 max(fR2 - 3, 0), our fit to the 1000 complete
-/// utterances of Hillenbrand et al. 1995 (residual deviation 0.35 and 0.42 units).
+/// The resonances of a vowel, with what is not known filled in: bandwidths from `model`; fR3 and fR4, in
+/// units of `quarter`, 4.83 + 0.51 max(fR2 - 3, 0) and 6.91 + 0.29 max(fR2 - 3, 0), our fit to the 1000
+/// complete utterances of Hillenbrand et al. 1995 (residual deviation 0.35 and 0.42 units).
 ResonanceSet resonance_set(VowelResonances const& vowel, Frequency quarter,
                            BandwidthModel model = BandwidthModel::swept_tone);
 /// The same from fR1 and fR2 alone.

@@ -15,15 +15,15 @@ namespace vowelway {
 /// Where a resonance should be.
 struct Aim {
     std::array<std::optional<Resonance>, 3> tract;
-    /// The formants of an earlier probe of the same kind, if there was one: compared sound with sound, the probe's shift
-    /// cancels and much smaller changes can be told.
+    /// The formants of an earlier probe of the same kind, if there was one: compared sound with sound, the
+    /// probe's shift cancels and much smaller changes can be told.
     std::array<std::optional<Frequency>, 3> heard;
 };
 
 struct Distance {
     Frequency found, found_sd, aim, aim_sd;
-    Cents distance;       ///< + is above the aim
-    double in_sds = 0;    ///< (found - aim) over the deviation of the difference
+    Cents distance;          ///< + is above the aim
+    double in_sds = 0;       ///< (found - aim) over the deviation of the difference
     bool same_probe = false; ///< formant against formant of the same kind of probe; else tract against tract
 };
 
@@ -33,9 +33,10 @@ enum class Verdict {
     off      ///< more than two deviations away, and further than a listener's difference limen
 };
 std::string_view to_string(Verdict verdict);
-inline constexpr Cents near_enough{200};   ///< our choice: two semitones of a turning point
-inline constexpr double least_noticed = 0.03; ///< of F: smaller differences are never "off" (difference limens of
-                                           ///< 1.5 to 3 %; D. Kewley-Port & C. S. Watson, J. Acoust. Soc. Am. 95, 1994, 485)
+inline constexpr Cents near_enough{200}; ///< our choice: two semitones of a turning point
+inline constexpr double least_noticed =
+    0.03; ///< of F: smaller differences are never "off" (difference limens of
+          ///< 1.5 to 3 %; D. Kewley-Port & C. S. Watson, J. Acoust. Soc. Am. 95, 1994, 485)
 
 struct ProbeComparison {
     Vowel vowel;
@@ -56,9 +57,13 @@ struct Trend {
     Cents per_week;
     Cents per_week_sd;
     int points = 0;
-    bool clear() const { return points >= 3 && (per_week.value > 2 * per_week_sd.value || per_week.value < -2 * per_week_sd.value); }
+    bool clear() const {
+        return points >= 3 &&
+               (per_week.value > 2 * per_week_sd.value || per_week.value < -2 * per_week_sd.value);
+    }
 };
-/// Weighted straight line through log frequency against time. Nothing for less than three values or a single day.
+/// Weighted straight line through log frequency against time. Nothing for less than three values or a single
+/// day.
 std::optional<Trend> trend_of(std::vector<DatedValue> const& values);
 
 /// One vowel's probes compared with one thing they should be like.
@@ -70,8 +75,8 @@ struct Checked {
     ProbeComparison comparison;
     Against against = Against::profile;
     Aim aim;
-    std::string shade;             ///< of the plan's target, IPA
-    std::vector<std::string> bars; ///< that have this target
+    std::string shade;                          ///< of the plan's target, IPA
+    std::vector<std::string> bars;              ///< that have this target
     std::array<std::optional<Trend>, 2> trends; ///< of F1 and F2 over the profile's history and these probes
 
     /// "last probe", "profile" or "plan".

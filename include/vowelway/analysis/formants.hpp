@@ -32,7 +32,7 @@ struct Expected {
 /// pull the value.
 struct Expectation {
     std::array<Expected, 3> formants; ///< F1 < F2 < F3
-    Frequency spacing; ///< mean distance of the formants, c / 2L: how many lie below a ceiling
+    Frequency spacing;                ///< mean distance of the formants, c / 2L: how many lie below a ceiling
 };
 
 /// A formant found. `sd` holds the random error and that of the model.
@@ -50,19 +50,19 @@ struct LookSetting {
 
 struct FormantReading {
     std::array<std::optional<Formant>, 3> formants; ///< F1..F3; nothing where no pole stood out
-    int settings = 0;   ///< looks that contributed to F1 and F2
-    int frames = 0;     ///< of spectrum_frame, half overlapping
-    std::optional<Frequency> fo; ///< pitch or pulse rate used (creak and sung)
+    int settings = 0;                               ///< looks that contributed to F1 and F2
+    int frames = 0;                                 ///< of spectrum_frame, half overlapping
+    std::optional<Frequency> fo;                    ///< pitch or pulse rate used (creak and sung)
 };
 
 struct FormantOptions {
     ProbeKind kind = ProbeKind::whisper;
-    std::optional<Frequency> fo;              ///< pitch of a sung probe: the harmonics' share of the error
-    std::optional<Frequency> band_limit;      ///< nothing but noise above it in the recording
-    std::span<PowerSpectrum const> blocks;    ///< block_spectra of the sound, if known already (whisper)
-    PowerSpectrum const* noise = nullptr;     ///< of the pauses, same rate: taken off a whisper's spectrum
-    std::optional<Room> room;                 ///< widens the deviation
-    std::vector<LookSetting> settings;        ///< empty: usual_settings
+    std::optional<Frequency> fo;           ///< pitch of a sung probe: the harmonics' share of the error
+    std::optional<Frequency> band_limit;   ///< nothing but noise above it in the recording
+    std::span<PowerSpectrum const> blocks; ///< block_spectra of the sound, if known already (whisper)
+    PowerSpectrum const* noise = nullptr;  ///< of the pauses, same rate: taken off a whisper's spectrum
+    std::optional<Room> room;              ///< widens the deviation
+    std::vector<LookSetting> settings;     ///< empty: usual_settings
 };
 
 /// Ceilings from three and a half to five and a half formants, three orders each, below `top`.

@@ -13,8 +13,8 @@ namespace vowelway {
 
 /// x[n] = -a1 x[n-1] - .. - ap x[n-p] + e[n].
 struct Predictor {
-    std::vector<double> a;  ///< a[0] = 1, then a1..ap
-    double error = 0;       ///< mean square of e
+    std::vector<double> a; ///< a[0] = 1, then a1..ap
+    double error = 0;      ///< mean square of e
     Frequency rate;
 
     int order() const { return static_cast<int>(a.size()) - 1; }

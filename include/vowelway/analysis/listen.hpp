@@ -15,11 +15,11 @@ namespace vowelway {
 struct Heard {
     std::vector<Sound> stretches;       ///< each one unbroken sound, with its time in the recording
     std::optional<PowerSpectrum> noise; ///< of the pauses; nothing when there are less than 0.1 s of them
-    std::optional<Room> room; ///< from how the sounds die away; nothing when that cannot be told
-    Decibels floor;   ///< level of the pauses, or of the softest tenth where there are none
-    Decibels loudest{-120}; ///< level exceeded for half a second within a page
-    Duration length;  ///< of the whole recording
-    bool stands_out = false; ///< something rises at least `least_contrast` above a background
+    std::optional<Room> room;           ///< from how the sounds die away; nothing when that cannot be told
+    Decibels floor;                     ///< level of the pauses, or of the softest tenth where there are none
+    Decibels loudest{-120};             ///< level exceeded for half a second within a page
+    Duration length;                    ///< of the whole recording
+    bool stands_out = false;            ///< something rises at least `least_contrast` above a background
 };
 
 inline constexpr Decibels least_contrast{6};
@@ -28,8 +28,8 @@ inline constexpr Duration shortest_stretch = seconds(0.12); ///< shorter sounds 
 inline constexpr Duration longest_gap = seconds(0.10);      ///< a shorter gap does not end a stretch
 inline constexpr Duration most_sound = seconds(180);        ///< kept in all; more is not a set of probes
 
-/// Feed it the recording, then ask for what was heard. Works in pages of 30 s, cut where it is softest, so the
-/// threshold follows slow changes of the background; memory: a page and the sounding parts.
+/// Feed it the recording, then ask for what was heard. Works in pages of 30 s, cut where it is softest, so
+/// the threshold follows slow changes of the background; memory: a page and the sounding parts.
 class Listener {
   public:
     /// With cues the stretches are the cued spans, whatever their level. Cues in order, not overlapping.

@@ -20,27 +20,28 @@ namespace vowelway {
 inline constexpr Frequency measuring_rate = hertz(16000);
 
 struct Recording {
-    std::string name;               ///< for messages
-    Heard heard;                    ///< at measuring_rate
-    Frequency band = hertz(8000);   ///< half the file's own rate, if lower
+    std::string name;             ///< for messages
+    Heard heard;                  ///< at measuring_rate
+    Frequency band = hertz(8000); ///< half the file's own rate, if lower
     std::vector<TimeSpan> clipped;
-    std::vector<Vowel> cued;        ///< one for each stretch, when the recording came with cues; else empty
+    std::vector<Vowel> cued; ///< one for each stretch, when the recording came with cues; else empty
 };
 
 struct MeasureRequest {
-    Singer reference;           ///< the singer, or the average of the voice type
-    std::vector<Vowel> vowels;  ///< in the order they were spoken
-    int repeat = 0;             ///< times the list is gone through; 0: found out
+    Singer reference;              ///< the singer, or the average of the voice type
+    std::vector<Vowel> vowels;     ///< in the order they were spoken
+    int repeat = 0;                ///< times the list is gone through; 0: found out
     std::optional<ProbeKind> kind; ///< nothing: recognised for each take
     std::array<ProbeShifts, 3> shifts{published_shift(ProbeKind::whisper), published_shift(ProbeKind::creak),
                                       published_shift(ProbeKind::sung)}; ///< in the order of ProbeKind
-    std::vector<std::string> taught; ///< digests of the recordings that these shifts were learned from: none counts twice
+    std::vector<std::string>
+        taught; ///< digests of the recordings that these shifts were learned from: none counts twice
 };
 
 /// One vowel said once.
 struct Take {
     std::size_t recording = 0;
-    TimeSpan span;   ///< of the sound, in the recording
+    TimeSpan span; ///< of the sound, in the recording
     SteadyPart steady;
     Vowel vowel;
     Excitation excitation;
@@ -52,8 +53,8 @@ struct Take {
     bool usable() const { return refused.empty(); }
 };
 
-/// All usable takes of a vowel with one kind of probe. Deviations: within and between takes; the shift's own is
-/// not made smaller by repeating.
+/// All usable takes of a vowel with one kind of probe. Deviations: within and between takes; the shift's own
+/// is not made smaller by repeating.
 struct MeasuredVowel {
     Vowel vowel;
     ProbeKind kind = ProbeKind::whisper;
@@ -69,12 +70,13 @@ struct Measurements {
     std::vector<MeasuredVowel> vowels;
     std::array<ProbeShifts, 3> shifts; ///< as used: learned further where a vowel came in two kinds
     bool learned = false;              ///< this time
-    std::vector<std::string> learned_from; ///< digests of the recordings it was learned from, 16 hexadecimal digits each
+    std::vector<std::string>
+        learned_from; ///< digests of the recordings it was learned from, 16 hexadecimal digits each
     Remarks remarks;
 };
 
-/// Throws InputError when nothing stands out, when the sounds cannot be matched to the list (it says what was found with
-/// times), or when no take is usable.
+/// Throws InputError when nothing stands out, when the sounds cannot be matched to the list (it says what was
+/// found with times), or when no take is usable.
 Measurements measure(std::vector<Recording> const& recordings, MeasureRequest const& request);
 
 } // namespace vowelway

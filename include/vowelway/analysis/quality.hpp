@@ -37,14 +37,17 @@ struct Finding {
 std::string_view to_string(Finding::Kind kind);
 
 struct ProbeQuality {
-    std::optional<Decibels> low_above_floor, high_above_floor; ///< level around F1 and F2 above that of the pauses
-    Decibels balance;           ///< level around F1 less level around F2
-    double filled = 1;          ///< share of 16 bands from 200 Hz to a little above F3 at least 6 dB above the floor, 0..1
-    Decibels relief;            ///< highest less lowest band, the slope taken off: hardly any in mere noise
+    std::optional<Decibels> low_above_floor,
+        high_above_floor; ///< level around F1 and F2 above that of the pauses
+    Decibels balance;     ///< level around F1 less level around F2
+    double filled =
+        1; ///< share of 16 bands from 200 Hz to a little above F3 at least 6 dB above the floor, 0..1
+    Decibels relief; ///< highest less lowest band, the slope taken off: hardly any in mere noise
     Decibels unsteadiness;
-    Duration length;            ///< of the steady part
-    std::array<std::optional<double>, 3> height; ///< ln(F / expected) in spreads of the expectation; + is high
-    std::vector<Finding> findings;               ///< empty: a good probe
+    Duration length; ///< of the steady part
+    std::array<std::optional<double>, 3>
+        height;                    ///< ln(F / expected) in spreads of the expectation; + is high
+    std::vector<Finding> findings; ///< empty: a good probe
 };
 
 /// What is looked at to judge one probe. `noise` is the spectrum of the pauses, if there were any.

@@ -16,9 +16,10 @@ struct Segment {
     TimeSpan span;         ///< in the recording's time
 };
 
-/// The sounds cut into `count` pieces as even in spectrum as can be: the least sum of squared distances of the
-/// frames' band levels from the mean of their piece, found exactly by dynamic programming. Every sound has at least one
-/// piece, a piece lasts 0.16 s to 12 s. Nothing when that is impossible (more sounds than pieces, too short).
+/// The sounds cut into `count` pieces as even in spectrum as can be: the least sum of squared distances of
+/// the frames' band levels from the mean of their piece, found exactly by dynamic programming. Every sound
+/// has at least one piece, a piece lasts 0.16 s to 12 s. Nothing when that is impossible (more sounds than
+/// pieces, too short).
 std::optional<std::vector<Segment>> cut_into(std::vector<Sound> const& sounds, std::size_t count);
 
 struct SteadyPart {
@@ -26,8 +27,8 @@ struct SteadyPart {
     std::vector<PowerSpectrum> blocks; ///< of successive eighths of it, as block_spectra makes them
     Decibels unsteadiness; ///< root mean square distance of the frames' band levels from their mean
 };
-/// The longest part, at most 3 s, whose spectrum stays near that of the middle; the edges are left out. Nothing when the
-/// segment is shorter than 0.12 s.
+/// The longest part, at most 3 s, whose spectrum stays near that of the middle; the edges are left out.
+/// Nothing when the segment is shorter than 0.12 s.
 std::optional<SteadyPart> steady_part(Sound const& sound, TimeSpan within);
 
 } // namespace vowelway

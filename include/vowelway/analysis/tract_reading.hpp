@@ -17,8 +17,8 @@ namespace vowelway {
 /// of a singer can be learned from a few of them and the rest cannot.
 struct Shift {
     Frequency mean;
-    Frequency singer_sd; ///< between singers, the same for all vowels of one
-    Frequency vowel_sd;  ///< of one vowel around the singer's mean
+    Frequency singer_sd;  ///< between singers, the same for all vowels of one
+    Frequency vowel_sd;   ///< of one vowel around the singer's mean
     Frequency sd() const; ///< both together
 };
 /// For F1..F3 of one kind of probe. pairs > 0: learned from that many vowels measured in two ways.
@@ -27,10 +27,11 @@ struct ProbeShifts {
     int pairs = 0;
 };
 
-/// The published shift. Whisper: +255 +-90, +115 +-105, +125 +-125 Hz; creak: +45 +-50, none found for fR2, +65 +-120 Hz
-/// (Y. Swerdlin, J. Smith & J. Wolfe, J. Acoust. Soc. Am. 127, 2010, 2590). Sung: none. Our judgement: the published
-/// deviation belongs in equal parts (as variances) to the singer and to the vowel; +-60 Hz for fR2 of a creak, where the
-/// paper gives no significant shift; +-15, 20, 30 Hz for a sung probe, whose folds are open for part of each period.
+/// The published shift. Whisper: +255 +-90, +115 +-105, +125 +-125 Hz; creak: +45 +-50, none found for fR2,
+/// +65 +-120 Hz (Y. Swerdlin, J. Smith & J. Wolfe, J. Acoust. Soc. Am. 127, 2010, 2590). Sung: none. Our
+/// judgement: the published deviation belongs in equal parts (as variances) to the singer and to the vowel;
+/// +-60 Hz for fR2 of a creak, where the paper gives no significant shift; +-15, 20, 30 Hz for a sung probe,
+/// whose folds are open for part of each period.
 ProbeShifts published_shift(ProbeKind kind);
 
 /// Below this no fR1 is believed: the yielding walls keep a closed tract from resonating lower (180 to 190 Hz
@@ -40,13 +41,14 @@ inline constexpr Frequency lowest_first_resonance = hertz(200);
 /// What one probe says of the tract.
 struct TractReading {
     std::array<std::optional<Resonance>, 3> resonances;
-    bool close_whisper = false; ///< whispered close vowel: the shift of fR1 cannot be the average one; the deviation of
-                                ///< fR1 covers the range down to lowest_first_resonance
+    bool close_whisper = false; ///< whispered close vowel: the shift of fR1 cannot be the average one; the
+                                ///< deviation of fR1 covers the range down to lowest_first_resonance
 };
 
 /// fR = F - shift, the variances added. Where that would fall below lowest_first_resonance for fR1, the mean
 /// and deviation of the part of the distribution above it.
-TractReading tract_reading(FormantReading const& measured, Vowel const& vowel, ProbeKind kind, ProbeShifts const& shifts);
+TractReading tract_reading(FormantReading const& measured, Vowel const& vowel, ProbeKind kind,
+                           ProbeShifts const& shifts);
 
 /// A vowel whose fR1 lies so low that the shift of a whisper swallows it: the close ones (chart height 1 or
 /// less).

@@ -28,7 +28,8 @@ struct Size {
 
 enum class Face {
     text, ///< words and IPA
-    music ///< musical symbols of Unicode; a size of four staff spaces fits the staff, baseline on its bottom line
+    music ///< musical symbols of Unicode; a size of four staff spaces fits the staff, baseline on its bottom
+          ///< line
 };
 
 struct TextStyle {

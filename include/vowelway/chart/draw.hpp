@@ -36,15 +36,16 @@ struct ChartOptions {
     Theme theme = {};  ///< a larger size is a smaller page to lay out, drawn larger
     bool grey = false; ///< no colour at all; nothing is lost
     double png_dpi = 150;
-    std::optional<SpelledPitch> map_pitch = {}; ///< of the resonance map; default: the highest note, or the range's top
+    std::optional<SpelledPitch> map_pitch =
+        {}; ///< of the resonance map; default: the highest note, or the range's top
 };
 
-/// The fonts of a theme. Throws InputError naming the missing font, the place that asks for it and, of our own, the Debian package
-/// that brings it.
+/// The fonts of a theme. Throws InputError naming the missing font, the place that asks for it and, of our
+/// own, the Debian package that brings it.
 std::unique_ptr<TextMeasurer> chart_fonts(Theme const& theme = {});
 
-/// The pages of a chart, laid out with any measurer, in the theme's own points: paper / theme.size. Throws InputError when the plan has nothing to
-/// draw: a passage sheet of a range, or no vowels at all.
+/// The pages of a chart, laid out with any measurer, in the theme's own points: paper / theme.size. Throws
+/// InputError when the plan has nothing to draw: a passage sheet of a range, or no vowels at all.
 std::vector<Page> lay_out(Plan const& plan, ChartOptions const& options, TextMeasurer const& measurer);
 
 /// Writes the chart as .pdf, .svg or .png. A PDF holds all pages; of SVG and PNG a single page is
@@ -55,13 +56,17 @@ std::vector<std::filesystem::path> write_chart(Plan const& plan, ChartOptions co
                                                std::filesystem::path const& destination);
 
 /// Voices compared: turning points and meetings by vowel and voice. The kind in the options is not looked at.
-std::vector<Page> lay_out(Comparison const& comparison, ChartOptions const& options, TextMeasurer const& measurer);
+std::vector<Page> lay_out(Comparison const& comparison, ChartOptions const& options,
+                          TextMeasurer const& measurer);
 std::vector<std::filesystem::path> write_chart(Comparison const& comparison, ChartOptions const& options,
                                                std::filesystem::path const& destination);
 
-/// One note explained, on one page: its spectrum, the resonances, the tract, and what the shapes cost. The kind is not looked at.
-std::vector<Page> lay_out(NoteExplanation const& explanation, ChartOptions const& options, TextMeasurer const& measurer);
-std::vector<std::filesystem::path> write_chart(NoteExplanation const& explanation, ChartOptions const& options,
+/// One note explained, on one page: its spectrum, the resonances, the tract, and what the shapes cost. The
+/// kind is not looked at.
+std::vector<Page> lay_out(NoteExplanation const& explanation, ChartOptions const& options,
+                          TextMeasurer const& measurer);
+std::vector<std::filesystem::path> write_chart(NoteExplanation const& explanation,
+                                               ChartOptions const& options,
                                                std::filesystem::path const& destination);
 
 } // namespace vowelway::chart

@@ -10,9 +10,11 @@
 
 namespace vowelway::chart {
 
-/// The vocal line once, under each system a resonance lane and the advice for each singer, and a frame around the notes
-/// where they part; first a table of those to speak of. The kind and the pitch in the options are not looked at.
-std::vector<Page> lay_out(PlansCompared const& compared, ChartOptions const& options, TextMeasurer const& measurer);
+/// The vocal line once, under each system a resonance lane and the advice for each singer, and a frame around
+/// the notes where they part; first a table of those to speak of. The kind and the pitch in the options are
+/// not looked at.
+std::vector<Page> lay_out(PlansCompared const& compared, ChartOptions const& options,
+                          TextMeasurer const& measurer);
 std::vector<std::filesystem::path> write_chart(PlansCompared const& compared, ChartOptions const& options,
                                                std::filesystem::path const& destination);
 

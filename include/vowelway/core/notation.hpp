@@ -32,7 +32,20 @@ struct TimeSignature {
     friend bool operator==(TimeSignature const&, TimeSignature const&) = default;
 };
 
-enum class NoteValue { maxima, longa, breve, whole, half, quarter, eighth, n16th, n32nd, n64th, n128th, n256th };
+enum class NoteValue {
+    maxima,
+    longa,
+    breve,
+    whole,
+    half,
+    quarter,
+    eighth,
+    n16th,
+    n32nd,
+    n64th,
+    n128th,
+    n256th
+};
 enum class BeamPart { begin, through, end, forward_hook, backward_hook };
 enum class StemDirection { automatic, up, down, none };
 
@@ -80,9 +93,9 @@ struct StaffText {
 };
 
 struct StaffMeasure {
-    std::string number;    ///< as printed; empty or "X1" style for implicit bars is kept as in the source
-    bool implicit = false; ///< a pick-up or a bar split by a repeat: its number is not printed
-    double length = 4;     ///< quarter notes
+    std::string number;       ///< as printed; empty or "X1" style for implicit bars is kept as in the source
+    bool implicit = false;    ///< a pick-up or a bar split by a repeat: its number is not printed
+    double length = 4;        ///< quarter notes
     std::optional<Clef> clef; ///< set where it changes, and in the first measure
     std::optional<KeySignature> key;
     std::optional<TimeSignature> time;

@@ -35,8 +35,9 @@ std::string_view to_string(VowelOrigin origin);
 /// What is sung on a note: the vowel that is held, and what passes before and after it.
 struct SungVowel {
     Vowel held;
-    std::vector<Vowel> before; ///< passed quickly into the held vowel (first part of an elision, rising diphthong)
-    std::vector<Vowel> after;  ///< the glide out of it (falling diphthong)
+    std::vector<Vowel>
+        before; ///< passed quickly into the held vowel (first part of an elision, rising diphthong)
+    std::vector<Vowel> after; ///< the glide out of it (falling diphthong)
     VowelOrigin origin = VowelOrigin::typed;
     friend bool operator==(SungVowel const&, SungVowel const&) = default;
 };
@@ -49,12 +50,12 @@ struct SungNote {
     double beat = 1;        ///< 1-based, in beats of the time signature's lower number
     Duration start, length; ///< from the start of the passage, in performed tempo, repeats sung once
     bool grace = false;
-    bool melisma = false;   ///< continues the syllable of the note before
-    std::vector<Syllable> syllables;        ///< more than one for an elision; empty on a melisma
-    std::optional<std::string> typed_ipa;   ///< IPA found in the score or the passage file for this note
-    std::optional<double> dynamic;          ///< steps from mezzo-forte: p -2, mp -1, mf 0, f +1; hairpins between
-    std::optional<SungVowel> vowel;         ///< nothing: unknown, or hummed
-    bool hummed = false;                    ///< closed lips: no vowel to plan
+    bool melisma = false;                 ///< continues the syllable of the note before
+    std::vector<Syllable> syllables;      ///< more than one for an elision; empty on a melisma
+    std::optional<std::string> typed_ipa; ///< IPA found in the score or the passage file for this note
+    std::optional<double> dynamic;  ///< steps from mezzo-forte: p -2, mp -1, mf 0, f +1; hairpins between
+    std::optional<SungVowel> vowel; ///< nothing: unknown, or hummed
+    bool hummed = false;            ///< closed lips: no vowel to plan
 
     /// The syllables joined for display: "mi‿a-", "mi-", "-a"; empty on a melisma.
     std::string text() const;

@@ -49,7 +49,7 @@ struct VowelResonances {
     Resonance r1, r2;
     std::optional<Resonance> r3, r4;
     bool estimated = false; ///< not measured for this singer; see `origin`
-    std::string origin;     ///< for estimated ones, a clause: "estimated from /e/ and /a/ and the average tenor"
+    std::string origin; ///< for estimated ones, a clause: "estimated from /e/ and /a/ and the average tenor"
 
     /// The k-th resonance if known.
     std::optional<Resonance> get(ResonanceNumber k) const;

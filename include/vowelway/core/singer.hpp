@@ -15,9 +15,9 @@ namespace vowelway {
 enum class VoiceType { bass, baritone, tenor, countertenor, alto, mezzo, soprano, treble, other };
 std::string_view to_string(VoiceType voice);
 std::optional<VoiceType> parse_voice_type(std::string_view name);
-inline constexpr std::array all_voice_types{VoiceType::bass,  VoiceType::baritone, VoiceType::tenor,
-                                            VoiceType::countertenor, VoiceType::alto, VoiceType::mezzo,
-                                            VoiceType::soprano, VoiceType::treble};
+inline constexpr std::array all_voice_types{VoiceType::bass,         VoiceType::baritone, VoiceType::tenor,
+                                            VoiceType::countertenor, VoiceType::alto,     VoiceType::mezzo,
+                                            VoiceType::soprano,      VoiceType::treble};
 
 /// How and when the resonances became known.
 struct Provenance {
@@ -41,7 +41,6 @@ struct Singer {
 };
 
 /// The sentence every output made from an average carries.
-inline constexpr std::string_view average_voice_notice =
-    "average voice: measure your own";
+inline constexpr std::string_view average_voice_notice = "average voice: measure your own";
 
 } // namespace vowelway

@@ -16,14 +16,14 @@ enum class VowelLength { normal, extra_short, half_long, long_ };
 /// One vowel: a symbol of the IPA chart and its diacritics.
 struct Vowel {
     char32_t base = U'ə';
-    int raised = 0;        ///< +1 raised ◌̝, -1 lowered ◌̞
-    int advanced = 0;      ///< +1 advanced ◌̟, -1 retracted ◌̠
-    int rounding = 0;      ///< +1 more rounded ◌̹, -1 less rounded ◌̜
-    int centralised = 0;   ///< 1 centralised ◌̈, 2 mid-centralised ◌̽
-    int tongue_root = 0;   ///< +1 advanced ◌̘, -1 retracted ◌̙
-    bool nasal = false;    ///< ◌̃
-    bool rhotic = false;   ///< ◌˞
-    bool glide = false;    ///< non-syllabic ◌̯: the passing part of a diphthong
+    int raised = 0;      ///< +1 raised ◌̝, -1 lowered ◌̞
+    int advanced = 0;    ///< +1 advanced ◌̟, -1 retracted ◌̠
+    int rounding = 0;    ///< +1 more rounded ◌̹, -1 less rounded ◌̜
+    int centralised = 0; ///< 1 centralised ◌̈, 2 mid-centralised ◌̽
+    int tongue_root = 0; ///< +1 advanced ◌̘, -1 retracted ◌̙
+    bool nasal = false;  ///< ◌̃
+    bool rhotic = false; ///< ◌˞
+    bool glide = false;  ///< non-syllabic ◌̯: the passing part of a diphthong
     VowelLength length = VowelLength::normal;
 
     std::string ipa() const;     ///< UTF-8

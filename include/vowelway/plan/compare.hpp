@@ -63,7 +63,8 @@ struct GenericPassaggio {
     std::string_view voice_class; ///< "lyric tenor"
     SpelledPitch first, second;
 };
-inline constexpr std::string_view generic_passaggio_label = "generic, from memory (R. Miller 1986, 2000); no singer was measured";
+inline constexpr std::string_view generic_passaggio_label =
+    "generic, from memory (R. Miller 1986, 2000); no singer was measured";
 
 /// The passaggio of the lyric representative of a type; nothing for countertenor, treble and other.
 std::optional<GenericPassaggio> generic_passaggio(VoiceType voice);
@@ -73,7 +74,8 @@ struct Placement {
     VoiceType voice = VoiceType::other;
     int vowels = 0;
     std::array<std::optional<Cents>, 3> above; ///< mean interval of fR1, fR2, fR3 above the reference's
-    double distance = 0; ///< rms of the intervals over both deviations: 1 is as far as such voices usually lie apart
+    double distance =
+        0; ///< rms of the intervals over both deviations: 1 is as far as such voices usually lie apart
 };
 /// The nearest first; references without a common vowel are left out.
 std::vector<Placement> place_among(Singer const& singer, std::span<Singer const> references);
@@ -84,13 +86,14 @@ struct TractLength {
     Length length;
     std::optional<Length> sd; ///< nothing when it was given
     From from = From::given;
-    int vowels = 0;           ///< that it rests on
+    int vowels = 0; ///< that it rests on
 };
-/// The length given in the profile; else from fR3 and fR4 of at least three vowels, as of a tube open at the lips,
-/// L = (2k-1)c/4fRk with c = 350 m/s (Stevens 1998), averaged with weights 2k-1: the higher a resonance, the less the
-/// vowel moves it (Lammert & Narayanan 2015, whose rms errors of 0.6 to 1.3 cm are the reason for a deviation
-/// of 0.8 cm); else from the mean interval to the nearest reference with a known length, fR going with the length to
-/// the power -0.83 (profiles/README.md), with a deviation of 1.2 cm (our choice); nothing when there is none.
+/// The length given in the profile; else from fR3 and fR4 of at least three vowels, as of a tube open at the
+/// lips, L = (2k-1)c/4fRk with c = 350 m/s (Stevens 1998), averaged with weights 2k-1: the higher a
+/// resonance, the less the vowel moves it (Lammert & Narayanan 2015, whose rms errors of 0.6 to 1.3 cm are
+/// the reason for a deviation of 0.8 cm); else from the mean interval to the nearest reference with a known
+/// length, fR going with the length to the power -0.83 (profiles/README.md), with a deviation of 1.2 cm (our
+/// choice); nothing when there is none.
 std::optional<TractLength> tract_length_of(Singer const& singer, std::span<Singer const> references);
 
 } // namespace vowelway

@@ -14,8 +14,9 @@
 
 namespace vowelway {
 
-/// What a shape costs on this note, in the planner's unit (docs/strategy.md): 1 is what a clear loss of the vowel costs on
-/// a note of one second. The heard terms are weighted by the note's length, as the planner weighs them.
+/// What a shape costs on this note, in the planner's unit (docs/strategy.md): 1 is what a clear loss of the
+/// vowel costs on a note of one second. The heard terms are weighted by the note's length, as the planner
+/// weighs them.
 struct CostTerms {
     double text = 0;      ///< the heard vowel is not the intended one
     double ring = 0;      ///< level missing against what the singer has at ease
@@ -29,7 +30,7 @@ struct CostTerms {
 
 struct CostTermName {
     std::string_view name, words;
-    double CostTerms::* value;
+    double CostTerms::*value;
 };
 inline constexpr std::array cost_term_names{
     CostTermName{"text", "the vowel heard", &CostTerms::text},
@@ -44,10 +45,12 @@ inline constexpr std::array cost_term_names{
 /// The note as one shape of the tract gives it.
 struct ShapeExplained {
     Resonance r1, r2;
-    std::vector<Decibels> harmonics; ///< of NoteExplanation::harmonics: 1 m from the mouth in the open, dB re 20 µPa
-    std::vector<Decibels> curve;     ///< gain of the tract at NoteExplanation::grid, resonances as wide as for the harmonics
-    AreaFunction tract;              ///< the model tract, glottis to lips: one of many with these resonances
-    std::string tract_objection;     ///< why the model tract is no human one; empty: it may be one
+    std::vector<Decibels>
+        harmonics; ///< of NoteExplanation::harmonics: 1 m from the mouth in the open, dB re 20 µPa
+    std::vector<Decibels>
+        curve; ///< gain of the tract at NoteExplanation::grid, resonances as wide as for the harmonics
+    AreaFunction tract;          ///< the model tract, glottis to lips: one of many with these resonances
+    std::string tract_objection; ///< why the model tract is no human one; empty: it may be one
     CostTerms cost;
 };
 
@@ -62,9 +65,9 @@ struct NoteExplanation {
     std::string technique, title, composer;
     Tuning tuning;
     SungNote note;
-    std::string syllable;    ///< on a melisma the one that goes on
-    VowelResonances vowel;   ///< as planned with, estimated or not
-    Decision decision;       ///< the plan's own
+    std::string syllable;             ///< on a melisma the one that goes on
+    VowelResonances vowel;            ///< as planned with, estimated or not
+    Decision decision;                ///< the plan's own
     std::vector<Frequency> harmonics; ///< nfo, up to 5 kHz
     std::vector<Frequency> grid;      ///< 50..5000 Hz
     ShapeExplained kept;
@@ -74,9 +77,10 @@ struct NoteExplanation {
     Remarks remarks; ///< the plan's
 };
 
-/// Plans the whole passage, for neighbours decide too, and tells about one note of it. Harmonics and curves are as the
-/// planner has them: vibrato and the imprecise placement of a resonance widen every resonance (acoustics/note_spectrum.hpp).
-/// Errors  as make_plan; std::out_of_range when there is no such note; InputError when the note has no vowel to plan.
+/// Plans the whole passage, for neighbours decide too, and tells about one note of it. Harmonics and curves
+/// are as the planner has them: vibrato and the imprecise placement of a resonance widen every resonance
+/// (acoustics/note_spectrum.hpp). Errors  as make_plan; std::out_of_range when there is no such note;
+/// InputError when the note has no vowel to plan.
 NoteExplanation explain_note(PlanRequest request, std::size_t note);
 
 } // namespace vowelway

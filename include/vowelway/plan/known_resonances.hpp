@@ -15,6 +15,7 @@ namespace vowelway {
 /// reference lacks too takes the nearest vowel on the chart, its deviation widened by a quarter of a chart
 /// step's worth per step of distance. Nothing is returned only when neither voice has any vowel.
 /// The scaling is the usual uniform one (Fn proportional to 1/tract length, e.g. Fant 1960), made local.
-std::optional<VowelResonances> resonances_of(Vowel const& vowel, Singer const& singer, Singer const* reference);
+std::optional<VowelResonances> resonances_of(Vowel const& vowel, Singer const& singer,
+                                             Singer const* reference);
 
 } // namespace vowelway

@@ -12,12 +12,14 @@ namespace vowelway {
 
 struct PlanRequest {
     Singer singer;
-    std::optional<Singer> reference;   ///< the average of the singer's voice type, to estimate vowels not measured
-    Passage passage;                   ///< may be without notes when a range is given
-    std::optional<PitchRange> range;   ///< default: the singer's range and the passage's compass together
+    std::optional<Singer>
+        reference;   ///< the average of the singer's voice type, to estimate vowels not measured
+    Passage passage; ///< may be without notes when a range is given
+    std::optional<PitchRange> range; ///< default: the singer's range and the passage's compass together
     Technique technique;
-    int draws = 50;                    ///< over the deviations of the resonances, for the certainty of each advice
-    std::vector<Vowel> vowels;         ///< planned besides those sung; when no notes: default the singer's own, of an average i e ɛ a ɔ o u
+    int draws = 50;            ///< over the deviations of the resonances, for the certainty of each advice
+    std::vector<Vowel> vowels; ///< planned besides those sung; when no notes: default the singer's own, of an
+                               ///< average i e ɛ a ɔ o u
 };
 
 /// Throws InputError when there is neither a note nor a range, or no resonances to plan from.

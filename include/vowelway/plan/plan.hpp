@@ -64,28 +64,28 @@ struct Decision {
     HeardVowel heard;      ///< with the advice followed
     HeardVowel heard_kept; ///< if the shape is kept as it is
     Advice advice = Advice::hold;
-    double certainty = 1;  ///< share of draws over the measured deviations that give the same advice, 0..1
+    double certainty = 1; ///< share of draws over the measured deviations that give the same advice, 0..1
     Target target;
     std::vector<Gesture> gestures; ///< empty unless `modify`
-    Decibels gain;         ///< level with the advice followed against the shape kept
-    Bark text_cost;        ///< heard distance from the intended vowel with the advice followed
-    std::string why;       ///< one sentence with the numbers that decided
-    std::string brief;     ///< two to four words for the music stand: "open toward a"
+    Decibels gain;                 ///< level with the advice followed against the shape kept
+    Bark text_cost;                ///< heard distance from the intended vowel with the advice followed
+    std::string why;               ///< one sentence with the numbers that decided
+    std::string brief;             ///< two to four words for the music stand: "open toward a"
 };
 
 /// One sung note of the passage, planned.
 struct NotePlan {
-    std::size_t note = 0;           ///< index in Plan::passage.notes
+    std::size_t note = 0;             ///< index in Plan::passage.notes
     std::optional<std::size_t> vowel; ///< index in Plan::vowels; nothing: no vowel to plan
     std::optional<Decision> decision; ///< present when there is a vowel
-    double importance = 0;          ///< 0..1: what to watch first (length, change of advice, certainty)
+    double importance = 0;            ///< 0..1: what to watch first (length, change of advice, certainty)
 };
 
 /// From the lowest pitch of the plan upwards, where a vowel may be left alone.
 struct PassiveRange {
     Pitch from, to;
-    Cents to_sd;                  ///< uncertainty of the upper end
-    bool reaches_top = false;     ///< `to` is the top of the planned range: nothing to modify in it
+    Cents to_sd;                        ///< uncertainty of the upper end
+    bool reaches_top = false;           ///< `to` is the top of the planned range: nothing to modify in it
     std::optional<Pitch> migrates_from; ///< within it: where the heard vowel begins to drift
 };
 
@@ -96,8 +96,9 @@ struct PitchCell {
     Duration sung; ///< time the passage spends on this vowel within a quarter tone of this pitch
 };
 
-/// Of the shapes that gestures reach from a vowel by the model: those of one fR1, from the lowest fR2 to the highest. The planner looks no
-/// further than the departures of its grid, so an end is the limit of the reach only where it says so.
+/// Of the shapes that gestures reach from a vowel by the model: those of one fR1, from the lowest fR2 to the
+/// highest. The planner looks no further than the departures of its grid, so an end is the limit of the reach
+/// only where it says so.
 struct ReachRow {
     Frequency r1, r2_low, r2_high;
     bool low_is_limit = false, high_is_limit = false;
@@ -106,23 +107,23 @@ struct ReachRow {
 
 struct VowelPlan {
     VowelResonances resonances;
-    Crossing turning;                 ///< 2fo = fR1
-    Crossing meeting;                 ///< fo = fR1
-    std::vector<Crossing> crossings;  ///< every nfo = fRk within the plan's range, low to high
-    std::vector<PitchCell> strip;     ///< every semitone of the plan's range, low to high
+    Crossing turning;                ///< 2fo = fR1
+    Crossing meeting;                ///< fo = fR1
+    std::vector<Crossing> crossings; ///< every nfo = fRk within the plan's range, low to high
+    std::vector<PitchCell> strip;    ///< every semitone of the plan's range, low to high
     std::optional<PassiveRange> passive_range;
-    Duration sung;                    ///< in the passage
-    std::vector<ReachRow> reach{};    ///< where the model's gestures lead from this vowel, fR1 low to high
+    Duration sung;                 ///< in the passage
+    std::vector<ReachRow> reach{}; ///< where the model's gestures lead from this vowel, fR1 low to high
 };
 
 struct Plan {
     Singer singer;
     std::string technique;
     PitchRange range;
-    Passage passage;                ///< without notes when only a range was given
-    std::vector<VowelPlan> vowels;  ///< in the order of the chart's rim
-    std::vector<NotePlan> notes;    ///< one for each note of the passage, in order
-    Remarks remarks;                ///< everything assumed or guessed on the way, and the cautions
+    Passage passage;               ///< without notes when only a range was given
+    std::vector<VowelPlan> vowels; ///< in the order of the chart's rim
+    std::vector<NotePlan> notes;   ///< one for each note of the passage, in order
+    Remarks remarks;               ///< everything assumed or guessed on the way, and the cautions
 };
 
 } // namespace vowelway

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Singers compared, and one singer described, as text, CSV and JSON. The fields are told in docs/profile-format.md.
+// Singers compared, and one singer described, as text, CSV and JSON. The fields are told in
+// docs/profile-format.md.
 #pragma once
 
 #include "vowelway/plan/compare.hpp"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// One note explained, as text and JSON; nothing here is computed by the reports. The fields are told in docs/formats.md.
+// One note explained, as text and JSON; nothing here is computed by the reports. The fields are told in
+// docs/formats.md.
 #pragma once
 
 #include "vowelway/plan/explain.hpp"

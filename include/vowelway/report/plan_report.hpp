@@ -17,7 +17,8 @@ std::string plan_json(Plan const& plan);
 
 /// The cautions every output carries. Sources: docs/limits.md.
 inline constexpr std::string_view voice_caution =
-    "Never push and never chase a number; comfort decides. Stop when the voice is hoarse or sore; if that lasts, see a doctor. "
+    "Never push and never chase a number; comfort decides. Stop when the voice is hoarse or sore; if that "
+    "lasts, see a doctor. "
     "This is no medical advice and does not replace a teacher.";
 
 } // namespace vowelway

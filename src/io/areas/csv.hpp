@@ -23,8 +23,8 @@ class Reader {
   public:
     /// `text` must outlive the reader; `file` is named in errors.
     Reader(std::string_view text, std::string file);
-    /// The next row that is neither blank nor a comment. Throws InputError for a quote that is never closed and for
-    /// text after a closing quote.
+    /// The next row that is neither blank nor a comment. Throws InputError for a quote that is never closed
+    /// and for text after a closing quote.
     std::optional<Row> next();
 
   private:

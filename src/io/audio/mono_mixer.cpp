@@ -9,7 +9,7 @@ namespace vowelway::ffmpeg {
 namespace {
 
 constexpr float full_scale = 0.985F; // a limiter's ceiling counts as well: samples held equal show it
-constexpr float loudest_sample = 8; // files of floats may exceed full scale, within reason
+constexpr float loudest_sample = 8;  // files of floats may exceed full scale, within reason
 constexpr int clipped_run = 3;
 constexpr double joined_below = 0.020; // s
 
@@ -27,7 +27,8 @@ Handle<SwrContext> converter(AVChannelLayout& layout, AVSampleFormat from, int r
 
 MonoMixer::MonoMixer(AVCodecContext const& decoder, int rate)
     : rate_in_(decoder.sample_rate), rate_out_(rate),
-      channels_(static_cast<std::size_t>(decoder.ch_layout.nb_channels)), runs_(channels_), planes_(channels_) {
+      channels_(static_cast<std::size_t>(decoder.ch_layout.nb_channels)), runs_(channels_),
+      planes_(channels_) {
     AVChannelLayout layout{};
     if (decoder.ch_layout.order == AV_CHANNEL_ORDER_UNSPEC)
         av_channel_layout_default(&layout, decoder.ch_layout.nb_channels);
@@ -68,8 +69,8 @@ std::span<float const> MonoMixer::mix(AVFrame const* frame) {
     out_.resize(static_cast<std::size_t>(std::max(room, 1)));
     auto* output = reinterpret_cast<std::uint8_t*>(out_.data());
     auto const* input = reinterpret_cast<std::uint8_t const*>(mono_.data());
-    auto const made = swr_convert(to_rate_.get(), &output, static_cast<int>(out_.size()), frame ? &input : nullptr,
-                                  static_cast<int>(mono_.size()));
+    auto const made = swr_convert(to_rate_.get(), &output, static_cast<int>(out_.size()),
+                                  frame ? &input : nullptr, static_cast<int>(mono_.size()));
     if (made < 0) throw std::runtime_error("the resampler failed");
     out_.resize(static_cast<std::size_t>(made));
     return out_;
@@ -100,8 +101,10 @@ void MonoMixer::note_clipping(std::int64_t from, std::int64_t to) {
     auto const end = seconds(static_cast<double>(to) / rate_in_);
     bool const joins = !clipped_.empty() && (clipped_.size() >= clipped_limit ||
                                              in_seconds(start - clipped_.back().end) < joined_below);
-    if (!joins) clipped_.push_back({start, end});
-    else if (end > clipped_.back().end) clipped_.back().end = end;
+    if (!joins)
+        clipped_.push_back({start, end});
+    else if (end > clipped_.back().end)
+        clipped_.back().end = end;
 }
 
 } // namespace vowelway::ffmpeg

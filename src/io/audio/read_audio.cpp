@@ -23,7 +23,8 @@ constexpr double missing_least = 0.25; // s
 
 Place in(std::string const& path) { return Place{path, 0, 0, {}}; }
 
-constexpr char const* record_again = "record or copy it again, or save it anew as WAV from a player that plays it";
+constexpr char const* record_again =
+    "record or copy it again, or save it anew as WAV from a player that plays it";
 
 Handle<AVFormatContext> open(std::string const& path) {
     if (std::error_code none; std::filesystem::is_directory(path, none))
@@ -59,8 +60,9 @@ Handle<AVCodecContext> decoder_of(AVStream const& stream, std::string const& pat
         decoder->ch_layout.nb_channels <= 0)
         throw InputError("is damaged at its beginning", record_again, in(path));
     if (decoder->sample_rate < lowest_rate)
-        throw InputError(fmt::format("is sampled at {} Hz only: fR2 and fR3 would be missing", decoder->sample_rate),
-                         "record at 16 kHz or more (any phone's voice recorder does)", in(path));
+        throw InputError(
+            fmt::format("is sampled at {} Hz only: fR2 and fR3 would be missing", decoder->sample_rate),
+            "record at 16 kHz or more (any phone's voice recorder does)", in(path));
     return decoder;
 }
 
@@ -94,8 +96,9 @@ class Reading {
             if (mixer_.broken()) return damaged();
             if (!more) return false;
             if (length() > longest_recording)
-                throw InputError(fmt::format("lasts more than {:.0f} hours", in_seconds(longest_recording) / 3600),
-                                 "cut out the minutes with the probes", in(path_));
+                throw InputError(
+                    fmt::format("lasts more than {:.0f} hours", in_seconds(longest_recording) / 3600),
+                    "cut out the minutes with the probes", in(path_));
         }
     }
     void finish() { give(mixer_.mix(nullptr)); }
@@ -163,8 +166,8 @@ AudioFacts read_audio(std::string const& path, Frequency rate, AudioSink const& 
         double const announced = announced_length(*container, stream);
         if (found == 0) throw InputError("holds no sound", "choose a recording with sound", in(path));
         if (announced - found > std::max(missing_least, missing_share * announced))
-            throw InputError(fmt::format("breaks off at {} though it announces {}", clock_time(reading.length()),
-                                         clock_time(seconds(announced))),
+            throw InputError(fmt::format("breaks off at {} though it announces {}",
+                                         clock_time(reading.length()), clock_time(seconds(announced))),
                              record_again, in(path));
     }
 

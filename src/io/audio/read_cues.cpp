@@ -43,13 +43,16 @@ std::vector<Cue> parse_cues(std::string const& text, std::string const& file) {
         std::vector<std::string> const word{std::istream_iterator<std::string>(words), {}};
         if (word.empty()) continue;
         Place const place{file, number, 0, {}};
-        if (word.size() != 3) throw InputError("a cue of " + std::to_string(word.size()) + " words", shape, place);
+        if (word.size() != 3)
+            throw InputError("a cue of " + std::to_string(word.size()) + " words", shape, place);
         auto const start = moment(word[0]), end = moment(word[1]);
         if (!start || !end) throw InputError("\"" + word[start ? 1 : 0] + "\" is no time", shape, place);
         if (*end <= *start) throw InputError("the cue ends before it begins", shape, place);
         if (!cues.empty() && seconds(*start) < cues.back().span.end)
-            throw InputError("the cue begins before the one above has ended", "put them in order, without overlap", place);
-        if (cues.size() == most_cues) throw InputError("more than 500 cues", "measure a part of the recording", place);
+            throw InputError("the cue begins before the one above has ended",
+                             "put them in order, without overlap", place);
+        if (cues.size() == most_cues)
+            throw InputError("more than 500 cues", "measure a part of the recording", place);
         try {
             cues.push_back({{seconds(*start), seconds(*end)}, parse_vowel(word[2])});
         } catch (InputError& error) {
@@ -66,7 +69,8 @@ std::vector<Cue> read_cues(std::string const& path) {
     std::string text(longest_file + 1, '\0');
     file.read(text.data(), static_cast<std::streamsize>(text.size()));
     text.resize(static_cast<std::size_t>(file.gcount()));
-    if (text.size() > longest_file) throw InputError("is longer than 1 MiB: no cue file", shape, Place{path, 0, 0, {}});
+    if (text.size() > longest_file)
+        throw InputError("is longer than 1 MiB: no cue file", shape, Place{path, 0, 0, {}});
     return parse_cues(text, path);
 }
 

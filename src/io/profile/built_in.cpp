@@ -12,8 +12,10 @@ namespace vowelway {
 Singer built_in_voice(VoiceType type) {
     auto const name = std::string(to_string(type));
     auto const texts = built_in_voice_texts();
-    auto const found = std::find_if(texts.begin(), texts.end(), [&](auto const& text) { return text.name == name; });
-    if (found == texts.end()) throw InputError("there is no average voice \"" + name + "\"", "give a profile of the singer");
+    auto const found =
+        std::find_if(texts.begin(), texts.end(), [&](auto const& text) { return text.name == name; });
+    if (found == texts.end())
+        throw InputError("there is no average voice \"" + name + "\"", "give a profile of the singer");
     return parse_profile(std::string(found->yaml), "built-in profile " + name).singer;
 }
 
@@ -22,7 +24,8 @@ Singer find_singer(std::string const& name_or_path, Remarks& remarks) {
     if (type && *type != VoiceType::other) return built_in_voice(*type);
     if (!std::filesystem::exists(name_or_path)) {
         std::string names;
-        for (auto const voice : all_voice_types) names += (names.empty() ? "" : ", ") + std::string(to_string(voice));
+        for (auto const voice : all_voice_types)
+            names += (names.empty() ? "" : ", ") + std::string(to_string(voice));
         throw InputError("no singer \"" + name_or_path + "\": neither a file nor a built-in voice",
                          "name a profile file, or one of " + names);
     }

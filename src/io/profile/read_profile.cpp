@@ -21,9 +21,13 @@ void only_vowel_keys(yaml::Node const& map, std::string_view more) {
         auto const& k = key.text;
         bool const digit = !k.empty() && k.back() >= '1' && k.back() <= '4';
         auto const stem = k.substr(0, k.size() - (digit ? 1 : 0));
-        if (digit && (stem == "R" || stem == "r" || stem == "F" || stem == "f" || stem == "fr" || stem == "Fr" || stem == "FR") && more.find(k) == more.npos)
+        if (digit &&
+            (stem == "R" || stem == "r" || stem == "F" || stem == "f" || stem == "fr" || stem == "Fr" ||
+             stem == "FR") &&
+            more.find(k) == more.npos)
             throw yaml::error_at(key, "unknown key \"" + k + "\"",
-                                 std::string("resonances of the tract are written fR") + k.back() + " (F" + k.back() + " is a formant, measured in the sound)");
+                                 std::string("resonances of the tract are written fR") + k.back() + " (F" +
+                                     k.back() + " is a formant, measured in the sound)");
     }
     yaml::only_keys(map, "fR1 fR2 fR3 fR4 BR1 BR2 BR3 BR4 " + std::string(more));
 }
@@ -42,7 +46,9 @@ VowelResonances read_vowel(yaml::Node const& key, yaml::Node const& node, Singer
     VowelResonances out;
     out.vowel = profile::vowel(key);
     if (auto const* before = singer.find(out.vowel))
-        throw yaml::error_at(key, "/" + key.text + "/ stands here a second time", "keep one entry for /" + before->vowel.ipa() + "/; older values belong into history");
+        throw yaml::error_at(key, "/" + key.text + "/ stands here a second time",
+                             "keep one entry for /" + before->vowel.ipa() +
+                                 "/; older values belong into history");
     yaml::map(node, "/" + key.text + "/", key.text + ": {fR1: 540 Hz ± 25, fR2: 1780 Hz ± 60}");
     only_vowel_keys(node, "estimated");
     auto method = singer.provenance.method;
@@ -64,14 +70,17 @@ Singer read_singer(yaml::Node const& root) {
         if (!type) {
             std::string names;
             for (auto const each : all_voice_types) names += std::string(to_string(each)) + ", ";
-            throw yaml::error_at(*voice, "unknown voice \"" + voice->text + "\"", "write one of " + names + "other");
+            throw yaml::error_at(*voice, "unknown voice \"" + voice->text + "\"",
+                                 "write one of " + names + "other");
         }
         singer.voice = *type;
     }
     if (auto const* average = root.find("average")) singer.average = profile::truth(*average, "average");
-    if (auto const* a4 = root.find("a4")) singer.tuning.a4 = profile::plain_frequency(*a4, "a4", 380, 500, {});
+    if (auto const* a4 = root.find("a4"))
+        singer.tuning.a4 = profile::plain_frequency(*a4, "a4", 380, 500, {});
     if (auto const* range = root.find("range"))
-        singer.range = yaml::placed(*range, [&] { return parse_pitch_range(yaml::scalar(*range, "the range")); });
+        singer.range =
+            yaml::placed(*range, [&] { return parse_pitch_range(yaml::scalar(*range, "the range")); });
     if (auto const* length = root.find("tract_length")) singer.tract_length = profile::tract_length(*length);
     if (auto const* source = root.find("source")) singer.provenance = read_source(*source);
 
@@ -80,18 +89,21 @@ Singer read_singer(yaml::Node const& root) {
     if (!vowels) throw yaml::error_at(root, "the profile has no vowels", "write " + std::string(example));
     yaml::map(*vowels, "vowels", example);
     if (vowels->fields.size() > most_vowels)
-        throw yaml::error_at(*vowels, fmt::format("more than {} vowels", most_vowels), "keep those that are sung");
+        throw yaml::error_at(*vowels, fmt::format("more than {} vowels", most_vowels),
+                             "keep those that are sung");
     for (auto const& [key, node] : vowels->fields) singer.vowels.push_back(read_vowel(key, node, singer));
     return singer;
 }
 
 Measurement read_measurement(yaml::Node const& node, Tuning const& tuning) {
-    constexpr std::string_view example = "- {date: 2026-10-03, method: creak, vowel: ɛ, probes: 3, fR1: 540 Hz ± 25, fR2: 1780 Hz ± 60}";
+    constexpr std::string_view example =
+        "- {date: 2026-10-03, method: creak, vowel: ɛ, probes: 3, fR1: 540 Hz ± 25, fR2: 1780 Hz ± 60}";
     yaml::map(node, "a measurement", example);
     only_vowel_keys(node, "date method vowel probes note F1 F2 F3 F4");
     auto const need = [&](char const* key) -> yaml::Node const& {
         if (auto const* found = node.find(key)) return *found;
-        throw yaml::error_at(node, std::string("a measurement without ") + key, "write " + std::string(example));
+        throw yaml::error_at(node, std::string("a measurement without ") + key,
+                             "write " + std::string(example));
     };
     Measurement out;
     if (auto const* date = node.find("date")) out.date = profile::day(*date);
@@ -127,8 +139,9 @@ std::vector<ProbeShift> read_shifts(yaml::Node const& node) {
             std::istringstream words(yaml::scalar(*recordings, "the recordings"));
             for (std::string word; words >> word;) {
                 if (word.size() != 16 || word.find_first_not_of("0123456789abcdef") != std::string::npos)
-                    throw yaml::error_at(*recordings, "\"" + word + "\" is no digest of a recording",
-                                         "leave out the recordings; they are written when a shift is learned");
+                    throw yaml::error_at(
+                        *recordings, "\"" + word + "\" is no digest of a recording",
+                        "leave out the recordings; they are written when a shift is learned");
                 shift.recordings.push_back(word);
             }
         }
@@ -141,28 +154,39 @@ std::vector<ProbeShift> read_shifts(yaml::Node const& node) {
 
 Profile parse_profile(std::string const& text, std::string const& file) {
     auto const root = yaml::parse(text, file);
-    if (root.kind == yaml::Node::Kind::null) throw yaml::error_at(root, "the profile is empty", "see docs/profile-format.md for one to begin with");
+    if (root.kind == yaml::Node::Kind::null)
+        throw yaml::error_at(root, "the profile is empty",
+                             "see docs/profile-format.md for one to begin with");
     yaml::map(root, "a profile", "keys with values, such as  voice: tenor");
     yaml::only_keys(root, "vowelway singer voice average range a4 tract_length source vowels history shift");
     auto const* version = root.find("vowelway");
-    if (!version) throw yaml::error_at(root, "this does not say that it is a profile", "begin the file with  vowelway: 1");
+    if (!version)
+        throw yaml::error_at(root, "this does not say that it is a profile",
+                             "begin the file with  vowelway: 1");
     if (yaml::scalar(*version, "the version") != "1")
-        throw yaml::error_at(*version, "format version " + version->text + " is unknown", "this program reads version 1");
-    if (root.find("passage")) throw yaml::error_at(root, "this is a passage, not a profile", "give a profile to --singer");
+        throw yaml::error_at(*version, "format version " + version->text + " is unknown",
+                             "this program reads version 1");
+    if (root.find("passage"))
+        throw yaml::error_at(root, "this is a passage, not a profile", "give a profile to --singer");
 
     Profile out;
     out.singer = read_singer(root);
     if (auto const* history = root.find("history"); history && history->kind != yaml::Node::Kind::null) {
         yaml::sequence(*history, "history", "a list of measurements, each on a line that begins with a dash");
         if (history->items.size() > most_measurements)
-            throw yaml::error_at(*history, fmt::format("more than {} measurements", most_measurements), "keep the older ones in another file");
-        for (auto const& item : history->items) out.history.push_back(read_measurement(item, out.singer.tuning));
+            throw yaml::error_at(*history, fmt::format("more than {} measurements", most_measurements),
+                                 "keep the older ones in another file");
+        for (auto const& item : history->items)
+            out.history.push_back(read_measurement(item, out.singer.tuning));
     }
-    if (auto const* shift = root.find("shift"); shift && shift->kind != yaml::Node::Kind::null) out.shifts = read_shifts(*shift);
+    if (auto const* shift = root.find("shift"); shift && shift->kind != yaml::Node::Kind::null)
+        out.shifts = read_shifts(*shift);
     return out;
 }
 
-Profile read_whole_profile(std::filesystem::path const& path) { return parse_profile(yaml::read_text(path), path.string()); }
+Profile read_whole_profile(std::filesystem::path const& path) {
+    return parse_profile(yaml::read_text(path), path.string());
+}
 
 Singer read_profile(std::filesystem::path const& path) { return read_whole_profile(path).singer; }
 
@@ -175,8 +199,9 @@ Remarks profile_remarks(Singer const& singer) {
         if (assumed) list += (list.empty() ? "/" : ", /") + vowel.vowel.ipa() + "/";
     }
     if (list.empty()) return {};
-    return {{Remark::Kind::assumed, fmt::format("the profile gives no deviation for {}: the usual one of the method \"{}\" is taken", list,
-                                                to_string(singer.provenance.method))}};
+    return {{Remark::Kind::assumed,
+             fmt::format("the profile gives no deviation for {}: the usual one of the method \"{}\" is taken",
+                         list, to_string(singer.provenance.method))}};
 }
 
 } // namespace vowelway

@@ -31,35 +31,44 @@ std::pair<std::string_view, std::optional<std::string_view>> split_deviation(std
     return {s, std::nullopt};
 }
 
-bool is_cents(std::string_view unit) { return unit == "c" || unit == "ct" || unit == "cent" || unit == "cents"; }
+bool is_cents(std::string_view unit) {
+    return unit == "c" || unit == "ct" || unit == "cent" || unit == "cents";
+}
 bool is_hertz(std::string_view unit) { return unit == "Hz" || unit == "hz"; }
 
 Frequency deviation(yaml::Node const& node, std::string_view s, Frequency centre, bool centre_is_pitch) {
     auto const wrong = [&] {
-        return yaml::error_at(node, "\"" + std::string(s) + "\" is not a deviation", "write ± 15 Hz or ± 30c behind the value");
+        return yaml::error_at(node, "\"" + std::string(s) + "\" is not a deviation",
+                              "write ± 15 Hz or ± 30c behind the value");
     };
     auto rest = s;
     auto const number = text::eat_number(rest);
     if (!number) throw wrong();
     auto const unit = text::trim(rest);
     if (unit.empty() && centre_is_pitch)
-        throw yaml::error_at(node, "the deviation of a pitch needs a unit", fmt::format("write ± {0:g} Hz or ± {0:g}c", *number));
+        throw yaml::error_at(node, "the deviation of a pitch needs a unit",
+                             fmt::format("write ± {0:g} Hz or ± {0:g}c", *number));
     if (!unit.empty() && !is_hertz(unit) && !is_cents(unit)) throw wrong();
     auto const sd = is_cents(unit) ? centre * (std::exp2(*number / 1200) - 1) : hertz(*number);
     if (!(sd > hertz(0)))
-        throw yaml::error_at(node, "a deviation must be above 0", "leave it out and a default is taken, or write how sure you are");
+        throw yaml::error_at(node, "a deviation must be above 0",
+                             "leave it out and a default is taken, or write how sure you are");
     if (sd > centre * 0.5)
-        throw yaml::error_at(node, fmt::format("a deviation of {} is more than half of the value ({})", hz(in_hertz(sd)), hz(in_hertz(centre))),
+        throw yaml::error_at(node,
+                             fmt::format("a deviation of {} is more than half of the value ({})",
+                                         hz(in_hertz(sd)), hz(in_hertz(centre))),
                              "write one standard deviation, in Hz or with c for cents");
     return sd;
 }
 
 } // namespace
 
-Frequency plain_frequency(yaml::Node const& node, std::string const& what, double low, double high, Tuning const& tuning) {
+Frequency plain_frequency(yaml::Node const& node, std::string const& what, double low, double high,
+                          Tuning const& tuning) {
     auto const f = yaml::placed(node, [&] { return parse_frequency(yaml::scalar(node, what), tuning); });
     if (in_hertz(f) < low || in_hertz(f) > high)
-        throw yaml::error_at(node, fmt::format("{} is {}, outside {:g}..{:g} Hz", what, hz(in_hertz(f)), low, high),
+        throw yaml::error_at(node,
+                             fmt::format("{} is {}, outside {:g}..{:g} Hz", what, hz(in_hertz(f)), low, high),
                              "check the digits, and the octave if it is a pitch");
     return f;
 }
@@ -92,24 +101,32 @@ Resonances resonances(yaml::Node const& map, std::string const& vowel, Tuning co
         auto const* width = map.find("BR" + std::to_string(k));
         if (node) found[i] = resonance(*node, k, tuning, method);
         if (width && !node)
-            throw yaml::error_at(*width, "BR" + std::to_string(k) + " of /" + vowel + "/ has no fR" + std::to_string(k), "give the resonance too");
+            throw yaml::error_at(
+                *width, "BR" + std::to_string(k) + " of /" + vowel + "/ has no fR" + std::to_string(k),
+                "give the resonance too");
         if (width) found[i]->bandwidth = plain_frequency(*width, "BR" + std::to_string(k), 10, 1000, tuning);
     }
     if (!found[0] || !found[1])
-        throw yaml::error_at(map, fmt::format("/{}/ has no {}", vowel, found[0] ? "fR2" : "fR1"), "give both: {fR1: 540 Hz ± 25, fR2: 1780 Hz ± 60}");
+        throw yaml::error_at(map, fmt::format("/{}/ has no {}", vowel, found[0] ? "fR2" : "fR1"),
+                             "give both: {fR1: 540 Hz ± 25, fR2: 1780 Hz ± 60}");
     if (found[3] && !found[2])
-        throw yaml::error_at(*nodes[3], fmt::format("/{}/ has fR4 but no fR3", vowel), "give fR3, or leave fR4 out");
+        throw yaml::error_at(*nodes[3], fmt::format("/{}/ has fR4 but no fR3", vowel),
+                             "give fR3, or leave fR4 out");
     for (std::size_t i = 1; i < 4 && found[i]; ++i) {
         if (found[i - 1]->centre < found[i]->centre) continue;
-        throw yaml::error_at(*nodes[i - 1], fmt::format("fR{} of /{}/ is {}, not below its fR{} ({})", i, vowel, hz(in_hertz(found[i - 1]->centre)),
-                                                        i + 1, hz(in_hertz(found[i]->centre))),
+        throw yaml::error_at(*nodes[i - 1],
+                             fmt::format("fR{} of /{}/ is {}, not below its fR{} ({})", i, vowel,
+                                         hz(in_hertz(found[i - 1]->centre)), i + 1,
+                                         hz(in_hertz(found[i]->centre))),
                              "swapped, or a digit too many?");
     }
     return {*found[0], *found[1], found[2], found[3]};
 }
 
 ShiftOfResonance shift(yaml::Node const& node) {
-    auto const wrong = [&] { return yaml::error_at(node, "\"" + node.text + "\" is not a shift", "write 210 Hz ± 60"); };
+    auto const wrong = [&] {
+        return yaml::error_at(node, "\"" + node.text + "\" is not a shift", "write 210 Hz ± 60");
+    };
     auto const [value, spread] = split_deviation(yaml::scalar(node, "a shift"));
     auto const number_of = [&](std::string_view s) {
         auto const number = text::eat_number(s);
@@ -119,7 +136,8 @@ ShiftOfResonance shift(yaml::Node const& node) {
     };
     if (!spread) throw wrong();
     ShiftOfResonance const out{number_of(value), number_of(*spread)};
-    if (!(out.sd > hertz(0))) throw yaml::error_at(node, "the deviation of a shift must be above 0", "write 210 Hz ± 60");
+    if (!(out.sd > hertz(0)))
+        throw yaml::error_at(node, "the deviation of a shift must be above 0", "write 210 Hz ± 60");
     return out;
 }
 
@@ -131,13 +149,16 @@ Length tract_length(yaml::Node const& node) {
         throw yaml::error_at(node, "\"" + node.text + "\" is not a length", "write the unit: 17.0 cm");
     auto const length = centimetres(unit == "cm" ? *number : *number / 10);
     if (length < centimetres(8) || length > centimetres(25))
-        throw yaml::error_at(node, "a vocal tract of " + node.text + " is outside 8..25 cm", "from the glottis to the lips a grown singer has 13 to 19 cm");
+        throw yaml::error_at(node, "a vocal tract of " + node.text + " is outside 8..25 cm",
+                             "from the glottis to the lips a grown singer has 13 to 19 cm");
     return length;
 }
 
 std::string day(yaml::Node const& node) {
     auto const& s = yaml::scalar(node, "the date");
-    auto const wrong = [&] { return yaml::error_at(node, "\"" + s + "\" is not a day", "write year, month and day: 2026-10-03"); };
+    auto const wrong = [&] {
+        return yaml::error_at(node, "\"" + s + "\" is not a day", "write year, month and day: 2026-10-03");
+    };
     if (s.size() != 10 || s[4] != '-' || s[7] != '-') throw wrong();
     auto const number = [&](std::size_t from, std::size_t length) {
         int value = 0;
@@ -155,9 +176,11 @@ std::string day(yaml::Node const& node) {
 
 Method method(yaml::Node const& node) {
     auto const& s = yaml::scalar(node, "the method");
-    for (auto const candidate : {Method::typed, Method::whisper, Method::creak, Method::sung, Method::published})
+    for (auto const candidate :
+         {Method::typed, Method::whisper, Method::creak, Method::sung, Method::published})
         if (s == to_string(candidate)) return candidate;
-    throw yaml::error_at(node, "\"" + s + "\" is not a method", "write whisper, creak, sung, typed or published");
+    throw yaml::error_at(node, "\"" + s + "\" is not a method",
+                         "write whisper, creak, sung, typed or published");
 }
 
 bool truth(yaml::Node const& node, std::string_view what) {
@@ -172,7 +195,8 @@ int count(yaml::Node const& node, std::string_view what, int most) {
     int value = 0;
     auto const* end = s.data() + s.size();
     if (std::from_chars(s.data(), end, value).ptr != end || value < 1 || value > most)
-        throw yaml::error_at(node, std::string(what) + " is \"" + s + "\"", "write a whole number from 1 to " + std::to_string(most));
+        throw yaml::error_at(node, std::string(what) + " is \"" + s + "\"",
+                             "write a whole number from 1 to " + std::to_string(most));
     return value;
 }
 

@@ -15,7 +15,8 @@ namespace vowelway::profile {
 /// the default of the method, and marked as assumed.
 Resonance resonance(yaml::Node const& node, int k, Tuning const& tuning, Method method);
 
-/// fR1.. (and BR1..) of a map that holds a vowel; checks that they rise. The place of a missing one is the map's.
+/// fR1.. (and BR1..) of a map that holds a vowel; checks that they rise. The place of a missing one is the
+/// map's.
 struct Resonances {
     Resonance r1, r2;
     std::optional<Resonance> r3, r4;
@@ -25,7 +26,8 @@ Resonances resonances(yaml::Node const& map, std::string const& vowel, Tuning co
 /// "210 Hz ± 60": a shift, which may be negative; the deviation must be there.
 ShiftOfResonance shift(yaml::Node const& node);
 
-Frequency plain_frequency(yaml::Node const& node, std::string const& what, double low, double high, Tuning const& tuning);
+Frequency plain_frequency(yaml::Node const& node, std::string const& what, double low, double high,
+                          Tuning const& tuning);
 Length tract_length(yaml::Node const& node);
 std::string day(yaml::Node const& node); ///< ISO 8601
 Method method(yaml::Node const& node);

@@ -22,7 +22,8 @@ std::string full(Resonance r) {
     return written(r);
 }
 
-std::array<std::optional<Resonance>, 4> all(Resonance const& r1, Resonance const& r2, std::optional<Resonance> const& r3,
+std::array<std::optional<Resonance>, 4> all(Resonance const& r1, Resonance const& r2,
+                                            std::optional<Resonance> const& r3,
                                             std::optional<Resonance> const& r4) {
     return {r1, r2, r3, r4};
 }
@@ -31,7 +32,9 @@ std::array<std::optional<Resonance>, 4> all(Resonance const& r1, Resonance const
 std::string fields(std::array<std::optional<Resonance>, 4> const& rs, bool deviations_always) {
     std::string out;
     for (std::size_t i = 0; i < rs.size(); ++i)
-        if (rs[i]) out += fmt::format("{}fR{}: {}", out.empty() ? "" : ", ", i + 1, deviations_always ? full(*rs[i]) : written(*rs[i]));
+        if (rs[i])
+            out += fmt::format("{}fR{}: {}", out.empty() ? "" : ", ", i + 1,
+                               deviations_always ? full(*rs[i]) : written(*rs[i]));
     for (std::size_t i = 0; i < rs.size(); ++i)
         if (rs[i] && rs[i]->bandwidth) out += fmt::format(", BR{}: {}", i + 1, written(*rs[i]->bandwidth));
     return out;
@@ -40,8 +43,8 @@ std::string fields(std::array<std::optional<Resonance>, 4> const& rs, bool devia
 std::string line(Measurement const& m) {
     std::string out = "{";
     if (!m.date.empty()) out += "date: " + m.date + ", ";
-    out += fmt::format("method: {}, vowel: {}, probes: {}, {}", to_string(m.method), m.vowel.quality().ipa(), m.probes,
-                       fields(all(m.r1, m.r2, m.r3, m.r4), false));
+    out += fmt::format("method: {}, vowel: {}, probes: {}, {}", to_string(m.method), m.vowel.quality().ipa(),
+                       m.probes, fields(all(m.r1, m.r2, m.r3, m.r4), false));
     for (std::size_t i = 0; i < m.heard.size(); ++i)
         if (m.heard[i]) out += fmt::format(", F{}: {}", i + 1, written(*m.heard[i]));
     if (!m.note.empty()) out += ", note: " + yaml::quoted(m.note);
@@ -52,10 +55,12 @@ std::string line(ProbeShift const& shift) {
     std::string out = "{";
     for (std::size_t i = 0; i < shift.of.size(); ++i)
         if (auto const& s = shift.of[i])
-            out += fmt::format("fR{}: {} ± {:g}, ", i + 1, written(s->mean), std::max(0.1, std::round(in_hertz(s->sd) * 10) / 10));
+            out += fmt::format("fR{}: {} ± {:g}, ", i + 1, written(s->mean),
+                               std::max(0.1, std::round(in_hertz(s->sd) * 10) / 10));
     if (shift.pairs > 0) out += fmt::format("pairs: {}, ", shift.pairs);
     if (!shift.date.empty()) out += "date: " + shift.date + ", ";
-    if (!shift.recordings.empty()) out += fmt::format("recordings: \"{}\", ", fmt::join(shift.recordings, " "));
+    if (!shift.recordings.empty())
+        out += fmt::format("recordings: \"{}\", ", fmt::join(shift.recordings, " "));
     if (out.size() > 1) out.resize(out.size() - 2);
     return out + "}";
 }
@@ -82,13 +87,17 @@ void set_current(yaml::Edit& edit, yaml::Node const& entry, Measurement const& m
     for (std::size_t f = 0; f < entry.fields.size(); ++f) {
         auto const& [key, value] = entry.fields[f];
         auto const index = static_cast<std::size_t>(key.text.back() - '1');
-        if (key.text.starts_with("fR") && rs[index]) edit.replace(value, full(*rs[index]));
-        else if (key.text.starts_with("BR") && rs[index] && rs[index]->bandwidth) edit.replace(value, written(*rs[index]->bandwidth));
-        else edit.remove_field(entry, f);
+        if (key.text.starts_with("fR") && rs[index])
+            edit.replace(value, full(*rs[index]));
+        else if (key.text.starts_with("BR") && rs[index] && rs[index]->bandwidth)
+            edit.replace(value, written(*rs[index]->bandwidth));
+        else
+            edit.remove_field(entry, f);
     }
     for (std::size_t i = 0; i < rs.size(); ++i) {
         if (!rs[i]) continue;
-        if (auto const name = "fR" + std::to_string(i + 1); !entry.find(name)) edit.add_field_after(entry, r2_field, name, full(*rs[i]));
+        if (auto const name = "fR" + std::to_string(i + 1); !entry.find(name))
+            edit.add_field_after(entry, r2_field, name, full(*rs[i]));
         if (auto const name = "BR" + std::to_string(i + 1); rs[i]->bandwidth && !entry.find(name))
             edit.add_field_after(entry, r2_field, name, written(*rs[i]->bandwidth));
     }
@@ -96,7 +105,8 @@ void set_current(yaml::Edit& edit, yaml::Node const& entry, Measurement const& m
 
 void check(Measurement const& m) {
     // Whatever is written must be readable again: the reader is the judge.
-    auto const text = "vowelway: 1\nvowels: {" + m.vowel.ipa() + ": {fR1: 500, fR2: 1500}}\nhistory:\n  - " + line(m) + "\n";
+    auto const text = "vowelway: 1\nvowels: {" + m.vowel.ipa() + ": {fR1: 500, fR2: 1500}}\nhistory:\n  - " +
+                      line(m) + "\n";
     parse_profile(text, "the new measurement");
 }
 
@@ -130,7 +140,8 @@ std::string profile_text(Profile const& p) {
 void write_profile(std::filesystem::path const& path, Profile const& profile) {
     Place place;
     place.file = path.string();
-    if (std::filesystem::exists(path)) throw InputError("is there already", "add to it, or name another file", place);
+    if (std::filesystem::exists(path))
+        throw InputError("is there already", "add to it, or name another file", place);
     auto const text = profile_text(profile);
     parse_profile(text, path.string()); // never write what cannot be read
     write_file(path, text);
@@ -149,34 +160,52 @@ std::string with_measurement(std::string const& text, std::string const& file, M
         bool known = false;
         for (auto const& old : before.history) known = known || same_values(old, *current);
         if (!known) {
-            Measurement kept{before.singer.provenance.date, before.singer.provenance.method, current->vowel, 1, current->r1, current->r2,
-                             current->r3, current->r4, {}, "stood in the profile before"};
+            Measurement kept{before.singer.provenance.date,
+                             before.singer.provenance.method,
+                             current->vowel,
+                             1,
+                             current->r1,
+                             current->r2,
+                             current->r3,
+                             current->r4,
+                             {},
+                             "stood in the profile before"};
             lines.push_back(line(kept));
         }
     }
     lines.push_back(line(m));
 
     auto const& vowels = *root.find("vowels");
-    auto const entry = std::find_if(vowels.fields.begin(), vowels.fields.end(),
-                                    [&](auto const& f) { return parse_vowel(f.first.text).quality() == m.vowel.quality(); });
-    if (entry != vowels.fields.end()) set_current(edit, entry->second, m);
-    else edit.add_field(vowels, m.vowel.quality().ipa(), "{" + fields(all(m.r1, m.r2, m.r3, m.r4), true) + "}");
+    auto const entry = std::find_if(vowels.fields.begin(), vowels.fields.end(), [&](auto const& f) {
+        return parse_vowel(f.first.text).quality() == m.vowel.quality();
+    });
+    if (entry != vowels.fields.end())
+        set_current(edit, entry->second, m);
+    else
+        edit.add_field(vowels, m.vowel.quality().ipa(),
+                       "{" + fields(all(m.r1, m.r2, m.r3, m.r4), true) + "}");
 
     auto const* history = root.find("history");
     bool const begun = history && history->kind == yaml::Node::Kind::sequence && !history->items.empty();
     std::string block;
     for (auto const& each : lines) {
-        if (begun) edit.add_item(*history, each);
-        else block += (block.empty() ? "- " : "\n  - ") + each;
+        if (begun)
+            edit.add_item(*history, each);
+        else
+            block += (block.empty() ? "- " : "\n  - ") + each;
     }
-    if (!begun && history) edit.fill(*history, block);
-    else if (!begun) edit.add_block("history", block);
+    if (!begun && history)
+        edit.fill(*history, block);
+    else if (!begun)
+        edit.add_block("history", block);
 
     auto const out = edit.done();
     auto const after = parse_profile(out, file);
     auto const* now = after.singer.find(m.vowel);
-    bool good = now && near(now->r1, m.r1) && near(now->r2, m.r2) && now->r3.has_value() == m.r3.has_value() && !now->estimated &&
-                after.history.size() == before.history.size() + lines.size() && same_values(after.history.back(), *now) &&
+    bool good = now && near(now->r1, m.r1) && near(now->r2, m.r2) &&
+                now->r3.has_value() == m.r3.has_value() && !now->estimated &&
+                after.history.size() == before.history.size() + lines.size() &&
+                same_values(after.history.back(), *now) &&
                 after.singer.vowels.size() == before.singer.vowels.size() + (current ? 0 : 1);
     for (auto const& other : before.singer.vowels) {
         auto const* kept = after.singer.find(other.vowel);
@@ -204,13 +233,18 @@ std::string with_shift(std::string const& text, std::string const& file, ProbeSh
     auto const entry = name + ": " + line(shift);
     auto const* all_shifts = root.find("shift");
     bool const begun = all_shifts && all_shifts->kind == yaml::Node::Kind::map && !all_shifts->fields.empty();
-    if (auto const* old = begun ? all_shifts->find(name) : nullptr) edit.replace(*old, line(shift));
-    else if (begun) edit.add_field(*all_shifts, name, line(shift));
-    else if (all_shifts) edit.fill(*all_shifts, entry);
-    else edit.add_block("shift", entry);
+    if (auto const* old = begun ? all_shifts->find(name) : nullptr)
+        edit.replace(*old, line(shift));
+    else if (begun)
+        edit.add_field(*all_shifts, name, line(shift));
+    else if (all_shifts)
+        edit.fill(*all_shifts, entry);
+    else
+        edit.add_block("shift", entry);
     auto out = edit.done();
     auto const after = parse_profile(out, file);
-    if (after.singer.vowels.size() != before.singer.vowels.size() || after.history.size() != before.history.size())
+    if (after.singer.vowels.size() != before.singer.vowels.size() ||
+        after.history.size() != before.history.size())
         throw cannot_extend(file, "the result would not read back as it should");
     return out;
 }

@@ -26,7 +26,8 @@ struct Discard {
 using Archive = std::unique_ptr<zip_t, Discard>;
 
 [[noreturn]] void broken(std::string const& file, std::string const& detail) {
-    throw InputError("the compressed score cannot be unpacked: " + detail, "export or download it again", {file, 0, 0, {}});
+    throw InputError("the compressed score cannot be unpacked: " + detail, "export or download it again",
+                     {file, 0, 0, {}});
 }
 
 std::string text_of(zip_error_t& error) {
@@ -99,39 +100,55 @@ std::string root_file(std::string const& container, std::string const& file) {
     auto const decoded = decode_xml(container, where);
     Outline const outline(decoded.text, where);
     pugi::xml_document doc;
-    auto const result = doc.load_buffer(decoded.text.data(), decoded.text.size(), pugi::parse_default, pugi::encoding_utf8);
+    auto const result =
+        doc.load_buffer(decoded.text.data(), decoded.text.size(), pugi::parse_default, pugi::encoding_utf8);
     if (!result)
-        throw InputError(std::string("this is not well-formed XML: ") + result.description(), "export the score again",
-                         {where, line_of(decoded.text, static_cast<std::size_t>(std::max<std::ptrdiff_t>(0, result.offset))), 0, {}});
+        throw InputError(
+            std::string("this is not well-formed XML: ") + result.description(), "export the score again",
+            {where,
+             line_of(decoded.text, static_cast<std::size_t>(std::max<std::ptrdiff_t>(0, result.offset))),
+             0,
+             {}});
     for (auto const& entry : doc.child("container").child("rootfiles").children("rootfile")) {
         std::string const type = entry.attribute("media-type").value();
-        if (!type.empty() && type.find("musicxml") == std::string::npos && type.find("xml") == std::string::npos) continue;
+        if (!type.empty() && type.find("musicxml") == std::string::npos &&
+            type.find("xml") == std::string::npos)
+            continue;
         std::string const path = entry.attribute("full-path").value();
         if (path.empty()) continue;
-        if (path.front() == '/' || path.find('\\') != std::string::npos || path == ".." || path.starts_with("../") ||
-            path.find("/../") != std::string::npos || path.ends_with("/..") || (path.size() > 1 && path[1] == ':'))
-            throw InputError("the score's path \"" + path + "\" leads out of the archive", "export the score again", {where, 0, 0, {}});
+        if (path.front() == '/' || path.find('\\') != std::string::npos || path == ".." ||
+            path.starts_with("../") || path.find("/../") != std::string::npos || path.ends_with("/..") ||
+            (path.size() > 1 && path[1] == ':'))
+            throw InputError("the score's path \"" + path + "\" leads out of the archive",
+                             "export the score again", {where, 0, 0, {}});
         return path;
     }
-    throw InputError("no <rootfile full-path=\"...\"> names the score", "export the score again", {where, 0, 0, {}});
+    throw InputError("no <rootfile full-path=\"...\"> names the score", "export the score again",
+                     {where, 0, 0, {}});
 }
 
 } // namespace
 
-bool looks_like_zip(std::string_view bytes) { return bytes.starts_with("PK\x03\x04") || bytes.starts_with("PK\x05\x06"); }
+bool looks_like_zip(std::string_view bytes) {
+    return bytes.starts_with("PK\x03\x04") || bytes.starts_with("PK\x05\x06");
+}
 
 MxlScore read_mxl(std::string const& bytes, std::string const& file) {
     auto const archive = open(source_of(bytes, file), ZIP_RDONLY, file);
     if (zip_name_locate(archive.get(), "META-INF/container.xml", 0) < 0)
         throw InputError("the archive has no META-INF/container.xml, so it is no compressed score",
-                         "give a .mxl exported by a notation program, or unpack it and give the .xml inside", {file, 0, 0, {}});
-    auto const member = root_file(unpack(archive.get(), "META-INF/container.xml", largest_container, file), file);
+                         "give a .mxl exported by a notation program, or unpack it and give the .xml inside",
+                         {file, 0, 0, {}});
+    auto const member =
+        root_file(unpack(archive.get(), "META-INF/container.xml", largest_container, file), file);
     if (zip_name_locate(archive.get(), member.c_str(), 0) < 0)
-        throw InputError("the container names \"" + member + "\", which is not in the archive", "export the score again", {file, 0, 0, {}});
+        throw InputError("the container names \"" + member + "\", which is not in the archive",
+                         "export the score again", {file, 0, 0, {}});
     return {member, unpack(archive.get(), member, largest_score_text, file)};
 }
 
-std::string replace_member(std::string const& bytes, std::string const& member, std::string_view content, std::string const& file) {
+std::string replace_member(std::string const& bytes, std::string const& member, std::string_view content,
+                           std::string const& file) {
     auto* source = source_of(bytes, file);
     auto archive = open(source, 0, file);
     zip_source_keep(source); // what is written is read from it after closing
@@ -148,19 +165,22 @@ std::string replace_member(std::string const& bytes, std::string const& member, 
         broken(file, zip_strerror(archive.get()));
     }
     // The member keeps its time, so that the same input gives the same bytes whatever the clock says.
-    if ((before.valid & ZIP_STAT_MTIME) != 0) zip_file_set_mtime(archive.get(), static_cast<zip_uint64_t>(index), before.mtime, 0);
+    if ((before.valid & ZIP_STAT_MTIME) != 0)
+        zip_file_set_mtime(archive.get(), static_cast<zip_uint64_t>(index), before.mtime, 0);
     return closed(std::move(archive), source, file);
 }
 
 std::string make_mxl(std::string_view musicxml, std::string const& file) {
     static constexpr std::string_view container =
-        "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<container>\n  <rootfiles>\n    <rootfile full-path=\"score.musicxml\" "
+        "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<container>\n  <rootfiles>\n    <rootfile "
+        "full-path=\"score.musicxml\" "
         "media-type=\"application/vnd.recordare.musicxml+xml\"/>\n  </rootfiles>\n</container>\n";
     auto* source = source_of({}, file);
     auto archive = open(source, ZIP_CREATE | ZIP_TRUNCATE, file);
     zip_source_keep(source);
     Release const release{source};
-    for (auto const& [name, content] : {std::pair("META-INF/container.xml", container), std::pair("score.musicxml", musicxml)}) {
+    for (auto const& [name, content] :
+         {std::pair("META-INF/container.xml", container), std::pair("score.musicxml", musicxml)}) {
         auto* member = zip_source_buffer(archive.get(), content.data(), content.size(), 0);
         if (!member) broken(file, zip_strerror(archive.get()));
         auto const index = zip_file_add(archive.get(), name, member, ZIP_FL_ENC_UTF_8);

@@ -22,7 +22,8 @@ std::string read_bytes(std::filesystem::path const& file, std::uintmax_t bound) 
         throw InputError("this is not a regular file", "copy it to a file on the disk first", place);
     auto const size = std::filesystem::file_size(file, error);
     if (!error && size > bound)
-        throw InputError("the file is larger than " + mebibytes(bound), "is it the right file? Longer ones are not read", place);
+        throw InputError("the file is larger than " + mebibytes(bound),
+                         "is it the right file? Longer ones are not read", place);
     std::ifstream in(file, std::ios::binary);
     if (!in) throw InputError("the file cannot be opened", "check that you may read it", place);
     std::string bytes(error ? 0 : static_cast<std::size_t>(size), '\0');

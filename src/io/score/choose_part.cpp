@@ -11,7 +11,8 @@ namespace {
 
 std::string lower(std::string_view text) {
     std::string out(text);
-    std::transform(out.begin(), out.end(), out.begin(), [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+    std::transform(out.begin(), out.end(), out.begin(),
+                   [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
     return out;
 }
 
@@ -22,7 +23,8 @@ std::string shown(PartInfo const& part, std::size_t index) {
 /// The index of the part a wish names: number, id, name, then the beginning of a single name.
 std::optional<std::size_t> find(std::vector<PartInfo> const& parts, std::string_view wish) {
     auto rest = wish;
-    if (auto const number = text::eat_number(rest); number && rest.empty() && *number >= 1 && *number <= static_cast<double>(parts.size()))
+    if (auto const number = text::eat_number(rest);
+        number && rest.empty() && *number >= 1 && *number <= static_cast<double>(parts.size()))
         return static_cast<std::size_t>(*number) - 1;
     auto const name = lower(wish);
     std::optional<std::size_t> found;
@@ -75,8 +77,10 @@ PartInfo choose_part(XmlSource const& source, std::vector<PartInfo> const& parts
         }
         if (found) return parts[*found];
         std::string list;
-        for (std::size_t i = 0; i < parts.size() && i < 12; ++i) list += (i > 0 ? ", " : "") + shown(parts[i], i);
-        throw InputError("the score has no part \"" + options.part + "\"", "its parts are " + list + "; name one or give its number",
+        for (std::size_t i = 0; i < parts.size() && i < 12; ++i)
+            list += (i > 0 ? ", " : "") + shown(parts[i], i);
+        throw InputError("the score has no part \"" + options.part + "\"",
+                         "its parts are " + list + "; name one or give its number",
                          {source.file(), 0, 0, {}});
     }
     std::size_t best = 0, most = 0, with_words = 0;
@@ -91,16 +95,20 @@ PartInfo choose_part(XmlSource const& source, std::vector<PartInfo> const& parts
     if (most == 0) {
         auto const first = [&](auto const& fits) {
             auto const found = std::find_if(parts.begin(), parts.end(), fits);
-            return found == parts.end() ? std::nullopt : std::optional(static_cast<std::size_t>(found - parts.begin()));
+            return found == parts.end() ? std::nullopt
+                                        : std::optional(static_cast<std::size_t>(found - parts.begin()));
         };
         auto choice = first([](PartInfo const& p) { return p.vocal && has_pitches(p); });
         if (!choice) choice = first([](PartInfo const& p) { return has_pitches(p); });
         best = choice.value_or(0);
         if (parts.size() > 1)
-            remarks.push_back({Remark::Kind::assumed, "no part has words; part " + shown(parts[best], best) + " is taken (--part chooses another)"});
+            remarks.push_back({Remark::Kind::assumed, "no part has words; part " + shown(parts[best], best) +
+                                                          " is taken (--part chooses another)"});
     } else if (with_words > 1) {
-        remarks.push_back({Remark::Kind::assumed, std::to_string(with_words) + " parts have words; part " + shown(parts[best], best) +
-                                                      ", which has the most, is taken (--part chooses another)"});
+        remarks.push_back(
+            {Remark::Kind::assumed, std::to_string(with_words) + " parts have words; part " +
+                                        shown(parts[best], best) +
+                                        ", which has the most, is taken (--part chooses another)"});
     }
     return parts[best];
 }

@@ -31,7 +31,8 @@ std::optional<std::string> declared_encoding(std::string_view text) {
 std::string convert(std::string const& bytes, std::string const& encoding, std::string const& file) {
     auto const handle = iconv_open("UTF-8", encoding.c_str());
     if (handle == reinterpret_cast<iconv_t>(-1))
-        throw InputError("the encoding \"" + encoding + "\" is not known here", "save the score as UTF-8", {file, 1, 0, {}});
+        throw InputError("the encoding \"" + encoding + "\" is not known here", "save the score as UTF-8",
+                         {file, 1, 0, {}});
     std::string out(bytes.size() * 4 + 16, '\0');
     auto* in = const_cast<char*>(bytes.data()); // iconv's signature; it does not write there
     auto* to = out.data();
@@ -40,8 +41,8 @@ std::string convert(std::string const& bytes, std::string const& encoding, std::
     iconv_close(handle);
     out.resize(out.size() - out_left);
     if (result == static_cast<std::size_t>(-1))
-        throw InputError("the text is not " + encoding + ", which it says it is", "save the score again as UTF-8",
-                         {file, line_of(out, out.size()), 0, {}});
+        throw InputError("the text is not " + encoding + ", which it says it is",
+                         "save the score again as UTF-8", {file, line_of(out, out.size()), 0, {}});
     return out;
 }
 
@@ -53,7 +54,8 @@ std::size_t first_bad_byte(std::string_view text) {
 }
 
 bool is_utf8_name(std::string name) {
-    std::transform(name.begin(), name.end(), name.begin(), [](char c) { return static_cast<char>(c | 0x20); });
+    std::transform(name.begin(), name.end(), name.begin(),
+                   [](char c) { return static_cast<char>(c | 0x20); });
     return name == "utf-8" || name == "utf8" || name == "us-ascii";
 }
 
@@ -78,11 +80,16 @@ Decoded decode_xml(std::string bytes, std::string const& file) {
     out.encoding = "UTF-8";
     std::string_view const view = bytes;
     std::string wide;
-    if (view.starts_with("\xEF\xBB\xBF"sv)) out.mark = 3;
-    else if (view.starts_with("\xFF\xFE\0\0"sv) || view.starts_with("\0\0\xFE\xFF"sv)) wide = "UTF-32";
-    else if (view.starts_with("\xFF\xFE"sv) || view.starts_with("\xFE\xFF"sv)) wide = "UTF-16";
-    else if (view.starts_with("<\0?\0"sv)) wide = "UTF-16LE";
-    else if (view.starts_with("\0<\0?"sv)) wide = "UTF-16BE";
+    if (view.starts_with("\xEF\xBB\xBF"sv))
+        out.mark = 3;
+    else if (view.starts_with("\xFF\xFE\0\0"sv) || view.starts_with("\0\0\xFE\xFF"sv))
+        wide = "UTF-32";
+    else if (view.starts_with("\xFF\xFE"sv) || view.starts_with("\xFE\xFF"sv))
+        wide = "UTF-16";
+    else if (view.starts_with("<\0?\0"sv))
+        wide = "UTF-16LE";
+    else if (view.starts_with("\0<\0?"sv))
+        wide = "UTF-16BE";
     if (!wide.empty()) {
         out.same_bytes = false;
         out.encoding = wide;
@@ -93,19 +100,22 @@ Decoded decode_xml(std::string bytes, std::string const& file) {
         if (out.mark > 0 || is_utf8_name(out.encoding)) {
             auto const bad = first_bad_byte(bytes);
             if (bad < bytes.size())
-                throw InputError("the text is not UTF-8", "save the score again as UTF-8, or declare the encoding it has",
+                throw InputError("the text is not UTF-8",
+                                 "save the score again as UTF-8, or declare the encoding it has",
                                  {file, line_of(bytes, bad), 0, {}});
             out.text = std::move(bytes);
         } else {
             if (out.encoding.starts_with("UTF-16") || out.encoding.starts_with("utf-16"))
-                throw InputError("the text says it is " + out.encoding + " but is not", "save the score again as UTF-8", {file, 1, 0, {}});
+                throw InputError("the text says it is " + out.encoding + " but is not",
+                                 "save the score again as UTF-8", {file, 1, 0, {}});
             out.text = convert(bytes, out.encoding, file);
             out.same_bytes = out.text == bytes; // ASCII throughout
             out.ascii = true;
         }
     }
     if (auto const zero = out.text.find('\0'); zero != std::string::npos)
-        throw InputError("this is binary data, not a score", "give a MusicXML file (.musicxml, .xml, .mxl) or a YAML passage",
+        throw InputError("this is binary data, not a score",
+                         "give a MusicXML file (.musicxml, .xml, .mxl) or a YAML passage",
                          {file, line_of(out.text, zero), 0, {}});
     return out;
 }

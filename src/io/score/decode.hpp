@@ -8,9 +8,9 @@
 namespace vowelway {
 
 struct Decoded {
-    std::string text;     ///< UTF-8 without byte order mark
-    std::string encoding; ///< as declared, or "UTF-8"
-    std::size_t mark = 0; ///< bytes of a UTF-8 byte order mark taken off
+    std::string text;       ///< UTF-8 without byte order mark
+    std::string encoding;   ///< as declared, or "UTF-8"
+    std::size_t mark = 0;   ///< bytes of a UTF-8 byte order mark taken off
     bool same_bytes = true; ///< the text is the input's own bytes
     bool ascii = false;     ///< with same_bytes: the encoding is not UTF-8; only ASCII may be added
 };

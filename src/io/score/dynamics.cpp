@@ -11,9 +11,23 @@ namespace {
 
 /// Steps from mezzo-forte of what stays after the mark; accents alone (sf, fz) leave the level as it is.
 std::optional<double> level_of(std::string_view mark) {
-    static constexpr std::array<std::pair<std::string_view, double>, 17> levels{{
-        {"pppppp", -7}, {"ppppp", -6}, {"pppp", -5}, {"ppp", -4}, {"pp", -3}, {"p", -2}, {"mp", -1}, {"mf", 0}, {"f", 1},
-        {"ff", 2}, {"fff", 3}, {"ffff", 4}, {"fffff", 5}, {"ffffff", 6}, {"fp", -2}, {"sfp", -2}, {"sfpp", -3}}};
+    static constexpr std::array<std::pair<std::string_view, double>, 17> levels{{{"pppppp", -7},
+                                                                                 {"ppppp", -6},
+                                                                                 {"pppp", -5},
+                                                                                 {"ppp", -4},
+                                                                                 {"pp", -3},
+                                                                                 {"p", -2},
+                                                                                 {"mp", -1},
+                                                                                 {"mf", 0},
+                                                                                 {"f", 1},
+                                                                                 {"ff", 2},
+                                                                                 {"fff", 3},
+                                                                                 {"ffff", 4},
+                                                                                 {"fffff", 5},
+                                                                                 {"ffffff", 6},
+                                                                                 {"fp", -2},
+                                                                                 {"sfp", -2},
+                                                                                 {"sfpp", -3}}};
     for (auto const& [name, level] : levels)
         if (name == mark) return level;
     return std::nullopt;
@@ -56,7 +70,8 @@ void set_dynamics(SungLine& sung, Part const& part, VoiceLine const& line, Timel
         }
         for (auto const& e : line.measures[i].events)
             for (auto const& notations : e.event->node().children("notations"))
-                for (auto const& dynamics : notations.children("dynamics")) read(dynamics, time.start(i) + e.onset);
+                for (auto const& dynamics : notations.children("dynamics"))
+                    read(dynamics, time.start(i) + e.onset);
     }
     std::stable_sort(marks.begin(), marks.end(), [](Mark const& a, Mark const& b) { return a.at < b.at; });
 
@@ -69,13 +84,15 @@ void set_dynamics(SungLine& sung, Part const& part, VoiceLine const& line, Timel
         if (mark.kind == Mark::Kind::level) {
             level = mark.level;
             slopes.push_back({mark.at, mark.at, mark.level, mark.level});
-        } else if (mark.kind != Mark::Kind::end) open[mark.number] = mark;
+        } else if (mark.kind != Mark::Kind::end)
+            open[mark.number] = mark;
         else if (auto const begun = open.find(mark.number); begun != open.end()) {
             auto const start = begun->second;
             open.erase(begun);
             if (!level) continue;
             double after = *level + (start.kind == Mark::Kind::swell ? 1 : -1);
-            for (auto next = m + 1; next < std::min(marks.size(), m + 20) && marks[next].at < mark.at + 1; ++next) // within a quarter note
+            for (auto next = m + 1; next < std::min(marks.size(), m + 20) && marks[next].at < mark.at + 1;
+                 ++next) // within a quarter note
                 if (marks[next].kind == Mark::Kind::level) {
                     after = marks[next].level;
                     break;
@@ -84,14 +101,16 @@ void set_dynamics(SungLine& sung, Part const& part, VoiceLine const& line, Timel
             level = after;
         }
     }
-    std::stable_sort(slopes.begin(), slopes.end(), [](Slope const& a, Slope const& b) { return a.from < b.from; });
+    std::stable_sort(slopes.begin(), slopes.end(),
+                     [](Slope const& a, Slope const& b) { return a.from < b.from; });
     std::size_t next = 0;
     for (std::size_t n = 0; n < sung.notes.size(); ++n) {
         double const at = sung.onsets[n];
         while (next < slopes.size() && slopes[next].from <= at + time_tolerance) ++next;
         if (next == 0) continue;
         auto const& slope = slopes[next - 1];
-        double const share = slope.to > slope.from ? std::clamp((at - slope.from) / (slope.to - slope.from), 0.0, 1.0) : 1.0;
+        double const share =
+            slope.to > slope.from ? std::clamp((at - slope.from) / (slope.to - slope.from), 0.0, 1.0) : 1.0;
         sung.notes[n].dynamic = slope.before + share * (slope.after - slope.before);
     }
 }

@@ -12,7 +12,9 @@ struct Interval {
     double semitones = 0;
     int fifths = 0;
 
-    friend Interval operator+(Interval a, Interval b) { return {a.semitones + b.semitones, a.fifths + b.fifths}; }
+    friend Interval operator+(Interval a, Interval b) {
+        return {a.semitones + b.semitones, a.fifths + b.fifths};
+    }
     friend bool operator==(Interval const&, Interval const&) = default;
 };
 

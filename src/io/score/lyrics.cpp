@@ -16,7 +16,8 @@ using Part = Syllable::Part;
 constexpr char32_t undertie = U'‿', no_break = U'\u00A0', narrow_no_break = U'\u202F', en_dash = U'–';
 
 bool parts_syllables(char32_t c) {
-    return c == U' ' || c == U'_' || c == undertie || c == no_break || c == narrow_no_break || c == U'\t' || c == U'\n' || c == U'\r';
+    return c == U' ' || c == U'_' || c == undertie || c == no_break || c == narrow_no_break || c == U'\t' ||
+           c == U'\n' || c == U'\r';
 }
 
 bool is_hyphen(char32_t c) { return c == U'-' || c == U'\u2010' || c == U'\u2011'; }
@@ -26,7 +27,8 @@ bool is_letter(char32_t c) {
     if (c < 0x80) return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
     bool const sign = (c >= 0x80 && c <= 0xBF && c != U'ª' && c != U'º') || c == U'×' || c == U'÷';
     bool const punctuation = c >= 0x2000 && c <= 0x2BFF;
-    bool const symbol = (c >= 0xE000 && c <= 0xF8FF) || (c >= 0x1D100 && c <= 0x1D1FF) || (c >= 0x3000 && c <= 0x303F);
+    bool const symbol =
+        (c >= 0xE000 && c <= 0xF8FF) || (c >= 0x1D100 && c <= 0x1D1FF) || (c >= 0x3000 && c <= 0x303F);
     return !sign && !punctuation && !symbol;
 }
 
@@ -76,10 +78,14 @@ std::vector<Piece> pieces_of(std::u32string const& text, Part whole) {
         if (word.empty()) continue;
         if (!has_letter(word)) {
             bool const dash = word.size() == 1 && (is_hyphen(word[0]) || word[0] == en_dash);
-            if (dash && !out.empty() && is_hyphen(word[0])) out.back().typed_hyphen = true;
-            else if (dash) continue;
-            else if (out.empty()) pending += word + U' ';
-            else out.back().text += U' ' + word;
+            if (dash && !out.empty() && is_hyphen(word[0]))
+                out.back().typed_hyphen = true;
+            else if (dash)
+                continue;
+            else if (out.empty())
+                pending += word + U' ';
+            else
+                out.back().text += U' ' + word;
             continue;
         }
         out.push_back({pending + word, Part::single, false});
@@ -88,7 +94,10 @@ std::vector<Piece> pieces_of(std::u32string const& text, Part whole) {
     for (std::size_t i = 0; i < out.size(); ++i) {
         bool const joined_before = i == 0 && (whole == Part::middle || whole == Part::end);
         bool const joined_after = i + 1 == out.size() && (whole == Part::begin || whole == Part::middle);
-        out[i].part = joined_before && joined_after ? Part::middle : joined_before ? Part::end : joined_after ? Part::begin : Part::single;
+        out[i].part = joined_before && joined_after ? Part::middle
+                      : joined_before               ? Part::end
+                      : joined_after                ? Part::begin
+                                                    : Part::single;
     }
     for (auto& piece : out) {
         auto& t = piece.text;
@@ -96,30 +105,38 @@ std::vector<Piece> pieces_of(std::u32string const& text, Part whole) {
             t.pop_back();
             piece.typed_hyphen = true;
         }
-        if (piece.typed_hyphen) piece.part = piece.part == Part::single || piece.part == Part::begin ? Part::begin : Part::middle;
+        if (piece.typed_hyphen)
+            piece.part = piece.part == Part::single || piece.part == Part::begin ? Part::begin : Part::middle;
         if (t.size() > 1 && (is_hyphen(t.front()) || t.front() == en_dash) && is_letter(t[1])) {
             t.erase(0, 1);
-            if (piece.part == Part::single) piece.part = Part::end;
-            else if (piece.part == Part::begin) piece.part = Part::middle;
+            if (piece.part == Part::single)
+                piece.part = Part::end;
+            else if (piece.part == Part::begin)
+                piece.part = Part::middle;
         }
     }
     return out;
 }
 
 Part part_of(std::string_view syllabic) {
-    return syllabic == "begin" ? Part::begin : syllabic == "middle" ? Part::middle : syllabic == "end" ? Part::end : Part::single;
+    return syllabic == "begin"    ? Part::begin
+           : syllabic == "middle" ? Part::middle
+           : syllabic == "end"    ? Part::end
+                                  : Part::single;
 }
 
 /// Letters of the IPA that the spelling of no usual language of song has.
 bool telling(char32_t c) {
-    constexpr std::u32string_view letters = U"ɑɐɒɓʙɕɖɗəɘɚɛɜɝɞɟʄɡɠɢʛɥʜɨɪʝɭɬɫɮʟɱɯɰɲɳɴɵɸɹɺɻɽɾʀʁʂʃʈʉʊʋⱱʌɣɤʍʎʏʐʑʒʔʕʡʢθχˈˌːˑ";
+    constexpr std::u32string_view letters =
+        U"ɑɐɒɓʙɕɖɗəɘɚɛɜɝɞɟʄɡɠɢʛɥʜɨɪʝɭɬɫɮʟɱɯɰɲɳɴɵɸɹɺɻɽɾʀʁʂʃʈʉʊʋⱱʌɣɤʍʎʏʐʑʒʔʕʡʢθχˈˌːˑ";
     return letters.find(c) != std::u32string_view::npos;
 }
 
 bool ipa_letter(char32_t c) {
     constexpr std::u32string_view others = U"æœøðŋçβħ.ˑ‿ˈˌ()ː -ʰʲʷˠˤ˞|";
-    return telling(c) || (c >= U'a' && c <= U'z') || others.find(c) != std::u32string_view::npos || (c >= 0x300 && c <= 0x36F) ||
-           c == U'\u00E3' || c == U'\u00F5' || c == U'\u1EBD'; // ã õ ẽ in one code
+    return telling(c) || (c >= U'a' && c <= U'z') || others.find(c) != std::u32string_view::npos ||
+           (c >= 0x300 && c <= 0x36F) || c == U'\u00E3' || c == U'\u00F5' ||
+           c == U'\u1EBD'; // ã õ ẽ in one code
 }
 
 } // namespace
@@ -137,12 +154,16 @@ LyricText read_lyric(pugi::xml_node lyric) {
     bool elided = true;
     for (auto const& child : lyric.children()) {
         std::string_view const name = child.name();
-        if (name == "syllabic") syllabic = part_of(trimmed(child));
-        else if (name == "elision") elided = true;
+        if (name == "syllabic")
+            syllabic = part_of(trimmed(child));
+        else if (name == "elision")
+            elided = true;
         else if (name == "text") {
             auto text = decode(child.child_value());
-            if (elided || chunks.empty()) chunks.push_back({std::move(text), syllabic});
-            else chunks.back().text += text; // two <text> without <elision> are one syllable in two fonts
+            if (elided || chunks.empty())
+                chunks.push_back({std::move(text), syllabic});
+            else
+                chunks.back().text += text; // two <text> without <elision> are one syllable in two fonts
             elided = false;
             syllabic.reset();
         }
@@ -154,7 +175,9 @@ LyricText read_lyric(pugi::xml_node lyric) {
         if (i == 0) drop_verse_number(chunk.text);
         Part part = chunk.part.value_or(Part::single);
         // One <syllabic> for an elision of several texts tells of its outer ends.
-        bool const only_first = chunks.size() > 1 && std::none_of(chunks.begin() + 1, chunks.end(), [](Chunk const& c) { return c.part.has_value(); });
+        bool const only_first =
+            chunks.size() > 1 &&
+            std::none_of(chunks.begin() + 1, chunks.end(), [](Chunk const& c) { return c.part.has_value(); });
         if (only_first) {
             Part const whole = chunks.front().part.value_or(Part::single);
             bool const before = i == 0 && (whole == Part::middle || whole == Part::end);
@@ -178,7 +201,8 @@ bool is_humming(std::string_view text) {
     }
     std::size_t i = !bare.empty() && bare[0] == U'h' ? 1 : 0;
     if (i == bare.size()) return false;
-    return std::all_of(bare.begin() + static_cast<std::ptrdiff_t>(i), bare.end(), [](char32_t c) { return c == U'm'; });
+    return std::all_of(bare.begin() + static_cast<std::ptrdiff_t>(i), bare.end(),
+                       [](char32_t c) { return c == U'm'; });
 }
 
 std::optional<std::string> bracketed_ipa(std::string_view text) {

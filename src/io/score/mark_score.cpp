@@ -20,8 +20,9 @@ namespace {
 
 bool blank(char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; }
 
-/// Elements to put into a text, each right before a tag. The white space before that tag is repeated after the
-/// element: so the element and the white space after it are ours, and taking both away gives the text back.
+/// Elements to put into a text, each right before a tag. The white space before that tag is repeated after
+/// the element: so the element and the white space after it are ours, and taking both away gives the text
+/// back.
 class Insertions {
   public:
     /// `ascii`: other characters are written as references.
@@ -54,7 +55,9 @@ class Insertions {
     };
     static std::string with_references(std::string_view text) {
         std::string out;
-        while (auto const c = utf8::eat(text)) out += *c < 0x80 ? std::string(1, static_cast<char>(*c)) : "&#" + std::to_string(static_cast<unsigned>(*c)) + ";";
+        while (auto const c = utf8::eat(text))
+            out += *c < 0x80 ? std::string(1, static_cast<char>(*c))
+                             : "&#" + std::to_string(static_cast<unsigned>(*c)) + ";";
         return out;
     }
 
@@ -63,7 +66,9 @@ class Insertions {
     std::vector<Insertion> all_;
 };
 
-bool has_our_id(pugi::xml_node node) { return std::string_view(node.attribute("id").value()).starts_with(std::string(mark_name) + "-"); }
+bool has_our_id(pugi::xml_node node) {
+    return std::string_view(node.attribute("id").value()).starts_with(std::string(mark_name) + "-");
+}
 
 /// The elements of ours, in the order of the text.
 void collect_ours(pugi::xml_node node, std::vector<pugi::xml_node>& out) {
@@ -71,8 +76,10 @@ void collect_ours(pugi::xml_node node, std::vector<pugi::xml_node>& out) {
         std::string_view const name = child.name();
         bool const ours = (name == "lyric" && child.attribute("name").value() == mark_name) ||
                           ((name == "direction" || name == "credit") && has_our_id(child));
-        if (ours) out.push_back(child);
-        else if (name == "measure" || name == "part" || name == "note") collect_ours(child, out);
+        if (ours)
+            out.push_back(child);
+        else if (name == "measure" || name == "part" || name == "note")
+            collect_ours(child, out);
     }
 }
 
@@ -100,14 +107,17 @@ std::string fresh_number(XmlSource const& source, pugi::xml_node note) {
 }
 
 std::string lyric_element(std::string const& number, std::string const& ipa) {
-    return "<lyric number=\"" + number + "\" name=\"" + std::string(mark_name) + "\"><syllabic>single</syllabic><text>" + escaped_for_xml(ipa) +
-           "</text></lyric>";
+    return "<lyric number=\"" + number + "\" name=\"" + std::string(mark_name) +
+           "\"><syllabic>single</syllabic><text>" + escaped_for_xml(ipa) + "</text></lyric>";
 }
 
-std::string direction_element(std::size_t index, ScoreMark const& mark, pugi::xml_node note, bool several_staves) {
+std::string direction_element(std::size_t index, ScoreMark const& mark, pugi::xml_node note,
+                              bool several_staves) {
     auto const gap = mark.sign.empty() || mark.words.empty() ? "" : " ";
-    std::string out = "<direction placement=\"above\" id=\"" + std::string(mark_name) + "-" + std::to_string(index + 1) +
-                      "\"><direction-type><words font-style=\"normal\" font-size=\"8\">" + escaped_for_xml(mark.sign + gap + mark.words) + "</words></direction-type>";
+    std::string out = "<direction placement=\"above\" id=\"" + std::string(mark_name) + "-" +
+                      std::to_string(index + 1) +
+                      "\"><direction-type><words font-style=\"normal\" font-size=\"8\">" +
+                      escaped_for_xml(mark.sign + gap + mark.words) + "</words></direction-type>";
     if (several_staves)
         for (auto const* name : {"voice", "staff"})
             if (auto const value = trimmed(note.child(name)); !value.empty())
@@ -127,13 +137,15 @@ std::string credit_element(pugi::xml_node root, std::string const& heading) {
     std::string place;
     auto const layout = root.child("defaults").child("page-layout");
     for (auto const& margins : layout.children("page-margins")) {
-        auto const left = trimmed(margins.child("left-margin")), bottom = trimmed(margins.child("bottom-margin"));
+        auto const left = trimmed(margins.child("left-margin")),
+                   bottom = trimmed(margins.child("bottom-margin"));
         if (left.empty() || bottom.empty()) continue;
         place = " default-x=\"" + escaped_for_xml(left) + "\" default-y=\"" + escaped_for_xml(bottom) + "\"";
         break;
     }
-    return "<credit page=\"1\" id=\"" + std::string(mark_name) + "-heading\"><credit-type>" + std::string(mark_name) +
-           "</credit-type><credit-words" + place + " justify=\"left\" valign=\"bottom\" halign=\"left\" font-size=\"8\">" + lines_of(heading) +
+    return "<credit page=\"1\" id=\"" + std::string(mark_name) + "-heading\"><credit-type>" +
+           std::string(mark_name) + "</credit-type><credit-words" + place +
+           " justify=\"left\" valign=\"bottom\" halign=\"left\" font-size=\"8\">" + lines_of(heading) +
            "</credit-words></credit>";
 }
 
@@ -142,7 +154,8 @@ std::string marked(XmlSource const& source, ScoreOptions const& options, ScoreMa
     Insertions insertions(source.text(), source.decoded().same_bytes && source.decoded().ascii);
     auto const tag_of = [&](pugi::xml_node node) { return source.offset(node); };
     if (!marks.heading.empty())
-        if (auto const list = source.root().child("part-list")) insertions.before(tag_of(list), credit_element(source.root(), marks.heading));
+        if (auto const list = source.root().child("part-list"))
+            insertions.before(tag_of(list), credit_element(source.root(), marks.heading));
     std::string number;
     for (std::size_t i = 0; i < marks.notes.size(); ++i) {
         auto const& mark = marks.notes[i];
@@ -153,10 +166,13 @@ std::string marked(XmlSource const& source, ScoreOptions const& options, ScoreMa
         if (number.empty()) number = fresh_number(source, note);
         // Lyrics stand after all else in a note, but before <play> and <listen>.
         auto after = note.child("play");
-        if (auto const listen = note.child("listen"); listen && (!after || tag_of(listen) < tag_of(after))) after = listen;
+        if (auto const listen = note.child("listen"); listen && (!after || tag_of(listen) < tag_of(after)))
+            after = listen;
         std::size_t at = 0;
-        if (after) at = tag_of(after);
-        else if (auto const* element = source.outline().at(tag_of(note))) at = element->end_tag;
+        if (after)
+            at = tag_of(after);
+        else if (auto const* element = source.outline().at(tag_of(note)))
+            at = element->end_tag;
         insertions.before(at, lyric_element(number, mark.ipa));
     }
     return insertions.done();
@@ -201,19 +217,25 @@ std::string without_marks(std::string_view musicxml, std::string const& file) {
     return out;
 }
 
-void write_marked_score(std::filesystem::path const& file, ScoreOptions const& options, ScoreMarks const& marks,
-                        std::filesystem::path const& destination) {
+void write_marked_score(std::filesystem::path const& file, ScoreOptions const& options,
+                        ScoreMarks const& marks, std::filesystem::path const& destination) {
     auto bytes = read_bytes(file, largest_score_file);
     if (!looks_like_zip(bytes) && !looks_like_xml(bytes))
-        throw InputError("only a MusicXML score can be marked", "give a .musicxml, .xml or .mxl score", {file.string(), 0, 0, {}});
+        throw InputError("only a MusicXML score can be marked", "give a .musicxml, .xml or .mxl score",
+                         {file.string(), 0, 0, {}});
     auto score = unpack_score(std::move(bytes), file);
     XmlSource const source(without_marks(score.xml, score.shown), score.shown);
     std::string text = marked(source, options, marks);
-    if (source.decoded().same_bytes) text.insert(0, source.decoded().mark > 0 ? "\xEF\xBB\xBF" : "");
-    else text = declared_utf8(std::move(text));
-    if (!wants_archive(destination)) write_file(destination, text);
-    else if (!score.archive.empty()) write_file(destination, replace_member(score.archive, score.member, text, score.shown));
-    else write_file(destination, make_mxl(text, score.shown));
+    if (source.decoded().same_bytes)
+        text.insert(0, source.decoded().mark > 0 ? "\xEF\xBB\xBF" : "");
+    else
+        text = declared_utf8(std::move(text));
+    if (!wants_archive(destination))
+        write_file(destination, text);
+    else if (!score.archive.empty())
+        write_file(destination, replace_member(score.archive, score.member, text, score.shown));
+    else
+        write_file(destination, make_mxl(text, score.shown));
 }
 
 } // namespace vowelway

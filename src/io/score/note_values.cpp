@@ -12,7 +12,8 @@ ValueAndDots value_of(double quarters) {
     for (int v = 0; v < values; ++v) {
         double const plain = std::ldexp(32.0, -v); // maxima 32 quarters, each next half
         for (int dots = 0; dots <= 3; ++dots)
-            if (std::abs(plain * (2 - std::ldexp(1.0, -dots)) - quarters) < time_tolerance) return {static_cast<NoteValue>(v), dots};
+            if (std::abs(plain * (2 - std::ldexp(1.0, -dots)) - quarters) < time_tolerance)
+                return {static_cast<NoteValue>(v), dots};
     }
     for (int v = 0; v < values; ++v)
         if (std::ldexp(32.0, -v) <= quarters) return {static_cast<NoteValue>(v), 0};
@@ -47,7 +48,8 @@ void set_accidentals(StaffMeasure& measure, int fifths) {
     for (auto& event : measure.events)
         for (auto& head : event.heads) {
             head.accidental.reset();
-            auto const [at, fresh] = in_force.emplace(std::pair(head.written.step, head.written.octave), in_signature(head.written.step, fifths));
+            auto const [at, fresh] = in_force.emplace(std::pair(head.written.step, head.written.octave),
+                                                      in_signature(head.written.step, fifths));
             if (head.tie_ends || at->second == head.written.alter) continue;
             head.accidental = sign_for(head.written.alter);
             at->second = head.written.alter;

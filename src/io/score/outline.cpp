@@ -18,7 +18,8 @@ class Walk {
     Walk(std::string_view text, std::string const& file) : text_(text), file_(file) {}
 
     [[noreturn]] void cut(std::size_t at) const {
-        throw InputError("the file breaks off in the middle of a tag", "export or download it again", {file_, line_of(text_, at), 0, {}});
+        throw InputError("the file breaks off in the middle of a tag", "export or download it again",
+                         {file_, line_of(text_, at), 0, {}});
     }
 
     std::size_t past(std::string_view mark, std::size_t from) const {
@@ -45,16 +46,21 @@ class Walk {
         bool inside = false;
         for (auto i = from; i < text_.size(); ++i) {
             auto const rest = text_.substr(i);
-            if (rest.starts_with("<!--")) i = past("-->", i) - 1;
+            if (rest.starts_with("<!--"))
+                i = past("-->", i) - 1;
             else if (rest.starts_with("<!ENTITY"))
                 throw InputError("the document type declares entities of its own, which are not read",
-                                 "remove the part in [ ] from the <!DOCTYPE>, or export the score again", {file_, line_of(text_, i), 0, {}});
+                                 "remove the part in [ ] from the <!DOCTYPE>, or export the score again",
+                                 {file_, line_of(text_, i), 0, {}});
             else if (text_[i] == '"' || text_[i] == '\'') {
                 i = text_.find(text_[i], i + 1);
                 if (i == npos) cut(from);
-            } else if (text_[i] == '[') inside = true;
-            else if (text_[i] == ']') inside = false;
-            else if (text_[i] == '>' && !inside) return i + 1;
+            } else if (text_[i] == '[')
+                inside = true;
+            else if (text_[i] == ']')
+                inside = false;
+            else if (text_[i] == '>' && !inside)
+                return i + 1;
         }
         cut(from);
     }
@@ -71,10 +77,14 @@ Outline::Outline(std::string_view text, std::string const& file) {
     std::vector<std::size_t> open; // indices in elements_
     for (auto at = text.find('<'); at != npos; at = text.find('<', at)) {
         auto const rest = text.substr(at);
-        if (rest.starts_with("<!--")) at = walk.past("-->", at);
-        else if (rest.starts_with("<![CDATA[")) at = walk.past("]]>", at);
-        else if (rest.starts_with("<?")) at = walk.past("?>", at);
-        else if (rest.starts_with("<!DOCTYPE")) at = walk.past_doctype(at);
+        if (rest.starts_with("<!--"))
+            at = walk.past("-->", at);
+        else if (rest.starts_with("<![CDATA["))
+            at = walk.past("]]>", at);
+        else if (rest.starts_with("<?"))
+            at = walk.past("?>", at);
+        else if (rest.starts_with("<!DOCTYPE"))
+            at = walk.past_doctype(at);
         else if (rest.starts_with("</")) {
             auto const end = walk.past_tag(at);
             if (!open.empty()) {
@@ -88,11 +98,13 @@ Outline::Outline(std::string_view text, std::string const& file) {
             bool const closed = text[end - 2] == '/';
             elements_.push_back({at, closed ? end - 2 : end, end});
             if (elements_.size() > static_cast<std::size_t>(most_score_elements))
-                throw InputError("the score has more than " + std::to_string(most_score_elements) + " elements",
+                throw InputError("the score has more than " + std::to_string(most_score_elements) +
+                                     " elements",
                                  "export the song alone", {file, line_of(text, at), 0, {}});
             if (!closed) open.push_back(elements_.size() - 1);
             if (open.size() > static_cast<std::size_t>(deepest_score_nesting))
-                throw InputError("elements are nested more than " + std::to_string(deepest_score_nesting) + " deep",
+                throw InputError("elements are nested more than " + std::to_string(deepest_score_nesting) +
+                                     " deep",
                                  "this is no score; export it again", {file, line_of(text, at), 0, {}});
             at = end;
         }

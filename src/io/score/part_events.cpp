@@ -40,8 +40,10 @@ class Reader {
         where_ = bar_name(bar);
         now_ = 0;
         for (auto const& child : from.music.children()) element(child);
-        std::stable_sort(bar.events.begin(), bar.events.end(), [](auto const& a, auto const& b) { return a.onset < b.onset - time_tolerance; });
-        std::stable_sort(bar.changes.begin(), bar.changes.end(), [](auto const& a, auto const& b) { return a.onset < b.onset; });
+        std::stable_sort(bar.events.begin(), bar.events.end(),
+                         [](auto const& a, auto const& b) { return a.onset < b.onset - time_tolerance; });
+        std::stable_sort(bar.changes.begin(), bar.changes.end(),
+                         [](auto const& a, auto const& b) { return a.onset < b.onset; });
         carry_attributes();
         bar.nominal = nominal_;
         bar.beat_type = beat_type_;
@@ -50,14 +52,16 @@ class Reader {
   private:
     void element(pugi::xml_node child) {
         std::string_view const name = child.name();
-        if (name == "note") note(child);
+        if (name == "note")
+            note(child);
         else if (name == "backup" || name == "forward") {
             double const step = duration(child);
             now_ += name == "backup" ? -step : step;
             if (now_ < -time_tolerance) ++part_.early_backups;
             now_ = std::max(0.0, now_);
             bar_->filled = std::max(bar_->filled, now_);
-        } else if (name == "attributes") attributes(child);
+        } else if (name == "attributes")
+            attributes(child);
         else if (name == "direction") {
             double at = now_;
             if (auto const offset = child.child("offset")) at += source_.number(offset, where_) / divisions_;
@@ -68,17 +72,19 @@ class Reader {
             double at = now_;
             if (auto const offset = child.child("offset")) at += source_.number(offset, where_) / divisions_;
             bar_->directions.push_back({std::max(0.0, at), 0, child});
-        } else if (name == "barline") bar_->barlines.push_back(child);
+        } else if (name == "barline")
+            bar_->barlines.push_back(child);
     }
 
     double duration(pugi::xml_node of) const {
         auto const node = of.child("duration");
         if (!node)
-            throw InputError("a <" + std::string(of.name()) + "> has no duration", "export the score again", source_.place(of, where_));
+            throw InputError("a <" + std::string(of.name()) + "> has no duration", "export the score again",
+                             source_.place(of, where_));
         double const value = source_.number(node, where_);
         if (!(value > 0) || value / divisions_ > 10000)
-            throw InputError("the duration " + std::string(trimmed(node)) + " is not possible", "durations are above 0; export the score again",
-                             source_.place(node, where_));
+            throw InputError("the duration " + std::string(trimmed(node)) + " is not possible",
+                             "durations are above 0; export the score again", source_.place(node, where_));
         return value / divisions_;
     }
 
@@ -98,15 +104,18 @@ class Reader {
         event.unpitched = static_cast<bool>(node.child("unpitched"));
         event.measure_rest = node.child("rest").attribute("measure").value() == std::string_view("yes");
         if (!event.rest && !event.unpitched && !node.child("pitch"))
-            throw InputError("a <note> has neither pitch nor rest", "export the score again", source_.place(node, where_));
+            throw InputError("a <note> has neither pitch nor rest", "export the score again",
+                             source_.place(node, where_));
         event.voice = trimmed(node.child("voice"));
         if (auto const staff = node.child("staff")) event.staff = std::clamp(staff.text().as_int(1), 1, 99);
         if (event.voice.empty()) event.voice = event.staff > 1 ? "staff " + std::to_string(event.staff) : "1";
         part_.staves = std::max(part_.staves, event.staff);
         if (bar_->events.size() >= static_cast<std::size_t>(most_bar_events))
-            throw InputError("a bar has more than " + std::to_string(most_bar_events) + " notes and rests", "set bar lines", source_.place(node, where_));
+            throw InputError("a bar has more than " + std::to_string(most_bar_events) + " notes and rests",
+                             "set bar lines", source_.place(node, where_));
         if (voices_.insert(event.voice).second && voices_.size() > static_cast<std::size_t>(most_part_voices))
-            throw InputError("a part has more than " + std::to_string(most_part_voices) + " voices", "export the score again", source_.place(node, where_));
+            throw InputError("a part has more than " + std::to_string(most_part_voices) + " voices",
+                             "export the score again", source_.place(node, where_));
         event.onset = now_;
         event.length = event.grace ? 0 : duration(node);
         event.notes = {node};
@@ -119,11 +128,13 @@ class Reader {
         if (auto const divisions = node.child("divisions")) {
             double const value = source_.number(divisions, where_);
             if (!(value > 0) || value > 1e7)
-                throw InputError("<divisions> is " + std::string(trimmed(divisions)) + "; a quarter note needs a number of parts above 0",
+                throw InputError("<divisions> is " + std::string(trimmed(divisions)) +
+                                     "; a quarter note needs a number of parts above 0",
                                  "export the score again", source_.place(divisions, where_));
             divisions_ = value;
         }
-        if (auto const staves = node.child("staves")) part_.staves = std::max(part_.staves, std::clamp(staves.text().as_int(1), 1, 99));
+        if (auto const staves = node.child("staves"))
+            part_.staves = std::max(part_.staves, std::clamp(staves.text().as_int(1), 1, 99));
         for (auto const& clef : node.children("clef")) {
             StaffChange change{now_, clef.attribute("number").as_int(1), {}, {}, {}, {}};
             change.clef = clef_of(clef);
@@ -135,7 +146,9 @@ class Reader {
             if (auto const f = key.child("fifths")) {
                 double const value = source_.number(f, where_);
                 if (std::abs(value) > 21 || value != std::floor(value))
-                    throw InputError("a key signature of " + std::string(trimmed(f)) + " fifths is not possible", "write -7 to 7", source_.place(f, where_));
+                    throw InputError("a key signature of " + std::string(trimmed(f)) +
+                                         " fifths is not possible",
+                                     "write -7 to 7", source_.place(f, where_));
                 fifths = static_cast<int>(value);
             }
             change.key = KeySignature{fifths};
@@ -151,7 +164,9 @@ class Reader {
             auto const value = [&](char const* name) {
                 auto const child = transpose.child(name);
                 double const v = child ? source_.number(child, where_) : 0.0;
-                if (std::abs(v) > 100) throw InputError("a transposition of " + std::string(trimmed(child)) + " is not possible", "export the score again", source_.place(child, where_));
+                if (std::abs(v) > 100)
+                    throw InputError("a transposition of " + std::string(trimmed(child)) + " is not possible",
+                                     "export the score again", source_.place(child, where_));
                 return v;
             };
             double const chromatic = value("chromatic"), octaves = value("octave-change");
@@ -167,7 +182,11 @@ class Reader {
     static Clef clef_of(pugi::xml_node node) {
         Clef clef;
         auto const sign = trimmed(node.child("sign"));
-        clef.sign = sign == "F" ? 'F' : sign == "C" ? 'C' : sign == "percussion" ? 'P' : sign == "TAB" ? 'T' : 'G';
+        clef.sign = sign == "F"            ? 'F'
+                    : sign == "C"          ? 'C'
+                    : sign == "percussion" ? 'P'
+                    : sign == "TAB"        ? 'T'
+                                           : 'G';
         int const usual = clef.sign == 'F' ? 4 : clef.sign == 'G' ? 2 : 3;
         clef.line = std::clamp(node.child("line").text().as_int(usual), 1, 5);
         clef.octave_change = std::clamp(node.child("clef-octave-change").text().as_int(0), -3, 3);
@@ -177,7 +196,9 @@ class Reader {
     TimeSignature time_of(pugi::xml_node node) {
         TimeSignature time;
         std::string_view const symbol = node.attribute("symbol").value();
-        time.sign = symbol == "common" ? TimeSignature::Sign::common : symbol == "cut" ? TimeSignature::Sign::cut : TimeSignature::Sign::numbers;
+        time.sign = symbol == "common" ? TimeSignature::Sign::common
+                    : symbol == "cut"  ? TimeSignature::Sign::cut
+                                       : TimeSignature::Sign::numbers;
         if (node.child("senza-misura")) {
             time.sign = TimeSignature::Sign::none;
             nominal_ = 0;
@@ -191,7 +212,8 @@ class Reader {
             auto const sum = sum_of(child.child_value());
             int const type = type_node ? type_node.text().as_int(0) : 0;
             if (!sum || type < 1 || type > 1024 || (type & (type - 1)) != 0)
-                throw InputError("the time signature " + std::string(trimmed(child)) + "/" + std::string(trimmed(type_node)) + " is not possible",
+                throw InputError("the time signature " + std::string(trimmed(child)) + "/" +
+                                     std::string(trimmed(type_node)) + " is not possible",
                                  "write beats above 0 over a power of two", source_.place(child, where_));
             fractions.emplace_back(std::string(trimmed(child)), type);
             finest = std::max(finest, type);
@@ -207,7 +229,8 @@ class Reader {
         }
         std::erase(time.beats, ' ');
         time.beat_type = beat_type_ = finest;
-        if (node.attribute("print-object").value() == std::string_view("no")) time.sign = TimeSignature::Sign::none;
+        if (node.attribute("print-object").value() == std::string_view("no"))
+            time.sign = TimeSignature::Sign::none;
         return time;
     }
 
@@ -215,7 +238,8 @@ class Reader {
     void carry_attributes() {
         std::size_t next = 0;
         auto const apply_until = [&](double onset) {
-            for (; next < bar_->changes.size() && bar_->changes[next].onset <= onset + time_tolerance; ++next) {
+            for (; next < bar_->changes.size() && bar_->changes[next].onset <= onset + time_tolerance;
+                 ++next) {
                 auto const& change = bar_->changes[next];
                 if (change.clef) clef_octave_[change.staff] = change.clef->octave_change;
                 auto const set = [&](auto& map, auto value) {
@@ -262,15 +286,21 @@ SpelledPitch pitch_of(XmlSource const& source, pugi::xml_node note, std::string 
     SpelledPitch pitch;
     auto const step = trimmed(node.child("step"));
     auto const wrong = [&](std::string const& what) {
-        return InputError(what, "a pitch has a step A to G, an octave 0 to 9 and at most two signs", source.place(node, bar));
+        return InputError(what, "a pitch has a step A to G, an octave 0 to 9 and at most two signs",
+                          source.place(node, bar));
     };
-    if (step.size() != 1 || step[0] < 'A' || step[0] > 'G') throw wrong("\"" + std::string(step) + "\" is no step of a pitch");
+    if (step.size() != 1 || step[0] < 'A' || step[0] > 'G')
+        throw wrong("\"" + std::string(step) + "\" is no step of a pitch");
     pitch.step = step[0];
-    if (auto const alter = node.child("alter"); alter && !trimmed(alter).empty()) pitch.alter = source.number(alter, bar);
-    if (std::abs(pitch.alter) > 3) throw wrong("an alteration of " + std::string(trimmed(node.child("alter"))) + " semitones is not possible");
+    if (auto const alter = node.child("alter"); alter && !trimmed(alter).empty())
+        pitch.alter = source.number(alter, bar);
+    if (std::abs(pitch.alter) > 3)
+        throw wrong("an alteration of " + std::string(trimmed(node.child("alter"))) +
+                    " semitones is not possible");
     if (!node.child("octave")) throw wrong("a pitch has no octave");
     double const octave = source.number(node.child("octave"), bar);
-    if (octave < 0 || octave > 9 || octave != std::floor(octave)) throw wrong("the octave " + std::string(trimmed(node.child("octave"))) + " is not possible");
+    if (octave < 0 || octave > 9 || octave != std::floor(octave))
+        throw wrong("the octave " + std::string(trimmed(node.child("octave"))) + " is not possible");
     pitch.octave = static_cast<int>(octave);
     return pitch;
 }

@@ -62,9 +62,9 @@ struct StaffChange {
 struct PartMeasure {
     std::string number;
     bool implicit = false;
-    pugi::xml_node node;    ///< the element that holds the part's music of this bar
-    double filled = 0;      ///< the farthest point reached, in quarter notes
-    double nominal = 4;     ///< by the time signature; 0 when there is none
+    pugi::xml_node node; ///< the element that holds the part's music of this bar
+    double filled = 0;   ///< the farthest point reached, in quarter notes
+    double nominal = 4;  ///< by the time signature; 0 when there is none
     int beat_type = 4;
     std::vector<PartEvent> events; ///< by onset, then in the order of the file
     std::vector<PartDirection> directions;

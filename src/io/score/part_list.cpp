@@ -16,8 +16,10 @@ std::string one_line(std::string_view text) {
     std::string out;
     for (char c : text::trim(text)) {
         bool const blank = c == ' ' || c == '\n' || c == '\r' || c == '\t';
-        if (!blank) out += c;
-        else if (!out.ends_with(' ')) out += ' ';
+        if (!blank)
+            out += c;
+        else if (!out.ends_with(' '))
+            out += ' ';
     }
     return out;
 }
@@ -25,9 +27,10 @@ std::string one_line(std::string_view text) {
 /// Names of voices in the languages of song, as printed before the staff; whole words.
 /// Common practice, no source.
 constexpr std::array<std::string_view, 28> voice_names{
-    "voice", "vocal", "vocals", "singer",  "soprano",      "mezzo",       "alto", "contralto", "tenor",   "tenore",
-    "baritone", "bariton", "baryton", "baritono", "bass",  "basso",       "canto", "voce",     "chant",   "voix",
-    "gesang", "singstimme", "stimme", "sopran", "tenors",  "countertenor", "choir", "chorus"};
+    "voice",      "vocal",  "vocals", "singer",   "soprano",      "mezzo",   "alto",
+    "contralto",  "tenor",  "tenore", "baritone", "bariton",      "baryton", "baritono",
+    "bass",       "basso",  "canto",  "voce",     "chant",        "voix",    "gesang",
+    "singstimme", "stimme", "sopran", "tenors",   "countertenor", "choir",   "chorus"};
 
 bool names_a_voice(std::string_view name) {
     std::string word;
@@ -51,7 +54,8 @@ std::vector<PartInfo> list_parts(XmlSource const& source) {
     auto const add = [&](PartInfo info) -> PartInfo& {
         auto const [at, fresh] = index.emplace(info.id, out.size());
         if (fresh && out.size() >= static_cast<std::size_t>(most_score_parts))
-            throw InputError("the score has more than " + std::to_string(most_score_parts) + " parts", "export the voice alone", {source.file(), 0, 0, {}});
+            throw InputError("the score has more than " + std::to_string(most_score_parts) + " parts",
+                             "export the voice alone", {source.file(), 0, 0, {}});
         if (fresh) out.push_back(std::move(info));
         return out[at->second];
     };
@@ -62,7 +66,9 @@ std::vector<PartInfo> list_parts(XmlSource const& source) {
         if (names_a_voice(info.name)) info.vocal = true;
         add(std::move(info));
     }
-    auto const part = [&](pugi::xml_node node) -> PartInfo& { return add({node.attribute("id").value(), {}, false, {}}); };
+    auto const part = [&](pugi::xml_node node) -> PartInfo& {
+        return add({node.attribute("id").value(), {}, false, {}});
+    };
     if (source.root().name() == std::string_view("score-timewise")) {
         for (auto const& measure : source.root().children("measure"))
             for (auto const& own : measure.children("part")) part(own).measures.push_back({own, measure});
@@ -70,7 +76,8 @@ std::vector<PartInfo> list_parts(XmlSource const& source) {
     }
     for (auto const& own : source.root().children("part")) {
         auto& info = part(own);
-        if (!info.measures.empty()) continue; // a second part of the same id is an error of the score; the first counts
+        if (!info.measures.empty())
+            continue; // a second part of the same id is an error of the score; the first counts
         for (auto const& measure : own.children("measure")) info.measures.push_back({measure, measure});
     }
     return out;

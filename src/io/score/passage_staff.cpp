@@ -95,7 +95,8 @@ double bar_length(TimeSignature const& time) {
     return text::eat_number(beats).value_or(4) * 4 / time.beat_type;
 }
 
-void build_staff(Passage& passage, std::vector<WrittenNote> const& notes, TimeSignature const& time, KeySignature key) {
+void build_staff(Passage& passage, std::vector<WrittenNote> const& notes, TimeSignature const& time,
+                 KeySignature key) {
     Builder builder(time);
     double drawn = 0; // what is on the staff so far; rounding never adds up
     for (auto const& note : notes) {
@@ -105,7 +106,8 @@ void build_staff(Passage& passage, std::vector<WrittenNote> const& notes, TimeSi
     }
     double const bar = bar_length(time);
     double const past = std::fmod(drawn + time_tolerance, bar);
-    if (past > 2 * time_tolerance) builder.add(bar - past + time_tolerance, {drawn, bar - past, std::nullopt, std::nullopt});
+    if (past > 2 * time_tolerance)
+        builder.add(bar - past + time_tolerance, {drawn, bar - past, std::nullopt, std::nullopt});
     for (auto& measure : builder.measures) set_accidentals(measure, key.fifths);
     auto& first = builder.measures.front();
     first.clef = clef_for(passage);

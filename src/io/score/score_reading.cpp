@@ -19,8 +19,10 @@ namespace {
 std::string joined_lines(std::string_view text) {
     std::string out;
     for (char c : text::trim(text))
-        if (c != '\n' && c != '\r' && c != '\t') out += c;
-        else if (!out.ends_with(' ')) out += ' ';
+        if (c != '\n' && c != '\r' && c != '\t')
+            out += c;
+        else if (!out.ends_with(' '))
+            out += ' ';
     return out;
 }
 
@@ -30,7 +32,8 @@ void read_header(pugi::xml_node root, Passage& passage) {
     std::string other;
     for (auto const& credit : root.children("credit")) {
         auto const kind = trimmed(credit.child("credit-type"));
-        if (passage.title.empty() && kind == "title") passage.title = joined_lines(credit.child_value("credit-words"));
+        if (passage.title.empty() && kind == "title")
+            passage.title = joined_lines(credit.child_value("credit-words"));
         if (other.empty() && kind == "composer") other = joined_lines(credit.child_value("credit-words"));
     }
     for (auto const& creator : root.child("identification").children("creator"))
@@ -44,7 +47,8 @@ void read_header(pugi::xml_node root, Passage& passage) {
 void notice_octave(Passage& passage, ScoreOptions const& options) {
     if (!options.singer_range || passage.notes.empty()) return;
     constexpr double leeway = 2; // semitones past the comfortable range are still no octave
-    double const low = options.singer_range->low.key_number() - leeway, high = options.singer_range->high.key_number() + leeway;
+    double const low = options.singer_range->low.key_number() - leeway,
+                 high = options.singer_range->high.key_number() + leeway;
     auto const share = [&](double shift) {
         double inside = 0, all = 0;
         for (auto const& note : passage.notes) {
@@ -59,10 +63,12 @@ void notice_octave(Passage& passage, ScoreOptions const& options) {
     if (as_is > 0.75 || better < as_is + 0.25) return;
     auto const percent = [](double s) { return std::to_string(std::lround(100 * s)) + " %"; };
     bool const lower = down >= up;
-    passage.remarks.push_back({Remark::Kind::caution, "only " + percent(as_is) + " of the time lies in the singer's range " +
-                                                          options.singer_range->str() + ", but " + percent(better) + " an octave " +
-                                                          (lower ? "lower" : "higher") + ": perhaps the part is written an octave too " +
-                                                          (lower ? "high; --transpose -12 lowers it" : "low; --transpose 12 raises it")});
+    passage.remarks.push_back(
+        {Remark::Kind::caution,
+         "only " + percent(as_is) + " of the time lies in the singer's range " + options.singer_range->str() +
+             ", but " + percent(better) + " an octave " + (lower ? "lower" : "higher") +
+             ": perhaps the part is written an octave too " +
+             (lower ? "high; --transpose -12 lowers it" : "low; --transpose 12 raises it")});
 }
 
 } // namespace
@@ -85,8 +91,10 @@ ScoreBytes unpack_score(std::string bytes, std::filesystem::path const& file) {
 ScoreReading read_music(XmlSource const& source, ScoreOptions const& options) {
     std::string_view const root = source.root().name();
     if (root != "score-partwise" && root != "score-timewise") {
-        auto const what = root == "opus" ? "an opus, a list of scores," : "a document of <" + std::string(root) + ">,";
-        throw InputError("this is " + what + " not a MusicXML score", "give a file whose first element is <score-partwise> or <score-timewise>",
+        auto const what =
+            root == "opus" ? "an opus, a list of scores," : "a document of <" + std::string(root) + ">,";
+        throw InputError("this is " + what + " not a MusicXML score",
+                         "give a file whose first element is <score-partwise> or <score-timewise>",
                          source.place(source.root()));
     }
     ScoreReading out;
@@ -113,7 +121,8 @@ ScoreReading read_music(XmlSource const& source, ScoreOptions const& options) {
 
     Timeline const time(source, parts, own);
     if (!time.has_tempo())
-        remarks.push_back({Remark::Kind::assumed, "the score gives no tempo in numbers; a quarter note is taken as 72 a minute"});
+        remarks.push_back({Remark::Kind::assumed,
+                           "the score gives no tempo in numbers; a quarter note is taken as 72 a minute"});
     // The signature the line begins in decides how a transposition is spelled.
     int fifths = 0;
     for (auto const& measure : part.measures)
@@ -125,12 +134,16 @@ ScoreReading read_music(XmlSource const& source, ScoreOptions const& options) {
     auto sung = sing(source, line, time, options, shift, remarks);
     if (sung.notes.empty())
         throw InputError("part \"" + passage.part + "\" has no notes to sing",
-                         infos.size() > 1 ? "choose another part with --part" : "it holds only rests, or notes without pitch",
+                         infos.size() > 1 ? "choose another part with --part"
+                                          : "it holds only rests, or notes without pitch",
                          {source.file(), 0, 0, {}});
-    if (std::none_of(sung.notes.begin(), sung.notes.end(), [](SungNote const& n) { return !n.syllables.empty() || n.hummed || n.typed_ipa; }))
+    if (std::none_of(sung.notes.begin(), sung.notes.end(),
+                     [](SungNote const& n) { return !n.syllables.empty() || n.hummed || n.typed_ipa; }))
         remarks.push_back({Remark::Kind::assumed, "the part has no words: the vowels are unknown"});
     if (part.early_backups > 0)
-        remarks.push_back({Remark::Kind::assumed, "bars where a <backup> leads before their start are read from their start: " + std::to_string(part.early_backups)});
+        remarks.push_back({Remark::Kind::assumed,
+                           "bars where a <backup> leads before their start are read from their start: " +
+                               std::to_string(part.early_backups)});
     set_dynamics(sung, part, line, time);
     auto staff_shift = shift;
     staff_shift.semitones -= 12 * std::round(shift.semitones / 12);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// A MusicXML score as read, with the way back from each sung note to its place in the text. Private to the library.
+// A MusicXML score as read, with the way back from each sung note to its place in the text. Private to the
+// library.
 #pragma once
 
 #include "io/score/xml_source.hpp"
@@ -18,7 +19,7 @@ struct ScoreBytes {
     std::string archive; ///< the whole archive of a compressed score, else empty
     std::string member;  ///< the score's name in it
     std::string xml;
-    std::string shown;   ///< for messages: "song.mxl/score.xml"
+    std::string shown; ///< for messages: "song.mxl/score.xml"
 };
 ScoreBytes unpack_score(std::string bytes, std::filesystem::path const& file);
 

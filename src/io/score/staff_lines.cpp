@@ -18,24 +18,49 @@ std::optional<T> named(std::array<std::pair<std::string_view, T>, n> const& tabl
     return std::nullopt;
 }
 
-constexpr std::array<std::pair<std::string_view, Accidental>, 12> accidental_names{{
-    {"sharp", Accidental::sharp}, {"flat", Accidental::flat}, {"natural", Accidental::natural},
-    {"double-sharp", Accidental::double_sharp}, {"sharp-sharp", Accidental::double_sharp},
-    {"flat-flat", Accidental::double_flat}, {"natural-sharp", Accidental::sharp}, {"natural-flat", Accidental::flat},
-    {"quarter-sharp", Accidental::quarter_sharp}, {"quarter-flat", Accidental::quarter_flat},
-    {"slash-quarter-sharp", Accidental::quarter_sharp}, {"slash-flat", Accidental::quarter_flat}}};
+constexpr std::array<std::pair<std::string_view, Accidental>, 12> accidental_names{
+    {{"sharp", Accidental::sharp},
+     {"flat", Accidental::flat},
+     {"natural", Accidental::natural},
+     {"double-sharp", Accidental::double_sharp},
+     {"sharp-sharp", Accidental::double_sharp},
+     {"flat-flat", Accidental::double_flat},
+     {"natural-sharp", Accidental::sharp},
+     {"natural-flat", Accidental::flat},
+     {"quarter-sharp", Accidental::quarter_sharp},
+     {"quarter-flat", Accidental::quarter_flat},
+     {"slash-quarter-sharp", Accidental::quarter_sharp},
+     {"slash-flat", Accidental::quarter_flat}}};
 
-constexpr std::array<std::pair<std::string_view, BeamPart>, 5> beam_names{{
-    {"begin", BeamPart::begin}, {"continue", BeamPart::through}, {"end", BeamPart::end},
-    {"forward hook", BeamPart::forward_hook}, {"backward hook", BeamPart::backward_hook}}};
+constexpr std::array<std::pair<std::string_view, BeamPart>, 5> beam_names{
+    {{"begin", BeamPart::begin},
+     {"continue", BeamPart::through},
+     {"end", BeamPart::end},
+     {"forward hook", BeamPart::forward_hook},
+     {"backward hook", BeamPart::backward_hook}}};
 
-constexpr std::array<std::pair<std::string_view, Barline>, 11> barline_names{{
-    {"regular", Barline::regular}, {"light-light", Barline::double_}, {"light-heavy", Barline::final},
-    {"heavy", Barline::final}, {"heavy-heavy", Barline::final}, {"heavy-light", Barline::double_}, {"none", Barline::none},
-    {"dashed", Barline::dashed}, {"dotted", Barline::dashed}, {"short", Barline::regular}, {"tick", Barline::none}}};
+constexpr std::array<std::pair<std::string_view, Barline>, 11> barline_names{
+    {{"regular", Barline::regular},
+     {"light-light", Barline::double_},
+     {"light-heavy", Barline::final},
+     {"heavy", Barline::final},
+     {"heavy-heavy", Barline::final},
+     {"heavy-light", Barline::double_},
+     {"none", Barline::none},
+     {"dashed", Barline::dashed},
+     {"dotted", Barline::dashed},
+     {"short", Barline::regular},
+     {"tick", Barline::none}}};
 
-constexpr std::array<std::pair<std::string_view, std::string_view>, 9> note_glyphs{{
-    {"whole", "𝅝"}, {"half", "𝅗𝅥"}, {"quarter", "♩"}, {"eighth", "♪"}, {"16th", "𝅘𝅥𝅯"}, {"32nd", "𝅘𝅥𝅰"}, {"breve", "𝅜"}, {"long", "𝆷"}, {"64th", "𝅘𝅥𝅱"}}};
+constexpr std::array<std::pair<std::string_view, std::string_view>, 9> note_glyphs{{{"whole", "𝅝"},
+                                                                                    {"half", "𝅗𝅥"},
+                                                                                    {"quarter", "♩"},
+                                                                                    {"eighth", "♪"},
+                                                                                    {"16th", "𝅘𝅥𝅯"},
+                                                                                    {"32nd", "𝅘𝅥𝅰"},
+                                                                                    {"breve", "𝅜"},
+                                                                                    {"long", "𝆷"},
+                                                                                    {"64th", "𝅘𝅥𝅱"}}};
 
 std::string metronome_text(pugi::xml_node node) {
     std::string out;
@@ -44,13 +69,17 @@ std::string metronome_text(pugi::xml_node node) {
         if (name == "beat-unit") {
             if (!out.empty()) out += " = ";
             out += named(note_glyphs, trimmed(child)).value_or(trimmed(child));
-        } else if (name == "beat-unit-dot") out += ".";
-        else if (name == "per-minute") out += " = " + std::string(trimmed(child));
+        } else if (name == "beat-unit-dot")
+            out += ".";
+        else if (name == "per-minute")
+            out += " = " + std::string(trimmed(child));
     }
     return out;
 }
 
-bool is_mark(pugi::xml_node direction) { return std::string_view(direction.attribute("id").value()).starts_with(mark_name); }
+bool is_mark(pugi::xml_node direction) {
+    return std::string_view(direction.attribute("id").value()).starts_with(mark_name);
+}
 
 /// Tempo, words and dynamics of one direction.
 std::vector<StaffText> texts_of(PartDirection const& direction, bool tempo_only) {
@@ -72,20 +101,24 @@ std::vector<StaffText> texts_of(PartDirection const& direction, bool tempo_only)
                 out.push_back({direction.onset, StaffText::Kind::rehearsal, std::string(trimmed(child))});
             } else if (name == "dynamics" && !tempo_only) {
                 for (auto const& mark : child.children()) {
-                    std::string const text = mark.name() == std::string_view("other-dynamics") ? std::string(trimmed(mark)) : mark.name();
+                    std::string const text = mark.name() == std::string_view("other-dynamics")
+                                                 ? std::string(trimmed(mark))
+                                                 : mark.name();
                     if (!text.empty()) out.push_back({direction.onset, StaffText::Kind::dynamic, text});
                 }
             }
         }
     bool const is_tempo = sets_tempo || metronome;
     if (!tempo.empty() && (is_tempo || !tempo_only))
-        out.insert(out.begin(), {direction.onset, is_tempo ? StaffText::Kind::tempo : StaffText::Kind::words, tempo});
+        out.insert(out.begin(),
+                   {direction.onset, is_tempo ? StaffText::Kind::tempo : StaffText::Kind::words, tempo});
     return out;
 }
 
 class Engraver {
   public:
-    Engraver(XmlSource const& source, VoiceLine const& line, Timeline const& time, SungLine const& sung, Interval shift)
+    Engraver(XmlSource const& source, VoiceLine const& line, Timeline const& time, SungLine const& sung,
+             Interval shift)
         : source_(source), line_(line), time_(time), sung_(sung), shift_(shift) {
         bool any = false;
         for (auto const& measure : line.measures)
@@ -107,7 +140,8 @@ class Engraver {
             for (auto& text : texts_of(direction, false)) out.texts.push_back(std::move(text));
         }
         for (auto& text : system_texts) out.texts.push_back(std::move(text));
-        std::stable_sort(out.texts.begin(), out.texts.end(), [](auto const& a, auto const& b) { return a.onset < b.onset; });
+        std::stable_sort(out.texts.begin(), out.texts.end(),
+                         [](auto const& a, auto const& b) { return a.onset < b.onset; });
         for (std::size_t k = 0; k < line_.measures[i].events.size(); ++k) event(i, k, out);
         close_tuplets(out);
         if (set_signs_) set_accidentals(out, fifths_);
@@ -123,9 +157,12 @@ class Engraver {
         for (auto const& change : from.changes) {
             if (change.staff != 0 && change.staff != line_.staff) continue;
             bool const at_start = change.onset < time_tolerance;
-            if (change.clef && at_start) out.clef = change.clef;
-            else if (change.clef) out.clef_changes.emplace_back(change.onset, *change.clef);
-            // A signature within a bar is shown at the bar's start if nothing else is: the staff has one a bar.
+            if (change.clef && at_start)
+                out.clef = change.clef;
+            else if (change.clef)
+                out.clef_changes.emplace_back(change.onset, *change.clef);
+            // A signature within a bar is shown at the bar's start if nothing else is: the staff has one a
+            // bar.
             if (change.key && (at_start || !out.key)) {
                 out.key = KeySignature{moved_key(change.key->fifths)};
                 fifths_ = out.key->fifths;
@@ -143,7 +180,8 @@ class Engraver {
             out.repeat_begins |= repeat == "forward";
             out.repeat_ends |= repeat == "backward";
             if (location != "left" && location != "middle")
-                if (auto const style = named(barline_names, trimmed(node.child("bar-style")))) out.right = *style;
+                if (auto const style = named(barline_names, trimmed(node.child("bar-style"))))
+                    out.right = *style;
             auto const ending = node.child("ending");
             if (ending.attribute("type").value() == std::string_view("start")) {
                 std::string const text(trimmed(ending));
@@ -237,10 +275,14 @@ class Engraver {
 
     static void stem_and_beams(StaffEvent& out, pugi::xml_node node) {
         auto const stem = trimmed(node.child("stem"));
-        out.stem = stem == "up" ? StemDirection::up : stem == "down" ? StemDirection::down : stem == "none" ? StemDirection::none : StemDirection::automatic;
+        out.stem = stem == "up"     ? StemDirection::up
+                   : stem == "down" ? StemDirection::down
+                   : stem == "none" ? StemDirection::none
+                                    : StemDirection::automatic;
         for (auto const& beam : node.children("beam")) {
             auto const part = named(beam_names, trimmed(beam));
-            auto const number = static_cast<std::size_t>(std::clamp(beam.attribute("number").as_int(1), 1, 8));
+            auto const number =
+                static_cast<std::size_t>(std::clamp(beam.attribute("number").as_int(1), 1, 8));
             if (!part) continue;
             if (out.beams.size() < number) out.beams.resize(number, *part);
             out.beams[number - 1] = *part;
@@ -256,7 +298,8 @@ class Engraver {
                     if (name == "slur") {
                         out.slurs_begin += type == "start" ? 1 : 0;
                         out.slurs_end += type == "stop" ? 1 : 0;
-                    } else if (name == "fermata") out.fermata = true;
+                    } else if (name == "fermata")
+                        out.fermata = true;
                     else if (name == "tuplet" && out.tuplet) {
                         out.tuplet->begins |= type == "start";
                         out.tuplet->ends |= type == "stop";
@@ -280,7 +323,8 @@ class Engraver {
             }
             auto last = i;
             bool marked = false;
-            while (last < events.size() && events[last].tuplet && events[last].tuplet->actual == events[i].tuplet->actual &&
+            while (last < events.size() && events[last].tuplet &&
+                   events[last].tuplet->actual == events[i].tuplet->actual &&
                    events[last].tuplet->normal == events[i].tuplet->normal) {
                 marked |= events[last].tuplet->begins || events[last].tuplet->ends;
                 ++last;
@@ -321,8 +365,8 @@ class Engraver {
 
 } // namespace
 
-Staff staff_of(XmlSource const& source, std::vector<Part> const& parts, std::size_t own, VoiceLine const& line,
-               Timeline const& time, SungLine const& sung, Interval shift) {
+Staff staff_of(XmlSource const& source, std::vector<Part> const& parts, std::size_t own,
+               VoiceLine const& line, Timeline const& time, SungLine const& sung, Interval shift) {
     Staff out;
     Engraver engraver(source, line, time, sung, shift);
     for (std::size_t i = 0; i < line.measures.size(); ++i) {
@@ -333,7 +377,8 @@ Staff staff_of(XmlSource const& source, std::vector<Part> const& parts, std::siz
                 for (auto& text : texts_of(direction, true)) tempo.push_back(std::move(text));
         out.measures.push_back(engraver.measure(i, std::move(tempo)));
     }
-    if (!out.measures.empty() && !out.measures.front().time) out.measures.front().time = TimeSignature{"4", 4, TimeSignature::Sign::none};
+    if (!out.measures.empty() && !out.measures.front().time)
+        out.measures.front().time = TimeSignature{"4", 4, TimeSignature::Sign::none};
     return out;
 }
 

@@ -11,8 +11,8 @@ namespace vowelway {
 
 /// The staff of the line. `shift` moves heads and key (fifths and semitones); accidentals are then set anew,
 /// as they are when the source has none at all.
-Staff staff_of(XmlSource const& source, std::vector<Part> const& parts, std::size_t own, VoiceLine const& line,
-               Timeline const& time, SungLine const& sung, Interval shift);
+Staff staff_of(XmlSource const& source, std::vector<Part> const& parts, std::size_t own,
+               VoiceLine const& line, Timeline const& time, SungLine const& sung, Interval shift);
 
 /// Note value and dots for a length in quarter notes: exact where one exists with up to three dots, else the
 /// longest value that fits.

@@ -17,7 +17,9 @@ bool tie(pugi::xml_node note, std::string_view type) {
     return false;
 }
 
-bool cue_sized(pugi::xml_node note) { return note.child("type").attribute("size").value() == std::string_view("cue"); }
+bool cue_sized(pugi::xml_node note) {
+    return note.child("type").attribute("size").value() == std::string_view("cue");
+}
 
 /// Beats are told to a human: 1.5, 2.333; thirds and the like stay as near as a double can.
 double snapped(double quarters) {
@@ -27,7 +29,8 @@ double snapped(double quarters) {
 
 class Singer {
   public:
-    Singer(XmlSource const& source, VoiceLine const& line, Timeline const& time, ScoreOptions const& options, Interval shift)
+    Singer(XmlSource const& source, VoiceLine const& line, Timeline const& time, ScoreOptions const& options,
+           Interval shift)
         : source_(source), line_(line), time_(time), options_(options), shift_(shift) {}
 
     SungLine run() {
@@ -43,14 +46,17 @@ class Singer {
     void name_bar(std::size_t i) {
         auto const& bar = *line_.measures[i].measure;
         double const length = time_.length(i);
-        bool const numbered = !bar.number.empty() && std::all_of(bar.number.begin(), bar.number.end(), [](unsigned char c) { return c >= '0' && c <= '9'; });
-        if (bar.implicit && i > 0 && (!numbered || bar.number == printed_ || bar.number == "0") && bar.nominal > 0 &&
-            into_bar_ + length < bar.nominal + time_tolerance) {
+        bool const numbered =
+            !bar.number.empty() && std::all_of(bar.number.begin(), bar.number.end(),
+                                               [](unsigned char c) { return c >= '0' && c <= '9'; });
+        if (bar.implicit && i > 0 && (!numbered || bar.number == printed_ || bar.number == "0") &&
+            bar.nominal > 0 && into_bar_ + length < bar.nominal + time_tolerance) {
             offset_ = into_bar_; // the second half of a split bar
         } else {
             // A pick-up counts from where its bar would begin. The score says that it is one (MusicXML 4.0,
             // "implicit"; number 0 in older files): a short bar 1 may just be incomplete.
-            bool const pickup = i == 0 && (bar.implicit || bar.number == "0") && bar.nominal > 0 && length < bar.nominal - time_tolerance;
+            bool const pickup = i == 0 && (bar.implicit || bar.number == "0") && bar.nominal > 0 &&
+                                length < bar.nominal - time_tolerance;
             offset_ = pickup ? bar.nominal - length : 0;
             if (!bar.number.empty()) printed_ = bar.number;
         }
@@ -83,15 +89,26 @@ class Singer {
         auto const note = event.notes[head];
         auto const spelled = moved(sounding(*bar.measure, event, note), shift_);
         double const begin = time_.start(i) + e.onset, end = begin + e.length;
-        if (!out_.notes.empty() && !event.grace && tied_ && !e.lyric && std::abs(begin - end_) < time_tolerance &&
-            std::abs(spelled.key_number() - out_.notes.back().spelled.key_number()) < 0.01 && (tie(note, "stop") || tie_was_closed(event))) {
+        if (!out_.notes.empty() && !event.grace && tied_ && !e.lyric &&
+            std::abs(begin - end_) < time_tolerance &&
+            std::abs(spelled.key_number() - out_.notes.back().spelled.key_number()) < 0.01 &&
+            (tie(note, "stop") || tie_was_closed(event))) {
             auto& last = out_.notes.back();
             last.length = time_.at(end) - last.start;
             tied_ = ties_on(event, note);
             end_ = end;
             return {out_.notes.size() - 1, head};
         }
-        SungNote sung{.pitch = options_.tuning.pitch(spelled), .spelled = spelled, .measure = printed_, .beat = 1, .start = {}, .length = {}, .syllables = {}, .typed_ipa = {}, .dynamic = {}, .vowel = {}};
+        SungNote sung{.pitch = options_.tuning.pitch(spelled),
+                      .spelled = spelled,
+                      .measure = printed_,
+                      .beat = 1,
+                      .start = {},
+                      .length = {},
+                      .syllables = {},
+                      .typed_ipa = {},
+                      .dynamic = {},
+                      .vowel = {}};
         sung.beat = snapped(1 + (offset_ + e.onset) * bar.measure->beat_type / 4.0);
         sung.start = time_.at(begin);
         sung.length = time_.at(end) - sung.start;
@@ -108,10 +125,12 @@ class Singer {
     }
 
     static bool ties_on(PartEvent const& event, pugi::xml_node note) {
-        return tie(note, "start") || std::any_of(event.notes.begin(), event.notes.end(), [](auto const& n) { return tie(n, "start"); });
+        return tie(note, "start") || std::any_of(event.notes.begin(), event.notes.end(),
+                                                 [](auto const& n) { return tie(n, "start"); });
     }
     static bool tie_was_closed(PartEvent const& event) {
-        return std::any_of(event.notes.begin(), event.notes.end(), [](auto const& n) { return tie(n, "stop"); });
+        return std::any_of(event.notes.begin(), event.notes.end(),
+                           [](auto const& n) { return tie(n, "stop"); });
     }
 
     SpelledPitch sounding(PartMeasure const& bar, PartEvent const& event, pugi::xml_node note) const {
@@ -130,7 +149,9 @@ class Singer {
         for (std::size_t k = 0; k < event.notes.size(); ++k) {
             double const key = sounding(bar, event, event.notes[k]).key_number() + shift_.semitones;
             auto const& range = options_.singer_range;
-            Rank const rank{!cue_sized(event.notes[k]), !range || (key >= range->low.key_number() && key <= range->high.key_number()), key};
+            Rank const rank{!cue_sized(event.notes[k]),
+                            !range || (key >= range->low.key_number() && key <= range->high.key_number()),
+                            key};
             if (!highest || *highest < rank) {
                 highest = rank;
                 best = k;
@@ -154,11 +175,14 @@ class Singer {
         seen_syllable_ = true;
         if (lyric.syllables.empty()) return;
         if (lyric.syllables.size() == 1)
-            if (auto const inside = bracketed_ipa(lyric.raw); inside && !sung.typed_ipa) sung.typed_ipa = inside;
+            if (auto const inside = bracketed_ipa(lyric.raw); inside && !sung.typed_ipa)
+                sung.typed_ipa = inside;
         auto& first = lyric.syllables.front();
         if (after_typed_hyphen_) { // the word was parted by hand: "ex-" "press'd", both written as single
-            if (first.part == Syllable::Part::single) first.part = Syllable::Part::end;
-            else if (first.part == Syllable::Part::begin) first.part = Syllable::Part::middle;
+            if (first.part == Syllable::Part::single)
+                first.part = Syllable::Part::end;
+            else if (first.part == Syllable::Part::begin)
+                first.part = Syllable::Part::middle;
         }
         after_typed_hyphen_ = lyric.typed_hyphen.back();
         sung.syllables = std::move(lyric.syllables);
@@ -169,10 +193,13 @@ class Singer {
     void take_time_from_grace(SungNote& sung, double begin) {
         if (sung.grace || out_.notes.empty()) return;
         std::size_t first = out_.notes.size();
-        while (first > 0 && out_.notes[first - 1].grace && std::abs(out_.onsets[first - 1] - begin) < time_tolerance) --first;
+        while (first > 0 && out_.notes[first - 1].grace &&
+               std::abs(out_.onsets[first - 1] - begin) < time_tolerance)
+            --first;
         auto const count = static_cast<double>(out_.notes.size() - first);
         if (count == 0) return;
-        auto const each = std::min(in_seconds(time_.at(begin + 0.125) - time_.at(begin)), in_seconds(sung.length) / 2 / count);
+        auto const each = std::min(in_seconds(time_.at(begin + 0.125) - time_.at(begin)),
+                                   in_seconds(sung.length) / 2 / count);
         for (auto k = first; k < out_.notes.size(); ++k) {
             out_.notes[k].start = sung.start + seconds(each * static_cast<double>(k - first));
             out_.notes[k].length = seconds(each);
@@ -211,18 +238,23 @@ class Singer {
 
 } // namespace
 
-SungLine sing(XmlSource const& source, VoiceLine const& line, Timeline const& time, ScoreOptions const& options,
-              Interval shift, Remarks& remarks) {
+SungLine sing(XmlSource const& source, VoiceLine const& line, Timeline const& time,
+              ScoreOptions const& options, Interval shift, Remarks& remarks) {
     Singer singer(source, line, time, options, shift);
     auto out = singer.run();
     auto const say = [&](int count, std::string const& one, std::string const& many) {
-        if (count > 0) remarks.push_back({Remark::Kind::assumed, count == 1 ? "1 " + one : std::to_string(count) + " " + many});
+        if (count > 0)
+            remarks.push_back(
+                {Remark::Kind::assumed, count == 1 ? "1 " + one : std::to_string(count) + " " + many});
     };
-    say(singer.chords, "chord in the line: its highest note is taken", "chords in the line: the highest note of each is taken");
+    say(singer.chords, "chord in the line: its highest note is taken",
+        "chords in the line: the highest note of each is taken");
     say(singer.spoken, "note without pitch is left out", "notes without pitch are left out");
     say(singer.cues, "cue note is left out", "cue notes are left out");
-    say(singer.syllables_on_rests, "syllable stands under a rest and is left out", "syllables stand under rests and are left out");
-    say(singer.laughs, "note is to be laughed: no vowel is planned for it", "notes are to be laughed: no vowel is planned for them");
+    say(singer.syllables_on_rests, "syllable stands under a rest and is left out",
+        "syllables stand under rests and are left out");
+    say(singer.laughs, "note is to be laughed: no vowel is planned for it",
+        "notes are to be laughed: no vowel is planned for them");
     return out;
 }
 

@@ -25,8 +25,8 @@ struct SungLine {
 };
 
 /// Chooses notes of chords, merges ties, sets syllables. `shift` moves what sounds.
-SungLine sing(XmlSource const& source, VoiceLine const& line, Timeline const& time, ScoreOptions const& options,
-              Interval shift, Remarks& remarks);
+SungLine sing(XmlSource const& source, VoiceLine const& line, Timeline const& time,
+              ScoreOptions const& options, Interval shift, Remarks& remarks);
 
 /// Dynamics: marks and hairpins of the part on the notes.
 void set_dynamics(SungLine& sung, Part const& part, VoiceLine const& line, Timeline const& time);

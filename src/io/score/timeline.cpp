@@ -19,7 +19,8 @@ struct Mark {
 double unit_quarters(pugi::xml_node unit) {
     double quarters = quarters_of(trimmed(unit));
     double dot = quarters / 2;
-    for (auto next = unit.next_sibling(); next && next.name() == std::string_view("beat-unit-dot"); next = next.next_sibling()) {
+    for (auto next = unit.next_sibling(); next && next.name() == std::string_view("beat-unit-dot");
+         next = next.next_sibling()) {
         quarters += dot;
         dot /= 2;
     }
@@ -55,7 +56,8 @@ std::optional<Mark> mark_of(XmlSource const& source, pugi::xml_node node, std::s
         std::string_view text = text::trim(tempo.value());
         auto const value = text::eat_number(text);
         if (!value || !text.empty() || !(*value > 0) || *value > 10000)
-            throw InputError("a tempo of \"" + std::string(tempo.value()) + "\" quarter notes a minute is not possible",
+            throw InputError("a tempo of \"" + std::string(tempo.value()) +
+                                 "\" quarter notes a minute is not possible",
                              "write a number above 0", source.place(sound, bar));
         return Mark{0, *value, 0};
     }
@@ -68,9 +70,20 @@ std::optional<Mark> mark_of(XmlSource const& source, pugi::xml_node node, std::s
 } // namespace
 
 double quarters_of(std::string_view name) {
-    static constexpr std::array<std::pair<std::string_view, double>, 14> values{{
-        {"maxima", 32}, {"long", 16}, {"breve", 8}, {"whole", 4}, {"half", 2}, {"quarter", 1}, {"eighth", 0.5}, {"16th", 1.0 / 4},
-        {"32nd", 1.0 / 8}, {"64th", 1.0 / 16}, {"128th", 1.0 / 32}, {"256th", 1.0 / 64}, {"512th", 1.0 / 128}, {"1024th", 1.0 / 256}}};
+    static constexpr std::array<std::pair<std::string_view, double>, 14> values{{{"maxima", 32},
+                                                                                 {"long", 16},
+                                                                                 {"breve", 8},
+                                                                                 {"whole", 4},
+                                                                                 {"half", 2},
+                                                                                 {"quarter", 1},
+                                                                                 {"eighth", 0.5},
+                                                                                 {"16th", 1.0 / 4},
+                                                                                 {"32nd", 1.0 / 8},
+                                                                                 {"64th", 1.0 / 16},
+                                                                                 {"128th", 1.0 / 32},
+                                                                                 {"256th", 1.0 / 64},
+                                                                                 {"512th", 1.0 / 128},
+                                                                                 {"1024th", 1.0 / 256}}};
     for (auto const& [known, quarters] : values)
         if (known == name) return quarters;
     return 0;
@@ -113,16 +126,21 @@ Timeline::Timeline(XmlSource const& source, std::vector<Part> const& parts, std:
     for (std::size_t i = 0; i < marks.size(); ++i) {
         auto const& mark = marks[i];
         auto& last = tempos_.back();
-        double const tempo = std::clamp(mark.per_minute > 0 ? mark.per_minute : last.per_minute * mark.ratio, 1.0, 10000.0);
-        bool const repeated = i > 0 && marks[i - 1].at > mark.at - time_tolerance; // the same mark in another part
+        double const tempo =
+            std::clamp(mark.per_minute > 0 ? mark.per_minute : last.per_minute * mark.ratio, 1.0, 10000.0);
+        bool const repeated =
+            i > 0 && marks[i - 1].at > mark.at - time_tolerance; // the same mark in another part
         if (repeated && (mark.ratio > 0 || marks[i - 1].ratio > 0)) continue;
-        if (last.from > mark.at - time_tolerance) last.per_minute = tempo;
-        else tempos_.push_back({mark.at, tempo, last.seconds + (mark.at - last.from) * 60 / last.per_minute});
+        if (last.from > mark.at - time_tolerance)
+            last.per_minute = tempo;
+        else
+            tempos_.push_back({mark.at, tempo, last.seconds + (mark.at - last.from) * 60 / last.per_minute});
     }
 }
 
 Duration Timeline::at(double quarters) const {
-    auto const after = std::upper_bound(tempos_.begin() + 1, tempos_.end(), quarters, [](double q, Tempo const& t) { return q < t.from; });
+    auto const after = std::upper_bound(tempos_.begin() + 1, tempos_.end(), quarters,
+                                        [](double q, Tempo const& t) { return q < t.from; });
     auto const& tempo = *(after - 1);
     return vowelway::seconds(tempo.seconds + (quarters - tempo.from) * 60 / tempo.per_minute);
 }

@@ -19,7 +19,9 @@ class Timeline {
     Timeline(XmlSource const& source, std::vector<Part> const& parts, std::size_t own);
 
     double length(std::size_t measure) const { return lengths_.at(measure); } ///< quarter notes
-    double start(std::size_t measure) const { return starts_.at(measure); }   ///< quarter notes from the beginning
+    double start(std::size_t measure) const {
+        return starts_.at(measure);
+    } ///< quarter notes from the beginning
     Duration at(std::size_t measure, double onset) const { return at(starts_.at(measure) + onset); }
     Duration at(double quarters) const;
     bool has_tempo() const { return has_tempo_; } ///< false: default_tempo throughout

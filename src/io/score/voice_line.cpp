@@ -54,8 +54,11 @@ LyricLines lyric_lines(Part const& part) {
                     out.language = tag.substr(0, tag.find('-'));
                 }
     if (lines.size() > static_cast<std::size_t>(most_lyric_lines))
-        throw InputError("part \"" + part.info.name + "\" has more than " + std::to_string(most_lyric_lines) + " lines of words", "export the score again");
-    for (auto const& [number, line] : lines) (line.named_ipa || line.script.ipa() ? out.phonetic : out.text).push_back(number);
+        throw InputError("part \"" + part.info.name + "\" has more than " + std::to_string(most_lyric_lines) +
+                             " lines of words",
+                         "export the score again");
+    for (auto const& [number, line] : lines)
+        (line.named_ipa || line.script.ipa() ? out.phonetic : out.text).push_back(number);
     return out;
 }
 
@@ -106,8 +109,12 @@ std::vector<Voice> voices_of(Part const& part, std::string const& verse) {
             if (!verse.empty() && lyric_on(event, verse)) ++voice.words;
         }
     for (auto& voice : out)
-        voice.staff = std::max_element(voice.on_staff.begin(), voice.on_staff.end(), [](auto const& a, auto const& b) { return a.second < b.second; })->first;
-    std::stable_sort(out.begin(), out.end(), [](Voice const& a, Voice const& b) { return a.staff < b.staff; });
+        voice.staff =
+            std::max_element(voice.on_staff.begin(), voice.on_staff.end(), [](auto const& a, auto const& b) {
+                return a.second < b.second;
+            })->first;
+    std::stable_sort(out.begin(), out.end(),
+                     [](Voice const& a, Voice const& b) { return a.staff < b.staff; });
     return out;
 }
 
@@ -121,7 +128,8 @@ std::vector<Run> runs_of(PartMeasure const& measure, std::string const& voice) {
     std::vector<Run> out;
     for (auto const& event : measure.events) {
         if (event.voice != voice || !sounds(event)) continue;
-        if (out.empty() || event.onset > out.back().end + time_tolerance) out.push_back({event.onset, event.onset, {}});
+        if (out.empty() || event.onset > out.back().end + time_tolerance)
+            out.push_back({event.onset, event.onset, {}});
         out.back().events.push_back(&event);
         out.back().end = std::max(out.back().end, event.onset + event.length);
     }
@@ -146,11 +154,14 @@ class Weaver {
     /// The events of the line that begin within a run.
     static auto within(std::vector<LineEvent>& line, Run const& run) {
         auto const before = [](LineEvent const& e, double at) { return e.onset < at - time_tolerance; };
-        return std::pair(std::lower_bound(line.begin(), line.end(), run.begin, before), std::lower_bound(line.begin(), line.end(), run.end, before));
+        return std::pair(std::lower_bound(line.begin(), line.end(), run.begin, before),
+                         std::lower_bound(line.begin(), line.end(), run.end, before));
     }
 
     static LineEvent* at(std::vector<LineEvent>& line, double onset) {
-        auto found = std::lower_bound(line.begin(), line.end(), onset, [](LineEvent const& e, double t) { return e.onset < t - time_tolerance; });
+        auto found = std::lower_bound(line.begin(), line.end(), onset, [](LineEvent const& e, double t) {
+            return e.onset < t - time_tolerance;
+        });
         while (found != line.end() && found->onset < onset + time_tolerance && found->event->grace) ++found;
         return found != line.end() && found->onset < onset + time_tolerance ? &*found : nullptr;
     }
@@ -162,7 +173,8 @@ class Weaver {
     Count count(std::vector<LineEvent>& line, Run const& run) const {
         Count out;
         auto const [from, to] = within(line, run);
-        out.line = static_cast<int>(std::count_if(from, to, [](LineEvent const& e) { return e.lyric && sounds(*e.event); }));
+        out.line = static_cast<int>(
+            std::count_if(from, to, [](LineEvent const& e) { return e.lyric && sounds(*e.event); }));
         for (auto const* event : run.events) {
             bool const own = !verse_.empty() && lyric_on(*event, verse_).has_value();
             auto const* with = at(line, event->onset);
@@ -198,18 +210,22 @@ class Weaver {
             keep_outside(old, taken, first, out);
         }
         out.insert(out.end(), std::make_move_iterator(fresh.begin()), std::make_move_iterator(fresh.end()));
-        std::stable_sort(out.begin(), out.end(), [](LineEvent const& a, LineEvent const& b) { return a.onset < b.onset - time_tolerance; });
+        std::stable_sort(out.begin(), out.end(), [](LineEvent const& a, LineEvent const& b) {
+            return a.onset < b.onset - time_tolerance;
+        });
         line = std::move(out);
     }
 
   private:
     /// What stays of an event of the line: its part before the first run; of a rest also what lies after.
-    static void keep_outside(LineEvent& old, std::vector<Run const*> const& runs, std::size_t next, std::vector<LineEvent>& out) {
+    static void keep_outside(LineEvent& old, std::vector<Run const*> const& runs, std::size_t next,
+                             std::vector<LineEvent>& out) {
         double from = old.onset;
         double const end = old.onset + old.length;
         bool head = true;
         auto const keep = [&](double to) {
-            if (!head && !(old.event->rest && out.size() < 2u * static_cast<std::size_t>(most_bar_events))) return;
+            if (!head && !(old.event->rest && out.size() < 2u * static_cast<std::size_t>(most_bar_events)))
+                return;
             auto piece = old;
             piece.onset = from;
             piece.length = to - from;
@@ -217,7 +233,9 @@ class Weaver {
             if (!head) piece.lyric.reset();
             out.push_back(std::move(piece));
         };
-        for (; next < runs.size() && runs[next]->begin < std::max(end - time_tolerance, from + time_tolerance); ++next) {
+        for (;
+             next < runs.size() && runs[next]->begin < std::max(end - time_tolerance, from + time_tolerance);
+             ++next) {
             if (runs[next]->begin > from + time_tolerance) keep(runs[next]->begin);
             from = runs[next]->end;
             head = false;
@@ -289,13 +307,16 @@ void fit_verse(VoiceLine& line, std::vector<std::string> const& text_lines, Rema
             if (after_silence && !e.lyric && e.other_verse) {
                 e.unsung = true;
                 ++unsung;
-            } else after_silence = false;
+            } else
+                after_silence = false;
         }
     if (taken > 0)
-        remarks.push_back({Remark::Kind::assumed, "verse " + line.verse + " has no words for " + std::to_string(taken) +
-                                                      " notes that the first verse sings; taken as a refrain"});
+        remarks.push_back(
+            {Remark::Kind::assumed, "verse " + line.verse + " has no words for " + std::to_string(taken) +
+                                        " notes that the first verse sings; taken as a refrain"});
     if (unsung > 0)
-        remarks.push_back({Remark::Kind::assumed, std::to_string(unsung) + (unsung == 1 ? " note is" : " notes are") +
+        remarks.push_back({Remark::Kind::assumed, std::to_string(unsung) +
+                                                      (unsung == 1 ? " note is" : " notes are") +
                                                       " only sung in other verses and left out"});
 }
 
@@ -318,26 +339,33 @@ void move_off_rests(VoiceLine& line, Remarks& remarks) {
             rest = nullptr;
         }
     if (moved > 0)
-        remarks.push_back({Remark::Kind::assumed, std::to_string(moved) + (moved == 1 ? " syllable stands" : " syllables stand") +
-                                                      " under a rest and " + (moved == 1 ? "goes" : "go") + " to the note after"});
+        remarks.push_back({Remark::Kind::assumed,
+                           std::to_string(moved) + (moved == 1 ? " syllable stands" : " syllables stand") +
+                               " under a rest and " + (moved == 1 ? "goes" : "go") + " to the note after"});
 }
 
-std::string choose_verse(XmlSource const& source, std::vector<std::string> const& lines, bool phonetic_too, int wish, Remarks& remarks) {
+std::string choose_verse(XmlSource const& source, std::vector<std::string> const& lines, bool phonetic_too,
+                         int wish, Remarks& remarks) {
     if (lines.empty()) return {};
     if (wish == 0) {
         if (lines.size() > 1)
-            remarks.push_back({Remark::Kind::assumed, "verse " + lines.front() + " of " + std::to_string(lines.size()) + " is taken (--verse chooses another)"});
+            remarks.push_back({Remark::Kind::assumed, "verse " + lines.front() + " of " +
+                                                          std::to_string(lines.size()) +
+                                                          " is taken (--verse chooses another)"});
         return lines.front();
     }
     auto const exact = std::find(lines.begin(), lines.end(), std::to_string(wish));
     if (exact != lines.end() && !phonetic_too) return *exact;
-    if (wish > 0 && static_cast<std::size_t>(wish) <= lines.size()) return lines[static_cast<std::size_t>(wish) - 1];
-    throw InputError("the part has no verse " + std::to_string(wish), "it has " + std::to_string(lines.size()) + "; count from 1", {source.file(), 0, 0, {}});
+    if (wish > 0 && static_cast<std::size_t>(wish) <= lines.size())
+        return lines[static_cast<std::size_t>(wish) - 1];
+    throw InputError("the part has no verse " + std::to_string(wish),
+                     "it has " + std::to_string(lines.size()) + "; count from 1", {source.file(), 0, 0, {}});
 }
 
 } // namespace
 
-VoiceLine choose_line(XmlSource const& source, Part const& part, int voice, ScoreOptions const& options, Remarks& remarks) {
+VoiceLine choose_line(XmlSource const& source, Part const& part, int voice, ScoreOptions const& options,
+                      Remarks& remarks) {
     auto lines = [&] {
         try {
             return lyric_lines(part);
@@ -347,44 +375,55 @@ VoiceLine choose_line(XmlSource const& source, Part const& part, int voice, Scor
     }();
     bool const only_phonetic = lines.text.empty();
     auto const& texts = only_phonetic ? lines.phonetic : lines.text;
-    if (options.verse < 0) throw InputError("verses are counted from 1", "give --verse 1 or more", {source.file(), 0, 0, {}});
+    if (options.verse < 0)
+        throw InputError("verses are counted from 1", "give --verse 1 or more", {source.file(), 0, 0, {}});
     VoiceLine out;
     out.language = lines.language;
     out.verse = choose_verse(source, texts, !lines.phonetic.empty(), options.verse, remarks);
     std::string phonetic;
-    auto const verse_index = static_cast<std::size_t>(std::find(texts.begin(), texts.end(), out.verse) - texts.begin());
-    if (only_phonetic) phonetic = out.verse;
-    else if (verse_index < lines.phonetic.size()) phonetic = lines.phonetic[verse_index];
+    auto const verse_index =
+        static_cast<std::size_t>(std::find(texts.begin(), texts.end(), out.verse) - texts.begin());
+    if (only_phonetic)
+        phonetic = out.verse;
+    else if (verse_index < lines.phonetic.size())
+        phonetic = lines.phonetic[verse_index];
 
     auto const voices = voices_of(part, out.verse);
-    if (voices.empty()) throw InputError("part \"" + (part.info.name.empty() ? part.info.id : part.info.name) + "\" is empty", "choose another part with --part", {source.file(), 0, 0, {}});
+    if (voices.empty())
+        throw InputError("part \"" + (part.info.name.empty() ? part.info.id : part.info.name) + "\" is empty",
+                         "choose another part with --part", {source.file(), 0, 0, {}});
     Weaver const weaver(out.verse, phonetic);
     auto main = std::max_element(voices.begin(), voices.end(), [](Voice const& a, Voice const& b) {
         return a.words != b.words ? a.words < b.words : a.words == 0 && a.notes < b.notes;
     });
     std::vector<Voice const*> singers; // voices with words that sing a line of their own
     for (auto const& v : voices)
-        if (&v == &*main || (v.words > 0 && (v.staff != main->staff || independent(part, *main, v, weaver)))) singers.push_back(&v);
+        if (&v == &*main || (v.words > 0 && (v.staff != main->staff || independent(part, *main, v, weaver))))
+            singers.push_back(&v);
     if (voice > 0) {
         if (static_cast<std::size_t>(voice) > singers.size())
-            throw InputError("the part has no voice " + std::to_string(voice) + " with words", "it has " + std::to_string(singers.size()), {source.file(), 0, 0, {}});
+            throw InputError("the part has no voice " + std::to_string(voice) + " with words",
+                             "it has " + std::to_string(singers.size()), {source.file(), 0, 0, {}});
         main = voices.begin() + (singers[static_cast<std::size_t>(voice) - 1] - voices.data());
     } else if (singers.size() > 1) {
         auto const number = std::find(singers.begin(), singers.end(), &*main) - singers.begin() + 1;
-        remarks.push_back({Remark::Kind::assumed, "the part has " + std::to_string(singers.size()) + " voices with words; voice " +
-                                                      std::to_string(number) + " is taken (--part \"" +
-                                                      (part.info.name.empty() ? part.info.id : part.info.name) + ".2\" takes the second)"});
+        remarks.push_back({Remark::Kind::assumed,
+                           "the part has " + std::to_string(singers.size()) + " voices with words; voice " +
+                               std::to_string(number) + " is taken (--part \"" +
+                               (part.info.name.empty() ? part.info.id : part.info.name) +
+                               ".2\" takes the second)"});
     }
     out.staff = main->staff;
     std::vector<std::string> helpers;
     for (auto const& v : voices)
-        if (&v != &*main && v.staff == main->staff && std::find(singers.begin(), singers.end(), &v) == singers.end()) helpers.push_back(v.name);
+        if (&v != &*main && v.staff == main->staff &&
+            std::find(singers.begin(), singers.end(), &v) == singers.end())
+            helpers.push_back(v.name);
     for (auto const& measure : part.measures) {
         auto& bar = out.measures.emplace_back();
         bar.measure = &measure;
         bar.events = own_line(measure, main->name, weaver);
-        for (auto const& helper : helpers)
-            weaver.weave(bar.events, runs_of(measure, helper));
+        for (auto const& helper : helpers) weaver.weave(bar.events, runs_of(measure, helper));
     }
     move_off_rests(out, remarks);
     if (!texts.empty()) fit_verse(out, texts, remarks);

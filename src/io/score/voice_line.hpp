@@ -16,11 +16,11 @@ namespace vowelway {
 struct LineEvent {
     PartEvent const* event = nullptr;
     double onset = 0, length = 0;
-    bool cut = false; ///< shorter than the event
-    std::optional<LyricText> lyric;      ///< of the chosen verse, if it has letters or hums
-    std::optional<std::string> ipa;      ///< of the phonetic line
-    bool other_verse = false;            ///< no syllable here, but one in another verse
-    bool unsung = false;                 ///< a note other verses sing; not this one
+    bool cut = false;               ///< shorter than the event
+    std::optional<LyricText> lyric; ///< of the chosen verse, if it has letters or hums
+    std::optional<std::string> ipa; ///< of the phonetic line
+    bool other_verse = false;       ///< no syllable here, but one in another verse
+    bool unsung = false;            ///< a note other verses sing; not this one
 };
 
 struct LineMeasure {
@@ -41,6 +41,7 @@ PartInfo choose_part(XmlSource const& source, std::vector<PartInfo> const& parts
                      int& voice, Remarks& remarks);
 
 /// Verse and voice of a part; remarks when there was a choice. `voice` from 1, 0 to choose.
-VoiceLine choose_line(XmlSource const& source, Part const& part, int voice, ScoreOptions const& options, Remarks& remarks);
+VoiceLine choose_line(XmlSource const& source, Part const& part, int voice, ScoreOptions const& options,
+                      Remarks& remarks);
 
 } // namespace vowelway

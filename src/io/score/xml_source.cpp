@@ -10,8 +10,9 @@ namespace vowelway {
 XmlSource::XmlSource(std::string bytes, std::string file)
     : file_(std::move(file)), decoded_(decode_xml(std::move(bytes), file_)), outline_(decoded_.text, file_) {
     // Comments and white space are no part of the music; the text itself keeps them.
-    auto const result = doc_.load_buffer(decoded_.text.data(), decoded_.text.size(),
-                                         pugi::parse_default | pugi::parse_ws_pcdata_single, pugi::encoding_utf8);
+    auto const result =
+        doc_.load_buffer(decoded_.text.data(), decoded_.text.size(),
+                         pugi::parse_default | pugi::parse_ws_pcdata_single, pugi::encoding_utf8);
     if (!result) {
         auto const at = static_cast<std::size_t>(std::max<std::ptrdiff_t>(0, result.offset));
         throw InputError(std::string("this is not well-formed XML (") + result.description() + ")",

@@ -18,13 +18,16 @@ using yaml::Node;
 
 // A number with its unit (or without one where `unit` is empty), within bounds.
 double number(Node const& node, std::string const& what, std::string_view unit, double low, double high) {
-    auto const example = unit.empty() ? fmt::format("{:g}", (low + high) / 2) : fmt::format("{:g} {}", (low + high) / 2, unit);
+    auto const example =
+        unit.empty() ? fmt::format("{:g}", (low + high) / 2) : fmt::format("{:g} {}", (low + high) / 2, unit);
     std::string_view rest = yaml::scalar(node, what);
     auto const value = text::eat_number(rest);
     if (!value || text::trim(rest) != unit)
-        throw yaml::error_at(node, fmt::format("{} is \"{}\"", what, node.text), fmt::format("write it as {}", example));
+        throw yaml::error_at(node, fmt::format("{} is \"{}\"", what, node.text),
+                             fmt::format("write it as {}", example));
     if (*value < low || *value > high)
-        throw yaml::error_at(node, fmt::format("{} is {:g}, outside {:g}..{:g}", what, *value, low, high), fmt::format("for instance {}", example));
+        throw yaml::error_at(node, fmt::format("{} is {:g}, outside {:g}..{:g}", what, *value, low, high),
+                             fmt::format("for instance {}", example));
     return *value;
 }
 
@@ -33,12 +36,18 @@ void weights(Node const& node, Technique& t) {
     yaml::only_keys(node, "text ring stability effort attention line");
     for (auto const& [key, value] : node.fields) {
         double const w = number(value, key.text, "", 0, 10);
-        if (key.text == "text") t.text = w;
-        else if (key.text == "ring") t.ring = w;
-        else if (key.text == "stability") t.stability = w;
-        else if (key.text == "effort") t.effort = w;
-        else if (key.text == "attention") t.attention = w;
-        else t.line = w;
+        if (key.text == "text")
+            t.text = w;
+        else if (key.text == "ring")
+            t.ring = w;
+        else if (key.text == "stability")
+            t.stability = w;
+        else if (key.text == "effort")
+            t.effort = w;
+        else if (key.text == "attention")
+            t.attention = w;
+        else
+            t.line = w;
     }
 }
 
@@ -46,23 +55,29 @@ void level(Node const& node, Technique& t) {
     yaml::map(node, "the level", "level: {per_octave: 8 dB, upper_per_octave: 13 dB, tolerance: 1 dB}");
     yaml::only_keys(node, "per_octave upper_per_octave tolerance");
     if (auto const* n = node.find("per_octave")) t.level_per_octave = {number(*n, "per_octave", "dB", 0, 40)};
-    if (auto const* n = node.find("upper_per_octave")) t.upper_level_per_octave = {number(*n, "upper_per_octave", "dB", 0, 40)};
+    if (auto const* n = node.find("upper_per_octave"))
+        t.upper_level_per_octave = {number(*n, "upper_per_octave", "dB", 0, 40)};
     if (auto const* n = node.find("tolerance")) t.ring_tolerance = {number(*n, "tolerance", "dB", 0, 30)};
 }
 
 void source(Node const& node, Technique& t) {
     yaml::map(node, "the source", "source: {slope: -12 dB, upper_slope: -22 dB}");
     yaml::only_keys(node, "slope upper_slope upper_begins upper_complete");
-    if (auto const* n = node.find("slope")) t.source_slope = t.upper_slope = {number(*n, "slope", "dB", -40, -3)};
+    if (auto const* n = node.find("slope"))
+        t.source_slope = t.upper_slope = {number(*n, "slope", "dB", -40, -3)};
     if (auto const* n = node.find("upper_slope")) t.upper_slope = {number(*n, "upper_slope", "dB", -40, -3)};
-    if (auto const* n = node.find("upper_begins")) t.upper_begins = hertz(number(*n, "upper_begins", "Hz", 100, 2000));
-    if (auto const* n = node.find("upper_complete")) t.upper_complete = hertz(number(*n, "upper_complete", "Hz", 100, 4000));
+    if (auto const* n = node.find("upper_begins"))
+        t.upper_begins = hertz(number(*n, "upper_begins", "Hz", 100, 2000));
+    if (auto const* n = node.find("upper_complete"))
+        t.upper_complete = hertz(number(*n, "upper_complete", "Hz", 100, 4000));
     if (!(t.upper_begins < t.upper_complete))
-        throw yaml::error_at(node, "upper_complete is not above upper_begins", "the upper register sets in between the two");
+        throw yaml::error_at(node, "upper_complete is not above upper_begins",
+                             "the upper register sets in between the two");
 }
 
 Pitch pitch(Node const& node) {
-    return yaml::placed(node, [&] { return Pitch(parse_frequency(yaml::scalar(node, "a pitch"), Tuning{})); });
+    return yaml::placed(node,
+                        [&] { return Pitch(parse_frequency(yaml::scalar(node, "a pitch"), Tuning{})); });
 }
 
 WantedRelation relation(Node const& node) {
@@ -73,16 +88,22 @@ WantedRelation relation(Node const& node) {
     auto const* harmonic = node.find("harmonic");
     auto const* side = node.find("side");
     auto const* weight = node.find("weight");
-    if (!harmonic || !side || !weight) throw yaml::error_at(node, "a relation needs harmonic, side and weight", std::string("write ") + example);
+    if (!harmonic || !side || !weight)
+        throw yaml::error_at(node, "a relation needs harmonic, side and weight",
+                             std::string("write ") + example);
     out.harmonic.number = static_cast<int>(number(*harmonic, "harmonic", "", 1, 20));
     auto const& words = yaml::scalar(*side, "the side");
-    if (words == "below fR1") out.side = WantedRelation::Side::below_fR1;
-    else if (words == "above fR1") out.side = WantedRelation::Side::above_fR1;
-    else throw yaml::error_at(*side, "the side is \"" + words + "\"", "write below fR1 or above fR1");
+    if (words == "below fR1")
+        out.side = WantedRelation::Side::below_fR1;
+    else if (words == "above fR1")
+        out.side = WantedRelation::Side::above_fR1;
+    else
+        throw yaml::error_at(*side, "the side is \"" + words + "\"", "write below fR1 or above fR1");
     out.weight = number(*weight, "weight", "", 0, 10);
     if (auto const* after = node.find("after_turn")) {
         auto const& truth = yaml::scalar(*after, "after_turn");
-        if (truth != "true" && truth != "false") throw yaml::error_at(*after, "after_turn is \"" + truth + "\"", "write true or false");
+        if (truth != "true" && truth != "false")
+            throw yaml::error_at(*after, "after_turn is \"" + truth + "\"", "write true or false");
         out.after_turn_only = truth == "true";
     }
     if (auto const* from = node.find("from")) out.from = pitch(*from);
@@ -95,23 +116,28 @@ WantedRelation relation(Node const& node) {
 Technique parse_technique(std::string const& text, std::string const& file) {
     auto const root = yaml::parse(text, file);
     yaml::map(root, "a technique", "vowelway: 1");
-    yaml::only_keys(root, "vowelway technique description sources weights text_saturation level source relations");
+    yaml::only_keys(root,
+                    "vowelway technique description sources weights text_saturation level source relations");
     auto const* version = root.find("vowelway");
     if (!version || yaml::scalar(*version, "the version") != "1")
-        throw yaml::error_at(version ? *version : root, "this is no technique of version 1", "begin the file with vowelway: 1");
+        throw yaml::error_at(version ? *version : root, "this is no technique of version 1",
+                             "begin the file with vowelway: 1");
     auto const* name = root.find("technique");
     if (!name) throw yaml::error_at(root, "the technique has no name", "add technique: NAME");
     Technique t;
     t.name = yaml::scalar(*name, "the name");
     if (auto const* n = root.find("description")) t.description = yaml::scalar(*n, "the description");
     if (auto const* n = root.find("sources"))
-        for (auto const& item : yaml::sequence(*n, "the sources", "sources: [\"Author year\"]").items) t.sources.push_back(yaml::scalar(item, "a source"));
+        for (auto const& item : yaml::sequence(*n, "the sources", "sources: [\"Author year\"]").items)
+            t.sources.push_back(yaml::scalar(item, "a source"));
     if (auto const* n = root.find("weights")) weights(*n, t);
-    if (auto const* n = root.find("text_saturation")) t.text_saturation = {number(*n, "text_saturation", "Bark", 0.1, 20)};
+    if (auto const* n = root.find("text_saturation"))
+        t.text_saturation = {number(*n, "text_saturation", "Bark", 0.1, 20)};
     if (auto const* n = root.find("level")) level(*n, t);
     if (auto const* n = root.find("source")) source(*n, t);
     if (auto const* n = root.find("relations"))
-        for (auto const& item : yaml::sequence(*n, "the relations", "relations: [..]").items) t.relations.push_back(relation(item));
+        for (auto const& item : yaml::sequence(*n, "the relations", "relations: [..]").items)
+            t.relations.push_back(relation(item));
     return t;
 }
 
@@ -123,12 +149,16 @@ std::vector<std::string> technique_names() {
 
 Technique find_technique(std::string const& name_or_path) {
     auto const texts = built_in_technique_texts();
-    auto const found = std::find_if(texts.begin(), texts.end(), [&](auto const& text) { return text.name == name_or_path; });
-    if (found != texts.end()) return parse_technique(std::string(found->yaml), "built-in technique " + name_or_path);
+    auto const found =
+        std::find_if(texts.begin(), texts.end(), [&](auto const& text) { return text.name == name_or_path; });
+    if (found != texts.end())
+        return parse_technique(std::string(found->yaml), "built-in technique " + name_or_path);
     if (!std::filesystem::exists(name_or_path)) {
         std::string names;
         for (auto const& name : technique_names()) names += (names.empty() ? "" : ", ") + name;
-        throw InputError("no technique \"" + name_or_path + "\": neither a file nor one that comes with the program", "name a technique file, or one of " + names);
+        throw InputError("no technique \"" + name_or_path +
+                             "\": neither a file nor one that comes with the program",
+                         "name a technique file, or one of " + names);
     }
     return parse_technique(yaml::read_text(name_or_path), name_or_path);
 }

@@ -16,7 +16,9 @@ namespace {
 
 using yaml::Node;
 
-std::string joined(std::vector<std::string> const& names) { return fmt::format("{}", fmt::join(names, ", ")); }
+std::string joined(std::vector<std::string> const& names) {
+    return fmt::format("{}", fmt::join(names, ", "));
+}
 
 void read_colors(Node const& node, Theme& theme) {
     yaml::map(node, "the colours", "colours: {text: \"#1a1a21\", paper: \"#ffffff\"}");
@@ -26,9 +28,13 @@ void read_colors(Node const& node, Theme& theme) {
     for (auto const& [key, value] : node.fields) {
         // An unquoted #1a1a21 is a comment to YAML: the value is then empty.
         if (value.kind == Node::Kind::null)
-            throw yaml::error_at(key, fmt::format("the colour of {} is empty", key.text), fmt::format("put it in quotes, {}: \"#1a1a21\"; a bare # begins a comment", key.text));
+            throw yaml::error_at(
+                key, fmt::format("the colour of {} is empty", key.text),
+                fmt::format("put it in quotes, {}: \"#1a1a21\"; a bare # begins a comment", key.text));
         auto const color = parse_color(yaml::scalar(value, "a colour"));
-        if (!color) throw yaml::error_at(value, fmt::format("\"{}\" is no colour", value.text), "write # and six hexadecimal digits, red, green and blue: \"#1a4f8c\"");
+        if (!color)
+            throw yaml::error_at(value, fmt::format("\"{}\" is no colour", value.text),
+                                 "write # and six hexadecimal digits, red, green and blue: \"#1a4f8c\"");
         theme[*parse_ink(key.text)] = *color;
     }
 }
@@ -41,15 +47,19 @@ void refuse_unreadable(Theme const& theme, Node const* colors) {
     auto const* at = colors ? colors->find(name) : nullptr;
     if (!at && colors) at = colors->find("paper");
     auto const& paper = theme[Ink::paper];
-    auto const wrong = fmt::format("{} cannot be read on the paper: their contrast is {:.1f}, text needs {:g} (WCAG 2.2, 1.4.3)", name,
-                                   contrast(theme[faint.front()], paper), least_text_contrast);
-    auto const remedy = fmt::format("make {} {}", name, paper.luminance() > 0.18 ? "darker, or the paper lighter" : "lighter, or the paper darker");
+    auto const wrong = fmt::format(
+        "{} cannot be read on the paper: their contrast is {:.1f}, text needs {:g} (WCAG 2.2, 1.4.3)", name,
+        contrast(theme[faint.front()], paper), least_text_contrast);
+    auto const remedy = fmt::format("make {} {}", name,
+                                    paper.luminance() > 0.18 ? "darker, or the paper lighter"
+                                                             : "lighter, or the paper darker");
     throw at ? yaml::error_at(*at, wrong, remedy) : InputError(wrong, remedy);
 }
 
 FontFamily family(Node const& node) {
     auto const& name = yaml::scalar(node, "a font");
-    if (text::trim(name).empty()) throw yaml::error_at(node, "the font has no name", "name a family as it is installed: Charis SIL");
+    if (text::trim(name).empty())
+        throw yaml::error_at(node, "the font has no name", "name a family as it is installed: Charis SIL");
     return {name, node.place};
 }
 
@@ -57,7 +67,9 @@ double size(Node const& node) {
     std::string_view rest = yaml::scalar(node, "the size");
     auto const value = text::eat_number(rest);
     if (!value || !text::trim(rest).empty() || *value < 1 || *value > Theme::largest_size)
-        throw yaml::error_at(node, fmt::format("the size is \"{}\"", node.text), fmt::format("give a factor from 1 to {:g}; 1.3 is large print", Theme::largest_size));
+        throw yaml::error_at(
+            node, fmt::format("the size is \"{}\"", node.text),
+            fmt::format("give a factor from 1 to {:g}; 1.3 is large print", Theme::largest_size));
     return *value;
 }
 
@@ -69,7 +81,8 @@ Theme parse_theme(std::string const& text, std::string const& file) {
     yaml::only_keys(root, "vowelway theme description colours text music size");
     auto const* version = root.find("vowelway");
     if (!version || yaml::scalar(*version, "the version") != "1")
-        throw yaml::error_at(version ? *version : root, "this is no theme of version 1", "begin the file with vowelway: 1");
+        throw yaml::error_at(version ? *version : root, "this is no theme of version 1",
+                             "begin the file with vowelway: 1");
     auto const* name = root.find("theme");
     if (!name) throw yaml::error_at(root, "the theme has no name", "add theme: NAME");
     Theme theme;
@@ -95,7 +108,9 @@ Theme find_theme(std::string const& name_or_path) {
     auto const found = std::ranges::find(texts, name_or_path, &BuiltInText::name);
     if (found != texts.end()) return parse_theme(std::string(found->yaml), "built-in theme " + name_or_path);
     if (!std::filesystem::exists(name_or_path))
-        throw InputError("no theme \"" + name_or_path + "\": neither a file nor one that comes with the program", "name a theme file, or one of " + joined(theme_names()));
+        throw InputError("no theme \"" + name_or_path +
+                             "\": neither a file nor one that comes with the program",
+                         "name a theme file, or one of " + joined(theme_names()));
     return parse_theme(yaml::read_text(name_or_path), name_or_path);
 }
 

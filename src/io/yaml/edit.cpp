@@ -17,7 +17,8 @@ InputError cannot(Node const& node) {
 std::size_t Edit::end_of(Node const& node) const {
     auto const& t = text_;
     switch (node.kind) {
-    case Node::Kind::null: return node.offset;
+    case Node::Kind::null:
+        return node.offset;
     case Node::Kind::scalar: {
         if (!node.quoted) {
             if (t.compare(node.offset, node.text.size(), node.text) != 0) throw cannot(node);
@@ -26,14 +27,18 @@ std::size_t Edit::end_of(Node const& node) const {
         if (node.offset >= t.size() || (t[node.offset] != '"' && t[node.offset] != '\'')) throw cannot(node);
         char const quote = t[node.offset];
         for (std::size_t i = node.offset + 1; i < t.size(); ++i) {
-            if (quote == '"' && t[i] == '\\') ++i;
-            else if (t[i] == quote && quote == '\'' && i + 1 < t.size() && t[i + 1] == quote) ++i;
-            else if (t[i] == quote) return i + 1;
+            if (quote == '"' && t[i] == '\\')
+                ++i;
+            else if (t[i] == quote && quote == '\'' && i + 1 < t.size() && t[i + 1] == quote)
+                ++i;
+            else if (t[i] == quote)
+                return i + 1;
         }
         throw cannot(node);
     }
     case Node::Kind::sequence:
-    case Node::Kind::map: break;
+    case Node::Kind::map:
+        break;
     }
     std::size_t end = node.offset + (node.flow ? 1 : 0);
     for (auto const& item : node.items) end = std::max(end, end_of(item));
@@ -66,7 +71,8 @@ void Edit::add_field(Node const& map, std::string_view key, std::string const& v
     add_field_after(map, map.fields.size() - 1, key, value);
 }
 
-void Edit::add_field_after(Node const& map, std::size_t field, std::string_view key, std::string const& value) {
+void Edit::add_field_after(Node const& map, std::size_t field, std::string_view key,
+                           std::string const& value) {
     auto const& before = map.fields[field];
     auto const end = std::max(end_of(before.first), end_of(before.second));
     auto const entry = std::string(key) + ": " + value;
@@ -116,18 +122,22 @@ void Edit::add_block(std::string_view key, std::string const& line) {
 }
 
 void Edit::fill(Node const& value, std::string const& line) {
-    auto const field = std::find_if(root_.fields.begin(), root_.fields.end(), [&](auto const& f) { return &f.second == &value; });
+    auto const field = std::find_if(root_.fields.begin(), root_.fields.end(),
+                                    [&](auto const& f) { return &f.second == &value; });
     if (field == root_.fields.end()) throw cannot(value);
     auto const key_end = end_of(field->first);
     auto const colon = text_.find(':', key_end);
     if (colon == std::string::npos) throw cannot(value);
-    if (value.kind == Node::Kind::null) changes_.push_back({end_of_line(colon), 0, "\n  " + line});
-    else changes_.push_back({value.offset, end_of(value) - value.offset, "\n  " + line});
+    if (value.kind == Node::Kind::null)
+        changes_.push_back({end_of_line(colon), 0, "\n  " + line});
+    else
+        changes_.push_back({value.offset, end_of(value) - value.offset, "\n  " + line});
 }
 
 std::string Edit::done() const {
     auto changes = changes_;
-    std::stable_sort(changes.begin(), changes.end(), [](Change const& a, Change const& b) { return a.at < b.at; });
+    std::stable_sort(changes.begin(), changes.end(),
+                     [](Change const& a, Change const& b) { return a.at < b.at; });
     bool const windows = text_.find("\r\n") != std::string::npos;
     std::string out;
     std::size_t from = 0;

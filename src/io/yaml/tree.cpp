@@ -23,7 +23,8 @@ Place place_of(std::string const& text, std::string const& file, std::size_t off
     offset = std::min(offset, text.size());
     auto const line_start = offset == 0 ? 0 : text.rfind('\n', offset - 1) + 1;
     auto const continuation = [](char c) { return (static_cast<unsigned char>(c) & 0xC0u) == 0x80u; };
-    auto const begin = text.begin() + static_cast<std::ptrdiff_t>(line_start), end = text.begin() + static_cast<std::ptrdiff_t>(offset);
+    auto const begin = text.begin() + static_cast<std::ptrdiff_t>(line_start),
+               end = text.begin() + static_cast<std::ptrdiff_t>(offset);
     Place place;
     place.file = file;
     place.line = 1 + static_cast<int>(std::count(text.begin(), end, '\n'));
@@ -44,19 +45,24 @@ class Builder : public YAML::EventHandler {
 
     void OnDocumentStart(YAML::Mark const&) override {}
     void OnDocumentEnd() override {}
-    void OnNull(YAML::Mark const& mark, YAML::anchor_t anchor) override { add(make(Node::Kind::null, mark, anchor, "")); }
+    void OnNull(YAML::Mark const& mark, YAML::anchor_t anchor) override {
+        add(make(Node::Kind::null, mark, anchor, ""));
+    }
     void OnAlias(YAML::Mark const& mark, YAML::anchor_t) override { refuse_alias(mark); }
-    void OnScalar(YAML::Mark const& mark, std::string const& tag, YAML::anchor_t anchor, std::string const& value) override {
+    void OnScalar(YAML::Mark const& mark, std::string const& tag, YAML::anchor_t anchor,
+                  std::string const& value) override {
         auto node = make(Node::Kind::scalar, mark, anchor, tag);
         node.text = value;
         node.quoted = tag == "!";
         add(std::move(node));
     }
-    void OnSequenceStart(YAML::Mark const& mark, std::string const& tag, YAML::anchor_t anchor, YAML::EmitterStyle::value style) override {
+    void OnSequenceStart(YAML::Mark const& mark, std::string const& tag, YAML::anchor_t anchor,
+                         YAML::EmitterStyle::value style) override {
         open(make(Node::Kind::sequence, mark, anchor, tag), style);
     }
     void OnSequenceEnd() override { close(); }
-    void OnMapStart(YAML::Mark const& mark, std::string const& tag, YAML::anchor_t anchor, YAML::EmitterStyle::value style) override {
+    void OnMapStart(YAML::Mark const& mark, std::string const& tag, YAML::anchor_t anchor,
+                    YAML::EmitterStyle::value style) override {
         open(make(Node::Kind::map, mark, anchor, tag), style);
     }
     void OnMapEnd() override { close(); }
@@ -65,7 +71,8 @@ class Builder : public YAML::EventHandler {
     std::size_t offset(YAML::Mark const& mark) const {
         if (mark.line < 0) return 0;
         auto const line = std::min(static_cast<std::size_t>(mark.line), line_starts_.size() - 1);
-        return std::min(line_starts_[line] + static_cast<std::size_t>(std::max(0, mark.column)), text_.size());
+        return std::min(line_starts_[line] + static_cast<std::size_t>(std::max(0, mark.column)),
+                        text_.size());
     }
     /// As place_of, but counting on from the place before: the parser goes forward.
     Place place(std::size_t at) {
@@ -81,7 +88,8 @@ class Builder : public YAML::EventHandler {
         return out;
     }
     [[noreturn]] void refuse_alias(YAML::Mark const& mark) {
-        throw InputError("anchors and aliases (& and *) are not read here", "write the value out where it is needed", place(offset(mark)));
+        throw InputError("anchors and aliases (& and *) are not read here",
+                         "write the value out where it is needed", place(offset(mark)));
     }
     Node make(Node::Kind kind, YAML::Mark const& mark, YAML::anchor_t anchor, std::string const& tag) {
         if (anchor != YAML::NullAnchor) refuse_alias(mark);
@@ -92,13 +100,15 @@ class Builder : public YAML::EventHandler {
         if (!tag.empty() && tag != "?" && tag != "!")
             throw InputError("the tag " + tag + " is not read here", "leave the tag out", node.place);
         if (++count_ > most_values)
-            throw InputError("more than " + std::to_string(most_values) + " values", "split the file", node.place);
+            throw InputError("more than " + std::to_string(most_values) + " values", "split the file",
+                             node.place);
         return node;
     }
     void open(Node node, YAML::EmitterStyle::value style) {
         node.flow = style == YAML::EmitterStyle::Flow;
         if (open_.size() >= deepest)
-            throw InputError("nested more than " + std::to_string(deepest) + " deep", "write it flatter", node.place);
+            throw InputError("nested more than " + std::to_string(deepest) + " deep", "write it flatter",
+                             node.place);
         open_.push_back({std::move(node), std::nullopt, {}});
     }
     void close() {
@@ -120,7 +130,8 @@ class Builder : public YAML::EventHandler {
             auto const [first, fresh] = keys.emplace(node.text, node.place.line);
             if (!fresh)
                 throw InputError("\"" + node.text + "\" stands here a second time",
-                                 "keep one of the two; the first is on line " + std::to_string(first->second), node.place);
+                                 "keep one of the two; the first is on line " + std::to_string(first->second),
+                                 node.place);
             key = std::move(node);
         } else {
             parent.fields.emplace_back(std::move(*key), std::move(node));
@@ -146,7 +157,8 @@ class Builder : public YAML::EventHandler {
 } // namespace
 
 Node const* Node::find(std::string_view key) const {
-    auto const found = std::find_if(fields.begin(), fields.end(), [&](auto const& field) { return field.first.text == key; });
+    auto const found = std::find_if(fields.begin(), fields.end(),
+                                    [&](auto const& field) { return field.first.text == key; });
     return found == fields.end() ? nullptr : &found->second;
 }
 
@@ -154,20 +166,23 @@ std::string read_text(std::filesystem::path const& path) {
     Place whole;
     whole.file = path.string();
     std::error_code trouble;
-    if (std::filesystem::is_directory(path, trouble)) throw InputError("is a folder, not a file", "name the file in it", whole);
+    if (std::filesystem::is_directory(path, trouble))
+        throw InputError("is a folder, not a file", "name the file in it", whole);
     std::ifstream in(path, std::ios::binary);
     if (!in) throw InputError("cannot be read", "check the name and that you may read it", whole);
     std::string text(largest_file + 1, '\0');
     in.read(text.data(), static_cast<std::streamsize>(text.size()));
     text.resize(static_cast<std::size_t>(in.gcount()));
-    if (text.size() > largest_file) throw InputError("is larger than 1 MiB", "this is no file of ours; check the name", whole);
+    if (text.size() > largest_file)
+        throw InputError("is larger than 1 MiB", "this is no file of ours; check the name", whole);
     std::string_view rest = text;
     while (!rest.empty()) {
         auto const at = static_cast<std::size_t>(rest.data() - text.data());
         auto const c = utf8::eat(rest);
         if (!c) throw InputError("is not UTF-8", "save it as UTF-8 text", place_of(text, path.string(), at));
         if ((*c < 0x20 && *c != '\t' && *c != '\n' && *c != '\r') || *c == 0x7F)
-            throw InputError("holds a control character, as binary files do", "check that it is a text file", place_of(text, path.string(), at));
+            throw InputError("holds a control character, as binary files do", "check that it is a text file",
+                             place_of(text, path.string(), at));
     }
     return text;
 }
@@ -185,13 +200,15 @@ Node parse(std::string const& text, std::string const& file) {
         auto node = builder.take();
         Builder second(text, file);
         if (parser.HandleNextDocument(second))
-            throw InputError("holds a second document (---)", "keep one document in a file", second.take().place);
+            throw InputError("holds a second document (---)", "keep one document in a file",
+                             second.take().place);
         return node;
     } catch (YAML::Exception const& error) {
         Place place;
         place.file = file;
         if (!error.mark.is_null()) place = builder.at(error.mark);
-        throw InputError("is not YAML: " + error.msg, "check brackets, quotes and the spaces at the start of the line", place);
+        throw InputError("is not YAML: " + error.msg,
+                         "check brackets, quotes and the spaces at the start of the line", place);
     }
 }
 
@@ -200,17 +217,21 @@ InputError error_at(Node const& node, std::string wrong, std::string remedy) {
 }
 
 std::string const& scalar(Node const& node, std::string_view what) {
-    if (node.kind != Node::Kind::scalar) throw error_at(node, std::string(what) + " must be one value", "write it behind the colon");
+    if (node.kind != Node::Kind::scalar)
+        throw error_at(node, std::string(what) + " must be one value", "write it behind the colon");
     return node.text;
 }
 
 Node const& map(Node const& node, std::string_view what, std::string_view example) {
-    if (node.kind != Node::Kind::map) throw error_at(node, std::string(what) + " must be keys with values", "write " + std::string(example));
+    if (node.kind != Node::Kind::map)
+        throw error_at(node, std::string(what) + " must be keys with values",
+                       "write " + std::string(example));
     return node;
 }
 
 Node const& sequence(Node const& node, std::string_view what, std::string_view example) {
-    if (node.kind != Node::Kind::sequence) throw error_at(node, std::string(what) + " must be a list", "write " + std::string(example));
+    if (node.kind != Node::Kind::sequence)
+        throw error_at(node, std::string(what) + " must be a list", "write " + std::string(example));
     return node;
 }
 

@@ -21,13 +21,13 @@ inline constexpr std::size_t deepest = 16;
 struct Node {
     enum class Kind { null, scalar, sequence, map };
     Kind kind = Kind::null;
-    std::string text;                            ///< of a scalar
-    bool quoted = false;                         ///< of a scalar
-    bool flow = false;                           ///< of a collection: in braces or brackets
-    Place place;                                 ///< file, line and column (in characters), both from 1
-    std::size_t offset = 0;                      ///< bytes from the start of the text
-    std::vector<Node> items;                     ///< of a sequence
-    std::vector<std::pair<Node, Node>> fields;   ///< of a map, in the order of the file
+    std::string text;                          ///< of a scalar
+    bool quoted = false;                       ///< of a scalar
+    bool flow = false;                         ///< of a collection: in braces or brackets
+    Place place;                               ///< file, line and column (in characters), both from 1
+    std::size_t offset = 0;                    ///< bytes from the start of the text
+    std::vector<Node> items;                   ///< of a sequence
+    std::vector<std::pair<Node, Node>> fields; ///< of a map, in the order of the file
 
     Node const* find(std::string_view key) const; ///< null when absent
 };

@@ -24,14 +24,16 @@ TEST_CASE("a pole's radius is its bandwidth: r = 0.95 at 11025 Hz is 180.0 Hz (B
     CHECK(in_hertz(found[0].centre) == doctest::Approx(0.5 * 11025 / (2 * make::pi)).epsilon(1e-9));
 }
 
-TEST_CASE("500 Hz, 60 Hz wide, at 10 kHz: radius 0.981327, angle 0.314159 (z = exp(-pi B/fs + j 2 pi F/fs))") {
+TEST_CASE(
+    "500 Hz, 60 Hz wide, at 10 kHz: radius 0.981327, angle 0.314159 (z = exp(-pi B/fs + j 2 pi F/fs))") {
     auto const found = poles(pair_of_poles(0.981327, 0.314159, 10000));
     REQUIRE(found.size() == 1);
     CHECK(in_hertz(found[0].centre) == doctest::Approx(500).epsilon(1e-5));
     CHECK(in_hertz(found[0].bandwidth) == doctest::Approx(60).epsilon(1e-4));
 }
 
-TEST_CASE("the autocorrelation of an AR(2) process gives its coefficients back (Yule-Walker, worked by hand)") {
+TEST_CASE(
+    "the autocorrelation of an AR(2) process gives its coefficients back (Yule-Walker, worked by hand)") {
     // x[n] = 0.5 x[n-1] - 0.3 x[n-2] + e: r1/r0 = 0.5 / 1.3, r2/r0 = 0.5 r1/r0 - 0.3
     double const r1 = 0.5 / 1.3, r2 = 0.5 * r1 - 0.3;
     auto const found = predict(std::vector<double>{1, r1, r2}, 2, hertz(8000));
@@ -43,17 +45,20 @@ TEST_CASE("the autocorrelation of an AR(2) process gives its coefficients back (
 
 TEST_CASE("prediction from part of the spectrum sees what lies below the ceiling") {
     std::mt19937 random(1);
-    auto const x = make::scaled(make::resonate(make::white(64000, random), {{600, 80}, {1500, 90}, {6000, 100}}, 16000));
+    auto const x =
+        make::scaled(make::resonate(make::white(64000, random), {{600, 80}, {1500, 90}, {6000, 100}}, 16000));
     auto const spectrum = average_spectrum(x, hertz(16000));
     auto const r = band_autocorrelation(spectrum, hertz(3000), 4);
     auto const found = poles(predict(r, 4, hertz(6000)));
     REQUIRE(found.size() == 2);
-    CHECK(in_hertz(found[0].centre) == doctest::Approx(600).epsilon(0.03)); // the skirt of the pole at 6 kHz is not in the model
+    CHECK(in_hertz(found[0].centre) ==
+          doctest::Approx(600).epsilon(0.03)); // the skirt of the pole at 6 kHz is not in the model
     CHECK(in_hertz(found[1].centre) == doctest::Approx(1500).epsilon(0.02));
 }
 
 TEST_CASE("the bound is that of an AR(1) pair worked by hand, and a pole is followed to its root") {
-    // For AR(2) with poles r e^{+-j theta}: cov(a) = (1/N) [[1 - a2^2, a1 (1 - a2)], [.., 1 - a2^2]] (Box & Jenkins)
+    // For AR(2) with poles r e^{+-j theta}: cov(a) = (1/N) [[1 - a2^2, a1 (1 - a2)], [.., 1 - a2^2]] (Box &
+    // Jenkins)
     double const radius = 0.9, angle = 1.0, n = 1000, rate = 2 * make::pi; // so that hertz are radians
     auto const model = pair_of_poles(radius, angle, rate);
     double const a1 = model.a[1], a2 = model.a[2];
@@ -61,7 +66,8 @@ TEST_CASE("the bound is that of an AR(1) pair worked by hand, and a pole is foll
     std::vector<double> const r{r0, -a1 / (1 + a2) * r0, (a1 * a1 / (1 + a2) - a2) * r0};
     double const v = (1 - a2 * a2) / n, c = a1 * (1 - a2) / n;
     // cos(theta) = -a1 / (2 sqrt(a2))
-    double const g1 = 1 / (2 * radius * std::sin(angle)), g2 = -a1 / (4 * std::pow(radius, 3) * std::sin(angle));
+    double const g1 = 1 / (2 * radius * std::sin(angle)),
+                 g2 = -a1 / (4 * std::pow(radius, 3) * std::sin(angle));
     double const expected = g1 * g1 * v + 2 * g1 * g2 * c + g2 * g2 * v;
     auto const pole = poles(model)[0];
     CHECK(bound_of_centre(model, pole, r, n) == doctest::Approx(expected).epsilon(1e-6));

@@ -17,8 +17,10 @@ struct Said {
     std::string vowel;
     std::array<double, 3> formants;
 };
-// Men's means of Peterson & Barney (1952), in a whisper with the shift of Swerdlin, Smith & Wolfe (2010) on them.
-std::vector<Said> const men{{"i", {270, 2290, 3010}}, {"ɛ", {530, 1840, 2480}}, {"ɑ", {730, 1090, 2440}}, {"ɔ", {570, 840, 2410}}};
+// Men's means of Peterson & Barney (1952), in a whisper with the shift of Swerdlin, Smith & Wolfe (2010) on
+// them.
+std::vector<Said> const men{
+    {"i", {270, 2290, 3010}}, {"ɛ", {530, 1840, 2480}}, {"ɑ", {730, 1090, 2440}}, {"ɔ", {570, 840, 2410}}};
 
 Singer average_man() {
     Singer s;
@@ -39,7 +41,8 @@ Singer average_man() {
 
 make::Samples whisper(Said const& said, double seconds, std::mt19937& random) {
     std::array<double, 3> const f{said.formants[0] + 255, said.formants[1] + 115, said.formants[2] + 125};
-    auto x = make::resonate(make::white(static_cast<std::size_t>(seconds * 16000), random), make::peaks(f, 1036, 7800, 2), 16000);
+    auto x = make::resonate(make::white(static_cast<std::size_t>(seconds * 16000), random),
+                            make::peaks(f, 1036, 7800, 2), 16000);
     double const size = std::sqrt(make::power(x));
     for (auto& v : x) v /= size;
     return x;
@@ -96,9 +99,12 @@ TEST_CASE("four vowels with pauses: each is found, and its resonances within the
         CAPTURE(men[i].vowel);
         CHECK(v.vowel.ipa() == men[i].vowel);
         CHECK(v.kind == ProbeKind::whisper);
-        CHECK(in_hertz(v.measured.formants[0]->centre) == doctest::Approx(men[i].formants[0] + 255).epsilon(0.03));
-        CHECK(in_hertz(v.measured.formants[1]->centre) == doctest::Approx(men[i].formants[1] + 115).epsilon(0.02));
-        CHECK(std::abs(in_hertz(v.tract.resonances[0]->centre) - men[i].formants[0]) < 2 * in_hertz(v.tract.resonances[0]->sd));
+        CHECK(in_hertz(v.measured.formants[0]->centre) ==
+              doctest::Approx(men[i].formants[0] + 255).epsilon(0.03));
+        CHECK(in_hertz(v.measured.formants[1]->centre) ==
+              doctest::Approx(men[i].formants[1] + 115).epsilon(0.02));
+        CHECK(std::abs(in_hertz(v.tract.resonances[0]->centre) - men[i].formants[0]) <
+              2 * in_hertz(v.tract.resonances[0]->sd));
         CHECK(v.tract.close_whisper == (men[i].vowel == "i"));
         double const start = 0.75 + 1.3 * static_cast<double>(i);
         CHECK(in_seconds(m.takes[i].span.start) == doctest::Approx(start).epsilon(0.05));
@@ -110,11 +116,13 @@ TEST_CASE("one breath, four vowels without a pause: cut where the spectrum chang
     auto const m = measure({heard(session(men, 0.8, 0, 2))}, request("i ɛ ɑ ɔ"));
     REQUIRE(m.vowels.size() == 4);
     for (std::size_t i = 1; i < 4; ++i)
-        CHECK(in_seconds(m.takes[i].span.start) == doctest::Approx(0.75 + 0.8 * static_cast<double>(i)).epsilon(0.05));
+        CHECK(in_seconds(m.takes[i].span.start) ==
+              doctest::Approx(0.75 + 0.8 * static_cast<double>(i)).epsilon(0.05));
     CHECK(in_hertz(m.vowels[2].measured.formants[0]->centre) == doctest::Approx(985).epsilon(0.03));
 }
 
-TEST_CASE("the list twice is found out and said; repeats agree within a semitone (common practice, no source)") {
+TEST_CASE(
+    "the list twice is found out and said; repeats agree within a semitone (common practice, no source)") {
     auto twice = men;
     twice.insert(twice.end(), men.begin(), men.end());
     auto const m = measure({heard(session(twice, 0.7, 0.4, 3))}, request("i ɛ ɑ ɔ"));
@@ -146,7 +154,8 @@ TEST_CASE("cues say what is where") {
 }
 
 TEST_CASE("counts that do not agree are an error that tells the times") {
-    auto const text = refusal({heard(session({men[0], men[1], men[2]}, 0.9, 0.4, 6))}, request("i ɛ ɑ ɔ i ɛ ɑ"));
+    auto const text =
+        refusal({heard(session({men[0], men[1], men[2]}, 0.9, 0.4, 6))}, request("i ɛ ɑ ɔ i ɛ ɑ"));
     CHECK(text.find("3 sounds where 7 vowels are listed") != std::string::npos);
     CHECK(text.find("0.7-1.7 s") != std::string::npos);
     CHECK(text.find("--repeat") != std::string::npos);
@@ -155,7 +164,8 @@ TEST_CASE("counts that do not agree are an error that tells the times") {
 TEST_CASE("no number from garbage") {
     std::vector<float> const nothing(48000, 0.0F);
     CHECK(refusal({heard(nothing)}, request("i")).find("is silent") != std::string::npos);
-    CHECK(refusal({heard(std::vector<float>(800, 0.1F))}, request("i")).find("50 ms only") != std::string::npos);
+    CHECK(refusal({heard(std::vector<float>(800, 0.1F))}, request("i")).find("50 ms only") !=
+          std::string::npos);
 
     std::mt19937 random(8);
     auto const hiss = make::scaled(make::white(48000, random));
@@ -177,7 +187,8 @@ TEST_CASE("a high sung vowel is refused with the reason, a low one is read") {
     auto const sung = [&](double fo) {
         make::Samples all(16000, 0.0);
         std::array<double, 3> const f{530, 1840, 2480};
-        auto x = make::resonate(make::voiced_source(16000, 16000, fo, 0.6, 2500, 0.003, 0.2, random), make::peaks(f, 1036, 7800, 1), 16000);
+        auto x = make::resonate(make::voiced_source(16000, 16000, fo, 0.6, 2500, 0.003, 0.2, random),
+                                make::peaks(f, 1036, 7800, 1), 16000);
         double const size = std::sqrt(make::power(x));
         for (auto v : x) all.push_back(v / size);
         all.resize(all.size() + 8000, 0.0);
@@ -208,7 +219,8 @@ TEST_CASE("quality in words: all high against the reference, a vowel that moves,
     high.formants[0] += 120;
     auto const m = measure({heard(session({high}, 0.9, 0.4, 13))}, request("ɛ"));
     auto const has = [](ProbeQuality const& q, Finding::Kind kind) {
-        return std::any_of(q.findings.begin(), q.findings.end(), [&](Finding const& f) { return f.kind == kind; });
+        return std::any_of(q.findings.begin(), q.findings.end(),
+                           [&](Finding const& f) { return f.kind == kind; });
     };
     REQUIRE(m.takes.size() == 1);
     CHECK(has(m.takes[0].quality, Finding::Kind::all_high));
@@ -219,7 +231,8 @@ TEST_CASE("quality in words: all high against the reference, a vowel that moves,
     CHECK(has(close.takes[0].quality, Finding::Kind::close_whisper));
 }
 
-TEST_CASE("ten minutes of room noise with a probe in the middle is heard in pages: same answer, no growth of what is kept") {
+TEST_CASE("ten minutes of room noise with a probe in the middle is heard in pages: same answer, no growth of "
+          "what is kept") {
     auto const probe = session({men[2]}, 0.9, 0.4, 16);
     Listener listener(measuring_rate);
     std::mt19937 random(17);
@@ -246,7 +259,8 @@ TEST_CASE("a recording teaches the shift once: measured again it leaves the shif
     make::Samples all(16000, 0.0);
     std::mt19937 random(19);
     for (auto const& said : {men[1], men[2]}) {
-        auto x = make::resonate(make::creak_source(16000, 16000, 40, random), make::peaks(said.formants, 1036, 7800, 1), 16000);
+        auto x = make::resonate(make::creak_source(16000, 16000, 40, random),
+                                make::peaks(said.formants, 1036, 7800, 1), 16000);
         double const size = std::sqrt(make::power(x));
         for (auto v : x) all.push_back(v / size);
         all.resize(all.size() + 8000, 0.0);
@@ -270,7 +284,8 @@ TEST_CASE("a recording teaches the shift once: measured again it leaves the shif
     CHECK_FALSE(second.learned);
     CHECK(second.shifts[0].pairs == 2);
     CHECK(in_hertz(second.shifts[0].of[0].mean) == in_hertz(first.shifts[0].of[0].mean));
-    bool const said = std::any_of(second.remarks.begin(), second.remarks.end(),
-                                  [](Remark const& r) { return r.text.find("do not count again") != std::string::npos; });
+    bool const said = std::any_of(second.remarks.begin(), second.remarks.end(), [](Remark const& r) {
+        return r.text.find("do not count again") != std::string::npos;
+    });
     CHECK(said);
 }

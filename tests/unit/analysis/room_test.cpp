@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Rooms made of a direct sound and noise that dies away exponentially: is the time found, and does the theory hold?
+// Rooms made of a direct sound and noise that dies away exponentially: is the time found, and does the theory
+// hold?
 #include "vowelway/analysis/room.hpp"
 
 #include "support/probe_synthesis.hpp"
@@ -16,15 +17,17 @@ namespace {
 
 constexpr double rate = 16000;
 
-/// A second of noise that stops at once, its field dying away by 60 dB in t60 s, `share` of the steady energy in the field;
-/// then the background, 40 dB below.
+/// A second of noise that stops at once, its field dying away by 60 dB in t60 s, `share` of the steady energy
+/// in the field; then the background, 40 dB below.
 std::vector<float> stopped(double t60, double share, unsigned seed) {
     std::mt19937 random(seed);
-    auto const direct = make::white(16000, random), field = make::white(32000, random), hiss = make::white(32000, random);
+    auto const direct = make::white(16000, random), field = make::white(32000, random),
+               hiss = make::white(32000, random);
     std::vector<float> x(32000);
     for (std::size_t n = 0; n < x.size(); ++n) {
         double const after = n < 16000 ? 0 : (static_cast<double>(n) - 16000) / rate;
-        double const ring = t60 > 0 ? std::sqrt(share) * std::pow(10, -3 * after / t60) : (n < 16000 ? std::sqrt(share) : 0);
+        double const ring =
+            t60 > 0 ? std::sqrt(share) * std::pow(10, -3 * after / t60) : (n < 16000 ? std::sqrt(share) : 0);
         double const dry = n < 16000 ? std::sqrt(1 - share) * direct[n] : 0;
         x[n] = static_cast<float>(0.1 * (dry + ring * field[n] + 0.01 * hiss[n]));
     }
@@ -34,7 +37,8 @@ std::vector<float> stopped(double t60, double share, unsigned seed) {
 } // namespace
 
 TEST_CASE("the time and the share of a ringing room are read from the end of a sound") {
-    for (auto const& [t60, share] : std::vector<std::pair<double, double>>{{0.2, 0.2}, {0.2, 0.5}, {0.5, 0.2}, {0.5, 0.5}, {1.0, 0.2}, {1.0, 0.5}}) {
+    for (auto const& [t60, share] : std::vector<std::pair<double, double>>{
+             {0.2, 0.2}, {0.2, 0.5}, {0.5, 0.2}, {0.5, 0.5}, {1.0, 0.2}, {1.0, 0.5}}) {
         std::vector<Room> endings;
         for (unsigned seed = 0; seed < 5; ++seed) {
             auto const x = stopped(t60, share, seed);
@@ -71,10 +75,12 @@ TEST_CASE("a room blurs like a short noise: the integral of its ripple over freq
         std::vector<std::complex<double>> response(reach + 1, std::sqrt(1 - share));
         constexpr int rays = 150;
         for (int k = 0; k < rays; ++k) {
-            double const delay = -tau * std::log(1 - unit(random)); // so many rays that the energy falls with tau
+            double const delay =
+                -tau * std::log(1 - unit(random)); // so many rays that the energy falls with tau
             std::complex<double> const size{normal(random), normal(random)};
             for (int i = 0; i <= reach; ++i)
-                response[static_cast<std::size_t>(i)] += std::sqrt(share / (2 * rays)) * size * std::polar(1.0, -2 * make::pi * step * i * delay);
+                response[static_cast<std::size_t>(i)] +=
+                    std::sqrt(share / (2 * rays)) * size * std::polar(1.0, -2 * make::pi * step * i * delay);
         }
         for (std::size_t i = 0; i <= reach; ++i)
             covariance[i] += (std::norm(response[0]) - 1) * (std::norm(response[i]) - 1) / rooms;
@@ -86,5 +92,6 @@ TEST_CASE("a room blurs like a short noise: the integral of its ripple over freq
 
     // At harmonics far apart only the variance counts; near together they are as good as noise.
     CHECK(in_seconds(room.like_noise_of(hertz(500))) == doctest::Approx(1 / (0.75 * 500)).epsilon(0.02));
-    CHECK(in_seconds(room.like_noise_of(hertz(2))) == doctest::Approx(in_seconds(room.like_noise_of())).epsilon(0.02));
+    CHECK(in_seconds(room.like_noise_of(hertz(2))) ==
+          doctest::Approx(in_seconds(room.like_noise_of())).epsilon(0.02));
 }

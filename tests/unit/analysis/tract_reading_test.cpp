@@ -12,13 +12,16 @@ using namespace vowelway;
 namespace {
 FormantReading heard(double f1, double f2, double f3, double sd) {
     FormantReading r;
-    r.formants = {Formant{hertz(f1), hertz(sd), hertz(80)}, Formant{hertz(f2), hertz(sd), hertz(90)}, Formant{hertz(f3), hertz(sd), hertz(120)}};
+    r.formants = {Formant{hertz(f1), hertz(sd), hertz(80)}, Formant{hertz(f2), hertz(sd), hertz(90)},
+                  Formant{hertz(f3), hertz(sd), hertz(120)}};
     return r;
 }
 } // namespace
 
-TEST_CASE("Swerdlin, Smith & Wolfe (2010): whisper 955 and 1215 Hz are 700 +- 90 and 1100 +- 105; creak 745 is 700 +- 50") {
-    auto const w = tract_reading(heard(955, 1215, 2625, 1), parse_vowel("a"), ProbeKind::whisper, published_shift(ProbeKind::whisper));
+TEST_CASE("Swerdlin, Smith & Wolfe (2010): whisper 955 and 1215 Hz are 700 +- 90 and 1100 +- 105; creak 745 "
+          "is 700 +- 50") {
+    auto const w = tract_reading(heard(955, 1215, 2625, 1), parse_vowel("a"), ProbeKind::whisper,
+                                 published_shift(ProbeKind::whisper));
     REQUIRE(w.resonances[0]);
     CHECK(in_hertz(w.resonances[0]->centre) == doctest::Approx(700).epsilon(0.001));
     CHECK(in_hertz(w.resonances[0]->sd) == doctest::Approx(90).epsilon(0.01));
@@ -26,27 +29,34 @@ TEST_CASE("Swerdlin, Smith & Wolfe (2010): whisper 955 and 1215 Hz are 700 +- 90
     CHECK(in_hertz(w.resonances[1]->sd) == doctest::Approx(105).epsilon(0.01));
     CHECK(in_hertz(w.resonances[2]->centre) == doctest::Approx(2500));
     CHECK(!w.close_whisper);
-    auto const c = tract_reading(heard(745, 1215, 2625, 1), parse_vowel("a"), ProbeKind::creak, published_shift(ProbeKind::creak));
+    auto const c = tract_reading(heard(745, 1215, 2625, 1), parse_vowel("a"), ProbeKind::creak,
+                                 published_shift(ProbeKind::creak));
     CHECK(in_hertz(c.resonances[0]->centre) == doctest::Approx(700).epsilon(0.001));
     CHECK(in_hertz(c.resonances[0]->sd) == doctest::Approx(50).epsilon(0.01));
 }
 
-TEST_CASE("the deviation left at 700 Hz is 2.2 semitones for a whisper and 1.2 for a creak (from the same paper's figures)") {
-    auto const w = tract_reading(heard(955, 1500, 2625, 1), parse_vowel("a"), ProbeKind::whisper, published_shift(ProbeKind::whisper));
-    auto const c = tract_reading(heard(745, 1500, 2625, 1), parse_vowel("a"), ProbeKind::creak, published_shift(ProbeKind::creak));
+TEST_CASE("the deviation left at 700 Hz is 2.2 semitones for a whisper and 1.2 for a creak (from the same "
+          "paper's figures)") {
+    auto const w = tract_reading(heard(955, 1500, 2625, 1), parse_vowel("a"), ProbeKind::whisper,
+                                 published_shift(ProbeKind::whisper));
+    auto const c = tract_reading(heard(745, 1500, 2625, 1), parse_vowel("a"), ProbeKind::creak,
+                                 published_shift(ProbeKind::creak));
     CHECK(in_semitones(w.resonances[0]->sd_cents()) == doctest::Approx(2.1).epsilon(0.05));
     CHECK(in_semitones(c.resonances[0]->sd_cents()) == doctest::Approx(1.2).epsilon(0.05));
 }
 
-TEST_CASE("fR1 stays above what walls allow: half of a normal distribution has mean 0.7979 and deviation 0.6028 (handbook)") {
+TEST_CASE("fR1 stays above what walls allow: half of a normal distribution has mean 0.7979 and deviation "
+          "0.6028 (handbook)") {
     auto shifts = published_shift(ProbeKind::creak);
-    auto const r = tract_reading(heard(245, 2300, 3000, 0.001), parse_vowel("i"), ProbeKind::creak, shifts); // 245 - 45 = 200
+    auto const r = tract_reading(heard(245, 2300, 3000, 0.001), parse_vowel("i"), ProbeKind::creak,
+                                 shifts); // 245 - 45 = 200
     CHECK(in_hertz(r.resonances[0]->centre) == doctest::Approx(200 + 50 * 0.79788).epsilon(1e-4));
     CHECK(in_hertz(r.resonances[0]->sd) == doctest::Approx(50 * 0.60281).epsilon(1e-3));
 }
 
 TEST_CASE("a whispered close vowel is flagged and its fR1 is hardly known; an open one is not") {
-    auto const i = tract_reading(heard(430, 2400, 3100, 5), parse_vowel("i"), ProbeKind::whisper, published_shift(ProbeKind::whisper));
+    auto const i = tract_reading(heard(430, 2400, 3100, 5), parse_vowel("i"), ProbeKind::whisper,
+                                 published_shift(ProbeKind::whisper));
     CHECK(i.close_whisper);
     CHECK(in_hertz(i.resonances[0]->sd) > 60);
     CHECK(is_close(parse_vowel("u")));
@@ -56,8 +66,8 @@ TEST_CASE("a whispered close vowel is flagged and its fR1 is hardly known; an op
 
 TEST_CASE("one vowel whispered and creaked: the Gaussian update worked by hand") {
     auto whisper = published_shift(ProbeKind::whisper), creak = published_shift(ProbeKind::creak);
-    // F1: prior difference 255 - 45 = 210; found 310: surprise 100. Variances of the singers' means 4050 and 1250, of the
-    // vowels the same, of the readings 100 + 100: total 10800.
+    // F1: prior difference 255 - 45 = 210; found 310: surprise 100. Variances of the singers' means 4050 and
+    // 1250, of the vowels the same, of the readings 100 + 100: total 10800.
     learn_shifts(whisper, creak, {{heard(910, 1500, 2600, 10), heard(600, 1400, 2500, 10)}});
     CHECK(in_hertz(whisper.of[0].mean) == doctest::Approx(255 + 100 * 4050.0 / 10800));
     CHECK(in_hertz(creak.of[0].mean) == doctest::Approx(45 - 100 * 1250.0 / 10800));
@@ -66,7 +76,8 @@ TEST_CASE("one vowel whispered and creaked: the Gaussian update worked by hand")
     CHECK(creak.pairs == 1);
 }
 
-TEST_CASE("many pairs: the difference of the two shifts becomes the singer's own, what cannot be told apart keeps its prior") {
+TEST_CASE("many pairs: the difference of the two shifts becomes the singer's own, what cannot be told apart "
+          "keeps its prior") {
     auto whisper = published_shift(ProbeKind::whisper), creak = published_shift(ProbeKind::creak);
     std::vector<ProbePair> pairs(200, {heard(800, 1500, 2600, 5), heard(700, 1480, 2550, 5)});
     learn_shifts(whisper, creak, pairs);
@@ -76,13 +87,16 @@ TEST_CASE("many pairs: the difference of the two shifts becomes the singer's own
     CHECK(in_hertz(whisper.of[0].singer_sd) > 25);
 }
 
-TEST_CASE("a change is told in semitones and deviations; the same kind of probe is compared sound with sound") {
+TEST_CASE(
+    "a change is told in semitones and deviations; the same kind of probe is compared sound with sound") {
     MeasuredVowel v;
     v.vowel = parse_vowel("a");
     v.measured = heard(840, 1300, 2500, 5);
-    v.tract.resonances = {Resonance{hertz(585), hertz(90), false, {}}, Resonance{hertz(1185), hertz(105), false, {}}, {}};
+    v.tract.resonances = {
+        Resonance{hertz(585), hertz(90), false, {}}, Resonance{hertz(1185), hertz(105), false, {}}, {}};
     Aim aim;
-    aim.tract = {Resonance{hertz(700), hertz(90), false, {}}, Resonance{hertz(1100), hertz(105), false, {}}, {}};
+    aim.tract = {
+        Resonance{hertz(700), hertz(90), false, {}}, Resonance{hertz(1100), hertz(105), false, {}}, {}};
     auto const apart = compare_with(v, aim);
     CHECK(in_semitones(apart.resonances[0]->distance) == doctest::Approx(12 * std::log2(585.0 / 700)));
     CHECK(apart.resonances[0]->in_sds == doctest::Approx(-115 / std::sqrt(2 * 8100.0)));
@@ -96,7 +110,9 @@ TEST_CASE("a change is told in semitones and deviations; the same kind of probe 
 
 TEST_CASE("a trend is a straight line through log frequency: a semitone in four weeks") {
     std::vector<DatedValue> values;
-    for (int week = 0; week <= 4; ++week) values.push_back({7.0 * week, hertz(700 * std::exp2(week / 48.0)), hertz(7 * std::exp2(week / 48.0))});
+    for (int week = 0; week <= 4; ++week)
+        values.push_back(
+            {7.0 * week, hertz(700 * std::exp2(week / 48.0)), hertz(7 * std::exp2(week / 48.0))});
     auto const t = trend_of(values);
     REQUIRE(t);
     CHECK(t->per_week.value == doctest::Approx(25));

@@ -6,9 +6,9 @@
 #include <doctest/doctest.h>
 
 #include <cstdio>
-#include <unistd.h>
 #include <fstream>
 #include <iterator>
+#include <unistd.h>
 
 using namespace vowelway;
 namespace fs = std::filesystem;
@@ -59,7 +59,8 @@ TEST_CASE("a PDF can be searched for its words, vowels and pitches") {
     auto const file = folder.path / "song.pdf";
     chart::write_chart(sample::song_plan(), {}, file);
     auto const words = words_of(file);
-    for (char const* word : {"Sera di prova", "Ottavio Brandt", "Notes to watch", "ɔ", "F♯4", "keep the shape"})
+    for (char const* word :
+         {"Sera di prova", "Ottavio Brandt", "Notes to watch", "ɔ", "F♯4", "keep the shape"})
         CHECK_MESSAGE(words.find(word) != std::string::npos, word);
     CHECK(bytes_of(file).size() < 300'000);
 }
@@ -72,10 +73,12 @@ TEST_CASE("an SVG has title and description; pages are numbered") {
     for (auto const& file : files) {
         auto const svg = bytes_of(file);
         CHECK(svg.find("<title>Sera di prova</title>") != std::string::npos);
-        CHECK(svg.find("<desc>Vowel plan for Ottavio Brandt (tenor), technique classical</desc>") != std::string::npos);
+        CHECK(svg.find("<desc>Vowel plan for Ottavio Brandt (tenor), technique classical</desc>") !=
+              std::string::npos);
         CHECK(svg.size() < 300'000);
     }
-    for (char const* words : {">Ottavio Brandt, tenor</text>", ">Notes to watch</text>", ">keep the shape</text>"}) // to be found and copied
+    for (char const* words : {">Ottavio Brandt, tenor</text>", ">Notes to watch</text>",
+                              ">keep the shape</text>"}) // to be found and copied
         CHECK_MESSAGE(bytes_of(files[0]).find(words) != std::string::npos, words);
     auto const one = chart::write_chart(sample::range_plan(), {}, folder.path / "range.svg");
     REQUIRE(one.size() == 1);
@@ -90,7 +93,8 @@ TEST_CASE("grey pages hold no colour") {
     for (auto at = svg.find("\"#"); at != std::string::npos; at = svg.find("\"#", at + 1)) {
         unsigned r = 0, g = 0, b = 0;
         char quote = 0;
-        if (std::sscanf(svg.c_str() + at, "\"#%2x%2x%2x%c", &r, &g, &b, &quote) != 4 || quote != '"') continue; // a glyph's name
+        if (std::sscanf(svg.c_str() + at, "\"#%2x%2x%2x%c", &r, &g, &b, &quote) != 4 || quote != '"')
+            continue; // a glyph's name
         CHECK(r == g);
         CHECK(g == b);
         ++colors;
@@ -104,7 +108,8 @@ TEST_CASE("what cannot be written says so and leaves nothing") {
     auto const plan = sample::range_plan();
     CHECK_THROWS_AS(chart::write_chart(plan, {}, folder.path / "song.gif"), InputError);
     CHECK_THROWS_AS(chart::write_chart(plan, {}, folder.path / "no_such_folder" / "song.pdf"), InputError);
-    CHECK_THROWS_AS(chart::write_chart(plan, {.kind = chart::Kind::passage_sheet}, folder.path / "song.pdf"), InputError);
+    CHECK_THROWS_AS(chart::write_chart(plan, {.kind = chart::Kind::passage_sheet}, folder.path / "song.pdf"),
+                    InputError);
     fs::create_directories(folder.path / "taken.pdf" / "inside");
     CHECK_THROWS_AS(chart::write_chart(plan, {}, folder.path / "taken.pdf"), InputError);
     CHECK(std::distance(fs::directory_iterator(folder.path), fs::directory_iterator{}) == 1);

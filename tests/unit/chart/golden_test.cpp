@@ -17,7 +17,9 @@ namespace {
 
 void compare(std::string const& name, std::vector<chart::Page> const& pages) {
     std::string strokes;
-    for (auto const& page : pages) strokes += "page " + std::to_string(static_cast<int>(page.size.width)) + "\n" + page.drawing.strokes();
+    for (auto const& page : pages)
+        strokes +=
+            "page " + std::to_string(static_cast<int>(page.size.width)) + "\n" + page.drawing.strokes();
     std::string const file = std::string(VOWELWAY_SOURCE_DIR) + "/tests/golden/" + name + ".strokes";
     if (std::getenv("VOWELWAY_REMAKE_GOLDENS")) {
         std::ofstream(file) << strokes;
@@ -28,7 +30,8 @@ void compare(std::string const& name, std::vector<chart::Page> const& pages) {
     std::string const golden{std::istreambuf_iterator<char>(in), {}};
     if (strokes == golden) return;
     std::size_t at = 0, line = 1;
-    while (at < std::min(strokes.size(), golden.size()) && strokes[at] == golden[at]) line += strokes[at++] == '\n';
+    while (at < std::min(strokes.size(), golden.size()) && strokes[at] == golden[at])
+        line += strokes[at++] == '\n';
     auto const line_of = [&](std::string const& s) {
         auto const from = at == 0 ? 0 : s.rfind('\n', at - 1) + 1;
         return s.substr(from, s.find('\n', from) - from);
@@ -40,7 +43,11 @@ Plan two_bars() {
     Passage p;
     p.title = "Two bars";
     using enum BeamPart;
-    sample::add_bar(p, {{"C4", 1, "Mi-", "i"}, {"F#4", 0.5, "-o", "o", false, 0, {begin}}, {"G4", 0.5, "", "", false, 0, {end}}, {nullptr, 1}, {"A4", 1, "bel", "ɛ", true}});
+    sample::add_bar(p, {{"C4", 1, "Mi-", "i"},
+                        {"F#4", 0.5, "-o", "o", false, 0, {begin}},
+                        {"G4", 0.5, "", "", false, 0, {end}},
+                        {nullptr, 1},
+                        {"A4", 1, "bel", "ɛ", true}});
     sample::add_bar(p, {{"A4", 2, ""}, {"D4", 2, "so-", "o", false, 0, {}, false, false, true}});
     p.staff.measures.back().right = Barline::final;
     auto singer = sample::singer();
@@ -53,7 +60,8 @@ Plan with_reach() {
     auto plan = two_bars();
     for (auto& v : plan.vowels) {
         auto const r1 = v.resonances.r1.centre, r2 = v.resonances.r2.centre;
-        v.reach = {{r1, 0.85 * r2, 1.15 * r2, true, true, false}, {1.5 * r1, 0.9 * r2, 1.1 * r2, true, true, true}};
+        v.reach = {{r1, 0.85 * r2, 1.15 * r2, true, true, false},
+                   {1.5 * r1, 0.9 * r2, 1.1 * r2, true, true, true}};
     }
     return plan;
 }
@@ -78,15 +86,18 @@ NoteExplanation high_i() {
 } // namespace
 
 TEST_CASE("golden: passage sheet of two bars") {
-    compare("passage_sheet", chart::lay_out(two_bars(), {.kind = chart::Kind::passage_sheet}, sample::FixedMeasurer{}));
+    compare("passage_sheet",
+            chart::lay_out(two_bars(), {.kind = chart::Kind::passage_sheet}, sample::FixedMeasurer{}));
 }
 
 TEST_CASE("golden: pitch-by-vowel plan of a sixth") {
-    compare("pitch_by_vowel", chart::lay_out(two_bars(), {.kind = chart::Kind::pitch_by_vowel}, sample::FixedMeasurer{}));
+    compare("pitch_by_vowel",
+            chart::lay_out(two_bars(), {.kind = chart::Kind::pitch_by_vowel}, sample::FixedMeasurer{}));
 }
 
 TEST_CASE("golden: resonance map at A4") {
-    compare("resonance_map", chart::lay_out(with_reach(), {.kind = chart::Kind::resonance_map}, sample::FixedMeasurer{}));
+    compare("resonance_map",
+            chart::lay_out(with_reach(), {.kind = chart::Kind::resonance_map}, sample::FixedMeasurer{}));
 }
 
 TEST_CASE("golden: two voices compared") {

@@ -30,7 +30,8 @@ NoteExplanation explained(char const* pitch, char const* vowel, std::string name
 
 bool says(chart::Page const& page, std::string_view text) {
     auto const marks = page.drawing.marks();
-    return std::ranges::any_of(marks, [&](auto const& m) { return m.text.find(text) != std::string_view::npos; });
+    return std::ranges::any_of(marks,
+                               [&](auto const& m) { return m.text.find(text) != std::string_view::npos; });
 }
 
 } // namespace
@@ -42,7 +43,8 @@ TEST_CASE("one note explained: no label overlaps another or leaves the page") {
         for (auto const* vowel : {"i", "a", "u"}) {
             auto const e = explained(pitch, vowel);
             for (auto const paper : {chart::Paper::a4, chart::Paper::letter, chart::Paper::tablet})
-                for (auto const* measurer : {static_cast<chart::TextMeasurer const*>(fonts.get()), static_cast<chart::TextMeasurer const*>(&fixed)}) {
+                for (auto const* measurer : {static_cast<chart::TextMeasurer const*>(fonts.get()),
+                                             static_cast<chart::TextMeasurer const*>(&fixed)}) {
                     CAPTURE(pitch);
                     CAPTURE(vowel);
                     CAPTURE(std::string(to_string(paper)));

@@ -16,7 +16,8 @@ template <class Content> void check_all(Content const& content, chart::Kind kind
     static auto const fonts = chart::chart_fonts();
     sample::FixedMeasurer const fixed;
     for (auto const paper : {chart::Paper::a4, chart::Paper::letter, chart::Paper::tablet})
-        for (auto const* measurer : {static_cast<chart::TextMeasurer const*>(fonts.get()), static_cast<chart::TextMeasurer const*>(&fixed)}) {
+        for (auto const* measurer : {static_cast<chart::TextMeasurer const*>(fonts.get()),
+                                     static_cast<chart::TextMeasurer const*>(&fixed)}) {
             CAPTURE(std::string(to_string(paper)));
             CAPTURE((measurer == &fixed));
             int number = 0;
@@ -64,26 +65,35 @@ TEST_CASE("fourteen vowels are spread over pages") {
 TEST_CASE("hostile words: very long syllables, titles, names and bars") {
     auto passage = sample::song();
     passage.title = std::string(300, 'W');
-    passage.composer = "A composer whose name and dates go on and on without any sign of coming to an end at all, ever";
+    passage.composer =
+        "A composer whose name and dates go on and on without any sign of coming to an end at all, ever";
     std::vector<sample::Tone> crowd;
     for (int i = 0; i < 64; ++i) crowd.push_back({i % 2 ? "A3" : "C4", 0.25, "strengthslengths-", "ɛ"});
     sample::add_bar(passage, crowd);
-    passage.staff.measures.back().texts.push_back({0, StaffText::Kind::tempo, std::string(200, 'x') + " and more"});
-    passage.staff.measures.back().texts.push_back({1, StaffText::Kind::words, "con molta espressione, ma senza affrettare"});
+    passage.staff.measures.back().texts.push_back(
+        {0, StaffText::Kind::tempo, std::string(200, 'x') + " and more"});
+    passage.staff.measures.back().texts.push_back(
+        {1, StaffText::Kind::words, "con molta espressione, ma senza affrettare"});
     passage.staff.measures.back().texts.push_back({1.5, StaffText::Kind::dynamic, "mf"});
     auto singer = sample::singer();
-    singer.name = "A singer with an uncommonly long and winding name, the younger, of the old town by the river";
+    singer.name =
+        "A singer with an uncommonly long and winding name, the younger, of the old town by the river";
     singer.average = true;
     auto plan = sample::plan_of(passage, singer, parse_pitch_range("C3..A4"));
     for (auto& note : plan.notes)
-        if (note.decision) note.decision->brief = "open the jaw, round the lips, lower the larynx and take care";
+        if (note.decision)
+            note.decision->brief = "open the jaw, round the lips, lower the larynx and take care";
     check_all(plan);
 }
 
 TEST_CASE("notes far off the staff") {
     Passage passage;
     passage.title = "Ladder";
-    sample::add_bar(passage, {{"C2", 1, "low", "o"}, {"C6", 1, "high", "a"}, {"E6", 0.5, "and", "a"}, {"F2", 0.5, "low", "o"}, {"C4", 1, "mid", "i"}});
+    sample::add_bar(passage, {{"C2", 1, "low", "o"},
+                              {"C6", 1, "high", "a"},
+                              {"E6", 0.5, "and", "a"},
+                              {"F2", 0.5, "low", "o"},
+                              {"C4", 1, "mid", "i"}});
     check_all(sample::plan_of(passage, sample::singer(), parse_pitch_range("C2..E6")));
 }
 
@@ -118,7 +128,8 @@ TEST_CASE("voices compared: each voice has marks for turning and meeting on ever
     auto const pages = chart::lay_out(comparison, {}, fixed);
     REQUIRE(pages.size() == 1);
     auto const strokes = pages.front().drawing.strokes();
-    for (auto const& row : comparison.rows) CHECK(strokes.find("/" + row.vowel.ipa() + "/") != std::string::npos);
+    for (auto const& row : comparison.rows)
+        CHECK(strokes.find("/" + row.vowel.ipa() + "/") != std::string::npos);
 }
 
 TEST_CASE("resonance map: of a range, of a song, at the edges") {

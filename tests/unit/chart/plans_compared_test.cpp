@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Two plans on one sheet: nothing leaves the page, no label covers another, and each difference to speak of is numbered on the staff.
+// Two plans on one sheet: nothing leaves the page, no label covers another, and each difference to speak of
+// is numbered on the staff.
 #include "support/fixed_measurer.hpp"
 #include "support/page_checks.hpp"
 #include "support/sample_plan.hpp"
@@ -26,7 +27,8 @@ PlansCompared compared(double scale) {
         request.draws = 4;
         return make_plan(std::move(request));
     };
-    return compare_plans(plan(1, "Ottavio Brandt"), plan(scale, "Celio Amaranti, who has a rather long name for a tenor"));
+    return compare_plans(plan(1, "Ottavio Brandt"),
+                         plan(scale, "Celio Amaranti, who has a rather long name for a tenor"));
 }
 
 } // namespace
@@ -38,7 +40,8 @@ TEST_CASE("two plans on one sheet: no label overlaps another or leaves the page"
         auto const c = compared(scale);
         for (auto const paper : {chart::Paper::a4, chart::Paper::letter, chart::Paper::tablet})
             for (double const size : {1.0, 1.25})
-                for (auto const* measurer : {static_cast<chart::TextMeasurer const*>(fonts.get()), static_cast<chart::TextMeasurer const*>(&fixed)}) {
+                for (auto const* measurer : {static_cast<chart::TextMeasurer const*>(fonts.get()),
+                                             static_cast<chart::TextMeasurer const*>(&fixed)}) {
                     CAPTURE(scale);
                     CAPTURE(std::string(to_string(paper)));
                     CAPTURE(size);
@@ -68,5 +71,6 @@ TEST_CASE("a number in the table is a number on the staff, and both singers stan
     CHECK(said("Ottavio Brandt") >= 2);
     auto const alike = chart::lay_out(compared(1.0), {}, sample::FixedMeasurer{});
     auto const marks = alike.front().drawing.marks();
-    CHECK(std::ranges::any_of(marks, [](auto const& m) { return m.text == "Nowhere: both may sing it alike."; }));
+    CHECK(std::ranges::any_of(marks,
+                              [](auto const& m) { return m.text == "Nowhere: both may sing it alike."; }));
 }

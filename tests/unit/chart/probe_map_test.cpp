@@ -33,7 +33,8 @@ Take take(MeasuredVowel const& v, double factor) {
     Take t;
     t.vowel = v.vowel;
     t.excitation.kind = v.kind;
-    t.tract = tract(factor * in_hertz(v.tract.resonances[0]->centre), factor * in_hertz(v.tract.resonances[1]->centre));
+    t.tract = tract(factor * in_hertz(v.tract.resonances[0]->centre),
+                    factor * in_hertz(v.tract.resonances[1]->centre));
     return t;
 }
 
@@ -76,7 +77,8 @@ TEST_CASE("a map of probes: no label overlaps another or leaves the page") {
     for (double const factor : {0.7, 0.9, 1.0, 1.05, 1.6})
         for (bool const check : {true, false})
             for (auto const paper : {chart::Paper::a4, chart::Paper::letter, chart::Paper::tablet})
-                for (auto const* measurer : {static_cast<chart::TextMeasurer const*>(fonts.get()), static_cast<chart::TextMeasurer const*>(&fixed)}) {
+                for (auto const* measurer : {static_cast<chart::TextMeasurer const*>(fonts.get()),
+                                             static_cast<chart::TextMeasurer const*>(&fixed)}) {
                     auto p = checked(factor);
                     if (!check) p.checks.clear();
                     CAPTURE(factor);
@@ -102,7 +104,8 @@ TEST_CASE("every vowel is named on the map, every target too, and every verdict 
             CHECK(times_said(page, v.vowel.ipa() + "\u031e") == 1);
         }
         for (auto const verdict : {Verdict::there, Verdict::unclear, Verdict::off}) {
-            auto const expected = std::ranges::count_if(p.checks, [&](Checked const& c) { return c.comparison.verdict == verdict; });
+            auto const expected = std::ranges::count_if(
+                p.checks, [&](Checked const& c) { return c.comparison.verdict == verdict; });
             CHECK(times_said(page, to_string(verdict)) == expected);
         }
         CHECK(times_said(page, "Vowels checked") == 1);

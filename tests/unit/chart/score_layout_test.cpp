@@ -66,8 +66,10 @@ TEST_CASE("words under one system never touch") {
 
 TEST_CASE("a longer note gets more room") { // common practice, no source
     Passage p;
-    sample::add_bar(p, {{"C4", 2, "a", "a"}, {"C4", 1, "a", "a"}, {"C4", 0.5, "a", "a"}, {"C4", 0.5, "a", "a"}});
-    auto const system = systems_of(sample::plan_of(p, sample::singer(), parse_pitch_range("C3..A4")), 400).front();
+    sample::add_bar(p,
+                    {{"C4", 2, "a", "a"}, {"C4", 1, "a", "a"}, {"C4", 0.5, "a", "a"}, {"C4", 0.5, "a", "a"}});
+    auto const system =
+        systems_of(sample::plan_of(p, sample::singer(), parse_pitch_range("C3..A4")), 400).front();
     std::vector<double> x;
     for (auto const& a : system.atoms)
         if (a.note) x.push_back(a.x);

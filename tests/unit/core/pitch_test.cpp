@@ -53,19 +53,26 @@ TEST_CASE("pitches, numbers and intervals agree with the table of check values")
         auto const a4 = field(inputs, "A4");
         Tuning const tuning{a4.empty() ? 440_Hz : hertz(std::stod(a4))};
         double found = 0;
-        if (name.starts_with("note_hz")) found = in_hertz(tuning.pitch(parse_spelled_pitch(field(inputs, "note"))).frequency());
-        else if (name.starts_with("midi")) found = parse_spelled_pitch(field(inputs, "note")).key_number();
-        else if (name.starts_with("cents")) found = interval(hertz(hz(field(inputs, "ref").c_str())), hertz(std::stod(field(inputs, "f")))).value;
+        if (name.starts_with("note_hz"))
+            found = in_hertz(tuning.pitch(parse_spelled_pitch(field(inputs, "note"))).frequency());
+        else if (name.starts_with("midi"))
+            found = parse_spelled_pitch(field(inputs, "note")).key_number();
+        else if (name.starts_with("cents"))
+            found =
+                interval(hertz(hz(field(inputs, "ref").c_str())), hertz(std::stod(field(inputs, "f")))).value;
         else if (name.starts_with("semitones"))
-            found = in_semitones(interval(hertz(hz(field(inputs, "ref").c_str())), hertz(std::stod(field(inputs, "f")))));
-        else FAIL("a row that nothing checks");
+            found = in_semitones(
+                interval(hertz(hz(field(inputs, "ref").c_str())), hertz(std::stod(field(inputs, "f")))));
+        else
+            FAIL("a row that nothing checks");
         CHECK(std::abs(found - expected) <= tolerance + 1e-9);
         ++rows;
     }
     CHECK(rows == 16);
 }
 
-// Scientific pitch notation (Young 1939, J. Acoust. Soc. Am. 11, 134): C4 is middle C, the octave begins at C.
+// Scientific pitch notation (Young 1939, J. Acoust. Soc. Am. 11, 134): C4 is middle C, the octave begins at
+// C.
 TEST_CASE("names of pitches are read however they are typed") {
     auto const key = [](char const* text) { return parse_spelled_pitch(text).key_number(); };
     CHECK(key("C4") == 60);
@@ -97,7 +104,8 @@ TEST_CASE("names of pitches are printed with real accidentals") {
     CHECK(parse_spelled_pitch("Bb3").str() == "B♭3");
     CHECK(parse_spelled_pitch("Cx4").str() == "C♯♯4");
     CHECK(SpelledPitch{'C', 0.5, 4}.str() == "C♯4 -50 c");
-    for (auto const* name : {"C4", "F♯4", "B♭3", "G♭♭2", "C-1"}) CHECK(parse_spelled_pitch(name).str() == name);
+    for (auto const* name : {"C4", "F♯4", "B♭3", "G♭♭2", "C-1"})
+        CHECK(parse_spelled_pitch(name).str() == name);
 }
 
 TEST_CASE("a frequency is named by the nearest pitch and the cents to it") {
@@ -127,7 +135,8 @@ TEST_CASE("a frequency is typed in hertz or as a pitch with cents") {
     CHECK(hz("D♯6 −12 c") == hz("D#6 -12 cents"));
     CHECK(hz("A4", Tuning{442_Hz}) == doctest::Approx(442));
     CHECK(hz("440", Tuning{442_Hz}) == 440); // hertz are hertz
-    for (auto const* wrong : {"", "Hz", "698 kHz", "F5 20", "F5 + c", "F5 +20%", "H5", "nan", "inf Hz", "5 5", "0x10", "1,5 Hz", "F5-"}) {
+    for (auto const* wrong : {"", "Hz", "698 kHz", "F5 20", "F5 + c", "F5 +20%", "H5", "nan", "inf Hz", "5 5",
+                              "0x10", "1,5 Hz", "F5-"}) {
         CAPTURE(wrong);
         CHECK(error([&] { hz(wrong); }).find("is neither a frequency nor a pitch") != std::string::npos);
     }
@@ -164,15 +173,17 @@ TEST_CASE("a pitch moves by intervals, up and back") {
 
 // Elementary theory of music: intervals keep their number of steps.
 TEST_CASE("transposition spells intervals as musicians do") {
-    auto const moved = [](char const* from, double by) { return transposed(parse_spelled_pitch(from), by).str(); };
+    auto const moved = [](char const* from, double by) {
+        return transposed(parse_spelled_pitch(from), by).str();
+    };
     CHECK(moved("C4", 0) == "C4");
     CHECK(moved("Cx4", 0) == "C♯♯4");
     CHECK(moved("C4", 2) == "D4");
     CHECK(moved("B3", 1) == "C4");
-    CHECK(moved("D4", 4) == "F♯4");  // major third
+    CHECK(moved("D4", 4) == "F♯4"); // major third
     CHECK(moved("E♭4", 4) == "G4");
-    CHECK(moved("A3", 3) == "C4");   // minor third
-    CHECK(moved("F4", 7) == "C5");   // fifth
+    CHECK(moved("A3", 3) == "C4"); // minor third
+    CHECK(moved("F4", 7) == "C5"); // fifth
     CHECK(moved("B♭3", 7) == "F4");
     CHECK(moved("C4", -1) == "B3");
     CHECK(moved("F4", -4) == "D♭4"); // major third down

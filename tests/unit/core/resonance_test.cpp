@@ -13,16 +13,21 @@ using namespace vowelway;
 // What must not compile, as far as the language can say it; the rest is in tests/must_not_compile.
 namespace {
 template <class A, class B>
-concept Addable = requires(A a, B b) { a + b; };
+concept Addable = requires(A a, B b) {
+    a + b;
+};
 template <class A, class B>
-concept Comparable = requires(A a, B b) { a < b; };
+concept Comparable = requires(A a, B b) {
+    a < b;
+};
 
-static_assert(Addable<Pitch, Cents> && !Addable<Pitch, Pitch>);           // A4 + A4 means nothing
-static_assert(!Addable<Cents, Decibels> && !Addable<Cents, Bark>);        // a kind adds to itself only
+static_assert(Addable<Pitch, Cents> && !Addable<Pitch, Pitch>);    // A4 + A4 means nothing
+static_assert(!Addable<Cents, Decibels> && !Addable<Cents, Bark>); // a kind adds to itself only
 static_assert(!Addable<Frequency, Duration> && !Addable<Frequency, double>);
 static_assert(!Comparable<Pitch, Frequency> && !Comparable<Harmonic, ResonanceNumber>);
-static_assert(!std::is_convertible_v<Frequency, Pitch>);                  // a resonance frequency is no pitch
-static_assert(!std::is_convertible_v<Resonance, Harmonic> && !std::is_convertible_v<Harmonic, ResonanceNumber>);
+static_assert(!std::is_convertible_v<Frequency, Pitch>); // a resonance frequency is no pitch
+static_assert(!std::is_convertible_v<Resonance, Harmonic> &&
+              !std::is_convertible_v<Harmonic, ResonanceNumber>);
 static_assert(!std::is_convertible_v<double, Cents> && !std::is_convertible_v<double, Frequency>);
 static_assert(std::is_invocable_v<decltype(frequency_of), Harmonic, Pitch>);
 static_assert(!std::is_invocable_v<decltype(frequency_of), Resonance, Pitch>);
@@ -40,7 +45,8 @@ TEST_CASE("harmonics and resonances are written in the consensus notation") {
 
 // Equal temperament: B♭4 is 466.164 Hz, a semitone above 440 Hz.
 TEST_CASE("a deviation is also an interval") {
-    CHECK(Resonance{440_Hz, hertz(26.164), false, {}}.sd_cents().value == doctest::Approx(100).epsilon(0.0001));
+    CHECK(Resonance{440_Hz, hertz(26.164), false, {}}.sd_cents().value ==
+          doctest::Approx(100).epsilon(0.0001));
     CHECK(Resonance{440_Hz, 440_Hz, false, {}}.sd_cents().value == doctest::Approx(1200));
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-// The vowels against the chart of the International Phonetic Association (2020) and Wells (1995), "Computer-coding
-// the IPA: a proposed extension of SAMPA"; both typed here anew, from memory, apart from the table of the library.
+// The vowels against the chart of the International Phonetic Association (2020) and Wells (1995),
+// "Computer-coding the IPA: a proposed extension of SAMPA"; both typed here anew, from memory, apart from the
+// table of the library.
 #include "vowelway/core/error.hpp"
 #include "vowelway/core/vowel.hpp"
 
@@ -19,13 +20,16 @@ struct Row {
     char const* x_sampa;
 };
 constexpr Row wells[] = {
-    {"i", "i"}, {"y", "y"},   {"ɨ", "1"},   {"ʉ", "}"}, {"ɯ", "M"}, {"u", "u"}, {"ɪ", "I"}, {"ʏ", "Y"}, {"ʊ", "U"}, {"e", "e"},
-    {"ø", "2"}, {"ɘ", "@\\"}, {"ɵ", "8"},   {"ɤ", "7"}, {"o", "o"}, {"ə", "@"}, {"ɛ", "E"}, {"œ", "9"}, {"ɜ", "3"}, {"ɞ", "3\\"},
-    {"ʌ", "V"}, {"ɔ", "O"},   {"æ", "{"},   {"ɐ", "6"}, {"a", "a"}, {"ɶ", "&"}, {"ɑ", "A"}, {"ɒ", "Q"},
+    {"i", "i"}, {"y", "y"}, {"ɨ", "1"}, {"ʉ", "}"}, {"ɯ", "M"},   {"u", "u"},   {"ɪ", "I"},
+    {"ʏ", "Y"}, {"ʊ", "U"}, {"e", "e"}, {"ø", "2"}, {"ɘ", "@\\"}, {"ɵ", "8"},   {"ɤ", "7"},
+    {"o", "o"}, {"ə", "@"}, {"ɛ", "E"}, {"œ", "9"}, {"ɜ", "3"},   {"ɞ", "3\\"}, {"ʌ", "V"},
+    {"ɔ", "O"}, {"æ", "{"}, {"ɐ", "6"}, {"a", "a"}, {"ɶ", "&"},   {"ɑ", "A"},   {"ɒ", "Q"},
 };
 constexpr Row wells_marks[] = {
-    {"\u031D", "_r"}, {"\u031E", "_o"}, {"\u031F", "_+"}, {"\u0320", "_-"}, {"\u0339", "_O"}, {"\u031C", "_c"}, {"\u0308", "_\""}, {"\u033D", "_x"},
-    {"\u0318", "_A"}, {"\u0319", "_q"}, {"\u0303", "_~"}, {"\u02DE", "`"},  {"\u032F", "_^"}, {"\u0306", "_X"}, {"\u02D1", ":\\"}, {"\u02D0", ":"},
+    {"\u031D", "_r"}, {"\u031E", "_o"}, {"\u031F", "_+"},  {"\u0320", "_-"},
+    {"\u0339", "_O"}, {"\u031C", "_c"}, {"\u0308", "_\""}, {"\u033D", "_x"},
+    {"\u0318", "_A"}, {"\u0319", "_q"}, {"\u0303", "_~"},  {"\u02DE", "`"},
+    {"\u032F", "_^"}, {"\u0306", "_X"}, {"\u02D1", ":\\"}, {"\u02D0", ":"},
 };
 
 // The rows of the chart, close to open; in each the unrounded and rounded members, front to back.
@@ -33,8 +37,8 @@ struct ChartRow {
     std::vector<char const*> unrounded, rounded;
 };
 std::vector<ChartRow> const chart = {
-    {{"i", "ɨ", "ɯ"}, {"y", "ʉ", "u"}}, {{"ɪ"}, {"ʏ", "ʊ"}},           {{"e", "ɘ", "ɤ"}, {"ø", "ɵ", "o"}}, {{"ə"}, {}},
-    {{"ɛ", "ɜ", "ʌ"}, {"œ", "ɞ", "ɔ"}}, {{"æ", "ɐ"}, {}},              {{"a", "ɑ"}, {"ɶ", "ɒ"}},
+    {{"i", "ɨ", "ɯ"}, {"y", "ʉ", "u"}}, {{"ɪ"}, {"ʏ", "ʊ"}}, {{"e", "ɘ", "ɤ"}, {"ø", "ɵ", "o"}}, {{"ə"}, {}},
+    {{"ɛ", "ɜ", "ʌ"}, {"œ", "ɞ", "ɔ"}}, {{"æ", "ɐ"}, {}},    {{"a", "ɑ"}, {"ɶ", "ɒ"}},
 };
 
 std::string remedy(char const* text) {
@@ -82,14 +86,15 @@ TEST_CASE("diacritics combine in any order, and contradictions are refused") {
     CHECK(parse_vowel("e\u031E\u0303") == parse_vowel("e\u0303\u031E"));
     CHECK(parse_vowel("ɑ̃ː").quality() == parse_vowel("ɑ̃"));
     CHECK(parse_vowel("ɪ\u032F").quality() == parse_vowel("ɪ"));
-    CHECK(parse_vowel("ẽ") == parse_vowel("e~"));  // one character or two
+    CHECK(parse_vowel("ẽ") == parse_vowel("e~")); // one character or two
     CHECK(parse_vowel("\u1EBD") == parse_vowel("e\u0303"));
     CHECK(parse_vowel("ä") == parse_vowel("a_\""));
     CHECK(parse_vowel("ɚ") == parse_vowel("@`"));
     CHECK(parse_vowel("ɝ") == parse_vowel("3`"));
     CHECK(parse_vowel("/a/") == parse_vowel("a"));
     CHECK(parse_vowel("[ a ]") == parse_vowel("a"));
-    for (auto const* both : {"e\u031D\u031E", "e\u031F\u0320", "o\u0339\u031C", "a\u0308\u033D", "aːˑ", "e_r_o"}) {
+    for (auto const* both :
+         {"e\u031D\u031E", "e\u031F\u0320", "o\u0339\u031C", "a\u0308\u033D", "aːˑ", "e_r_o"}) {
         CAPTURE(both);
         CHECK_THROWS_AS(parse_vowel(both), InputError);
     }
@@ -167,8 +172,10 @@ TEST_CASE("diacritics move a vowel the way they say, by less than a step") {
     CHECK(at("e_O").rounding > at("e").rounding);
     CHECK(chart_distance(parse_vowel("e"), parse_vowel("e")) == 0);
     CHECK(chart_distance(parse_vowel("e"), parse_vowel("e~")) > 0);
-    CHECK(chart_distance(parse_vowel("i"), parse_vowel("ɪ")) < chart_distance(parse_vowel("i"), parse_vowel("a")));
-    CHECK(chart_distance(parse_vowel("i"), parse_vowel("a")) == chart_distance(parse_vowel("a"), parse_vowel("i")));
+    CHECK(chart_distance(parse_vowel("i"), parse_vowel("ɪ")) <
+          chart_distance(parse_vowel("i"), parse_vowel("a")));
+    CHECK(chart_distance(parse_vowel("i"), parse_vowel("a")) ==
+          chart_distance(parse_vowel("a"), parse_vowel("i")));
 }
 
 TEST_CASE("the order of the rim runs from close front over open to close back") {

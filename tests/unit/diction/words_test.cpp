@@ -52,8 +52,8 @@ TEST_CASE("Italian: stress and the quality of e and o, glides, letters that only
           "dol-ce so-spi-ro fi-glia que-sto l'al-ma");
 }
 
-// DOP: perché, né, nél, élla are closed; older prints write è for all of them. dilètto, petto (pètto) are open though
-// -etto as a suffix is closed.
+// DOP: perché, né, nél, élla are closed; older prints write è for all of them. dilètto, petto (pètto) are
+// open though -etto as a suffix is closed.
 TEST_CASE("Italian: words that songs are full of, and older accents") {
     CHECK(nuclei("perchè nè caffè", Language::italian) == "e e | e | a ɛ");
     CHECK(nuclei("nel ella petto diletto boschetto", Language::italian) == "e | e a | ɛ o | i ɛ o | o e o");

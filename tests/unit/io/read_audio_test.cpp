@@ -21,13 +21,16 @@ using namespace vowelway;
 
 namespace {
 
-std::string data(std::string const& name) { return std::string(VOWELWAY_SOURCE_DIR) + "/tests/data/measuring/" + name; }
+std::string data(std::string const& name) {
+    return std::string(VOWELWAY_SOURCE_DIR) + "/tests/data/measuring/" + name;
+}
 
 /// A file that goes away with the test.
 class Temporary {
   public:
     explicit Temporary(std::string const& bytes, std::string const& ending = ".wav")
-        : path_(std::filesystem::temp_directory_path() / ("vowelway_audio_" + std::to_string(::getpid()) + ending)) {
+        : path_(std::filesystem::temp_directory_path() /
+                ("vowelway_audio_" + std::to_string(::getpid()) + ending)) {
         std::ofstream(path_, std::ios::binary) << bytes;
     }
     ~Temporary() {
@@ -49,8 +52,9 @@ std::string number(std::uint32_t value, int bytes) {
 /// 16-bit mono WAV (the RIFF/WAVE layout of Microsoft & IBM, 1991); `announced` frames in the header.
 std::string wav(std::vector<std::int16_t> const& samples, std::uint32_t rate, std::uint32_t announced = 0) {
     std::uint32_t const size = 2 * (announced ? announced : static_cast<std::uint32_t>(samples.size()));
-    std::string text = "RIFF" + number(36 + size, 4) + "WAVEfmt " + number(16, 4) + number(1, 2) + number(1, 2) + number(rate, 4) +
-                       number(2 * rate, 4) + number(2, 2) + number(16, 2) + "data" + number(size, 4);
+    std::string text = "RIFF" + number(36 + size, 4) + "WAVEfmt " + number(16, 4) + number(1, 2) +
+                       number(1, 2) + number(rate, 4) + number(2 * rate, 4) + number(2, 2) + number(16, 2) +
+                       "data" + number(size, 4);
     for (auto s : samples) text += number(static_cast<std::uint16_t>(s), 2);
     return text;
 }
@@ -58,7 +62,10 @@ std::string wav(std::vector<std::int16_t> const& samples, std::uint32_t rate, st
 std::vector<std::int16_t> tone(double hz, std::uint32_t rate, double seconds, double size) {
     std::vector<std::int16_t> x(static_cast<std::size_t>(seconds * rate));
     for (std::size_t n = 0; n < x.size(); ++n)
-        x[n] = static_cast<std::int16_t>(std::clamp(size * std::sin(2 * 3.14159265358979 * hz * static_cast<double>(n) / rate), -1.0, 1.0) * 32767);
+        x[n] = static_cast<std::int16_t>(
+            std::clamp(size * std::sin(2 * 3.14159265358979 * hz * static_cast<double>(n) / rate), -1.0,
+                       1.0) *
+            32767);
     return x;
 }
 
@@ -100,11 +107,13 @@ std::string error_of(std::string const& path) {
 } // namespace
 
 TEST_CASE("every form a phone or recorder makes gives the same 440 Hz for half a second") {
-    for (auto const* name : {"tone.wav", "tone.flac", "tone.mp3", "tone.ogg", "tone.m4a", "tone.webm", "tone.mp4"}) {
+    for (auto const* name :
+         {"tone.wav", "tone.flac", "tone.mp3", "tone.ogg", "tone.m4a", "tone.webm", "tone.mp4"}) {
         auto const r = read(data(name));
         CAPTURE(name);
         CHECK(pitch_of(r.samples) == doctest::Approx(440).epsilon(0.005));
-        CHECK(static_cast<double>(r.samples.size()) == doctest::Approx(8000).epsilon(0.12)); // coders add a frame
+        CHECK(static_cast<double>(r.samples.size()) ==
+              doctest::Approx(8000).epsilon(0.12)); // coders add a frame
         CHECK(r.facts.clipped.empty());
         CHECK(r.facts.lossy == (std::string(name) != "tone.wav" && std::string(name) != "tone.flac"));
         CHECK(!r.facts.format.empty());
@@ -120,8 +129,10 @@ TEST_CASE("a sine keeps its size and its pitch through resampling from any rate"
         CHECK(in_seconds(r.facts.length) == doctest::Approx(1.0));
         CHECK(pitch_of(r.samples) == doctest::Approx(1000).epsilon(0.001));
         double energy = 0;
-        for (std::size_t n = 4000; n < 12000; ++n) energy += static_cast<double>(r.samples[n]) * static_cast<double>(r.samples[n]) / 8000;
-        CHECK(std::sqrt(2 * energy) == doctest::Approx(0.5).epsilon(0.01)); // mean square of a sine is half its size squared
+        for (std::size_t n = 4000; n < 12000; ++n)
+            energy += static_cast<double>(r.samples[n]) * static_cast<double>(r.samples[n]) / 8000;
+        CHECK(std::sqrt(2 * energy) ==
+              doctest::Approx(0.5).epsilon(0.01)); // mean square of a sine is half its size squared
     }
 }
 
@@ -150,8 +161,9 @@ TEST_CASE("files that are none, hold nothing or break off are told with time and
     CHECK(error_of(slow.name()).find("sampled at 6000 Hz only") != std::string::npos);
 
     // a WAV of floats in which one is no number (format 3; bits of a quiet NaN)
-    std::string floats = "RIFF" + number(36 + 32000, 4) + "WAVEfmt " + number(16, 4) + number(3, 2) + number(1, 2) + number(16000, 4) +
-                         number(64000, 4) + number(4, 2) + number(32, 2) + "data" + number(32000, 4);
+    std::string floats = "RIFF" + number(36 + 32000, 4) + "WAVEfmt " + number(16, 4) + number(3, 2) +
+                         number(1, 2) + number(16000, 4) + number(64000, 4) + number(4, 2) + number(32, 2) +
+                         "data" + number(32000, 4);
     for (int n = 0; n < 8000; ++n) floats += number(n == 7000 ? 0x7fc00000U : 0x3c000000U, 4);
     Temporary const no_number(floats, "_n.wav");
     CHECK(error_of(no_number.name()).find("is damaged at 0:00") != std::string::npos);
@@ -162,7 +174,8 @@ TEST_CASE("files that are none, hold nothing or break off are told with time and
     Temporary const cut(whole.substr(0, whole.size() / 2), ".m4a");
     CHECK(error_of(cut.name()) != "");
     auto holed = whole;
-    for (std::size_t k = holed.size() / 3; k < holed.size() / 3 + 3000; ++k) holed[k] = static_cast<char>(k * 37);
+    for (std::size_t k = holed.size() / 3; k < holed.size() / 3 + 3000; ++k)
+        holed[k] = static_cast<char>(k * 37);
     Temporary const broken(holed, "_b.m4a");
     auto const text = error_of(broken.name());
     CHECK(text.find("is damaged at 0:0") != std::string::npos);
@@ -172,7 +185,8 @@ TEST_CASE("files that are none, hold nothing or break off are told with time and
 TEST_CASE("no name opens anything but a local file") {
     CHECK(error_of("http://localhost:9/x.wav").find("no such recording") != std::string::npos);
     CHECK(error_of("concat:a.wav|b.wav").find("no such recording") != std::string::npos);
-    Temporary const list("#EXTM3U\n#EXT-X-TARGETDURATION:1\n#EXTINF:1,\n" + data("tone.wav") + "\n#EXT-X-ENDLIST\n", ".m3u8");
+    Temporary const list(
+        "#EXTM3U\n#EXT-X-TARGETDURATION:1\n#EXTINF:1,\n" + data("tone.wav") + "\n#EXT-X-ENDLIST\n", ".m3u8");
     CHECK(error_of(list.name()).find("is not a recording") != std::string::npos);
 }
 
@@ -193,7 +207,8 @@ TEST_CASE("moments are written as a player shows them") {
 }
 
 TEST_CASE("cues: start, end, vowel, one a line") {
-    auto const cues = parse_cues("# my take\n0.5 1.5 e\n0:02.0, 0:03.5, a  # open\n\n1:00\t1:01\tE\n", "c.txt");
+    auto const cues =
+        parse_cues("# my take\n0.5 1.5 e\n0:02.0, 0:03.5, a  # open\n\n1:00\t1:01\tE\n", "c.txt");
     REQUIRE(cues.size() == 3);
     CHECK(in_seconds(cues[1].span.start) == doctest::Approx(2.0));
     CHECK(in_seconds(cues[2].span.end) == doctest::Approx(61));

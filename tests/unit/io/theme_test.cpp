@@ -34,14 +34,16 @@ TEST_CASE("the file of the usual theme says what the program does without one") 
     auto const file = find_theme("paper");
     Theme const usual;
     CHECK(file.name == usual.name);
-    for (std::size_t i = 0; i < ink_count; ++i) CHECK_MESSAGE(file.colors[i] == usual.colors[i], std::string(to_string(static_cast<Ink>(i))));
+    for (std::size_t i = 0; i < ink_count; ++i)
+        CHECK_MESSAGE(file.colors[i] == usual.colors[i], std::string(to_string(static_cast<Ink>(i))));
     CHECK(file.text.name == usual.text.name);
     CHECK(file.music.name == usual.music.name);
     CHECK(file.size == usual.size);
 }
 
 TEST_CASE("a theme of one's own: what is left out is as usual") {
-    auto const t = parse_theme("vowelway: 1\ntheme: mine\ncolours: {modify: \"#aa0000\"}\ntext: Gentium\nsize: 1.25\n", "t.yaml");
+    auto const t = parse_theme(
+        "vowelway: 1\ntheme: mine\ncolours: {modify: \"#aa0000\"}\ntext: Gentium\nsize: 1.25\n", "t.yaml");
     CHECK(t[Ink::modify] == Color::hex(0xaa0000));
     CHECK(t[Ink::text] == Theme{}[Ink::text]);
     CHECK(t.text.name == "Gentium");
@@ -55,7 +57,8 @@ TEST_CASE("what is wrong with a theme is said with its place and how to mend it"
     CHECK(says(message("colours: {pink: \"#ff0000\"}\n"), "t.yaml:3:11: unknown key \"pink\""));
     CHECK(says(message("colours: {soft: red}\n"), "t.yaml:3:17: \"red\" is no colour"));
     CHECK(says(message("colours:\n  soft: #123456\n"), "put it in quotes"));
-    CHECK(says(message("colours: {soft: \"#999999\"}\n"), "t.yaml:3:17: soft cannot be read on the paper: their contrast is 2.8"));
+    CHECK(says(message("colours: {soft: \"#999999\"}\n"),
+               "t.yaml:3:17: soft cannot be read on the paper: their contrast is 2.8"));
     CHECK(says(message("colours: {paper: \"#000000\"}\n"), "t.yaml:3:18: text cannot be read on the paper"));
     CHECK(says(message("colours: {paper: \"#000000\"}\n"), "make text lighter"));
     CHECK(says(message("colours: [1]\n"), "t.yaml:3"));

@@ -36,8 +36,19 @@ Passage scale_of(char const* low = "C4", int notes = 12) {
     for (auto const* vowel : {"i", "a", "u"})
         for (int k = 0; k < notes; ++k) {
             auto const pitch = p.tuning.pitch(parse_spelled_pitch(low)) + semitones(k);
-            SungNote const n{pitch, p.tuning.name(pitch).pitch, std::to_string(p.notes.size() + 1), 1, seconds(static_cast<double>(p.notes.size())), seconds(1), false, false,
-                             {}, std::nullopt, std::nullopt, SungVowel{.held = parse_vowel(vowel), .before = {}, .after = {}}, false};
+            SungNote const n{pitch,
+                             p.tuning.name(pitch).pitch,
+                             std::to_string(p.notes.size() + 1),
+                             1,
+                             seconds(static_cast<double>(p.notes.size())),
+                             seconds(1),
+                             false,
+                             false,
+                             {},
+                             std::nullopt,
+                             std::nullopt,
+                             SungVowel{.held = parse_vowel(vowel), .before = {}, .after = {}},
+                             false};
             p.notes.push_back(n);
         }
     return p;
@@ -59,14 +70,19 @@ TEST_CASE("a singer and the same singer part nowhere") {
     for (auto const& n : c.notes) CHECK(n.parting == Parting::none);
     CHECK(in_seconds(c.parting) == 0);
     CHECK(in_seconds(c.times[0].all()) == doctest::Approx(36));
-    for (std::size_t k = 0; k < 3; ++k) CHECK(in_seconds(c.times[0].of[k]) == doctest::Approx(in_seconds(c.times[1].of[k])));
+    for (std::size_t k = 0; k < 3; ++k)
+        CHECK(in_seconds(c.times[0].of[k]) == doctest::Approx(in_seconds(c.times[1].of[k])));
 }
 
 TEST_CASE("tracts of different length part; the longer one turns lower and is the one that has turned") {
-    // All resonances of a tube go as 1 / length (Stevens 1998): a fifth shorter, a minor third and a half higher, and so all turning points.
+    // All resonances of a tube go as 1 / length (Stevens 1998): a fifth shorter, a minor third and a half
+    // higher, and so all turning points.
     auto const c = compare_plans(plan(singer("long", 1, 0.02)), plan(singer("short", 1.25, 0.02)));
-    auto const interval_of_turning = [&](std::size_t v) { return (c.plans[1].vowels[v].turning.pitch - c.plans[0].vowels[v].turning.pitch).value; };
-    for (std::size_t v = 0; v < 3; ++v) CHECK(interval_of_turning(v) == doctest::Approx(1200 * std::log2(1.25)));
+    auto const interval_of_turning = [&](std::size_t v) {
+        return (c.plans[1].vowels[v].turning.pitch - c.plans[0].vowels[v].turning.pitch).value;
+    };
+    for (std::size_t v = 0; v < 3; ++v)
+        CHECK(interval_of_turning(v) == doctest::Approx(1200 * std::log2(1.25)));
     int sounds = 0, advices = 0;
     for (auto const& n : c.notes) {
         auto const &a = *c.plans[0].notes[n.note].decision, &b = *c.plans[1].notes[n.note].decision;
@@ -90,7 +106,8 @@ TEST_CASE("tracts of different length part; the longer one turns lower and is th
 }
 
 TEST_CASE("a way is an interval from the own vowel, and there only when the shape is changed") {
-    auto const c = compare_plans(plan(singer("A", 1), scale_of("A4")), plan(singer("B", 1.1), scale_of("A4")));
+    auto const c =
+        compare_plans(plan(singer("A", 1), scale_of("A4")), plan(singer("B", 1.1), scale_of("A4")));
     int changed = 0;
     for (auto const& n : c.notes)
         for (std::size_t s = 0; s < 2; ++s) {
@@ -101,14 +118,16 @@ TEST_CASE("a way is an interval from the own vowel, and there only when the shap
             }
             ++changed;
             auto const own = in_hertz(c.plans[s].vowels[*planned.vowel].resonances.r1.centre);
-            CHECK(in_hertz(planned.decision->target.r1.centre) == doctest::Approx(own * std::exp2(n.way[s][0].value / 1200)));
+            CHECK(in_hertz(planned.decision->target.r1.centre) ==
+                  doctest::Approx(own * std::exp2(n.way[s][0].value / 1200)));
         }
     CHECK(changed > 0);
 }
 
 TEST_CASE("plans of different notes, vowels or keys are not compared") {
     CHECK_THROWS_AS(compare_plans(plan(singer("A", 1)), plan(singer("B", 1), scale_of("D4"))), InputError);
-    CHECK_THROWS_AS(compare_plans(plan(singer("A", 1)), plan(singer("B", 1), scale_of("C4", 11))), InputError);
+    CHECK_THROWS_AS(compare_plans(plan(singer("A", 1)), plan(singer("B", 1), scale_of("C4", 11))),
+                    InputError);
     auto other = scale_of();
     other.notes[3].vowel->held = parse_vowel("a");
     CHECK_THROWS_AS(compare_plans(plan(singer("A", 1)), plan(singer("B", 1), other)), InputError);

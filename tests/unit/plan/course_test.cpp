@@ -38,7 +38,8 @@ TEST_CASE("the course found is the cheapest of all courses, on 300 random passag
             notes.push_back({&heard[n], &fixed[n], cost(random), {step(random), step(random)}});
         }
         auto const course = best_course(grid, notes);
-        CHECK(cost_of_course(grid, notes, course) == doctest::Approx(cheapest_by_brute_force(grid, notes)).epsilon(1e-4));
+        CHECK(cost_of_course(grid, notes, course) ==
+              doctest::Approx(cheapest_by_brute_force(grid, notes)).epsilon(1e-4));
     }
 }
 
@@ -62,7 +63,8 @@ TEST_CASE("a single expensive home among many: moving is weighed against staying
         for (auto const* heard : {&flat, &high, &flat}) notes.push_back({heard, &nothing, length, {step, 0}});
         return notes;
     };
-    CHECK(best_course(grid, passage(0.2f, 1))[1] == grid.at(2, 0)); // 4 semitones there and back cost 0.8, staying costs 1
-    CHECK(best_course(grid, passage(0.3f, 1))[1] == grid.home());   // 1.2 against 1
+    CHECK(best_course(grid, passage(0.2f, 1))[1] ==
+          grid.at(2, 0)); // 4 semitones there and back cost 0.8, staying costs 1
+    CHECK(best_course(grid, passage(0.3f, 1))[1] == grid.home());    // 1.2 against 1
     CHECK(best_course(grid, passage(0.2f, 0.5f))[1] == grid.home()); // a short note is not worth the way
 }

@@ -10,10 +10,13 @@ using namespace vowelway;
 
 namespace {
 Resonance resonance(double hz, double sd = 30) { return {hertz(hz), hertz(sd), false, std::nullopt}; }
-VowelResonances vowel(double r1, double r2) { return {parse_vowel("a"), resonance(r1), resonance(r2), std::nullopt, std::nullopt, false, ""}; }
+VowelResonances vowel(double r1, double r2) {
+    return {parse_vowel("a"), resonance(r1), resonance(r2), std::nullopt, std::nullopt, false, ""};
+}
 } // namespace
 
-// n fo = fR in the notation of Titze et al. 2015, J. Acoust. Soc. Am. 137, 3005; pitches by ISO 16 and equal temperament.
+// n fo = fR in the notation of Titze et al. 2015, J. Acoust. Soc. Am. 137, 3005; pitches by ISO 16 and equal
+// temperament.
 TEST_CASE("a crossing lies at fR/n, with the deviation of the resonance") {
     Tuning const tuning;
     auto const turn = crossing({2}, {1}, resonance(700, 35));
@@ -24,15 +27,21 @@ TEST_CASE("a crossing lies at fR/n, with the deviation of the resonance") {
     auto const third = crossing({3}, {2}, resonance(1100));
     CHECK(in_hertz(third.pitch.frequency()) == doctest::Approx(1100.0 / 3));
     // 1300 Hz over 4 is 24.48 cents below E4.
-    CHECK((crossing({4}, {2}, resonance(1300)).pitch - tuning.pitch(parse_spelled_pitch("E4"))).value == doctest::Approx(-24.48).epsilon(0.001));
+    CHECK((crossing({4}, {2}, resonance(1300)).pitch - tuning.pitch(parse_spelled_pitch("E4"))).value ==
+          doctest::Approx(-24.48).epsilon(0.001));
 }
 
 // Peterson & Barney 1952, J. Acoust. Soc. Am. 24, 175, Table II (means, men and women): fR1/2 as pitches.
 TEST_CASE("turning points of the printed averages of men and women") {
     Tuning const tuning;
-    struct Row { double f1; char const* pitch; double cents; };
-    for (auto const& row : {Row{270, "C#3", -45}, Row{310, "D#3", -6}, Row{530, "C4", 22}, Row{660, "E4", 2}, Row{850, "G#4", 40},
-                            Row{440, "A3", 0}, Row{370, "F#3", 0}, Row{640, "D#4", 49}}) {
+    struct Row {
+        double f1;
+        char const* pitch;
+        double cents;
+    };
+    for (auto const& row :
+         {Row{270, "C#3", -45}, Row{310, "D#3", -6}, Row{530, "C4", 22}, Row{660, "E4", 2},
+          Row{850, "G#4", 40}, Row{440, "A3", 0}, Row{370, "F#3", 0}, Row{640, "D#4", 49}}) {
         auto const turn = crossing({2}, {1}, resonance(row.f1));
         auto const cents = turn.pitch - tuning.pitch(parse_spelled_pitch(row.pitch));
         CHECK_MESSAGE(std::abs(cents.value - row.cents) <= 0.6, row.f1);
@@ -63,7 +72,8 @@ TEST_CASE("zones rise from open to above, and their probabilities with them") {
     CHECK(at(200).zone == Zone::open);
     CHECK(at(345).zone == Zone::turning);
     CHECK(at(350).p_turned == doctest::Approx(0.5));
-    CHECK(at(360).p_turned == doctest::Approx(0.841344746)); // one deviation: tables of the normal distribution
+    CHECK(at(360).p_turned ==
+          doctest::Approx(0.841344746)); // one deviation: tables of the normal distribution
     CHECK(at(500).zone == Zone::close);
     CHECK(at(690).zone == Zone::meeting);
     CHECK(at(700).p_above == doctest::Approx(0.5));

@@ -19,7 +19,12 @@ PlanRequest arpeggio() {
     out.singer.name = "Invented Soprano";
     out.singer.voice = VoiceType::soprano;
     auto const add = [&](char const* ipa, double r1, double r2) {
-        out.singer.vowels.push_back({.vowel = parse_ipa(ipa), .r1 = resonance(r1, 30), .r2 = resonance(r2, 80), .r3 = {}, .r4 = {}, .origin = {}});
+        out.singer.vowels.push_back({.vowel = parse_ipa(ipa),
+                                     .r1 = resonance(r1, 30),
+                                     .r2 = resonance(r2, 80),
+                                     .r3 = {},
+                                     .r4 = {},
+                                     .origin = {}});
     };
     add("i", 360, 2600);
     add("a", 850, 1400);
@@ -27,8 +32,16 @@ PlanRequest arpeggio() {
     for (auto const* pitch : {"A4", "C#5", "E5", "A5", "A5"}) {
         auto const spelled = parse_spelled_pitch(pitch);
         bool const last = out.passage.notes.size() == 4;
-        SungNote note{.pitch = out.passage.tuning.pitch(spelled), .spelled = spelled, .measure = "1", .beat = 1 + start, .start = seconds(start), .length = seconds(1),
-                      .syllables = {{last ? "mi" : "la", Syllable::Part::single}}, .typed_ipa = {}, .dynamic = {}, .vowel = SungVowel{.held = parse_ipa(last ? "i" : "a"), .before = {}, .after = {}}};
+        SungNote note{.pitch = out.passage.tuning.pitch(spelled),
+                      .spelled = spelled,
+                      .measure = "1",
+                      .beat = 1 + start,
+                      .start = seconds(start),
+                      .length = seconds(1),
+                      .syllables = {{last ? "mi" : "la", Syllable::Part::single}},
+                      .typed_ipa = {},
+                      .dynamic = {},
+                      .vowel = SungVowel{.held = parse_ipa(last ? "i" : "a"), .before = {}, .after = {}}};
         out.passage.notes.push_back(note);
         start += 1;
     }
@@ -86,7 +99,9 @@ TEST_CASE("a high close vowel gains where its raised fR1 meets the harmonic") {
     REQUIRE(e.changed);
     auto const& d = e.decision;
     REQUIRE(std::abs(d.gain.value) > 1);
-    auto const nearest = std::ranges::min_element(e.harmonics, {}, [&](Frequency const& f) { return std::abs(interval(e.changed->r1.centre, f).value); });
+    auto const nearest = std::ranges::min_element(e.harmonics, {}, [&](Frequency const& f) {
+        return std::abs(interval(e.changed->r1.centre, f).value);
+    });
     auto const n = static_cast<std::size_t>(nearest - e.harmonics.begin());
     CHECK((e.changed->harmonics[n] - e.kept.harmonics[n]).value * d.gain.value > 0);
     // Sopranos raise fR1 to fo there (Sundberg 1975, Garnier et al. 2010).
@@ -112,8 +127,10 @@ TEST_CASE("the model tracts have the resonances they are drawn for") {
     REQUIRE(kept.size() >= 2);
     REQUIRE(changed.size() >= 2);
     // Ratios, as the reachable set has them; a cell between four shapes is their mean: a tenth.
-    CHECK(changed[0].centre / kept[0].centre == doctest::Approx(double(e.changed->r1.centre / e.kept.r1.centre)).epsilon(0.1));
-    CHECK(changed[1].centre / kept[1].centre == doctest::Approx(double(e.changed->r2.centre / e.kept.r2.centre)).epsilon(0.1));
+    CHECK(changed[0].centre / kept[0].centre ==
+          doctest::Approx(double(e.changed->r1.centre / e.kept.r1.centre)).epsilon(0.1));
+    CHECK(changed[1].centre / kept[1].centre ==
+          doctest::Approx(double(e.changed->r2.centre / e.kept.r2.centre)).epsilon(0.1));
 }
 
 TEST_CASE("a note without a vowel has nothing to explain") {

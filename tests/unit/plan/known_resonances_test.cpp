@@ -10,8 +10,13 @@ using namespace vowelway;
 namespace {
 
 VowelResonances vowel(char const* ipa, double r1, double r2) {
-    return {parse_vowel(ipa), {hertz(r1), hertz(r1 * 0.05), false, std::nullopt}, {hertz(r2), hertz(r2 * 0.04), false, std::nullopt},
-            std::nullopt, std::nullopt, false, ""};
+    return {parse_vowel(ipa),
+            {hertz(r1), hertz(r1 * 0.05), false, std::nullopt},
+            {hertz(r2), hertz(r2 * 0.04), false, std::nullopt},
+            std::nullopt,
+            std::nullopt,
+            false,
+            ""};
 }
 
 // Peterson & Barney 1952, Table II: men, and women.
@@ -39,8 +44,8 @@ TEST_CASE("a measured vowel is taken as it is, whatever its length mark") {
     CHECK(in_hertz(found->r1.centre) == 310);
 }
 
-// Peterson & Barney 1952: women's /ɛ/ is 610 and 2330 Hz. Estimated from their other vowels and the men's, it must lie
-// within two of its own stated deviations, and nearer than the men's value.
+// Peterson & Barney 1952: women's /ɛ/ is 610 and 2330 Hz. Estimated from their other vowels and the men's, it
+// must lie within two of its own stated deviations, and nearer than the men's value.
 TEST_CASE("a missing vowel is estimated from the others, and the printed one lies within its uncertainty") {
     auto const reference = men();
     auto const found = resonances_of(parse_vowel("ɛ"), women_without_e(), &reference);
@@ -56,7 +61,8 @@ TEST_CASE("a missing vowel is estimated from the others, and the printed one lie
 
 TEST_CASE("the farther the guess, the wider its deviation") {
     auto const reference = men();
-    auto const near = resonances_of(parse_vowel("ɛ"), women_without_e(), &reference), far = resonances_of(parse_vowel("œ"), women_without_e(), &reference);
+    auto const near = resonances_of(parse_vowel("ɛ"), women_without_e(), &reference),
+               far = resonances_of(parse_vowel("œ"), women_without_e(), &reference);
     REQUIRE(far);
     CHECK(far->r1.sd / far->r1.centre > near->r1.sd / near->r1.centre);
     CHECK(far->vowel == parse_vowel("œ"));

@@ -10,17 +10,22 @@ using namespace vowelway;
 namespace {
 
 SungNote note(double start, double length, double hz, char const* vowel, char const* syllable) {
-    SungNote n{Pitch(hertz(hz)), {}, "1", 1, seconds(start), seconds(length), false, false, {}, std::nullopt, std::nullopt, std::nullopt, false};
+    SungNote n{Pitch(hertz(hz)), {},           "1",   1,  seconds(start),
+               seconds(length),  false,        false, {}, std::nullopt,
+               std::nullopt,     std::nullopt, false};
     n.vowel = SungVowel{parse_vowel(vowel), {}, {}, VowelOrigin::typed};
-    if (*syllable) n.syllables = {{syllable, Syllable::Part::single}};
-    else n.melisma = true;
+    if (*syllable)
+        n.syllables = {{syllable, Syllable::Part::single}};
+    else
+        n.melisma = true;
     return n;
 }
 
 } // namespace
 
 TEST_CASE("fast notes are bound more tightly than slow ones") {
-    CHECK(line_between(note(0, 0.1, 300, "a", "a"), note(0.1, 0.1, 320, "a", "")) > line_between(note(0, 1, 300, "a", "a"), note(1, 1, 320, "a", "")));
+    CHECK(line_between(note(0, 0.1, 300, "a", "a"), note(0.1, 0.1, 320, "a", "")) >
+          line_between(note(0, 1, 300, "a", "a"), note(1, 1, 320, "a", "")));
 }
 
 TEST_CASE("a repeated syllable stays; a rest, a new vowel, a leap let go") {
@@ -43,8 +48,8 @@ TEST_CASE("loud notes miss the ring more than soft ones") {
     CHECK(ring_factor(loudness_of(n)) < 1);
 }
 
-// Story, Titze & Hoffman 1996, area functions through the chain matrix (docs/acoustics.md): the input reactance is
-// compliant for /i/ from 293 to 499 Hz, for /ae/ from 719 to 785 Hz, and inertive below.
+// Story, Titze & Hoffman 1996, area functions through the chain matrix (docs/acoustics.md): the input
+// reactance is compliant for /i/ from 293 to 499 Hz, for /ae/ from 719 to 785 Hz, and inertive below.
 TEST_CASE("exposure: none below fR1, most just above it, over a band that narrows with fR1") {
     CHECK(exposure(hertz(300), semitones(-1)) == 0);
     CHECK(exposure(hertz(300), semitones(1)) == 1);

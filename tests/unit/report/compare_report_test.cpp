@@ -26,7 +26,8 @@ Singer singer(char const* name, VoiceType voice, double r1, double r2, bool aver
 }
 
 Comparison two() {
-    return compare_singers({{singer("One, \"the first\"", VoiceType::tenor, 700, 1250), {}}, {singer("Two", VoiceType::treble, 900, 1500, true), {}}});
+    return compare_singers({{singer("One, \"the first\"", VoiceType::tenor, 700, 1250), {}},
+                            {singer("Two", VoiceType::treble, 900, 1500, true), {}}});
 }
 
 } // namespace
@@ -56,8 +57,10 @@ TEST_CASE("a comparison as CSV has as many cells in each row as in the first") {
         bool quoted = false;
         int count = 1;
         for (char const c : text) {
-            if (c == '"') quoted = !quoted;
-            else if (c == ',' && !quoted) ++count;
+            if (c == '"')
+                quoted = !quoted;
+            else if (c == ',' && !quoted)
+                ++count;
         }
         return count;
     };
@@ -68,7 +71,8 @@ TEST_CASE("a comparison as CSV has as many cells in each row as in the first") {
         CHECK(cells(line) == width);
     }
     CHECK(rows == 3);
-    CHECK(comparison_csv(two()).find("a,\"One, \"\"the first\"\"\",tenor,false,false,700,20,") != std::string::npos);
+    CHECK(comparison_csv(two()).find("a,\"One, \"\"the first\"\"\",tenor,false,false,700,20,") !=
+          std::string::npos);
 }
 
 TEST_CASE("a comparison as text says what is average, what is clear and what is generic") {
@@ -95,7 +99,8 @@ TEST_CASE("a singer's picture as JSON and text") {
     CHECK(json["voices"][0]["fR1_cents"] == 50.0);
     CHECK(json["voices"][0]["fR3_cents"].is_null());
     auto const text = singer_text(picture);
-    CHECK(text.find("vocal tract: 17.0 cm ±0.8, estimated from the upper resonances of 4 vowels") != std::string::npos);
+    CHECK(text.find("vocal tract: 17.0 cm ±0.8, estimated from the upper resonances of 4 vowels") !=
+          std::string::npos);
     CHECK(text.find("1250 ±50*") != std::string::npos);
     CHECK(text.find("* deviation assumed") != std::string::npos);
 }

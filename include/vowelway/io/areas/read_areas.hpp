@@ -27,11 +27,11 @@ struct MeasuredTracts {
     Remarks remarks;                   ///< which columns were not used
 };
 
-/// Reads RFC 4180 text in UTF-8 with a header. Columns, in any order: section_length_cm, section_index_from_glottis
-/// (whole numbers without gap from 0 or 1, rows in any order), area_cm2, and vowel if there are several tracts. Blank
-/// lines and lines that begin with # are skipped.
-/// Bounds  16 MiB, 512 sections a tract, 1000 tracts; lengths 0.01..30 cm, areas 0.001..100 cm².
-/// Errors  InputError with line, column name and remedy.
+/// Reads RFC 4180 text in UTF-8 with a header. Columns, in any order: section_length_cm,
+/// section_index_from_glottis (whole numbers without gap from 0 or 1, rows in any order), area_cm2, and vowel
+/// if there are several tracts. Blank lines and lines that begin with # are skipped. Bounds  16 MiB, 512
+/// sections a tract, 1000 tracts; lengths 0.01..30 cm, areas 0.001..100 cm². Errors  InputError with line,
+/// column name and remedy.
 MeasuredTracts parse_areas(std::string_view csv, std::string const& name);
 MeasuredTracts read_areas(std::filesystem::path const& file);
 

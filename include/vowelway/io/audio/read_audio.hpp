@@ -14,12 +14,12 @@ namespace vowelway {
 
 /// What was found while reading, complete once reading is over.
 struct AudioFacts {
-    std::string format;  ///< container and coding, "mov / aac"
-    Frequency rate;      ///< of the file, before resampling
+    std::string format; ///< container and coding, "mov / aac"
+    Frequency rate;     ///< of the file, before resampling
     int channels = 1;
-    Duration length;     ///< of what was decoded
-    bool lossy = false;  ///< the coding leaves out what it takes to be inaudible
-    double peak = 0;     ///< largest magnitude of any sample, 1 being full scale
+    Duration length;    ///< of what was decoded
+    bool lossy = false; ///< the coding leaves out what it takes to be inaudible
+    double peak = 0;    ///< largest magnitude of any sample, 1 being full scale
     /// Moments at full scale: three or more equal samples in a row at the top of the range. Spans closer
     /// than 20 ms are one; after `clipped_limit` of them the last one is stretched.
     std::vector<TimeSpan> clipped;

@@ -21,7 +21,8 @@ struct Measurement {
     int probes = 1; ///< how many takes it is the average of, at least 1
     Resonance r1, r2;
     std::optional<Resonance> r3, r4;
-    std::array<std::optional<Frequency>, 4> heard; ///< F1..F4 as found in the sound, before the shift was taken off
+    std::array<std::optional<Frequency>, 4>
+        heard; ///< F1..F4 as found in the sound, before the shift was taken off
     std::string note;
 };
 
@@ -33,11 +34,12 @@ struct ShiftOfResonance {
 
 /// The singer's own shift for one kind of probe, learned where a vowel was measured in two ways.
 struct ProbeShift {
-    Method method = Method::whisper; ///< whisper or creak
+    Method method = Method::whisper;                   ///< whisper or creak
     std::array<std::optional<ShiftOfResonance>, 4> of; ///< fR1..fR4
-    int pairs = 0;    ///< vowels measured both ways that it rests on
-    std::string date; ///< ISO 8601 day of the last of them, or empty
-    std::vector<std::string> recordings; ///< digests of those it was learned from (Measurements::learned_from)
+    int pairs = 0;                                     ///< vowels measured both ways that it rests on
+    std::string date;                                  ///< ISO 8601 day of the last of them, or empty
+    std::vector<std::string>
+        recordings; ///< digests of those it was learned from (Measurements::learned_from)
 };
 
 /// A profile with its memory. History is in the order of the file, oldest first as written.

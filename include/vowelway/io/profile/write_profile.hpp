@@ -29,7 +29,8 @@ void append_measurement(std::filesystem::path const& path, Measurement const& me
 void set_shift(std::filesystem::path const& path, ProbeShift const& shift);
 
 /// What append_measurements and set_shift do, on the text; `file` is the name that messages give.
-std::string with_measurement(std::string const& text, std::string const& file, Measurement const& measurement);
+std::string with_measurement(std::string const& text, std::string const& file,
+                             Measurement const& measurement);
 std::string with_shift(std::string const& text, std::string const& file, ProbeShift const& shift);
 
 } // namespace vowelway

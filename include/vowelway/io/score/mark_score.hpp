@@ -26,8 +26,8 @@ struct ScoreMarks {
 };
 
 /// Writes the score with the marks; marks of an earlier run are replaced. All else keeps its bytes: only
-/// elements of ours are put in, and a compressed score's other members stay as they are. (A score with letters
-/// beyond ASCII in another encoding than UTF-8 is written in UTF-8, which it then declares.)
+/// elements of ours are put in, and a compressed score's other members stay as they are. (A score with
+/// letters beyond ASCII in another encoding than UTF-8 is written in UTF-8, which it then declares.)
 ///
 /// What is put in, valid against MusicXML 4.0: a <lyric name="vowelway"> with the number after the part's
 /// last, <direction id="vowelway-..."> with <words> before the note, <credit id="vowelway-heading">.
@@ -35,8 +35,8 @@ struct ScoreMarks {
 /// The form follows the destination's extension: .mxl compressed, .musicxml and .xml plain.
 /// Throws InputError for what read_score refuses, for a source that is no MusicXML, and when the destination
 /// cannot be written; then nothing is left behind. Throws std::out_of_range for a note that is not there.
-void write_marked_score(std::filesystem::path const& source, ScoreOptions const& options, ScoreMarks const& marks,
-                        std::filesystem::path const& destination);
+void write_marked_score(std::filesystem::path const& source, ScoreOptions const& options,
+                        ScoreMarks const& marks, std::filesystem::path const& destination);
 
 /// The text of a score without any marks of ours; the same bytes where there are none.
 std::string without_marks(std::string_view musicxml, std::string const& file);

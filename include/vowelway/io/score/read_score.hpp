@@ -15,16 +15,17 @@ struct ScoreOptions {
     /// The part: its name (or the beginning of it), its id, or its number from 1; empty: choose.
     /// ".2" after it takes the second of the voices that carry words in that part ("Voice.2", "1.2").
     std::string part;
-    int verse = 0; ///< from 1; 0: choose
+    int verse = 0;                  ///< from 1; 0: choose
     double transpose_semitones = 0; ///< moves what is sung; the staff follows unless it is whole octaves
     Tuning tuning;
     std::optional<PitchRange> singer_range; ///< only to notice a line written an octave away
 };
 
-/// Bounds. A file past them is refused, not cut. (A YAML passage: 1 MiB, a note ten minutes, one hour in all.)
-inline constexpr std::uintmax_t largest_score_file = 64u << 20;  ///< bytes on the disk
-inline constexpr std::uintmax_t largest_score_text = 64u << 20;  ///< bytes of XML once unpacked
-inline constexpr int deepest_score_nesting = 64;                 ///< elements within elements
+/// Bounds. A file past them is refused, not cut. (A YAML passage: 1 MiB, a note ten minutes, one hour in
+/// all.)
+inline constexpr std::uintmax_t largest_score_file = 64u << 20; ///< bytes on the disk
+inline constexpr std::uintmax_t largest_score_text = 64u << 20; ///< bytes of XML once unpacked
+inline constexpr int deepest_score_nesting = 64;                ///< elements within elements
 inline constexpr int most_score_elements = 4'000'000;
 inline constexpr int most_bar_events = 5000; ///< notes and rests of one part in one bar
 inline constexpr int most_part_voices = 64;

@@ -17,8 +17,8 @@ Technique find_technique(std::string const& name_or_path);
 /// Names of the techniques that come with the program.
 std::vector<std::string> technique_names();
 
-/// Strict: throws InputError with file, line, column and remedy for unknown keys and impossible values. What a
-/// file leaves out is as in `Technique{}`. `file` is the name that messages give.
+/// Strict: throws InputError with file, line, column and remedy for unknown keys and impossible values. What
+/// a file leaves out is as in `Technique{}`. `file` is the name that messages give.
 Technique parse_technique(std::string const& text, std::string const& file);
 
 } // namespace vowelway

@@ -16,9 +16,9 @@ Theme find_theme(std::string const& name_or_path);
 /// Names of the themes that come with the program.
 std::vector<std::string> theme_names();
 
-/// Strict: throws InputError with file, line, column and remedy for unknown keys, what is no colour, and text that cannot be
-/// read on the paper. What a file leaves out is as in `Theme{}`. `file` is the name that messages give. Whether the
-/// fonts are installed is found when a chart is drawn.
+/// Strict: throws InputError with file, line, column and remedy for unknown keys, what is no colour, and text
+/// that cannot be read on the paper. What a file leaves out is as in `Theme{}`. `file` is the name that
+/// messages give. Whether the fonts are installed is found when a chart is drawn.
 Theme parse_theme(std::string const& text, std::string const& file);
 
 } // namespace vowelway

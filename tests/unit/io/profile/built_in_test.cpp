@@ -29,8 +29,8 @@ TEST_CASE("every built-in voice is an average, has a range, a tract length and t
         CHECK(singer.provenance.method == Method::published);
         REQUIRE(singer.range);
         REQUIRE(singer.tract_length);
-        for (auto const* vowel : {"i", "ɪ", "e", "ɛ", "æ", "a", "ɑ", "ɒ", "ɔ", "o", "ʊ", "u", "ʌ", "ə", "ɐ", "y", "ʏ", "ø", "œ", "ɜ",
-                                  "ɛ̃", "ɑ̃", "ɔ̃", "œ̃"}) {
+        for (auto const* vowel : {"i", "ɪ", "e", "ɛ", "æ", "a", "ɑ", "ɒ", "ɔ", "o", "ʊ", "u",
+                                  "ʌ", "ə", "ɐ", "y", "ʏ", "ø", "œ", "ɜ", "ɛ̃", "ɑ̃", "ɔ̃", "œ̃"}) {
             CAPTURE(vowel);
             auto const* found = singer.find(parse_vowel(vowel));
             REQUIRE(found);
@@ -43,7 +43,8 @@ TEST_CASE("every built-in voice is an average, has a range, a tract length and t
     CHECK_THROWS_AS(built_in_voice(VoiceType::other), InputError);
 }
 
-// Sundberg, La & Gill (2013), J. Voice 27: the passaggio region of male opera singers was taken as fo = 300 to 400 Hz.
+// Sundberg, La & Gill (2013), J. Voice 27: the passaggio region of male opera singers was taken as fo = 300
+// to 400 Hz.
 TEST_CASE("on open vowels the men turn between 300 and 400 Hz") {
     for (auto const voice : {VoiceType::bass, VoiceType::baritone, VoiceType::tenor, VoiceType::countertenor})
         for (auto const* vowel : {"a", "ɑ", "æ"}) {
@@ -55,11 +56,11 @@ TEST_CASE("on open vowels the men turn between 300 and 400 Hz") {
         }
 }
 
-// Cleveland (1977), J. Acoust. Soc. Am. 61, 1622: tenors' resonances lie above basses'. Longer tracts lie lower
-// in proportion (any tube; Fant 1960), so the order of the voices is the order of their tracts.
+// Cleveland (1977), J. Acoust. Soc. Am. 61, 1622: tenors' resonances lie above basses'. Longer tracts lie
+// lower in proportion (any tube; Fant 1960), so the order of the voices is the order of their tracts.
 TEST_CASE("the longer the tract, the lower every resonance") {
-    VoiceType const by_length[] = {VoiceType::bass, VoiceType::baritone, VoiceType::tenor, VoiceType::alto,
-                                   VoiceType::mezzo, VoiceType::soprano, VoiceType::treble};
+    VoiceType const by_length[] = {VoiceType::bass,  VoiceType::baritone, VoiceType::tenor, VoiceType::alto,
+                                   VoiceType::mezzo, VoiceType::soprano,  VoiceType::treble};
     for (std::size_t i = 1; i < std::size(by_length); ++i)
         for (auto const* vowel : {"i", "e", "a", "ɔ", "u"})
             for (int k : {1, 2, 3}) {
@@ -72,15 +73,16 @@ TEST_CASE("the longer the tract, the lower every resonance") {
 
 // Feugère et al. (2017), EURASIP J. Audio Speech Music Process.: resonances with which a French tenor is
 // synthesised, a source the averages were not made from. Spoken and sung vowels differ: front vowels are sung
-// with a lower fR2 (Sundberg 1972), close ones with a lower fR1. Two deviations hold for all but /i/, where the
-// two differ most (2.1 in fR1, 2.5 in fR2): docs and profiles/README.md say so.
+// with a lower fR2 (Sundberg 1972), close ones with a lower fR1. Two deviations hold for all but /i/, where
+// the two differ most (2.1 in fR1, 2.5 in fR2): docs and profiles/README.md say so.
 TEST_CASE("the tenor agrees with a sung one within two deviations, /i/ within two and a half") {
     struct Sung {
         char const* vowel;
         double r1, r2;
     };
-    for (auto const& sung : {Sung{"i", 215, 1900}, Sung{"e", 410, 2000}, Sung{"ɛ", 590, 1700}, Sung{"y", 250, 1750}, Sung{"u", 290, 750}, Sung{"o", 440, 750},
-                             Sung{"ɔ", 610, 950}, Sung{"a", 700, 1200}}) {
+    for (auto const& sung :
+         {Sung{"i", 215, 1900}, Sung{"e", 410, 2000}, Sung{"ɛ", 590, 1700}, Sung{"y", 250, 1750},
+          Sung{"u", 290, 750}, Sung{"o", 440, 750}, Sung{"ɔ", 610, 950}, Sung{"a", 700, 1200}}) {
         CAPTURE(sung.vowel);
         auto const tenor = built_in_voice(VoiceType::tenor);
         auto const* found = tenor.find(parse_vowel(sung.vowel));
@@ -91,16 +93,17 @@ TEST_CASE("the tenor agrees with a sung one within two deviations, /i/ within tw
     }
 }
 
-// Peterson & Barney (1952), table II: means of women. The profiles take from women only the overall ratio to men
-// and the spread, so the single vowels are a check of the scaling. Two deviations: the profiles rest on European
-// vowels where those are what is sung, and an American /i/ lies further forward.
+// Peterson & Barney (1952), table II: means of women. The profiles take from women only the overall ratio to
+// men and the spread, so the single vowels are a check of the scaling. Two deviations: the profiles rest on
+// European vowels where those are what is sung, and an American /i/ lies further forward.
 TEST_CASE("the women of Peterson and Barney lie within two deviations of the soprano") {
     struct Woman {
         char const* vowel;
         double r1, r2;
     };
-    for (auto const& w : {Woman{"i", 310, 2790}, Woman{"ɪ", 430, 2480}, Woman{"ɛ", 610, 2330}, Woman{"æ", 860, 2050}, Woman{"ɑ", 850, 1220},
-                          Woman{"ɔ", 590, 920}, Woman{"ʊ", 470, 1160}, Woman{"u", 370, 950}, Woman{"ʌ", 760, 1400}}) {
+    for (auto const& w : {Woman{"i", 310, 2790}, Woman{"ɪ", 430, 2480}, Woman{"ɛ", 610, 2330},
+                          Woman{"æ", 860, 2050}, Woman{"ɑ", 850, 1220}, Woman{"ɔ", 590, 920},
+                          Woman{"ʊ", 470, 1160}, Woman{"u", 370, 950}, Woman{"ʌ", 760, 1400}}) {
         CAPTURE(w.vowel);
         auto const soprano = built_in_voice(VoiceType::soprano);
         auto const* found = soprano.find(parse_vowel(w.vowel));
@@ -119,6 +122,7 @@ TEST_CASE("a singer is found by name, and an unknown name lists the names") {
         FAIL("found");
     } catch (InputError const& error) {
         CHECK(error.wrong().find("tenner") != std::string::npos);
-        for (auto const voice : all_voice_types) CHECK(error.remedy().find(to_string(voice)) != std::string::npos);
+        for (auto const voice : all_voice_types)
+            CHECK(error.remedy().find(to_string(voice)) != std::string::npos);
     }
 }

@@ -37,27 +37,29 @@ bool has(std::string const& text, std::string const& part) { return text.find(pa
 } // namespace
 
 TEST_CASE("a profile with everything in it") {
-    auto const profile = parse_profile("# a comment\n"
-                                       "vowelway: 1\n"
-                                       "singer: Demo tenor\n"
-                                       "voice: tenor\n"
-                                       "range: B2..C5\n"
-                                       "a4: 442 Hz\n"
-                                       "tract_length: 17.0 cm\n"
-                                       "source: {method: whisper, date: 2026-10-03, note: \"third lesson\"}\n"
-                                       "vowels:\n"
-                                       "  i: {fR1: 300 Hz ± 15, fR2: 2250 Hz ± 60}\n"
-                                       "  ɛ: {fR1: 540 +- 25, fR2: 1780 ± 60 Hz, fR3: 2550, BR1: 60 Hz}\n"
-                                       "  a: {fR1: F5 +20c ± 30c, fR2: D#6}\n"
-                                       "  o~:\n"
-                                       "    fR1: 450 Hz\n"
-                                       "    fR2: 900 Hz\n"
-                                       "    estimated: as /o/\n"
-                                       "history:\n"
-                                       "  - {date: 2026-09-01, method: creak, vowel: i, probes: 3, fR1: 310 Hz ± 20, fR2: 2200 Hz ± 70, F1: 355 Hz, note: \"first\"}\n"
-                                       "shift:\n"
-                                       "  whisper: {fR1: 210 Hz ± 60, fR2: -20 Hz ± 80, pairs: 2, date: 2026-10-03}\n",
-                                       "demo.yaml");
+    auto const profile =
+        parse_profile("# a comment\n"
+                      "vowelway: 1\n"
+                      "singer: Demo tenor\n"
+                      "voice: tenor\n"
+                      "range: B2..C5\n"
+                      "a4: 442 Hz\n"
+                      "tract_length: 17.0 cm\n"
+                      "source: {method: whisper, date: 2026-10-03, note: \"third lesson\"}\n"
+                      "vowels:\n"
+                      "  i: {fR1: 300 Hz ± 15, fR2: 2250 Hz ± 60}\n"
+                      "  ɛ: {fR1: 540 +- 25, fR2: 1780 ± 60 Hz, fR3: 2550, BR1: 60 Hz}\n"
+                      "  a: {fR1: F5 +20c ± 30c, fR2: D#6}\n"
+                      "  o~:\n"
+                      "    fR1: 450 Hz\n"
+                      "    fR2: 900 Hz\n"
+                      "    estimated: as /o/\n"
+                      "history:\n"
+                      "  - {date: 2026-09-01, method: creak, vowel: i, probes: 3, fR1: 310 Hz ± 20, fR2: "
+                      "2200 Hz ± 70, F1: 355 Hz, note: \"first\"}\n"
+                      "shift:\n"
+                      "  whisper: {fR1: 210 Hz ± 60, fR2: -20 Hz ± 80, pairs: 2, date: 2026-10-03}\n",
+                      "demo.yaml");
     auto const& singer = profile.singer;
     CHECK(singer.name == "Demo tenor");
     CHECK(singer.voice == VoiceType::tenor);
@@ -113,9 +115,11 @@ TEST_CASE("a profile with everything in it") {
 }
 
 TEST_CASE("Windows line ends and a byte order mark do not matter") {
-    auto const singer = read("\xEF\xBB\xBF" "vowelway: 1\r\nvowels:\r\n  a: {fR1: 700 Hz ± 50, fR2: 1200 Hz ± 80}\r\n");
+    auto const singer = read("\xEF\xBB\xBF"
+                             "vowelway: 1\r\nvowels:\r\n  a: {fR1: 700 Hz ± 50, fR2: 1200 Hz ± 80}\r\n");
     REQUIRE(singer.vowels.size() == 1);
-    CHECK(starts(error("vowelway: 1\r\nvowels:\r\n  a: {fR1: 700 Hz ± 50, fR2: 12 Hz}\r\n"), "demo.yaml:3:30: fR2 is 12 Hz"));
+    CHECK(starts(error("vowelway: 1\r\nvowels:\r\n  a: {fR1: 700 Hz ± 50, fR2: 12 Hz}\r\n"),
+                 "demo.yaml:3:30: fR2 is 12 Hz"));
 }
 
 TEST_CASE("a slip is told with its place and how to mend it") {
@@ -123,19 +127,26 @@ TEST_CASE("a slip is told with its place and how to mend it") {
     std::string const good = "fR1: 540 Hz, fR2: 1780 Hz";
 
     CHECK(error(vowels("i: {fR1: 2250 Hz, fR2: 300 Hz}")) ==
-          "demo.yaml:5:12: fR1 is 2250 Hz, outside 150..1400 Hz\n  check the digits, and the octave if it is a pitch");
-    CHECK(error(vowels("i: {fR1: 900 Hz, fR2: 450 Hz}")) ==
-          "demo.yaml:5:12: fR1 of /i/ is 900 Hz, not below its fR2 (450 Hz)\n  swapped, or a digit too many?");
+          "demo.yaml:5:12: fR1 is 2250 Hz, outside 150..1400 Hz\n  check the digits, and the octave if it is "
+          "a pitch");
+    CHECK(
+        error(vowels("i: {fR1: 900 Hz, fR2: 450 Hz}")) ==
+        "demo.yaml:5:12: fR1 of /i/ is 900 Hz, not below its fR2 (450 Hz)\n  swapped, or a digit too many?");
     // Columns count characters, not bytes: ɛ is two bytes and one column.
-    CHECK(starts(error(vowels("ɛ: {fR1: 90 Hz, fR2: 450 Hz}")), "demo.yaml:5:12: fR1 is 90 Hz, outside 150..1400 Hz"));
-    CHECK(starts(error(vowels("ɛ: {fR1: 540 Hz ± 25, fR2: 178 Hz}")), "demo.yaml:5:30: fR2 is 178 Hz, outside 400..4000 Hz"));
-    CHECK(starts(error(vowels("ɛ: {" + good + ", fR3: 1700 Hz}")), "demo.yaml:5:25: fR2 of /ɛ/ is 1780 Hz, not below its fR3"));
+    CHECK(starts(error(vowels("ɛ: {fR1: 90 Hz, fR2: 450 Hz}")),
+                 "demo.yaml:5:12: fR1 is 90 Hz, outside 150..1400 Hz"));
+    CHECK(starts(error(vowels("ɛ: {fR1: 540 Hz ± 25, fR2: 178 Hz}")),
+                 "demo.yaml:5:30: fR2 is 178 Hz, outside 400..4000 Hz"));
+    CHECK(starts(error(vowels("ɛ: {" + good + ", fR3: 1700 Hz}")),
+                 "demo.yaml:5:25: fR2 of /ɛ/ is 1780 Hz, not below its fR3"));
     CHECK(has(error(vowels("ɛ: {" + good + ", fR4: 3500 Hz}")), "has fR4 but no fR3"));
     CHECK(has(error(vowels("ɛ: {fR1: 540 Hz}")), "/ɛ/ has no fR2"));
-    CHECK(has(error(vowels("ɛ: {F1: 540 Hz, F2: 1780 Hz}")), "unknown key \"F1\"\n  resonances of the tract are written fR1"));
+    CHECK(has(error(vowels("ɛ: {F1: 540 Hz, F2: 1780 Hz}")),
+              "unknown key \"F1\"\n  resonances of the tract are written fR1"));
     CHECK(has(error(vowels("ɛ: {" + good + ", colour: red}")), "unknown key \"colour\""));
     CHECK(has(error(vowels("ɛ: {" + good + ", fR1: 550 Hz}")), "\"fR1\" stands here a second time"));
-    CHECK(has(error(vowels("ɛ: {" + good + "}\n  E: {" + good + "}")), "demo.yaml:6:3: /E/ stands here a second time"));
+    CHECK(has(error(vowels("ɛ: {" + good + "}\n  E: {" + good + "}")),
+              "demo.yaml:6:3: /E/ stands here a second time"));
     CHECK(has(error(vowels("ɛ: {" + good + "}\n  ɛ: {" + good + "}")), "the first is on line 5"));
     CHECK(has(error(vowels("k: {" + good + "}")), "demo.yaml:5:3: \"k\" is not a vowel"));
     CHECK(has(error(vowels("ε: {" + good + "}")), "the letter ε only looks like IPA; write ɛ"));
@@ -161,9 +172,11 @@ TEST_CASE("a slip is told with its place and how to mend it") {
     CHECK(has(error(head + "vowels: {}\nsource: {method: telepathy}\n"), "\"telepathy\" is not a method"));
     CHECK(has(error(head + "vowels: {}\nsource: {date: 2026-02-29}\n"), "\"2026-02-29\" is not a day"));
     CHECK(has(error(head + "vowels: {}\nsource: {date: 3.10.2026}\n"), "is not a day"));
-    CHECK(has(error(head + "vowels: {}\nhistory:\n  - {method: creak, fR1: 500, fR2: 1500}\n"), "a measurement without vowel"));
+    CHECK(has(error(head + "vowels: {}\nhistory:\n  - {method: creak, fR1: 500, fR2: 1500}\n"),
+              "a measurement without vowel"));
     CHECK(has(error(head + "vowels: {}\nshift:\n  whisper: {fR1: 210 Hz}\n"), "is not a shift"));
-    CHECK(has(error("vowelway: 1\nvoice: falsettist\nvowels: {}\n"), "unknown voice \"falsettist\"\n  write one of bass, baritone"));
+    CHECK(has(error("vowelway: 1\nvoice: falsettist\nvowels: {}\n"),
+              "unknown voice \"falsettist\"\n  write one of bass, baritone"));
     CHECK(has(error("vowelway: 2\n"), "format version 2 is unknown"));
     CHECK(has(error("voice: tenor\n"), "begin the file with  vowelway: 1"));
     CHECK(has(error("vowelway: 1\ntempo: 60\n"), "unknown key \"tempo\""));
@@ -177,7 +190,8 @@ TEST_CASE("hostile and broken texts are refused") {
     CHECK(has(error("a: &a {b: *a}\n"), "anchors and aliases"));
     CHECK(has(error("a: !!python/object:os.system x\n"), "the tag"));
     CHECK(has(error("a: [\n"), "is not YAML"));
-    CHECK(starts(error("ɛɛɛ: \"x\" y\n"), "demo.yaml:1:10: is not YAML")); // the column in characters here too
+    CHECK(
+        starts(error("ɛɛɛ: \"x\" y\n"), "demo.yaml:1:10: is not YAML")); // the column in characters here too
     CHECK(has(error("vowelway: 1\nvowels:\n\t a: 1\n"), "is not YAML"));
     CHECK(has(error("vowelway: 1\nvowels: {}\n---\nvowelway: 1\n"), "a second document"));
     CHECK(has(error(std::string(5000, '[')), "nested more than 16 deep"));
@@ -206,7 +220,9 @@ TEST_CASE("files that are no text are refused") {
     };
     CHECK(has(file_error("vowelway: 1\nsinger: caf\xe9\n"), "p.yaml:2:12: is not UTF-8"));
     CHECK(has(file_error(std::string("vowelway\0: 1\n", 13)), "p.yaml:1:9: holds a control character"));
-    CHECK(has(file_error("\x7F" "ELF"), "control character"));
+    CHECK(has(file_error("\x7F"
+                         "ELF"),
+              "control character"));
     CHECK(has(file_error(std::string(2 << 20, '#')), "larger than 1 MiB"));
     CHECK(has(file_error(""), "is empty"));
     CHECK_THROWS_WITH_AS(read_profile(folder), doctest::Contains("is a folder"), InputError);
@@ -214,13 +230,17 @@ TEST_CASE("files that are no text are refused") {
     std::filesystem::remove_all(folder);
 }
 
-// Swerdlin, Smith & Wolfe (2010), J. Acoust. Soc. Am. 127, 2590: spread between singers of the shift of fR1 in
-// whisper 90 Hz, in creak 50 Hz. Peterson & Barney (1952) and Hillenbrand et al. (1995): men differ by 6 to 14 % in F1.
+// Swerdlin, Smith & Wolfe (2010), J. Acoust. Soc. Am. 127, 2590: spread between singers of the shift of fR1
+// in whisper 90 Hz, in creak 50 Hz. Peterson & Barney (1952) and Hillenbrand et al. (1995): men differ by 6
+// to 14 % in F1.
 TEST_CASE("default deviations are those of the method") {
-    auto const sd = [](Method m, int k, double centre) { return in_hertz(default_deviation(m, {k}, hertz(centre))); };
+    auto const sd = [](Method m, int k, double centre) {
+        return in_hertz(default_deviation(m, {k}, hertz(centre)));
+    };
     CHECK(sd(Method::whisper, 1, 700) == doctest::Approx(90).epsilon(0.05));
     CHECK(sd(Method::creak, 1, 700) == doctest::Approx(50).epsilon(0.05));
-    // The residual of a whispered fR1 of 700 Hz is 2.2 semitones, of a creaky one 1.2 (computed from the paper's figures).
+    // The residual of a whispered fR1 of 700 Hz is 2.2 semitones, of a creaky one 1.2 (computed from the
+    // paper's figures).
     CHECK(12 * std::log2(1 + sd(Method::whisper, 1, 700) / 700) == doctest::Approx(2.1).epsilon(0.06));
     CHECK(12 * std::log2(1 + sd(Method::creak, 1, 700) / 700) == doctest::Approx(1.2).epsilon(0.06));
     CHECK(sd(Method::published, 1, 500) > 0.06 * 500);

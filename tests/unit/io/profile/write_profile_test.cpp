@@ -62,8 +62,10 @@ TEST_CASE("a measurement goes into the history and becomes the current value; co
                   "    fR3: 2600 Hz\n"
                   "# the end\n"
                   "history:\n"
-                  "  - {date: 2026-10-03, method: whisper, vowel: i, probes: 1, fR1: 300 Hz ± 15, fR2: 2250 Hz ± 60, note: \"stood in the profile before\"}\n"
-                  "  - {date: 2026-11-02, method: creak, vowel: i, probes: 3, fR1: 320 Hz ± 20, fR2: 2200 Hz ± 50, F1: 365 Hz, note: \"after \\\"the\\\" cold\"}\n");
+                  "  - {date: 2026-10-03, method: whisper, vowel: i, probes: 1, fR1: 300 Hz ± 15, fR2: 2250 "
+                  "Hz ± 60, note: \"stood in the profile before\"}\n"
+                  "  - {date: 2026-11-02, method: creak, vowel: i, probes: 3, fR1: 320 Hz ± 20, fR2: 2200 Hz "
+                  "± 50, F1: 365 Hz, note: \"after \\\"the\\\" cold\"}\n");
 
     // A second one finds the first in the history already.
     auto const twice = with_measurement(once, "p.yaml", measured("i", 330, 2210));
@@ -81,20 +83,28 @@ TEST_CASE("an entry in block style, a new vowel, and a resonance that was not me
     CHECK(parse_profile(text, "p").history[0].r3); // kept where it was measured
 
     text = with_measurement(text, "p.yaml", measured("õ", 450, 900));
-    CHECK(text.find("    fR2: 1250 Hz ± 50\n  o\u0303: {fR1: 450 Hz ± 20, fR2: 900 Hz ± 50}\n# the end\n") != std::string::npos);
+    CHECK(text.find("    fR2: 1250 Hz ± 50\n  o\u0303: {fR1: 450 Hz ± 20, fR2: 900 Hz ± 50}\n# the end\n") !=
+          std::string::npos);
 
     auto with_third = measured("ɛ", 550, 1800);
     with_third.r3 = Resonance{hertz(2500), hertz(80), false, hertz(120)};
     text = with_measurement(text, "p.yaml", with_third);
-    CHECK(text.find("  ɛ: {fR1: 550 Hz ± 20, fR2: 1800 Hz ± 50, BR3: 120 Hz, fR3: 2500 Hz ± 80}\n") != std::string::npos);
+    CHECK(text.find("  ɛ: {fR1: 550 Hz ± 20, fR2: 1800 Hz ± 50, BR3: 120 Hz, fR3: 2500 Hz ± 80}\n") !=
+          std::string::npos);
 }
 
 TEST_CASE("flow style, an empty history and a file without a final line break") {
-    for (std::string const history : {"", "\nhistory:", "\nhistory: []", "\nhistory:  # none yet", "\nhistory: [{date: 2026-01-01, method: sung, vowel: a, fR1: 700, fR2: 1200}]"}) {
+    for (std::string const history :
+         {"", "\nhistory:", "\nhistory: []", "\nhistory:  # none yet",
+          "\nhistory: [{date: 2026-01-01, method: sung, vowel: a, fR1: 700, fR2: 1200}]"}) {
         CAPTURE(history);
-        auto const text = "vowelway: 1\nvowels: {a: {fR1: 710, fR2: 1210}, e: {fR1: 400, fR2: 2000}}" + history;
+        auto const text =
+            "vowelway: 1\nvowels: {a: {fR1: 710, fR2: 1210}, e: {fR1: 400, fR2: 2000}}" + history;
         auto const before = parse_profile(text, "p.yaml").history.size();
-        auto const after = parse_profile(with_measurement(with_measurement(text, "p.yaml", measured("a", 690, 1190)), "p.yaml", measured("u", 320, 800)), "p.yaml");
+        auto const after =
+            parse_profile(with_measurement(with_measurement(text, "p.yaml", measured("a", 690, 1190)),
+                                           "p.yaml", measured("u", 320, 800)),
+                          "p.yaml");
         CHECK(after.singer.vowels.size() == 3);
         CHECK(after.history.size() == before + 3);
         CHECK(in_hertz(after.singer.find(parse_vowel("a"))->r1.centre) == 690);
@@ -102,17 +112,23 @@ TEST_CASE("flow style, an empty history and a file without a final line break") 
 }
 
 TEST_CASE("a file with Windows line ends keeps them") {
-    auto const after = with_measurement("vowelway: 1\r\nvowels:\r\n  a: {fR1: 710, fR2: 1210}  # low\r\n", "p.yaml", measured("u", 320, 800));
-    CHECK(after.find("  # low\r\n  u: {fR1: 320 Hz ± 20, fR2: 800 Hz ± 50}\r\nhistory:\r\n  - {date") != std::string::npos);
+    auto const after = with_measurement("vowelway: 1\r\nvowels:\r\n  a: {fR1: 710, fR2: 1210}  # low\r\n",
+                                        "p.yaml", measured("u", 320, 800));
+    CHECK(after.find("  # low\r\n  u: {fR1: 320 Hz ± 20, fR2: 800 Hz ± 50}\r\nhistory:\r\n  - {date") !=
+          std::string::npos);
     for (std::size_t i = 0; i < after.size(); ++i)
         if (after[i] == '\n') CHECK(after[i - 1] == '\r');
 }
 
 TEST_CASE("an estimated value gives way without a trace, an average voice does not grow") {
-    auto const text = with_measurement("vowelway: 1\nvowels:\n  ɐ: {estimated: \"between\", fR1: 600, fR2: 1400}\n", "p.yaml", measured("ɐ", 620, 1390));
-    CHECK(text.find("  ɐ: {fR1: 620 Hz ± 20, fR2: 1390 Hz ± 50}\nhistory:\n  - {date: 2026-11-02") != std::string::npos);
-    CHECK_THROWS_WITH_AS(with_measurement("vowelway: 1\naverage: true\nvowels: {}\n", "p.yaml", measured("a", 700, 1200)),
-                         doctest::Contains("it is an average voice"), InputError);
+    auto const text =
+        with_measurement("vowelway: 1\nvowels:\n  ɐ: {estimated: \"between\", fR1: 600, fR2: 1400}\n",
+                         "p.yaml", measured("ɐ", 620, 1390));
+    CHECK(text.find("  ɐ: {fR1: 620 Hz ± 20, fR2: 1390 Hz ± 50}\nhistory:\n  - {date: 2026-11-02") !=
+          std::string::npos);
+    CHECK_THROWS_WITH_AS(
+        with_measurement("vowelway: 1\naverage: true\nvowels: {}\n", "p.yaml", measured("a", 700, 1200)),
+        doctest::Contains("it is an average voice"), InputError);
     // What no voice has is not written either.
     CHECK_THROWS_AS(with_measurement(profile, "p.yaml", measured("a", 1500, 1600)), InputError);
     CHECK_THROWS_AS(with_measurement(profile, "p.yaml", measured("a", 1300, 1200)), InputError);
@@ -128,9 +144,12 @@ TEST_CASE("the singer's own shift is set and replaced") {
     shift.of[0] = {hertz(230), hertz(50)};
     shift.date = "2026-11-02";
     auto const twice = with_shift(once, "p.yaml", shift);
-    CHECK(twice == profile + "shift:\n  whisper: {fR1: 230 Hz ± 50, fR2: -12.5 Hz ± 80, pairs: 2, date: 2026-11-02}\n");
+    CHECK(twice ==
+          profile +
+              "shift:\n  whisper: {fR1: 230 Hz ± 50, fR2: -12.5 Hz ± 80, pairs: 2, date: 2026-11-02}\n");
     shift.recordings = {"00ff00ff00ff00ff", "0123456789abcdef"};
-    CHECK(parse_profile(with_shift(twice, "p.yaml", shift), "p.yaml").shifts[0].recordings == shift.recordings);
+    CHECK(parse_profile(with_shift(twice, "p.yaml", shift), "p.yaml").shifts[0].recordings ==
+          shift.recordings);
     shift.method = Method::creak;
     CHECK(parse_profile(with_shift(twice, "p.yaml", shift), "p.yaml").shifts.size() == 2);
 }
@@ -158,7 +177,8 @@ TEST_CASE("on disk: begun once, then only extended") {
     CHECK_THROWS_WITH_AS(write_profile(path, begun), doctest::Contains("is there already"), InputError);
     append_measurement(path, measured("a", 700, 1250));
     CHECK(read_whole_profile(path).history.size() == 2);
-    set_shift(path, ProbeShift{Method::creak, {ShiftOfResonance{hertz(40), hertz(30)}, {}, {}, {}}, 1, "", {}});
+    set_shift(path,
+              ProbeShift{Method::creak, {ShiftOfResonance{hertz(40), hertz(30)}, {}, {}, {}}, 1, "", {}});
     CHECK(read_whole_profile(path).shifts.size() == 1);
     CHECK_THROWS_AS(append_measurement(folder / "none.yaml", measured("a", 700, 1250)), InputError);
     std::filesystem::remove_all(folder);
@@ -177,23 +197,30 @@ TEST_CASE("the example of the documentation is a profile, and grows") {
     CHECK(read.singer.vowels.size() == 4);
     CHECK(read.history.size() == 1);
     CHECK(read.shifts.size() == 1);
-    CHECK(parse_profile(with_measurement(example, "example", measured("i", 320, 2200)), "example").history.size() == 2);
-    CHECK(parse_profile(with_measurement(example, "example", measured("a", 720, 1250)), "example").history.size() == 3);
+    CHECK(parse_profile(with_measurement(example, "example", measured("i", 320, 2200)), "example")
+              .history.size() == 2);
+    CHECK(parse_profile(with_measurement(example, "example", measured("a", 720, 1250)), "example")
+              .history.size() == 3);
 }
 
-// Whatever bytes stand in a file: it is read, or refused with a place; and what can be read can grow, or says why not.
+// Whatever bytes stand in a file: it is read, or refused with a place; and what can be read can grow, or says
+// why not.
 TEST_CASE("damaged profiles are refused, never followed") {
     std::mt19937 random(1);
-    std::string const pieces[] = {"{", "}", "[", "]", ":", ",", "#", "\n", " ", "  ", "-", "\"", "'", "&a", "*a", "!x", "|", ">", "%", "?", "± ", "±", "Hz", "9e99",
-                                  "-1", "nan", "\t", "fR1", "i", "\xCC", "\r", "---\n", "...\n"};
+    std::string const pieces[] = {"{",   "}", "[",    "]",  ":",     ",",    "#",  "\n",  " ",
+                                  "  ",  "-", "\"",   "'",  "&a",    "*a",   "!x", "|",   ">",
+                                  "%",   "?", "± ",   "±",  "Hz",    "9e99", "-1", "nan", "\t",
+                                  "fR1", "i", "\xCC", "\r", "---\n", "...\n"};
     auto const whole = with_measurement(profile, "p.yaml", measured("i", 320, 2200));
     int read = 0, refused = 0;
     for (int round = 0; round < 300; ++round) {
         std::string text = whole;
         for (int change = static_cast<int>(random() % 3); change >= 0; --change) {
             auto const at = random() % text.size();
-            if (random() % 3 == 0) text.erase(at, 1 + random() % 5);
-            else text.insert(at, pieces[random() % std::size(pieces)]);
+            if (random() % 3 == 0)
+                text.erase(at, 1 + random() % 5);
+            else
+                text.insert(at, pieces[random() % std::size(pieces)]);
         }
         try {
             parse_profile(text, "p.yaml");
@@ -205,7 +232,8 @@ TEST_CASE("damaged profiles are refused, never followed") {
         }
         try {
             auto const grown = with_measurement(text, "p.yaml", measured("e", 400, 2000));
-            CHECK(parse_profile(grown, "p.yaml").history.size() > parse_profile(text, "p.yaml").history.size());
+            CHECK(parse_profile(grown, "p.yaml").history.size() >
+                  parse_profile(text, "p.yaml").history.size());
         } catch (InputError const&) {
         }
     }

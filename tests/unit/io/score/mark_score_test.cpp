@@ -73,18 +73,20 @@ ScoreMarks some_marks(Passage const& passage, std::string const& ipa = "ɑ̝ː")
 
 /// What is ours, taken out by a means of its own: the marks' text form, not the program's parser.
 std::string stripped(std::string const& text) {
-    static std::regex const ours(R"((<lyric [^>]*name="vowelway"[^>]*><syllabic>[a-z]*</syllabic><text>[^<]*</text></lyric>|)"
-                                 R"(<direction [^>]*id="vowelway-[0-9]+"[^>]*><direction-type><words[^>]*>[^<]*</words></direction-type>)"
-                                 R"((<voice>[^<]*</voice>)?(<staff>[^<]*</staff>)?</direction>|)"
-                                 R"(<credit [^>]*id="vowelway-heading"[^>]*><credit-type>vowelway</credit-type><credit-words[^>]*>[^<]*</credit-words></credit>)\s*)",
-                                 std::regex::optimize);
+    static std::regex const ours(
+        R"((<lyric [^>]*name="vowelway"[^>]*><syllabic>[a-z]*</syllabic><text>[^<]*</text></lyric>|)"
+        R"(<direction [^>]*id="vowelway-[0-9]+"[^>]*><direction-type><words[^>]*>[^<]*</words></direction-type>)"
+        R"((<voice>[^<]*</voice>)?(<staff>[^<]*</staff>)?</direction>|)"
+        R"(<credit [^>]*id="vowelway-heading"[^>]*><credit-type>vowelway</credit-type><credit-words[^>]*>[^<]*</credit-words></credit>)\s*)",
+        std::regex::optimize);
     return std::regex_replace(text, ours, "");
 }
 
 bool valid(fs::path const& file) {
     auto const schema = data / "musicxml_schema";
-    auto const command = "XML_CATALOG_FILES='" + (schema / "catalog.xml").string() + "' xmllint --nonet --noout --schema '" +
-                         (schema / "musicxml.xsd").string() + "' '" + file.string() + "' >/dev/null 2>&1";
+    auto const command = "XML_CATALOG_FILES='" + (schema / "catalog.xml").string() +
+                         "' xmllint --nonet --noout --schema '" + (schema / "musicxml.xsd").string() + "' '" +
+                         file.string() + "' >/dev/null 2>&1";
     auto const status = std::system(command.c_str());
     REQUIRE_MESSAGE(WEXITSTATUS(status) != 127, "xmllint is missing: apt-get install libxml2-utils");
     return status == 0;
@@ -186,8 +188,9 @@ TEST_CASE("the marks hang on the note that is sung, in the order the schema want
     write_marked_score(file, {}, marks, folder.path / "marked.xml");
     auto const text = bytes_of(folder.path / "marked.xml");
     // The direction stands before the chord's first note, the lyric is the last thing in that note.
-    std::regex const wanted(R"(<direction placement="above" id="vowelway-2"><direction-type><words[^>]*>△ watch</words></direction-type></direction>\s*<note>)"
-                            R"([\s\S]*?<step>A</step>[\s\S]*?<lyric number="2" name="vowelway"><syllabic>single</syllabic><text>ɛ</text></lyric>\s*</note>)");
+    std::regex const wanted(
+        R"(<direction placement="above" id="vowelway-2"><direction-type><words[^>]*>△ watch</words></direction-type></direction>\s*<note>)"
+        R"([\s\S]*?<step>A</step>[\s\S]*?<lyric number="2" name="vowelway"><syllabic>single</syllabic><text>ɛ</text></lyric>\s*</note>)");
     CHECK(std::regex_search(text, wanted));
     marks.notes.front().note = 999;
     CHECK_THROWS_AS(write_marked_score(file, {}, marks, folder.path / "marked.xml"), std::out_of_range);

@@ -15,7 +15,8 @@ namespace fs = std::filesystem;
 namespace {
 
 Passage read(std::string const& text, ScoreOptions const& options = {}) {
-    auto const path = fs::temp_directory_path() / ("vowelway_passage_" + std::to_string(::getpid()) + ".yaml");
+    auto const path =
+        fs::temp_directory_path() / ("vowelway_passage_" + std::to_string(::getpid()) + ".yaml");
     std::ofstream(path, std::ios::binary) << text;
     struct Gone {
         fs::path const& path;
@@ -100,7 +101,8 @@ TEST_CASE("the staff has whole bars, ties over bar lines, and the key's signs") 
     }
     auto const low = read(one_note("{pitch: G2, duration: 1 s, vowel: a}"));
     CHECK(low.staff.measures[0].clef->sign == 'F');
-    auto const moved = read(one_note("{pitch: G4, duration: 4 beats, vowel: a}"), {.part = {}, .transpose_semitones = 2, .tuning = {}, .singer_range = {}});
+    auto const moved = read(one_note("{pitch: G4, duration: 4 beats, vowel: a}"),
+                            {.part = {}, .transpose_semitones = 2, .tuning = {}, .singer_range = {}});
     CHECK(moved.notes[0].spelled.str() == "A4");
     CHECK(moved.staff.measures[0].key->fifths == 2);
 }
@@ -122,7 +124,8 @@ TEST_CASE("what is refused, with its line and column") {
     refused(one_note("{duration: 1 s}"), "no pitch", 3);
     refused(one_note("{pitch: F4, duration: 1}"), "no unit", 3);
     refused(one_note("{pitch: F4, duration: 1 hour}"), "not a unit", 3);
-    for (auto const* duration : {"0 s", "-1 s", "nan s", "inf s", "1e9 s", "0.0001 ms", "s"}) refused(one_note("{pitch: F4, duration: " + std::string(duration) + "}"), "", 3);
+    for (auto const* duration : {"0 s", "-1 s", "nan s", "inf s", "1e9 s", "0.0001 ms", "s"})
+        refused(one_note("{pitch: F4, duration: " + std::string(duration) + "}"), "", 3);
     refused(one_note("{pitch: F4, duration: 1 s, vowel: q7}"), "", 3);
     refused(one_note("{pitch: F4, duration: 1 s, vowel: a, hummed: true}"), "no vowel", 3);
     refused(one_note("{pitch: F4, duration: 1 s, dynamic: loud}"), "not a dynamic", 3);

@@ -28,7 +28,8 @@ struct File {
 
 /// A score of one bar around the given music.
 std::string score(std::string const& music, std::string const& attributes = "<divisions>1</divisions>") {
-    return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<score-partwise version=\"4.0\">\n<part-list><score-part id=\"P1\"><part-name>Voice</part-name>"
+    return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<score-partwise "
+           "version=\"4.0\">\n<part-list><score-part id=\"P1\"><part-name>Voice</part-name>"
            "</score-part></part-list>\n<part id=\"P1\">\n<measure number=\"7\">\n<attributes>" +
            attributes + "</attributes>\n" + music + "\n</measure>\n</part>\n</score-partwise>\n";
 }
@@ -51,7 +52,8 @@ InputError error_of(std::string const& extension, std::string_view bytes) {
     return InputError("", "");
 }
 
-void refused(std::string const& extension, std::string_view bytes, std::string_view wrong, int line = 0, std::string_view musical = "") {
+void refused(std::string const& extension, std::string_view bytes, std::string_view wrong, int line = 0,
+             std::string_view musical = "") {
     auto const error = error_of(extension, bytes);
     CAPTURE(error.what());
     CHECK(error.wrong().find(wrong) != std::string::npos);
@@ -64,7 +66,8 @@ std::string archive(std::vector<std::pair<std::string, std::string>> const& memb
     fs::remove(path);
     auto* zip = zip_open(path.c_str(), ZIP_CREATE, nullptr);
     for (auto const& [name, content] : members)
-        zip_file_add(zip, name.c_str(), zip_source_buffer(zip, content.data(), content.size(), 0), ZIP_FL_ENC_UTF_8);
+        zip_file_add(zip, name.c_str(), zip_source_buffer(zip, content.data(), content.size(), 0),
+                     ZIP_FL_ENC_UTF_8);
     REQUIRE(zip_close(zip) == 0);
     std::ifstream in(path, std::ios::binary);
     std::string bytes{std::istreambuf_iterator<char>(in), {}};
@@ -72,7 +75,9 @@ std::string archive(std::vector<std::pair<std::string, std::string>> const& memb
     return bytes;
 }
 
-std::string container(std::string const& path) { return "<container><rootfiles><rootfile full-path=\"" + path + "\"/></rootfiles></container>"; }
+std::string container(std::string const& path) {
+    return "<container><rootfiles><rootfile full-path=\"" + path + "\"/></rootfiles></container>";
+}
 
 } // namespace
 
@@ -97,7 +102,9 @@ TEST_CASE("XML that is cut, crossed, hostile or endless") {
         error_of(".xml", std::string_view(whole).substr(0, length));
     }
     refused(".xml", "<score-partwise>\n<part>\n</score-partwise>\n</part>", "not well-formed", 3);
-    refused(".xml", "<!DOCTYPE score-partwise [\n<!ENTITY a \"aaaaaaaaaa\">\n<!ENTITY b \"&a;&a;&a;&a;\">\n]>\n<score-partwise>&b;</score-partwise>",
+    refused(".xml",
+            "<!DOCTYPE score-partwise [\n<!ENTITY a \"aaaaaaaaaa\">\n<!ENTITY b "
+            "\"&a;&a;&a;&a;\">\n]>\n<score-partwise>&b;</score-partwise>",
             "entities of its own", 2);
     std::string deep;
     for (int i = 0; i < 100000; ++i) deep += "<a>";
@@ -116,21 +123,28 @@ TEST_CASE("times and pitches that cannot be name their bar and line") {
     }
     for (auto const* divisions : {"0", "-4", "nan", "x"}) {
         CAPTURE(divisions);
-        auto const error = error_of(".xml", score(note(c4 + "<duration>1</duration>"), "<divisions>" + std::string(divisions) + "</divisions>"));
+        auto const error = error_of(".xml", score(note(c4 + "<duration>1</duration>"),
+                                                  "<divisions>" + std::string(divisions) + "</divisions>"));
         CHECK(error.place().musical == "bar 7");
         CHECK(error.place().line == 6);
     }
     refused(".xml", score(note(c4)), "no duration", 7, "bar 7");
     refused(".xml", score(note("<duration>1</duration>")), "neither pitch nor rest", 7, "bar 7");
-    auto const pitch = [](std::string const& inside) { return score(note("<pitch>" + inside + "</pitch><duration>1</duration>")); };
+    auto const pitch = [](std::string const& inside) {
+        return score(note("<pitch>" + inside + "</pitch><duration>1</duration>"));
+    };
     refused(".xml", pitch("<step>H</step><octave>4</octave>"), "no step", 7, "bar 7");
     refused(".xml", pitch("<step>C</step>"), "no octave", 7, "bar 7");
     refused(".xml", pitch("<step>C</step><octave>11</octave>"), "octave 11", 7, "bar 7");
     refused(".xml", pitch("<step>C</step><alter>9</alter><octave>4</octave>"), "alteration", 7, "bar 7");
-    refused(".xml", score("<sound tempo=\"-3\"/>" + note(c4 + "<duration>1</duration>")), "tempo", 7, "bar 7");
-    refused(".xml", score(note(c4 + "<duration>1</duration>"), "<divisions>1</divisions><time><beats>0</beats><beat-type>4</beat-type></time>"),
+    refused(".xml", score("<sound tempo=\"-3\"/>" + note(c4 + "<duration>1</duration>")), "tempo", 7,
+            "bar 7");
+    refused(".xml",
+            score(note(c4 + "<duration>1</duration>"),
+                  "<divisions>1</divisions><time><beats>0</beats><beat-type>4</beat-type></time>"),
             "time signature 0/4", 6, "bar 7");
-    refused(".xml", score(note(c4 + "<duration>1</duration>"), "<key><fifths>99</fifths></key>"), "99 fifths", 6, "bar 7");
+    refused(".xml", score(note(c4 + "<duration>1</duration>"), "<key><fifths>99</fifths></key>"), "99 fifths",
+            6, "bar 7");
     refused(".xml", score(note("<rest/><duration>4</duration>")), "no notes to sing");
     refused(".xml", "<score-partwise><part-list/></score-partwise>", "no parts");
     std::string crowd;
@@ -141,24 +155,32 @@ TEST_CASE("times and pitches that cannot be name their bar and line") {
 TEST_CASE("archives that are no compressed score") {
     auto const good = score(note(c4 + "<duration>4</duration>"));
     {
-        File const file(".mxl", archive({{"META-INF/container.xml", container("a/song.xml")}, {"a/song.xml", good}}));
+        File const file(".mxl",
+                        archive({{"META-INF/container.xml", container("a/song.xml")}, {"a/song.xml", good}}));
         CHECK(read_score(file.path).notes.size() == 1);
     }
     refused(".mxl", archive({{"song.xml", good}}), "no META-INF/container.xml");
-    refused(".mxl", archive({{"META-INF/container.xml", container("other.xml")}, {"song.xml", good}}), "\"other.xml\", which is not in the archive");
+    refused(".mxl", archive({{"META-INF/container.xml", container("other.xml")}, {"song.xml", good}}),
+            "\"other.xml\", which is not in the archive");
     for (auto const* path : {"../song.xml", "/etc/passwd", "a/../../song.xml", "C:song.xml", "..\\song.xml"})
-        refused(".mxl", archive({{"META-INF/container.xml", container(path)}, {"song.xml", good}}), "leads out of the archive");
-    refused(".mxl", archive({{"META-INF/container.xml", "<container/>"}, {"song.xml", good}}), "no <rootfile");
+        refused(".mxl", archive({{"META-INF/container.xml", container(path)}, {"song.xml", good}}),
+                "leads out of the archive");
+    refused(".mxl", archive({{"META-INF/container.xml", "<container/>"}, {"song.xml", good}}),
+            "no <rootfile");
     refused(".mxl", archive({{"META-INF/container.xml", "<container"}, {"song.xml", good}}), "breaks off");
     // 65 MiB of blanks pack into some 65 kB.
-    refused(".mxl", archive({{"META-INF/container.xml", container("song.xml")}, {"song.xml", std::string(65u << 20, ' ')}}), "unpacks to more than 64 MiB");
+    refused(".mxl",
+            archive({{"META-INF/container.xml", container("song.xml")},
+                     {"song.xml", std::string(65u << 20, ' ')}}),
+            "unpacks to more than 64 MiB");
     auto const whole = archive({{"META-INF/container.xml", container("song.xml")}, {"song.xml", good}});
     for (std::size_t length = 4; length < whole.size(); length += 7) {
         CAPTURE(length);
         error_of(".mxl", std::string_view(whole).substr(0, length));
     }
     // An error in the score inside names both.
-    auto const error = error_of(".mxl", archive({{"META-INF/container.xml", container("song.xml")}, {"song.xml", score(note(c4))}}));
+    auto const error = error_of(
+        ".mxl", archive({{"META-INF/container.xml", container("song.xml")}, {"song.xml", score(note(c4))}}));
     CHECK(error.place().file.ends_with(".mxl/song.xml"));
     CHECK(error.place().line == 7);
 }

@@ -25,7 +25,9 @@ double sum(std::string const& text) {
     std::istringstream in(text);
     for (std::string term; std::getline(in, term, '+');) {
         auto const slash = term.find('/');
-        total += slash == std::string::npos ? std::stod(term) : std::stod(term.substr(0, slash)) / std::stod(term.substr(slash + 1));
+        total += slash == std::string::npos
+                     ? std::stod(term)
+                     : std::stod(term.substr(0, slash)) / std::stod(term.substr(slash + 1));
     }
     return total;
 }
@@ -48,10 +50,14 @@ Expected read_expected(std::filesystem::path const& path) {
         std::string first, second;
         words >> first >> second;
         if (first.empty() || first == "#") continue;
-        if (first == "file") out.file = second;
-        else if (first == "part") out.options.part = second;
-        else if (first == "verse") out.options.verse = std::stoi(second);
-        else if (first == "transpose") out.options.transpose_semitones = std::stod(second);
+        if (first == "file")
+            out.file = second;
+        else if (first == "part")
+            out.options.part = second;
+        else if (first == "verse")
+            out.options.verse = std::stoi(second);
+        else if (first == "transpose")
+            out.options.transpose_semitones = std::stod(second);
         else {
             Expected::Note note{first, {}, {}, sum(second), 0};
             std::string length;
@@ -122,16 +128,19 @@ TEST_CASE("on the staff an octave clef is read as if it were plain") {
     }
 }
 
-TEST_CASE("the staff of a transposing part shows what is written; transposing the song moves it with its key") {
+TEST_CASE(
+    "the staff of a transposing part shows what is written; transposing the song moves it with its key") {
     auto const file = scores / "suite/72a-TransposingInstruments.xml";
     auto const trumpet = read_score(file, {.part = "1", .tuning = {}, .singer_range = {}});
     CHECK(trumpet.staff.measures.front().key->fifths == 2);
     CHECK(trumpet.staff.measures.front().events.front().heads.front().written.str() == "D4");
-    auto const piano = read_score(file, {.part = "3", .transpose_semitones = -3, .tuning = {}, .singer_range = {}});
+    auto const piano =
+        read_score(file, {.part = "3", .transpose_semitones = -3, .tuning = {}, .singer_range = {}});
     CHECK(piano.staff.measures.front().key->fifths == 3);
     CHECK(piano.staff.measures.front().events[2].heads.front().written.str() == "C♯4");
     CHECK_FALSE(piano.staff.measures.front().events[2].heads.front().accidental); // in the signature
-    auto const octave = read_score(file, {.part = "3", .transpose_semitones = -12, .tuning = {}, .singer_range = {}});
+    auto const octave =
+        read_score(file, {.part = "3", .transpose_semitones = -12, .tuning = {}, .singer_range = {}});
     CHECK(octave.notes.front().spelled.str() == "C3");
     CHECK(octave.staff.measures.front().events.front().heads.front().written.str() == "C4");
 }
@@ -139,21 +148,30 @@ TEST_CASE("the staff of a transposing part shows what is written; transposing th
 TEST_CASE("a score ordered by time reads like the same score ordered by parts") {
     // MusicXML 4.0: score-timewise holds measures of parts where score-partwise holds parts of measures.
     auto const note = [](char step, std::string const& syllable) {
-        return std::string("<note><pitch><step>") + step + "</step><octave>4</octave></pitch><duration>4</duration><lyric><text>" + syllable + "</text></lyric></note>";
+        return std::string("<note><pitch><step>") + step +
+               "</step><octave>4</octave></pitch><duration>4</duration><lyric><text>" + syllable +
+               "</text></lyric></note>";
     };
     std::string const list = "<part-list><score-part id=\"A\"><part-name>Alto</part-name></score-part>"
                              "<score-part id=\"B\"><part-name>Bass</part-name></score-part></part-list>";
     auto const in = [](std::string const& element, std::string const& attribute, std::string const& content) {
         return "<" + element + " " + attribute + ">" + content + "</" + element + ">";
     };
-    auto const part = [&](std::string const& id, std::string const& content) { return in("part", "id=\"" + id + "\"", content); };
-    auto const bar = [&](std::string const& number, std::string const& content) { return in("measure", "number=\"" + number + "\"", content); };
-    auto const by_part = "<score-partwise>" + list + part("A", bar("1", note('A', "one")) + bar("2", note('B', "two"))) +
-                         part("B", bar("1", note('C', "three")) + bar("2", note('D', "four"))) + "</score-partwise>";
-    auto const by_time = "<score-timewise>" + list + bar("1", part("A", note('A', "one")) + part("B", note('C', "three"))) +
-                         bar("2", part("A", note('B', "two")) + part("B", note('D', "four"))) + "</score-timewise>";
+    auto const part = [&](std::string const& id, std::string const& content) {
+        return in("part", "id=\"" + id + "\"", content);
+    };
+    auto const bar = [&](std::string const& number, std::string const& content) {
+        return in("measure", "number=\"" + number + "\"", content);
+    };
+    auto const by_part =
+        "<score-partwise>" + list + part("A", bar("1", note('A', "one")) + bar("2", note('B', "two"))) +
+        part("B", bar("1", note('C', "three")) + bar("2", note('D', "four"))) + "</score-partwise>";
+    auto const by_time =
+        "<score-timewise>" + list + bar("1", part("A", note('A', "one")) + part("B", note('C', "three"))) +
+        bar("2", part("A", note('B', "two")) + part("B", note('D', "four"))) + "</score-timewise>";
     auto const read = [](std::string const& text, std::string const& wish) {
-        auto const path = std::filesystem::temp_directory_path() / ("vowelway_timewise_" + std::to_string(::getpid()) + ".xml");
+        auto const path = std::filesystem::temp_directory_path() /
+                          ("vowelway_timewise_" + std::to_string(::getpid()) + ".xml");
         std::ofstream(path) << text;
         ScoreOptions options;
         options.part = wish;

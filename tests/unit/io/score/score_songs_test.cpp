@@ -40,7 +40,8 @@ bool remarked(Passage const& passage, std::string_view text) {
 
 TEST_CASE("words join to a text; verse numbers and full stops under rests are no syllables") {
     auto const passage = read_score(songs / "cornelius_wiegenlied.mxl");
-    CHECK(words(passage).starts_with("Vöglein fliegt dem Nestchen zu, hat sich müd' geflogen; Schifflein sucht "));
+    CHECK(words(passage).starts_with(
+        "Vöglein fliegt dem Nestchen zu, hat sich müd' geflogen; Schifflein sucht "));
     CHECK(passage.title == "Wiegenlied");
     CHECK(passage.composer == "Peter Cornelius");
     CHECK(passage.part == "Voice");
@@ -52,14 +53,16 @@ TEST_CASE("words join to a text; verse numbers and full stops under rests are no
 TEST_CASE("a verse is followed from voice to voice on its staff") {
     // Soprano, bars 2 to 4: the words of the first voice go on in the second.
     auto const passage = read_score(songs / "brahms_magdalena.mxl", choose("soprano"));
-    CHECK(words(passage).starts_with("An dem österlichen Tag Maria Magdalena ging zu dem Grab; was fand sie in dem Grabe stehn? "));
+    CHECK(words(passage).starts_with(
+        "An dem österlichen Tag Maria Magdalena ging zu dem Grab; was fand sie in dem Grabe stehn? "));
     CHECK(read_score(songs / "brahms_magdalena.mxl", choose("4")).part == "Bass");
-    CHECK_THROWS_WITH_AS(read_score(songs / "brahms_magdalena.mxl", choose("flute")), doctest::Contains("1 \"Soprano\", 2 \"Alto\""), InputError);
+    CHECK_THROWS_WITH_AS(read_score(songs / "brahms_magdalena.mxl", choose("flute")),
+                         doctest::Contains("1 \"Soprano\", 2 \"Alto\""), InputError);
 }
 
 TEST_CASE("every note of a song has its place on the staff, in time order") {
-    for (auto const* name : {"brahms_magdalena.mxl", "cornelius_wiegenlied.mxl", "reichardt_vaters_klage.mxl", "satie_omnibus.mxl",
-                             "tegner_betlehems_stjarna.mxl"}) {
+    for (auto const* name : {"brahms_magdalena.mxl", "cornelius_wiegenlied.mxl", "reichardt_vaters_klage.mxl",
+                             "satie_omnibus.mxl", "tegner_betlehems_stjarna.mxl"}) {
         CAPTURE(name);
         auto const passage = read_score(songs / name);
         std::size_t next = 0;
@@ -71,13 +74,16 @@ TEST_CASE("every note of a song has its place on the staff, in time order") {
                 CHECK(end <= measure.length + 1e-6);
                 if (!event.sung) continue;
                 CHECK(*event.sung < passage.notes.size());
-                if (*event.sung == next) ++next; // a fresh note; otherwise a tie or a grace note
-                else CHECK((*event.sung + 1 == next || event.grace));
+                if (*event.sung == next)
+                    ++next; // a fresh note; otherwise a tie or a grace note
+                else
+                    CHECK((*event.sung + 1 == next || event.grace));
             }
         }
         CHECK(next == passage.notes.size());
         for (std::size_t i = 1; i < passage.notes.size(); ++i)
-            CHECK(passage.notes[i].start >= passage.notes[i - 1].start + passage.notes[i - 1].length - seconds(1e-9));
+            CHECK(passage.notes[i].start >=
+                  passage.notes[i - 1].start + passage.notes[i - 1].length - seconds(1e-9));
     }
 }
 
