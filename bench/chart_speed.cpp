@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // How long charts take and how large they get: a song of 14 bars and an aria of 420, both invented.
-#include "../tests/support/sample_plan.hpp"
+#include "support/sample_plan.hpp"
 #include "vowelway/chart/draw.hpp"
 
 #include <chrono>
@@ -11,7 +11,7 @@ using namespace vowelway;
 
 namespace {
 
-Plan aria_plan() {
+plan::Plan aria_plan() {
     auto const song = sample::song();
     Passage aria = song;
     for (int times = 1; times < 30; ++times) {
@@ -30,7 +30,7 @@ Plan aria_plan() {
     return sample::plan_of(std::move(aria), sample::singer(), parse_pitch_range("C3..A4"));
 }
 
-void measure(char const* name, Plan const& plan) {
+void measure(char const* name, plan::Plan const& plan) {
     auto const folder = std::filesystem::temp_directory_path();
     for (char const* form : {".pdf", ".svg", ".pdf"}) {
         auto const start = std::chrono::steady_clock::now();

@@ -7,7 +7,7 @@
 // several lines for a word are alternatives, the best counts. Words fall into a tuning and a test half by a
 // hash of their letters; rules may be looked up against the first only. MISSES prints that many wrong words.
 // The folding of notations is docs/diction.md's, done in tests/support/diction_folding.hpp.
-#include "../tests/support/diction_folding.hpp"
+#include "support/diction_folding.hpp"
 
 #include "vowelway/diction/sing_words.hpp"
 
@@ -87,7 +87,7 @@ int main(int argc, char** argv) {
         if (heard.size() == best_wanted.size())
             for (std::size_t i = 0; i < heard.size(); ++i)
                 if (heard[i] != best_wanted[i]) ++confusions[{heard[i], best_wanted[i]}];
-        if (*language == Language::italian) folding::count_quality(said, alternatives, quality);
+        if (*language == diction::Language::italian) folding::count_quality(said, alternatives, quality);
         if (best > 0 && misses > 0) {
             std::cout << fmt::format("{}: {} for {}\n", word, joined(heard), joined(best_wanted));
             --misses;

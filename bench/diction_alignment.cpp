@@ -30,7 +30,7 @@ int main(int argc, char** argv) {
             files.push_back(entry.path());
     }
     std::sort(files.begin(), files.end());
-    Alignment all, ruled;
+    diction::Alignment all, ruled;
     for (auto const& file : files) {
         try {
             auto passage = read_score(file, {});
@@ -53,7 +53,7 @@ int main(int argc, char** argv) {
             std::cout << file.filename().string() << ": " << error.wrong() << "\n";
         }
     }
-    auto const share = [](Alignment const& a) {
+    auto const share = [](diction::Alignment const& a) {
         return 100.0 * static_cast<double>(a.certain) /
                static_cast<double>(std::max<std::size_t>(a.syllables, 1));
     };

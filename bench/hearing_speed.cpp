@@ -36,15 +36,15 @@ int main() {
                                Known{"ɑ", 936, 1551}, Known{"ɔ", 781, 1136}, Known{"o", 555, 1035},
                                Known{"u", 459, 1105}};
     auto const quarter = quarter_wave(14.7_cm);
-    std::vector<std::pair<Vowel, ResonanceSet>> vowels;
+    std::vector<std::pair<Vowel, acoustics::ResonanceSet>> vowels;
     for (auto const& v : known)
         vowels.emplace_back(parse_ipa(v.ipa), resonance_set(hertz(v.f1), hertz(v.f2), quarter));
-    VowelSpace const space(vowels, quarter, speaking_pitch(quarter));
+    acoustics::VowelSpace const space(vowels, quarter, speaking_pitch(quarter));
     double sum = 0;
     for (double fo : {110.0, 220.0, 440.0, 880.0}) {
-        NoteSpectrum const note(Pitch(hertz(fo)), quarter);
+        acoustics::NoteSpectrum const note(Pitch(hertz(fo)), quarter);
         auto const& shape = vowels[2].second;
-        std::array<double, NoteSpectrum::most_harmonics> powers{};
+        std::array<double, acoustics::NoteSpectrum::most_harmonics> powers{};
         double const level = nanoseconds(200000, [&](int) { sum += note.level(shape).value; });
         double const place = nanoseconds(200000, [&](int) { sum += heard_place(note, shape).front.value; });
         note.powers(shape, powers);
@@ -53,7 +53,7 @@ int main() {
             sum += space.hear(there, static_cast<std::size_t>(k) % known.size()).distance.value;
         });
         double const table =
-            nanoseconds(2000, [&](int) { sum += NoteSpectrum(Pitch(hertz(fo)), quarter).size(); });
+            nanoseconds(2000, [&](int) { sum += acoustics::NoteSpectrum(Pitch(hertz(fo)), quarter).size(); });
         fmt::print("fo {:.0f} Hz, {} harmonics: level {:.0f} ns ({:.1f} ns a harmonic), heard place {:.0f} "
                    "ns, its name and recognition {:.0f} ns; "
                    "table of the note {:.1f} us\n",
@@ -65,7 +65,8 @@ int main() {
         own.r1.centre = hertz(v.f1);
         own.r2.centre = hertz(v.f2);
         std::size_t shapes = 0;
-        double const set = nanoseconds(5, [&](int) { shapes = ReachableSet(own, 14.7_cm).shapes().size(); });
+        double const set =
+            nanoseconds(5, [&](int) { shapes = acoustics::ReachableSet(own, 14.7_cm).shapes().size(); });
         fmt::print("/{}/: {} reachable shapes in {:.1f} ms, {:.0f} us each\n", v.ipa, shapes, set / 1e6,
                    set / 1e3 / static_cast<double>(shapes));
     }

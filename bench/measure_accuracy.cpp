@@ -72,7 +72,7 @@ struct Tally {
     std::array<std::vector<double>, 3> errors, deviations; ///< relative error; error in SDs
     std::array<int, 3> missing{}, asked{};
 
-    void add(FormantReading const& r, std::array<double, 3> const& truth) {
+    void add(analysis::FormantReading const& r, std::array<double, 3> const& truth) {
         for (std::size_t k = 0; k < 3; ++k) {
             ++asked[k];
             if (!r.formants[k]) {
@@ -108,7 +108,7 @@ struct Tally {
 
 struct Condition {
     std::string name;
-    ProbeKind kind = ProbeKind::whisper;
+    analysis::ProbeKind kind = analysis::ProbeKind::whisper;
     double snr_db = 30;
     double fo = 0;
     double wider_from = 1, wider_to = 2;
@@ -119,9 +119,9 @@ struct Condition {
 
 Source drawn(Condition const& c, std::uniform_real_distribution<double>& unit, std::mt19937& random) {
     Source s{.kind = c.kind, .rate_hz = c.fo, .vibrato = c.vibrato};
-    if (c.kind == ProbeKind::whisper)
+    if (c.kind == analysis::ProbeKind::whisper)
         s.slope = c.slope * (2 * unit(random) - 1);
-    else if (c.kind == ProbeKind::creak)
+    else if (c.kind == analysis::ProbeKind::creak)
         s.rate_hz = 25 + 40 * unit(random);
     else {
         s.corner = 1500 + 2500 * unit(random);
@@ -130,7 +130,7 @@ Source drawn(Condition const& c, std::uniform_real_distribution<double>& unit, s
     return s;
 }
 
-Expectation due(std::array<double, 3> const& m, std::string const& group) {
+analysis::Expectation due(std::array<double, 3> const& m, std::string const& group) {
     return {{{{hertz(m[0]), 0.18}, {hertz(m[1]), 0.15}, {hertz(m[2]), 0.12}}}, hertz(spacing_of(group))};
 }
 
@@ -141,7 +141,7 @@ void mixed_vowels(std::vector<Token> const& tokens, Condition const& c) {
     Tally tally;
     for (std::size_t i = 0; i < tokens.size(); i += static_cast<std::size_t>(c.every)) {
         auto const& t = tokens[i];
-        double const rate = c.kind == ProbeKind::whisper ? 16000 : 48000;
+        double const rate = c.kind == analysis::ProbeKind::whisper ? 16000 : 48000;
         double const wider = c.wider_from + (c.wider_to - c.wider_from) * unit(random);
         double const spacing = spacing_of(t.group) * (0.92 + 0.16 * unit(random));
         auto const all = make::peaks(t.formants, spacing, 7800, wider);
@@ -153,7 +153,7 @@ void mixed_vowels(std::vector<Token> const& tokens, Condition const& c) {
         sound = make::with_noise(std::move(sound), c.snr_db, random);
         auto const m = means.at({t.group, t.ipa});
         auto const e = due(m, t.group);
-        FormantOptions options;
+        analysis::FormantOptions options;
         options.kind = c.kind;
         double most = 1e-12;
         for (double v : sound) most = std::max(most, std::abs(v));
@@ -163,7 +163,7 @@ void mixed_vowels(std::vector<Token> const& tokens, Condition const& c) {
         auto noise = average_spectrum(scaled_pause, hertz(16000));
         for (auto& p : noise.power) p *= std::pow(pause_most * noise_size * 0.3 / most, 2);
         options.noise = &noise;
-        if (c.kind == ProbeKind::sung) options.fo = hertz(c.fo);
+        if (c.kind == analysis::ProbeKind::sung) options.fo = hertz(c.fo);
         tally.add(read_formants(make::scaled(sound), hertz(16000), e, options), t.formants);
     }
     tally.print(c.name);
@@ -188,7 +188,7 @@ void in_rooms(std::vector<Token> const& tokens, Condition const& c, double t60, 
             auto const& t = chosen[i];
             auto const peaks = make::peaks(t.formants, spacing_of(t.group) * (0.92 + 0.16 * unit(random)),
                                            7800, 1 + unit(random));
-            double const made_at = c.kind == ProbeKind::whisper ? rate : 48000;
+            double const made_at = c.kind == analysis::ProbeKind::whisper ? rate : 48000;
             auto sound = make::resonate(
                 excite(drawn(c, unit, random), static_cast<std::size_t>(made_at), made_at, random), peaks,
                 made_at);
@@ -212,11 +212,11 @@ void in_rooms(std::vector<Token> const& tokens, Condition const& c, double t60, 
             auto const& t = chosen[first + i];
             auto const& sound = heard.stretches[i];
             auto const steady = steady_part(sound, {sound.start, sound.start + sound.length()});
-            FormantOptions options;
+            analysis::FormantOptions options;
             options.kind = c.kind;
             options.room = heard.room;
             if (heard.noise) options.noise = &*heard.noise;
-            if (c.kind == ProbeKind::sung) options.fo = hertz(c.fo);
+            if (c.kind == analysis::ProbeKind::sung) options.fo = hertz(c.fo);
             tally.add(read_formants(part(sound, steady->span.start, steady->span.end), hertz(rate),
                                     due(means.at({t.group, t.ipa}), t.group), options),
                       t.formants);
@@ -293,10 +293,10 @@ void against_the_bound() {
         for (int seed = 0; seed < seeds; ++seed) {
             std::mt19937 random(static_cast<unsigned>(seed));
             auto const x = make::scaled(make::resonate(make::white(10000, random), peaks, rate));
-            Expectation e{
+            analysis::Expectation e{
                 {{{hertz(peaks[0].hz), 0.18}, {hertz(peaks[1].hz), 0.15}, {hertz(peaks[2].hz), 0.12}}},
                 hertz(1000)};
-            FormantOptions options;
+            analysis::FormantOptions options;
             options.settings = {{hertz(5000), 10}};
             auto const found = read_formants(x, hertz(rate), e, options);
             // the bound itself, from the true resonances: a long noise gives R
@@ -337,7 +337,8 @@ int main(int argc, char** argv) {
     }
     if (wants("coded")) coded(tokens);
     if (wants("room"))
-        for (auto kind : {ProbeKind::whisper, ProbeKind::creak, ProbeKind::sung}) {
+        for (auto kind :
+             {analysis::ProbeKind::whisper, analysis::ProbeKind::creak, analysis::ProbeKind::sung}) {
             auto const name = std::string(to_string(kind));
             in_rooms(tokens, {.name = name + ", no room", .kind = kind, .fo = 110}, 0, 0);
             for (double t60 : {0.2, 0.5, 1.0})
@@ -348,8 +349,9 @@ int main(int argc, char** argv) {
                               .fo = 110},
                              t60, direct);
         }
-    if (wants("creak")) mixed_vowels(tokens, {.name = "creak", .kind = ProbeKind::creak});
+    if (wants("creak")) mixed_vowels(tokens, {.name = "creak", .kind = analysis::ProbeKind::creak});
     if (wants("sung"))
         for (double fo : {80, 100, 130, 160, 200, 250, 300})
-            mixed_vowels(tokens, {.name = fmt::format("sung {} Hz", fo), .kind = ProbeKind::sung, .fo = fo});
+            mixed_vowels(
+                tokens, {.name = fmt::format("sung {} Hz", fo), .kind = analysis::ProbeKind::sung, .fo = fo});
 }

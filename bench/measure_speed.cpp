@@ -30,7 +30,7 @@ double megabytes() {
 }
 
 /// A minute: i e a o u eight times, each for a second with half a second of pause, at 44.1 kHz.
-std::vector<float> minute(ProbeKind kind) {
+std::vector<float> minute(analysis::ProbeKind kind) {
     constexpr double rate = 44100;
     std::array<std::array<double, 3>, 5> const vowels{
         {{290, 2220, 2940}, {375, 2090, 2670}, {720, 1310, 2480}, {410, 850, 2440}, {320, 800, 2310}}};
@@ -39,8 +39,8 @@ std::vector<float> minute(ProbeKind kind) {
     for (int take = 0; take < 40; ++take) {
         auto const n = static_cast<std::size_t>(rate);
         auto f = vowels[static_cast<std::size_t>(take % 5)];
-        if (kind == ProbeKind::whisper) f = {f[0] + 255, f[1] + 115, f[2] + 125};
-        Source const source{.kind = kind, .rate_hz = kind == ProbeKind::creak ? 40.0 : 120.0};
+        if (kind == analysis::ProbeKind::whisper) f = {f[0] + 255, f[1] + 115, f[2] + 125};
+        Source const source{.kind = kind, .rate_hz = kind == analysis::ProbeKind::creak ? 40.0 : 120.0};
         auto x = make::resonate(excite(source, n, rate, random), make::peaks(f, 1040, 8000, 1.5), rate);
         double const size = std::sqrt(make::power(x));
         for (double v : x) all.push_back(v / size);
@@ -51,16 +51,16 @@ std::vector<float> minute(ProbeKind kind) {
     return make::scaled(all);
 }
 
-Recording hear(std::string const& path) {
-    Recording r;
+analysis::Recording hear(std::string const& path) {
+    analysis::Recording r;
     r.name = path;
-    Listener listener(measuring_rate);
-    read_audio(path, measuring_rate, [&](std::span<float const> s) { return listener.hear(s); });
+    analysis::Listener listener(analysis::measuring_rate);
+    read_audio(path, analysis::measuring_rate, [&](std::span<float const> s) { return listener.hear(s); });
     r.heard = listener.finish();
     return r;
 }
 
-void time_one(std::string const& name, std::string const& path, MeasureRequest const& request) {
+void time_one(std::string const& name, std::string const& path, analysis::MeasureRequest const& request) {
     double best = 1e9, best_hearing = 1e9, length = 0;
     std::size_t takes = 0;
     for (int run = 0; run < 5; ++run) {
@@ -71,8 +71,8 @@ void time_one(std::string const& name, std::string const& path, MeasureRequest c
         best = std::min(best, cpu_seconds() - start);
         best_hearing = std::min(best_hearing, heard - start);
         length = in_seconds(r.heard.length);
-        takes = static_cast<std::size_t>(
-            std::count_if(m.takes.begin(), m.takes.end(), [](Take const& t) { return t.usable(); }));
+        takes = static_cast<std::size_t>(std::count_if(m.takes.begin(), m.takes.end(),
+                                                       [](analysis::Take const& t) { return t.usable(); }));
     }
     fmt::print(
         "{:16} {:5.1f} s in {:6.1f} ms: {:5.0f} times real time; decoding and pauses {:6.1f} ms; {} takes\n",
@@ -85,11 +85,11 @@ int main() {
     auto const folder = std::filesystem::temp_directory_path();
     auto const wav = (folder / "vowelway_speed.wav").string(), m4a = (folder / "vowelway_speed.m4a").string(),
                hour = (folder / "vowelway_hour.m4a").string();
-    MeasureRequest request;
+    analysis::MeasureRequest request;
     request.reference = built_in_voice(VoiceType::tenor);
     request.vowels = parse_vowels("i e a o u");
     request.repeat = 8;
-    for (auto kind : {ProbeKind::whisper, ProbeKind::creak, ProbeKind::sung}) {
+    for (auto kind : {analysis::ProbeKind::whisper, analysis::ProbeKind::creak, analysis::ProbeKind::sung}) {
         write_wav(wav, minute(kind), 44100);
         time_one(std::string(to_string(kind)) + ", wav", wav, request);
         if (std::system(("ffmpeg -loglevel error -y -i " + wav + " -b:a 64k " + m4a).c_str()) == 0)

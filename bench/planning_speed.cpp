@@ -51,7 +51,7 @@ int main() {
     for (std::size_t notes : {100u, 1000u, 10'000u, 100'000u})
         for (int draws : {0, 200}) {
             if (draws > 0 && notes > 10'000) continue;
-            PlanRequest request;
+            plan::PlanRequest request;
             request.singer = singer;
             request.passage = wandering(notes, singer.tuning);
             request.technique = find_technique("classical");

@@ -2,8 +2,8 @@
 // Probes for the programs that measure how well and how fast resonances are found.
 #pragma once
 
-#include "../tests/support/probe_synthesis.hpp"
 #include "analysis/fft.hpp"
+#include "support/probe_synthesis.hpp"
 #include "vowelway/analysis/formants.hpp"
 #include "vowelway/analysis/listen.hpp"
 
@@ -21,7 +21,7 @@ namespace make = probe_synthesis;
 
 /// What excites the tract. `rate_hz`: pulses of a creak, or the pitch.
 struct Source {
-    ProbeKind kind = ProbeKind::whisper;
+    analysis::ProbeKind kind = analysis::ProbeKind::whisper;
     double rate_hz = 40;
     double slope = 0;                 ///< of a whisper's noise
     double open = 0.6, corner = 2500; ///< of a sung probe's glottis
@@ -29,8 +29,8 @@ struct Source {
 };
 
 inline make::Samples excite(Source const& s, std::size_t n, double rate, std::mt19937& random) {
-    if (s.kind == ProbeKind::whisper) return make::sloped(make::white(n, random), s.slope);
-    if (s.kind == ProbeKind::creak) return make::creak_source(n, rate, s.rate_hz, random);
+    if (s.kind == analysis::ProbeKind::whisper) return make::sloped(make::white(n, random), s.slope);
+    if (s.kind == analysis::ProbeKind::creak) return make::creak_source(n, rate, s.rate_hz, random);
     return make::voiced_source(n, rate, s.rate_hz, s.open, s.corner, 0.005, s.vibrato, random);
 }
 
@@ -72,8 +72,8 @@ inline make::Samples in_room(make::Samples x, double rate, double t60, double di
 }
 
 /// A recording at 16 kHz as the listener hears it.
-inline Heard listened(std::span<float const> samples) {
-    Listener listener(hertz(16000));
+inline analysis::Heard listened(std::span<float const> samples) {
+    analysis::Listener listener(hertz(16000));
     listener.hear(samples);
     return listener.finish();
 }

@@ -19,7 +19,7 @@ struct Line {
     std::string vowel;
     double home = 0;
     std::vector<double> fo, r1;
-    std::vector<Advice> advice;
+    std::vector<plan::Advice> advice;
 };
 
 Line scale(Singer const& singer, std::string const& vowel, Technique const& technique) {

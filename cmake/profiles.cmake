@@ -18,7 +18,7 @@ file(CONFIGURE OUTPUT ${PROJECT_BINARY_DIR}/generated/built_in_texts.cpp @ONLY C
 // Made by cmake/profiles.cmake from the YAML files of profiles, profiles/techniques and profiles/themes.
 #include "io/built_in_texts.hpp"
 
-namespace vowelway {
+namespace vowelway::io {
 namespace {
 constexpr BuiltInText voices[] = {
 @profile_entries@};
@@ -30,6 +30,6 @@ constexpr BuiltInText themes[] = {
 std::span<BuiltInText const> built_in_voice_texts() { return voices; }
 std::span<BuiltInText const> built_in_technique_texts() { return techniques; }
 std::span<BuiltInText const> built_in_theme_texts() { return themes; }
-} // namespace vowelway
+} // namespace vowelway::io
 ]])
 target_sources(vowelway_io PRIVATE ${PROJECT_BINARY_DIR}/generated/built_in_texts.cpp)

@@ -10,7 +10,7 @@
 #include <cmath>
 #include <stdexcept>
 
-namespace vowelway {
+namespace vowelway::acoustics {
 
 namespace {
 
@@ -81,4 +81,4 @@ Length estimate_tract_length(std::span<VowelResonances const> vowels) {
     return centimetres((*middle + *std::max_element(lengths.begin(), middle)) / 2);
 }
 
-} // namespace vowelway
+} // namespace vowelway::acoustics

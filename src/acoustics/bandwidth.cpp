@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace vowelway {
+namespace vowelway::acoustics {
 
 namespace {
 
@@ -45,4 +45,4 @@ Frequency radiation_bandwidth(Frequency centre, Area lips, Length tract) {
     return hertz(f * f * lips.value() * 1.5 / (tract.value() * 354));
 }
 
-} // namespace vowelway
+} // namespace vowelway::acoustics

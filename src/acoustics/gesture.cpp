@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace vowelway {
+namespace vowelway::acoustics {
 
 std::string_view to_string(GesturePart part) {
     switch (part) {
@@ -65,4 +65,4 @@ std::vector<Gesture> describe(GestureVector const& vector, double least) {
     return out;
 }
 
-} // namespace vowelway
+} // namespace vowelway::acoustics

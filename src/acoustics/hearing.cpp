@@ -8,7 +8,7 @@
 #include <cmath>
 #include <numeric>
 
-namespace vowelway {
+namespace vowelway::acoustics {
 
 namespace {
 
@@ -79,4 +79,4 @@ Pitch speaking_pitch(Frequency quarter) {
     return Pitch(hertz(std::clamp(131 + (quarter.value() - 506), 80.0, 280.0)));
 }
 
-} // namespace vowelway
+} // namespace vowelway::acoustics

@@ -7,7 +7,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace vowelway::tube {
+namespace vowelway::acoustics::tube {
 
 namespace {
 
@@ -202,4 +202,4 @@ std::optional<Posture> Mouth::towards(Posture const& from, double factor1, doubl
     return std::nullopt;
 }
 
-} // namespace vowelway::tube
+} // namespace vowelway::acoustics::tube

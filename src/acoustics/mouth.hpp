@@ -9,7 +9,7 @@
 #include <optional>
 #include <vector>
 
-namespace vowelway::tube {
+namespace vowelway::acoustics::tube {
 
 /// A tube, its gesture and the poles fR1 .. fR4 (fewer if higher ones are lost).
 struct Posture {
@@ -50,4 +50,4 @@ class Mouth {
     std::vector<GestureVector> lengthening_; // d ln length of each section
 };
 
-} // namespace vowelway::tube
+} // namespace vowelway::acoustics::tube

@@ -8,7 +8,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace vowelway {
+namespace vowelway::acoustics {
 
 namespace {
 double power_ratio(Decibels level) { return std::pow(10, level.value / 10); }
@@ -81,4 +81,4 @@ std::vector<Decibels> NoteSpectrum::harmonic_levels(ResonanceSet const& shape) c
     return out;
 }
 
-} // namespace vowelway
+} // namespace vowelway::acoustics

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "acoustics/published_tracts.hpp"
 
-namespace vowelway::tube {
+namespace vowelway::acoustics::tube {
 
 namespace {
 
@@ -52,4 +52,4 @@ Series tract_like(Vowel const& vowel) {
     return out;
 }
 
-} // namespace vowelway::tube
+} // namespace vowelway::acoustics::tube

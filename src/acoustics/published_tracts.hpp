@@ -5,7 +5,7 @@
 #include "acoustics/series_tube.hpp"
 #include "vowelway/core/vowel.hpp"
 
-namespace vowelway::tube {
+namespace vowelway::acoustics::tube {
 
 /// Mean of sixteen published area functions: a narrow larynx tube, widening towards the mouth.
 Series mean_tract();
@@ -14,4 +14,4 @@ Series mean_tract();
 /// another rounding.
 Series tract_like(Vowel const& vowel);
 
-} // namespace vowelway::tube
+} // namespace vowelway::acoustics::tube

@@ -8,7 +8,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace vowelway {
+namespace vowelway::acoustics {
 
 Frequency highest_r1(Frequency quarter) { return std::min(2.15 * quarter, hertz(1300)); }
 
@@ -226,4 +226,4 @@ std::optional<Shape> ReachableSet::reach(Frequency r1, Frequency r2) const {
     return body_->shape_of(*posture);
 }
 
-} // namespace vowelway
+} // namespace vowelway::acoustics

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/acoustics/scales.hpp"
 
-namespace vowelway {
+namespace vowelway::acoustics {
 
 Decibels a_weighting(Frequency f) {
     // Pole frequencies of IEC 61672-1; the last term makes the weight 0 dB at 1 kHz.
@@ -13,4 +13,4 @@ Decibels a_weighting(Frequency f) {
     return {20 * std::log10(response(f.value()) / response(1000))};
 }
 
-} // namespace vowelway
+} // namespace vowelway::acoustics

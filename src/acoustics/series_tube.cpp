@@ -7,7 +7,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace vowelway::tube {
+namespace vowelway::acoustics::tube {
 
 namespace {
 
@@ -125,4 +125,4 @@ SeriesSolution solve_series(std::vector<double> const& targets, Series const& st
     return now;
 }
 
-} // namespace vowelway::tube
+} // namespace vowelway::acoustics::tube

@@ -7,7 +7,7 @@
 #include <array>
 #include <vector>
 
-namespace vowelway::tube {
+namespace vowelway::acoustics::tube {
 
 inline constexpr int series_sections = 24, series_terms = 8;
 using Series = std::array<double, series_terms>;
@@ -31,4 +31,4 @@ struct SeriesSolution {
 SeriesSolution solve_series(std::vector<double> const& targets, Series const& start, double length,
                             double length_sd, TractLoss loss);
 
-} // namespace vowelway::tube
+} // namespace vowelway::acoustics::tube

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <stdexcept>
 
-namespace vowelway {
+namespace vowelway::acoustics {
 
 Decibels Source::slope_at(Pitch fo, Decibels loudness) const {
     double const octaves = std::log2(upper_complete.value() / upper_begins.value());
@@ -38,4 +38,4 @@ Decibels higher_pole_correction(int known, Frequency f, Frequency quarter_wave) 
     return {square[known - 2] * x * x + fourth[known - 2] * x * x * x * x};
 }
 
-} // namespace vowelway
+} // namespace vowelway::acoustics

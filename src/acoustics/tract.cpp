@@ -8,7 +8,7 @@
 #include <stdexcept>
 #include <string>
 
-namespace vowelway {
+namespace vowelway::acoustics {
 
 Length length_of(AreaFunction const& tract) {
     Length sum;
@@ -114,4 +114,4 @@ Sensitivity sensitivity(AreaFunction const& tract, int number, TractLoss loss) {
     return out;
 }
 
-} // namespace vowelway
+} // namespace vowelway::acoustics

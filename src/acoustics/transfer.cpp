@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace vowelway {
+namespace vowelway::acoustics {
 
 Frequency quarter_wave(Length tract) { return hertz(speed_of_sound_m_s / (4 * tract.value())); }
 
@@ -58,4 +58,4 @@ Decibels tract_gain(ResonanceSet const& shape, Frequency f, Frequency quarter) {
     return gain;
 }
 
-} // namespace vowelway
+} // namespace vowelway::acoustics

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace vowelway::tube {
+namespace vowelway::acoustics::tube {
 
 namespace {
 
@@ -268,4 +268,4 @@ void sensitivities(Tube const& t, Complex pole, std::vector<double>& by_area,
     by_area[count - 1] += relative(-before[count].second / chain.scale() * lips.by_log_area);
 }
 
-} // namespace vowelway::tube
+} // namespace vowelway::acoustics::tube

@@ -8,7 +8,7 @@
 #include <optional>
 #include <vector>
 
-namespace vowelway::tube {
+namespace vowelway::acoustics::tube {
 
 using Complex = std::complex<double>;
 
@@ -47,4 +47,4 @@ Complex input_impedance(Tube const& t, double f);
 /// d ln F / d ln area and d ln F / d ln length of every section at a pole.
 void sensitivities(Tube const& t, Complex pole, std::vector<double>& by_area, std::vector<double>* by_length);
 
-} // namespace vowelway::tube
+} // namespace vowelway::acoustics::tube

@@ -9,7 +9,7 @@
 #include <limits>
 #include <stdexcept>
 
-namespace vowelway {
+namespace vowelway::acoustics {
 
 namespace {
 
@@ -165,4 +165,4 @@ HeardVowel VowelSpace::hear(HeardPlace const& place, std::size_t intended) const
     return {name(place, intended), distance_from(place, intended), recognised(place, intended)};
 }
 
-} // namespace vowelway
+} // namespace vowelway::acoustics

@@ -7,7 +7,7 @@
 #include <cmath>
 #include <cstdio>
 
-namespace vowelway {
+namespace vowelway::analysis {
 namespace {
 
 constexpr double much_shorter = 0.4; // of the usual length: not one of the vowels
@@ -168,4 +168,4 @@ std::vector<Assigned> assign_vowels(std::vector<Recording> const& recordings, Me
     return all;
 }
 
-} // namespace vowelway
+} // namespace vowelway::analysis

@@ -6,7 +6,7 @@
 
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::analysis {
 
 struct Assigned {
     std::size_t recording = 0, stretch = 0;
@@ -20,4 +20,4 @@ struct Assigned {
 std::vector<Assigned> assign_vowels(std::vector<Recording> const& recordings, MeasureRequest const& request,
                                     Remarks& remarks);
 
-} // namespace vowelway
+} // namespace vowelway::analysis

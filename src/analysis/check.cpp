@@ -7,7 +7,7 @@
 #include <cmath>
 #include <cstdio>
 
-namespace vowelway {
+namespace vowelway::analysis {
 namespace {
 
 constexpr double least_heard_share = 0.02; // of F: how well the same probe repeats on another day
@@ -112,4 +112,4 @@ std::optional<double> day_number(std::string_view iso) {
     return static_cast<double>(std::chrono::sys_days{day}.time_since_epoch().count());
 }
 
-} // namespace vowelway
+} // namespace vowelway::analysis

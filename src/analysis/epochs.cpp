@@ -8,7 +8,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace vowelway {
+namespace vowelway::analysis {
 namespace {
 
 constexpr double weight_memory = 0.0013;  // s
@@ -99,4 +99,4 @@ std::vector<double> closed_phase_weights(std::span<double const> x, Frequency ra
     return weights;
 }
 
-} // namespace vowelway
+} // namespace vowelway::analysis

@@ -9,7 +9,7 @@
 #include <span>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::analysis {
 
 /// Prediction error of a plain prediction over the whole piece, signed so that its peaks point up: what
 /// excites the tract, roughly.
@@ -28,4 +28,4 @@ std::vector<std::size_t> find_epochs(std::span<double const> sound, Frequency ra
 std::vector<double> closed_phase_weights(std::span<double const> sound, Frequency rate,
                                          std::vector<std::size_t> const& epochs, double closed);
 
-} // namespace vowelway
+} // namespace vowelway::analysis

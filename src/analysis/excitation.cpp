@@ -9,7 +9,7 @@
 #include <cmath>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::analysis {
 namespace {
 
 constexpr Frequency looked_at = hertz(16000);
@@ -154,4 +154,4 @@ Excitation recognise_excitation(std::span<float const> steady, Frequency rate,
     return found;
 }
 
-} // namespace vowelway
+} // namespace vowelway::analysis

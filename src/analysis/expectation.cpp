@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace vowelway {
+namespace vowelway::analysis {
 namespace {
 
 constexpr double sound_speed = 350; // m/s, warm and moist
@@ -82,4 +82,4 @@ VowelExpectation expect(Singer const& singer, Vowel const& vowel, ProbeKind kind
     return found;
 }
 
-} // namespace vowelway
+} // namespace vowelway::analysis

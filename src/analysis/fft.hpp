@@ -9,7 +9,7 @@
 #include <cstddef>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::analysis {
 
 /// Keeps the tables of the lengths it has seen (the last `most_lengths` at most); not to be shared between
 /// threads.
@@ -68,4 +68,4 @@ inline std::size_t fast_length(std::size_t n) {
     }
 }
 
-} // namespace vowelway
+} // namespace vowelway::analysis

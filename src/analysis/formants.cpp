@@ -8,7 +8,7 @@
 #include <cmath>
 #include <numeric>
 
-namespace vowelway {
+namespace vowelway::analysis {
 namespace {
 
 // How the deviation is put together; tuned until the 95 % interval held the truth in 92 to 98 % of
@@ -117,4 +117,4 @@ FormantReading read_formants(std::span<float const> steady, Frequency rate, Expe
     return reading;
 }
 
-} // namespace vowelway
+} // namespace vowelway::analysis

@@ -11,7 +11,7 @@
 #include <span>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::analysis {
 
 /// The frames of one sound: their window, where they begin, and the transform of each.
 class Frames {
@@ -66,4 +66,4 @@ class Frames {
 /// not two frames for each.
 std::vector<PowerSpectrum> grouped(std::span<PowerSpectrum const> frames, int blocks);
 
-} // namespace vowelway
+} // namespace vowelway::analysis

@@ -8,7 +8,7 @@
 #include <complex>
 #include <numbers>
 
-namespace vowelway {
+namespace vowelway::analysis {
 namespace {
 
 using Complex = std::complex<double>;
@@ -164,4 +164,4 @@ double bound_of_centre(Predictor const& predictor, Pole const& pole, std::span<d
     return predictor.error / std::max(samples, 1.0) * gradient.dot(toeplitz.ldlt().solve(gradient));
 }
 
-} // namespace vowelway
+} // namespace vowelway::analysis

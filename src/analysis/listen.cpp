@@ -5,7 +5,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace vowelway {
+namespace vowelway::analysis {
 namespace {
 
 constexpr double step = 0.010;     // s, of the level
@@ -202,4 +202,4 @@ Heard Listener::finish() {
     return std::move(heard_);
 }
 
-} // namespace vowelway
+} // namespace vowelway::analysis

@@ -8,7 +8,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace vowelway {
+namespace vowelway::analysis {
 namespace {
 
 constexpr double floor_left = 0.05;   // of a bin's power, at least, after the noise is taken off
@@ -170,4 +170,4 @@ std::optional<double> variance_of_centre(Look const& look, Pole const& pole, dou
     return std::max(from_blocks, bound) + (rings ? bound * (noise_seconds / like_noise) : 0);
 }
 
-} // namespace vowelway
+} // namespace vowelway::analysis

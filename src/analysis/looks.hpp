@@ -9,7 +9,7 @@
 #include <span>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::analysis {
 
 /// One setting: the prediction from all of the sound, its poles, and the prediction from each block.
 struct Look {
@@ -36,4 +36,4 @@ Looks look(std::span<float const> steady, Frequency rate, std::vector<LookSettin
 std::optional<double> variance_of_centre(Look const& look, Pole const& pole, double noise_seconds,
                                          FormantOptions const& options);
 
-} // namespace vowelway
+} // namespace vowelway::analysis

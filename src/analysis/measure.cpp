@@ -9,7 +9,7 @@
 #include <cstdint>
 #include <cstdio>
 
-namespace vowelway {
+namespace vowelway::analysis {
 namespace {
 
 constexpr double least_relief = 7; // dB: mere noise has less
@@ -214,4 +214,4 @@ Measurements measure(std::vector<Recording> const& recordings, MeasureRequest co
     return m;
 }
 
-} // namespace vowelway
+} // namespace vowelway::analysis

@@ -4,7 +4,7 @@
 #include <cmath>
 #include <limits>
 
-namespace vowelway {
+namespace vowelway::analysis {
 namespace {
 
 // Prices in units of a squared standard deviation. Our judgement, tried on synthetic voices.
@@ -67,4 +67,4 @@ Match match_poles(std::vector<Pole> const& poles, Expectation const& expectation
     return search.best;
 }
 
-} // namespace vowelway
+} // namespace vowelway::analysis

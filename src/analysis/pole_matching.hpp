@@ -9,7 +9,7 @@
 #include <optional>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::analysis {
 
 struct Match {
     std::array<std::optional<Pole>, 3> formants;
@@ -21,4 +21,4 @@ struct Match {
 /// chosen ones.
 Match match_poles(std::vector<Pole> const& poles, Expectation const& expectation, Frequency widest);
 
-} // namespace vowelway
+} // namespace vowelway::analysis

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <cstdio>
 
-namespace vowelway {
+namespace vowelway::analysis {
 namespace {
 
 constexpr double gross = 0.15;
@@ -78,4 +78,4 @@ MeasuredVowel pool_takes(std::vector<Take const*> const& takes) {
     return vowel;
 }
 
-} // namespace vowelway
+} // namespace vowelway::analysis

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <cstdio>
 
-namespace vowelway {
+namespace vowelway::analysis {
 namespace {
 
 // Limits of the findings: our judgement.
@@ -151,4 +151,4 @@ ProbeQuality judge(ProbeEvidence const& e) {
     return q;
 }
 
-} // namespace vowelway
+} // namespace vowelway::analysis

@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace vowelway {
+namespace vowelway::analysis {
 
 Resampler::Resampler(std::span<float const> samples, Frequency rate)
     : samples_(samples), rate_(rate),
@@ -37,4 +37,4 @@ Resampled Resampler::at(Frequency rate) const {
     return made;
 }
 
-} // namespace vowelway
+} // namespace vowelway::analysis

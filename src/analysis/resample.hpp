@@ -8,7 +8,7 @@
 #include <span>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::analysis {
 
 struct Resampled {
     std::vector<double> samples;
@@ -33,4 +33,4 @@ inline Resampled resample(std::span<float const> samples, Frequency from, Freque
     return Resampler(samples, from).at(rate);
 }
 
-} // namespace vowelway
+} // namespace vowelway::analysis

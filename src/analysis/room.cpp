@@ -6,7 +6,7 @@
 #include <numbers>
 #include <numeric>
 
-namespace vowelway {
+namespace vowelway::analysis {
 namespace {
 
 constexpr double step = 0.005;    // s
@@ -95,4 +95,4 @@ std::optional<Room> room_of(std::vector<Room> endings) {
     return Room{middle->reverberation, share};
 }
 
-} // namespace vowelway
+} // namespace vowelway::analysis

@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace vowelway {
+namespace vowelway::analysis {
 namespace {
 
 void divide(PowerSpectrum& spectrum, int frames) {
@@ -76,4 +76,4 @@ PowerSpectrum pooled(std::span<PowerSpectrum const> spectra) {
     return sum;
 }
 
-} // namespace vowelway
+} // namespace vowelway::analysis

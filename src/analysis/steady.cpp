@@ -9,7 +9,7 @@
 #include <cmath>
 #include <limits>
 
-namespace vowelway {
+namespace vowelway::analysis {
 namespace {
 
 constexpr std::size_t bands = 16;        // half an octave at the bottom to a third at the top, 150 to 6000 Hz
@@ -225,4 +225,4 @@ std::optional<SteadyPart> steady_part(Sound const& sound, TimeSpan within) {
         {std::sqrt(std::max(scatter.cost(from, to), 0.0) / static_cast<double>(to - from) / bands)}};
 }
 
-} // namespace vowelway
+} // namespace vowelway::analysis

@@ -7,7 +7,7 @@
 #include <tuple>
 #include <utility>
 
-namespace vowelway {
+namespace vowelway::analysis {
 namespace {
 
 Shift shared(double mean, double sd) {
@@ -99,4 +99,4 @@ void learn_shifts(ProbeShifts& first, ProbeShifts& second, std::vector<ProbePair
     second.pairs += used;
 }
 
-} // namespace vowelway
+} // namespace vowelway::analysis

@@ -2,8 +2,8 @@
 #include "vowelway/chart/draw.hpp"
 #include "vowelway/chart/draw_plans.hpp"
 
-#include "chart/cairo_canvas.hpp"
-#include "chart/charts.hpp"
+#include "chart/cairo/cairo_canvas.hpp"
+#include "chart/charts/charts.hpp"
 
 #include <fmt/format.h>
 
@@ -49,20 +49,20 @@ fs::path numbered(fs::path const& destination, std::size_t page) {
            fmt::format("{}-{}{}", destination.stem().string(), page, destination.extension().string());
 }
 
-Caption caption(Plan const& plan) {
+Caption caption(plan::Plan const& plan) {
     auto const& title = plan.passage.title;
     return {.title = title.empty() ? fmt::format("Vowel plan, {}", plan.range.str()) : title,
             .description = fmt::format("Vowel plan for {} ({}), technique {}", plan.singer.name,
                                        to_string(plan.singer.voice), plan.technique)};
 }
 
-Caption caption(Comparison const& comparison) {
+Caption caption(plan::Comparison const& comparison) {
     std::string names;
     for (auto const& singer : comparison.singers) names += (names.empty() ? "" : ", ") + singer.name;
     return {.title = "Voices compared", .description = "Turning points and meetings by vowel: " + names};
 }
 
-Caption caption(NoteExplanation const& e) {
+Caption caption(plan::NoteExplanation const& e) {
     return {.title = fmt::format("{}{}bar {}, beat {:g}", e.title, e.title.empty() ? "" : ": ",
                                  e.note.measure, e.note.beat),
             .description = fmt::format("One note explained for {} ({}), technique {}: {}", e.singer.name,
@@ -77,7 +77,7 @@ Caption caption(ProbeMap const& p) {
             .description = fmt::format("Probes of {} in the plane of fR1 and fR2", vowels)};
 }
 
-Caption caption(PlansCompared const& c) {
+Caption caption(plan::PlansCompared const& c) {
     auto const& title = c.plans[0].passage.title;
     return {.title = fmt::format("{}: {} and {}", title.empty() ? "Two plans" : title, c.plans[0].singer.name,
                                  c.plans[1].singer.name),
@@ -91,7 +91,7 @@ Size page_of(ChartOptions const& options) {
     return {paper.width / options.theme.size, paper.height / options.theme.size};
 }
 
-Pitch pitch_of_map(Plan const& plan, ChartOptions const& options) {
+Pitch pitch_of_map(plan::Plan const& plan, ChartOptions const& options) {
     auto const& tuning = plan.passage.tuning;
     if (options.map_pitch) return tuning.pitch(*options.map_pitch);
     return plan.passage.notes.empty() ? tuning.pitch(plan.range.high) : compass(plan.passage).second;
@@ -168,7 +168,7 @@ Size size_of(Paper paper) {
     return {};
 }
 
-std::vector<Page> lay_out(Plan const& plan, ChartOptions const& options, TextMeasurer const& measurer) {
+std::vector<Page> lay_out(plan::Plan const& plan, ChartOptions const& options, TextMeasurer const& measurer) {
     if (plan.vowels.empty())
         throw InputError("the plan has no vowels to chart",
                          "give a profile with vowels, or a passage with words");
@@ -194,29 +194,29 @@ std::vector<Page> lay_out(Plan const& plan, ChartOptions const& options, TextMea
     return pages;
 }
 
-std::vector<Page> lay_out(Comparison const& comparison, ChartOptions const& options,
+std::vector<Page> lay_out(plan::Comparison const& comparison, ChartOptions const& options,
                           TextMeasurer const& measurer) {
     if (comparison.rows.empty())
         throw InputError("the singers have no vowel in common to compare", "give profiles with vowels");
     return voices_compared(comparison, page_of(options), measurer);
 }
 
-std::vector<fs::path> write_chart(Plan const& plan, ChartOptions const& options,
+std::vector<fs::path> write_chart(plan::Plan const& plan, ChartOptions const& options,
                                   fs::path const& destination) {
     return write(plan, options, destination);
 }
 
-std::vector<fs::path> write_chart(Comparison const& comparison, ChartOptions const& options,
+std::vector<fs::path> write_chart(plan::Comparison const& comparison, ChartOptions const& options,
                                   fs::path const& destination) {
     return write(comparison, options, destination);
 }
 
-std::vector<Page> lay_out(PlansCompared const& compared, ChartOptions const& options,
+std::vector<Page> lay_out(plan::PlansCompared const& compared, ChartOptions const& options,
                           TextMeasurer const& measurer) {
     return plans_compared(compared, page_of(options), measurer);
 }
 
-std::vector<fs::path> write_chart(PlansCompared const& compared, ChartOptions const& options,
+std::vector<fs::path> write_chart(plan::PlansCompared const& compared, ChartOptions const& options,
                                   fs::path const& destination) {
     return write(compared, options, destination);
 }
@@ -232,14 +232,14 @@ std::vector<fs::path> write_chart(ProbeMap const& probes, ChartOptions const& op
     return write(probes, options, destination);
 }
 
-std::vector<Page> lay_out(NoteExplanation const& explanation, ChartOptions const& options,
+std::vector<Page> lay_out(plan::NoteExplanation const& explanation, ChartOptions const& options,
                           TextMeasurer const& measurer) {
     std::vector<Page> pages;
     pages.push_back(note_explained(explanation, page_of(options), measurer));
     return pages;
 }
 
-std::vector<fs::path> write_chart(NoteExplanation const& explanation, ChartOptions const& options,
+std::vector<fs::path> write_chart(plan::NoteExplanation const& explanation, ChartOptions const& options,
                                   fs::path const& destination) {
     return write(explanation, options, destination);
 }

@@ -15,7 +15,7 @@ void add_chart_look(CLI::App& command, ChartLook& look) {
     command
         .add_option("--theme", look.theme,
                     fmt::format("colours, fonts and size of the type: {}, or a YAML file",
-                                fmt::join(theme_names(), ", ")))
+                                fmt::join(io::theme_names(), ", ")))
         ->capture_default_str();
     command.add_flag("--grey", look.grey, "charts without colour");
 }
@@ -25,7 +25,7 @@ bool is_chart(std::string_view ending) { return ending == ".pdf" || ending == ".
 chart::ChartOptions chart_options(ChartLook const& look) {
     chart::ChartOptions options;
     options.paper = chart::parse_paper(look.paper).value();
-    options.theme = find_theme(look.theme);
+    options.theme = io::find_theme(look.theme);
     options.grey = look.grey;
     return options;
 }

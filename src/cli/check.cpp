@@ -86,51 +86,51 @@ std::vector<PlanTarget> read_targets(std::string const& path) {
 }
 
 /// The last measurement of this vowel with this kind of probe.
-Measurement const* last_probe(Profile const& profile, MeasuredVowel const& v) {
+io::Measurement const* last_probe(io::Profile const& profile, analysis::MeasuredVowel const& v) {
     for (auto m = profile.history.rbegin(); m != profile.history.rend(); ++m)
         if (m->vowel.quality() == v.vowel.quality() && m->method == method_of(v.kind)) return &*m;
     return nullptr;
 }
 
-std::array<std::optional<Trend>, 2> trends_of(Profile const& profile, MeasuredVowel const& v,
-                                              std::string const& date) {
-    std::array<std::vector<DatedValue>, 2> values;
+std::array<std::optional<analysis::Trend>, 2>
+trends_of(io::Profile const& profile, analysis::MeasuredVowel const& v, std::string const& date) {
+    std::array<std::vector<analysis::DatedValue>, 2> values;
     for (auto const& m : profile.history) {
-        auto const day = day_number(m.date);
+        auto const day = analysis::day_number(m.date);
         if (!day || !(m.vowel.quality() == v.vowel.quality()) || m.method != method_of(v.kind)) continue;
         values[0].push_back({*day, m.heard[0].value_or(m.r1.centre), 0.02 * m.r1.centre});
         values[1].push_back({*day, m.heard[1].value_or(m.r2.centre), 0.02 * m.r2.centre});
     }
-    if (auto const day = day_number(date))
+    if (auto const day = analysis::day_number(date))
         for (std::size_t k = 0; k < 2; ++k)
             if (auto const& f = v.measured.formants[k])
                 values[k].push_back({*day, f->centre, std::max(f->sd, 0.02 * f->centre)});
     return {trend_of(values[0]), trend_of(values[1])};
 }
 
-std::vector<Checked> check_all(Measurements const& m, Profile const& profile,
-                               std::vector<PlanTarget> const& targets, std::string const& date,
-                               Remarks& remarks) {
-    std::vector<Checked> all;
+std::vector<analysis::Checked> check_all(analysis::Measurements const& m, io::Profile const& profile,
+                                         std::vector<PlanTarget> const& targets, std::string const& date,
+                                         Remarks& remarks) {
+    std::vector<analysis::Checked> all;
     for (auto const& v : m.vowels) {
         auto const trends = trends_of(profile, v, date);
         auto const* own = profile.singer.find(v.vowel);
         if (own) {
-            Aim aim;
+            analysis::Aim aim;
             aim.tract = {own->r1, own->r2, own->r3};
             if (auto const* last = last_probe(profile, v))
                 for (std::size_t k = 0; k < 3; ++k) aim.heard[k] = last->heard[k];
-            all.push_back({compare_with(v, aim), Checked::Against::profile, aim, "", {}, trends});
+            all.push_back({compare_with(v, aim), analysis::Checked::Against::profile, aim, "", {}, trends});
         } else {
             remarks.push_back(
                 {Remark::Kind::assumed, "the profile has no /" + v.vowel.ipa() + "/ to compare with"});
         }
         for (auto const& t : targets) {
             if (!(t.vowel == v.vowel.quality())) continue;
-            Aim aim;
+            analysis::Aim aim;
             aim.tract[0] = Resonance{t.r1, 0.03 * t.r1, true, std::nullopt}; // no one hits a target nearer
             aim.tract[1] = Resonance{t.r2, 0.03 * t.r2, true, std::nullopt};
-            all.push_back({compare_with(v, aim), Checked::Against::plan, aim, t.shade, t.bars, {}});
+            all.push_back({compare_with(v, aim), analysis::Checked::Against::plan, aim, t.shade, t.bars, {}});
         }
     }
     return all;
@@ -145,23 +145,23 @@ std::string joined(std::vector<std::string> const& words, std::size_t most) {
 /// With its sign, and no sign for nothing.
 std::string signed_tenth(double v) { return std::abs(v) < 0.05 ? "0.0" : fmt::format("{:+.1f}", v); }
 
-std::string table_of(std::vector<Checked> const& all) {
-    using A = Table::Align;
-    Table table({{"vowel"},
-                 {"probe"},
-                 {"against"},
-                 {"F1|fR1", A::right},
-                 {"semitones", A::right},
-                 {"SD", A::right},
-                 {"F2|fR2", A::right},
-                 {"semitones", A::right},
-                 {"SD", A::right},
-                 {"verdict"}});
+std::string table_of(std::vector<analysis::Checked> const& all) {
+    using A = report::Table::Align;
+    report::Table table({{"vowel"},
+                         {"probe"},
+                         {"against"},
+                         {"F1|fR1", A::right},
+                         {"semitones", A::right},
+                         {"SD", A::right},
+                         {"F2|fR2", A::right},
+                         {"semitones", A::right},
+                         {"SD", A::right},
+                         {"verdict"}});
     std::string below;
     for (auto const& one : all) {
         auto const& c = one.comparison;
         std::vector<std::string> row{c.vowel.ipa(), std::string(to_string(c.kind)),
-                                     one.against == Checked::Against::plan
+                                     one.against == analysis::Checked::Against::plan
                                          ? "plan " + one.shade + " bar " + joined(one.bars, 4)
                                          : std::string(one.against_what())};
         for (std::size_t k = 0; k < 2; ++k) {
@@ -172,7 +172,7 @@ std::string table_of(std::vector<Checked> const& all) {
         }
         row.push_back(std::string(to_string(c.verdict)));
         table.row(row);
-        if (c.verdict != Verdict::there)
+        if (c.verdict != analysis::Verdict::there)
             below += fmt::format("/{}/ against the {}: {}\n", c.vowel.ipa(), one.against_what(), c.says);
         for (std::size_t k = 0; k < 2; ++k)
             if (one.trends[k] && one.trends[k]->clear())
@@ -185,7 +185,7 @@ std::string table_of(std::vector<Checked> const& all) {
     return all.empty() ? "" : table.str() + below;
 }
 
-Json json_of(std::vector<Checked> const& all) {
+Json json_of(std::vector<analysis::Checked> const& all) {
     Json checks = Json::array();
     for (auto const& one : all) {
         auto const& c = one.comparison;
@@ -212,7 +212,7 @@ Json json_of(std::vector<Checked> const& all) {
         checks.push_back({{"vowel", c.vowel.ipa()},
                           {"probe", to_string(c.kind)},
                           {"takes", c.takes},
-                          {"against", one.against == Checked::Against::plan ? "plan" : "profile"},
+                          {"against", one.against == analysis::Checked::Against::plan ? "plan" : "profile"},
                           {"target_ipa", one.shade.empty() ? Json(nullptr) : Json(one.shade)},
                           {"measures", one.bars},
                           {"resonances", resonances},
@@ -225,11 +225,11 @@ Json json_of(std::vector<Checked> const& all) {
 
 void run(Settings s) {
     Remarks remarks;
-    Profile profile;
+    io::Profile profile;
     if (std::filesystem::exists(s.measuring.singer))
-        profile = read_whole_profile(s.measuring.singer);
+        profile = io::read_whole_profile(s.measuring.singer);
     else
-        profile.singer = find_singer(s.measuring.singer, remarks);
+        profile.singer = io::find_singer(s.measuring.singer, remarks);
     std::vector<PlanTarget> targets;
     if (!s.plan.empty()) {
         targets = read_targets(s.plan);

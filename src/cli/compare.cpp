@@ -39,16 +39,16 @@ struct Settings {
 
 constexpr std::size_t most_singers = 32;
 
-std::string form(Comparison const& comparison, std::string_view as) {
-    if (as == "json" || as == ".json") return comparison_json(comparison);
-    if (as == "csv" || as == ".csv") return comparison_csv(comparison);
-    return comparison_text(comparison);
+std::string form(plan::Comparison const& comparison, std::string_view as) {
+    if (as == "json" || as == ".json") return report::comparison_json(comparison);
+    if (as == "csv" || as == ".csv") return report::comparison_csv(comparison);
+    return report::comparison_text(comparison);
 }
 
-std::string form(PlansCompared const& compared, std::string_view as) {
-    if (as == "json" || as == ".json") return plans_compared_json(compared);
-    if (as == "csv" || as == ".csv") return plans_compared_csv(compared);
-    return plans_compared_text(compared);
+std::string form(plan::PlansCompared const& compared, std::string_view as) {
+    if (as == "json" || as == ".json") return report::plans_compared_json(compared);
+    if (as == "csv" || as == ".csv") return report::plans_compared_csv(compared);
+    return report::plans_compared_text(compared);
 }
 
 constexpr std::string_view forms = ".txt .csv .json .pdf .svg .png";
@@ -74,7 +74,7 @@ void write(Compared const& compared, Settings const& settings, chart::ChartOptio
             for (auto const& written : chart::write_chart(compared, charts, output))
                 std::cerr << "wrote " << written.string() << "\n";
         } else {
-            write_file(output, form(compared, extension));
+            io::write_file(output, form(compared, extension));
             std::cerr << "wrote " << output << "\n";
         }
     }
@@ -83,13 +83,13 @@ void write(Compared const& compared, Settings const& settings, chart::ChartOptio
         throw InputError("cannot write to standard output", "check the disk or the program behind the pipe");
 }
 
-Comparison compare_voices(std::vector<std::string> const& names, Settings const& settings) {
+plan::Comparison compare_voices(std::vector<std::string> const& names, Settings const& settings) {
     Remarks remarks;
-    std::vector<ComparedSinger> singers;
+    std::vector<plan::ComparedSinger> singers;
     for (auto const& name : names) {
-        ComparedSinger one{find_singer(name, remarks), std::nullopt};
+        plan::ComparedSinger one{io::find_singer(name, remarks), std::nullopt};
         if (!one.singer.average && one.singer.voice != VoiceType::other)
-            one.reference = built_in_voice(one.singer.voice);
+            one.reference = io::built_in_voice(one.singer.voice);
         singers.push_back(std::move(one));
     }
     auto comparison = compare_singers(
@@ -98,7 +98,7 @@ Comparison compare_voices(std::vector<std::string> const& names, Settings const&
     return comparison;
 }
 
-Plan plan_for(std::string const& singer, Settings const& settings) {
+plan::Plan plan_for(std::string const& singer, Settings const& settings) {
     auto options = settings.song;
     options.singer = singer;
     return make_plan(read_request(options).request);

@@ -103,11 +103,12 @@ std::size_t find_note(Passage const& passage, Options const& o) {
     return static_cast<std::size_t>(at - passage.notes.begin());
 }
 
-std::string text_form(NoteExplanation const& explanation, std::string_view form) {
-    return form == "json" || form == ".json" ? explanation_json(explanation) : explanation_text(explanation);
+std::string text_form(plan::NoteExplanation const& explanation, std::string_view form) {
+    return form == "json" || form == ".json" ? report::explanation_json(explanation)
+                                             : report::explanation_text(explanation);
 }
 
-void write(NoteExplanation const& explanation, Options const& o, chart::ChartOptions const& charts) {
+void write(plan::NoteExplanation const& explanation, Options const& o, chart::ChartOptions const& charts) {
     if (o.outputs.empty()) std::cout << text_form(explanation, o.as);
     for (auto const& output : o.outputs) {
         auto const extension = fs::path(output).extension().string();
@@ -117,7 +118,7 @@ void write(NoteExplanation const& explanation, Options const& o, chart::ChartOpt
             for (auto const& written : chart::write_chart(explanation, charts, output))
                 std::cerr << "wrote " << written.string() << "\n";
         } else {
-            write_file(output, text_form(explanation, extension));
+            io::write_file(output, text_form(explanation, extension));
             std::cerr << "wrote " << output << "\n";
         }
     }

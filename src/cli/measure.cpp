@@ -42,40 +42,40 @@ VoiceType voice_of(std::string const& name) {
 }
 
 /// Whom to measure: the profile to extend, the one named, or a new one over the average of the voice type.
-Profile profile_for(Settings const& s, Remarks& remarks) {
+io::Profile profile_for(Settings const& s, Remarks& remarks) {
     if (!s.into.empty() && std::filesystem::exists(s.into)) {
         if (!s.measuring.singer.empty())
             throw CLI::ValidationError("--singer", "is not needed with --into an existing profile");
-        return read_whole_profile(s.into);
+        return io::read_whole_profile(s.into);
     }
     if (!s.measuring.singer.empty()) {
-        if (std::filesystem::exists(s.measuring.singer)) return read_whole_profile(s.measuring.singer);
-        Profile p;
-        p.singer = find_singer(s.measuring.singer, remarks);
+        if (std::filesystem::exists(s.measuring.singer)) return io::read_whole_profile(s.measuring.singer);
+        io::Profile p;
+        p.singer = io::find_singer(s.measuring.singer, remarks);
         return p;
     }
     if (s.measuring.voice.empty())
         throw InputError(
             "nothing says where this singer's resonances are due",
             "name the voice (--voice tenor), a profile (--singer me.yaml), or --into an existing profile");
-    Profile p;
-    p.singer = built_in_voice(voice_of(s.measuring.voice));
+    io::Profile p;
+    p.singer = io::built_in_voice(voice_of(s.measuring.voice));
     return p;
 }
 
 /// The name given, that of the profile, or that of the file to be begun.
-std::string name_of(Settings const& s, Profile const& profile) {
+std::string name_of(Settings const& s, io::Profile const& profile) {
     if (!s.name.empty()) return s.name;
     if (!profile.singer.average) return profile.singer.name;
     return s.into.empty() ? "New probes" : std::filesystem::path(s.into).stem().string();
 }
 
-std::vector<Measurement> history_of(Measurements const& m, Settings const& s) {
-    std::vector<Measurement> all;
+std::vector<io::Measurement> history_of(analysis::Measurements const& m, Settings const& s) {
+    std::vector<io::Measurement> all;
     for (auto const& v : m.vowels) {
         auto const& r = v.tract.resonances;
         if (!r[0] || !r[1]) continue;
-        Measurement one;
+        io::Measurement one;
         one.date = s.date;
         one.method = method_of(v.kind);
         one.vowel = v.vowel.quality();
@@ -90,22 +90,23 @@ std::vector<Measurement> history_of(Measurements const& m, Settings const& s) {
     }
     // What is appended last becomes the vowel's current value: of several probes the surest.
     auto const sureness = [](Method how) { return how == Method::sung ? 2 : how == Method::creak ? 1 : 0; };
-    std::stable_sort(all.begin(), all.end(), [&](Measurement const& a, Measurement const& b) {
+    std::stable_sort(all.begin(), all.end(), [&](io::Measurement const& a, io::Measurement const& b) {
         return sureness(a.method) < sureness(b.method);
     });
     return all;
 }
 
-std::vector<ProbeShift> learned_shifts(Measurements const& m, std::vector<ProbeShift> const& known,
-                                       std::string const& date) {
-    std::vector<ProbeShift> all;
-    for (auto kind : {ProbeKind::whisper, ProbeKind::creak}) {
+std::vector<io::ProbeShift> learned_shifts(analysis::Measurements const& m,
+                                           std::vector<io::ProbeShift> const& known,
+                                           std::string const& date) {
+    std::vector<io::ProbeShift> all;
+    for (auto kind : {analysis::ProbeKind::whisper, analysis::ProbeKind::creak}) {
         auto const& learned = m.shifts[static_cast<std::size_t>(kind)];
         if (!m.learned || learned.pairs == 0) continue;
-        ProbeShift shift;
+        io::ProbeShift shift;
         shift.method = method_of(kind);
         for (std::size_t k = 0; k < 3; ++k)
-            shift.of[k] = ShiftOfResonance{learned.of[k].mean, learned.of[k].singer_sd};
+            shift.of[k] = io::ShiftOfResonance{learned.of[k].mean, learned.of[k].singer_sd};
         shift.pairs = learned.pairs;
         shift.date = date;
         for (auto const& old : known)
@@ -118,14 +119,14 @@ std::vector<ProbeShift> learned_shifts(Measurements const& m, std::vector<ProbeS
     return all;
 }
 
-void write_into(Settings const& s, Profile const& profile, Measurements const& m) {
+void write_into(Settings const& s, io::Profile const& profile, analysis::Measurements const& m) {
     auto const history = history_of(m, s);
     auto const shifts = learned_shifts(m, profile.shifts, s.date);
     if (std::filesystem::exists(s.into)) {
         append_measurements(s.into, history);
         for (auto const& shift : shifts) set_shift(s.into, shift);
     } else {
-        Profile made;
+        io::Profile made;
         made.singer.name = name_of(s, profile);
         made.singer.voice = profile.singer.voice;
         made.singer.tuning = profile.singer.tuning;

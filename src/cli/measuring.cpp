@@ -29,32 +29,34 @@ void add_measuring_options(CLI::App& command, MeasuringOptions& o) {
         ->check(CLI::IsMember({"whisper", "creak", "sung"}));
 }
 
-std::vector<Recording> read_recordings(MeasuringOptions const& o, Remarks& remarks) {
-    std::vector<Cue> cues;
+std::vector<analysis::Recording> read_recordings(MeasuringOptions const& o, Remarks& remarks) {
+    std::vector<io::Cue> cues;
     if (!o.cues.empty()) {
         if (o.audio.size() != 1) throw CLI::ValidationError("--cues", "goes with one recording");
-        cues = read_cues(o.cues);
+        cues = io::read_cues(o.cues);
     }
     std::vector<TimeSpan> spans;
     for (auto const& c : cues) spans.push_back(c.span);
 
-    std::vector<Recording> recordings;
+    std::vector<analysis::Recording> recordings;
     for (auto const& path : o.audio) {
-        Recording r;
+        analysis::Recording r;
         r.name = path;
-        Listener listener(measuring_rate, spans);
-        auto const facts =
-            read_audio(path, measuring_rate, [&](std::span<float const> s) { return listener.hear(s); });
+        analysis::Listener listener(analysis::measuring_rate, spans);
+        auto const facts = io::read_audio(path, analysis::measuring_rate,
+                                          [&](std::span<float const> s) { return listener.hear(s); });
         r.heard = listener.finish();
         if (listener.overfull())
-            throw InputError(fmt::format("holds more than {:.0f} s of sound", in_seconds(most_sound)),
-                             "cut out the probes: a breath is enough", Place{path, 0, 0, {}});
+            throw InputError(
+                fmt::format("holds more than {:.0f} s of sound", in_seconds(analysis::most_sound)),
+                "cut out the probes: a breath is enough", Place{path, 0, 0, {}});
         if (!cues.empty() && cues.back().span.end > r.heard.length + seconds(0.05))
             throw InputError(fmt::format("the cues go on to {} but the recording ends at {}",
-                                         clock_time(cues.back().span.end), clock_time(r.heard.length)),
+                                         io::clock_time(cues.back().span.end),
+                                         io::clock_time(r.heard.length)),
                              "use the cues of this recording", Place{o.cues, 0, 0, {}});
         for (auto const& c : cues) r.cued.push_back(c.vowel);
-        r.band = 0.95 * std::min(facts.rate / 2.0, measuring_rate / 2.0);
+        r.band = 0.95 * std::min(facts.rate / 2.0, analysis::measuring_rate / 2.0);
         r.clipped = facts.clipped;
         if (facts.rate < hertz(11000))
             remarks.push_back({Remark::Kind::caution,
@@ -68,7 +70,7 @@ std::vector<Recording> read_recordings(MeasuringOptions const& o, Remarks& remar
 Singer reference_for(Singer const& singer) {
     if (singer.average || singer.voice == VoiceType::other) return singer;
     auto reference = singer;
-    auto const average = built_in_voice(singer.voice);
+    auto const average = io::built_in_voice(singer.voice);
     double sum = 0;
     int count = 0;
     for (auto const& v : singer.vowels)
@@ -86,18 +88,19 @@ Singer reference_for(Singer const& singer) {
     return reference;
 }
 
-MeasureRequest request_for(MeasuringOptions const& o, Singer const& reference,
-                           std::vector<ProbeShift> const& known) {
-    MeasureRequest request;
+analysis::MeasureRequest request_for(MeasuringOptions const& o, Singer const& reference,
+                                     std::vector<io::ProbeShift> const& known) {
+    analysis::MeasureRequest request;
     request.reference = reference;
     if (!o.vowels.empty()) request.vowels = parse_vowels(o.vowels);
     if (request.vowels.empty() && o.cues.empty())
         throw CLI::ValidationError("--vowels",
                                    "say what was spoken, such as --vowels \"i e a o u\", or give --cues");
     request.repeat = o.repeat;
-    if (!o.probe.empty()) request.kind = parse_probe_kind(o.probe);
+    if (!o.probe.empty()) request.kind = analysis::parse_probe_kind(o.probe);
     for (auto const& learned : known) {
-        auto const kind = learned.method == Method::creak ? ProbeKind::creak : ProbeKind::whisper;
+        auto const kind =
+            learned.method == Method::creak ? analysis::ProbeKind::creak : analysis::ProbeKind::whisper;
         auto& shifts = request.shifts[static_cast<std::size_t>(kind)];
         for (std::size_t k = 0; k < 3; ++k)
             if (learned.of[k]) {
@@ -135,7 +138,7 @@ void add_measuring_outputs(CLI::App& command, MeasuringOutputs& outputs) {
     add_chart_look(command, outputs.look);
 }
 
-chart::ProbeMap probe_map(Measurements const& m, std::vector<Recording> const& recordings,
+chart::ProbeMap probe_map(analysis::Measurements const& m, std::vector<analysis::Recording> const& recordings,
                           Singer const& reference, std::string const& date) {
     chart::ProbeMap map{.reference = reference,
                         .due = {},
@@ -168,19 +171,19 @@ void write_outputs(MeasuringOutputs const& outputs, std::string const& table, st
             for (auto const& written : chart::write_chart(map, chart_options(outputs.look), file))
                 fmt::print(stderr, "wrote {}\n", written.string());
         } else {
-            write_file(file, ending == ".json" ? json : table);
+            io::write_file(file, ending == ".json" ? json : table);
             fmt::print(stderr, "wrote {}\n", file);
         }
     }
 }
 
-Method method_of(ProbeKind kind) {
+Method method_of(analysis::ProbeKind kind) {
     switch (kind) {
-    case ProbeKind::whisper:
+    case analysis::ProbeKind::whisper:
         return Method::whisper;
-    case ProbeKind::creak:
+    case analysis::ProbeKind::creak:
         return Method::creak;
-    case ProbeKind::sung:
+    case analysis::ProbeKind::sung:
         return Method::sung;
     }
     return Method::whisper;

@@ -28,20 +28,21 @@ struct MeasuringOptions {
 void add_measuring_options(CLI::App& command, MeasuringOptions& options);
 
 /// The recordings as heard; the memory used does not grow with their length.
-std::vector<Recording> read_recordings(MeasuringOptions const& options, Remarks& remarks);
+std::vector<analysis::Recording> read_recordings(MeasuringOptions const& options, Remarks& remarks);
 
 /// The singer's own vowels and, for those the profile lacks, the average of the voice type scaled to this
 /// singer.
 Singer reference_for(Singer const& singer);
 
-MeasureRequest request_for(MeasuringOptions const& options, Singer const& reference,
-                           std::vector<ProbeShift> const& known);
+analysis::MeasureRequest request_for(MeasuringOptions const& options, Singer const& reference,
+                                     std::vector<io::ProbeShift> const& known);
 
 /// Takes, vowels, shifts and remarks as one JSON document (docs/formats.md).
-nlohmann::ordered_json measurements_json(Measurements const& m, std::vector<Recording> const& recordings);
+nlohmann::ordered_json measurements_json(analysis::Measurements const& m,
+                                         std::vector<analysis::Recording> const& recordings);
 /// The same for a person: the vowels, then what there is to say of each take.
-std::string measurements_table(Measurements const& m, std::vector<Recording> const& recordings,
-                               Tuning const& tuning);
+std::string measurements_table(analysis::Measurements const& m,
+                               std::vector<analysis::Recording> const& recordings, Tuning const& tuning);
 
 /// Where the answer goes.
 struct MeasuringOutputs {
@@ -52,7 +53,7 @@ struct MeasuringOutputs {
 void add_measuring_outputs(CLI::App& command, MeasuringOutputs& outputs);
 
 /// The map of what was measured; `date` may be empty.
-chart::ProbeMap probe_map(Measurements const& m, std::vector<Recording> const& recordings,
+chart::ProbeMap probe_map(analysis::Measurements const& m, std::vector<analysis::Recording> const& recordings,
                           Singer const& reference, std::string const& date);
 
 /// Text, JSON or chart go to the files by their endings; the text (or, `as` json, the JSON) to standard
@@ -60,6 +61,6 @@ chart::ProbeMap probe_map(Measurements const& m, std::vector<Recording> const& r
 void write_outputs(MeasuringOutputs const& outputs, std::string const& table, std::string const& json,
                    chart::ProbeMap const& map);
 
-Method method_of(ProbeKind kind);
+Method method_of(analysis::ProbeKind kind);
 
 } // namespace vowelway::cli

@@ -21,7 +21,7 @@ template <class T> Json or_null(std::optional<T> const& v) {
     return v ? Json(tenth(v->value)) : Json(nullptr);
 }
 
-Json formants_json(FormantReading const& r) {
+Json formants_json(analysis::FormantReading const& r) {
     Json j = Json::object();
     for (std::size_t k = 0; k < 3; ++k)
         if (auto const& f = r.formants[k]) {
@@ -33,7 +33,7 @@ Json formants_json(FormantReading const& r) {
     return j;
 }
 
-Json tract_json(TractReading const& t) {
+Json tract_json(analysis::TractReading const& t) {
     Json j = Json::object();
     for (std::size_t k = 0; k < 3; ++k)
         if (auto const& r = t.resonances[k]) {
@@ -45,14 +45,14 @@ Json tract_json(TractReading const& t) {
     return j;
 }
 
-Json findings_json(std::vector<Finding> const& findings) {
+Json findings_json(std::vector<analysis::Finding> const& findings) {
     Json j = Json::array();
     for (auto const& f : findings)
         j.push_back({{"kind", to_string(f.kind)}, {"says", f.says}, {"try", f.tries}});
     return j;
 }
 
-Json quality_json(ProbeQuality const& q) {
+Json quality_json(analysis::ProbeQuality const& q) {
     Json heights = Json::array();
     for (auto const& h : q.height) heights.push_back(h ? Json(hundredth(*h)) : Json(nullptr));
     return {{"low_above_floor_db", or_null(q.low_above_floor)},
@@ -65,7 +65,7 @@ Json quality_json(ProbeQuality const& q) {
             {"findings", findings_json(q.findings)}};
 }
 
-Json take_json(Take const& t, std::vector<Recording> const& recordings) {
+Json take_json(analysis::Take const& t, std::vector<analysis::Recording> const& recordings) {
     return {{"file", recordings[t.recording].name},
             {"start_s", hundredth(in_seconds(t.span.start))},
             {"end_s", hundredth(in_seconds(t.span.end))},
@@ -73,7 +73,7 @@ Json take_json(Take const& t, std::vector<Recording> const& recordings) {
             {"steady_end_s", hundredth(in_seconds(t.steady.span.end))},
             {"vowel", t.vowel.ipa()},
             {"probe", to_string(t.excitation.kind)},
-            {"rate_hz", t.excitation.rate && t.excitation.kind != ProbeKind::whisper
+            {"rate_hz", t.excitation.rate && t.excitation.kind != analysis::ProbeKind::whisper
                             ? Json(tenth(in_hertz(*t.excitation.rate)))
                             : Json(nullptr)},
             {"frames", t.measured.frames},
@@ -84,7 +84,7 @@ Json take_json(Take const& t, std::vector<Recording> const& recordings) {
             {"refused", t.usable() ? Json(nullptr) : Json(t.refused)}};
 }
 
-Json vowel_json(MeasuredVowel const& v) {
+Json vowel_json(analysis::MeasuredVowel const& v) {
     Json spread = Json::array();
     for (auto const& s : v.repeat_spread) spread.push_back(or_null(s));
     return {{"vowel", v.vowel.ipa()},
@@ -108,7 +108,7 @@ std::string with_sd(std::optional<Resonance> const& r) {
 
 } // namespace
 
-Json measurements_json(Measurements const& m, std::vector<Recording> const& recordings) {
+Json measurements_json(analysis::Measurements const& m, std::vector<analysis::Recording> const& recordings) {
     Json j{{"vowelway", 1},
            {"takes", Json::array()},
            {"vowels", Json::array()},
@@ -116,7 +116,7 @@ Json measurements_json(Measurements const& m, std::vector<Recording> const& reco
            {"remarks", Json::array()}};
     for (auto const& t : m.takes) j["takes"].push_back(take_json(t, recordings));
     for (auto const& v : m.vowels) j["vowels"].push_back(vowel_json(v));
-    for (auto kind : {ProbeKind::whisper, ProbeKind::creak, ProbeKind::sung}) {
+    for (auto kind : {analysis::ProbeKind::whisper, analysis::ProbeKind::creak, analysis::ProbeKind::sung}) {
         auto const& s = m.shifts[static_cast<std::size_t>(kind)];
         Json one = Json::object();
         for (std::size_t k = 0; k < 3; ++k) {
@@ -131,21 +131,21 @@ Json measurements_json(Measurements const& m, std::vector<Recording> const& reco
     return j;
 }
 
-std::string measurements_table(Measurements const& m, std::vector<Recording> const& recordings,
-                               Tuning const& tuning) {
-    using A = Table::Align;
+std::string measurements_table(analysis::Measurements const& m,
+                               std::vector<analysis::Recording> const& recordings, Tuning const& tuning) {
+    using A = report::Table::Align;
     std::string out;
-    Table vowels({{"vowel"},
-                  {"probe"},
-                  {"takes", A::right},
-                  {"F1", A::right},
-                  {"F2", A::right},
-                  {"F3", A::right},
-                  {"fR1", A::right},
-                  {""},
-                  {"fR2", A::right},
-                  {""},
-                  {"fR3", A::right}});
+    report::Table vowels({{"vowel"},
+                          {"probe"},
+                          {"takes", A::right},
+                          {"F1", A::right},
+                          {"F2", A::right},
+                          {"F3", A::right},
+                          {"fR1", A::right},
+                          {""},
+                          {"fR2", A::right},
+                          {""},
+                          {"fR3", A::right}});
     for (auto const& v : m.vowels) {
         auto const heard = [&](std::size_t k) {
             return v.measured.formants[k] ? tens(v.measured.formants[k]->centre) : "-";
@@ -176,7 +176,7 @@ std::string measurements_table(Measurements const& m, std::vector<Recording> con
             continue;
         }
         for (auto const& f : t.quality.findings)
-            if (f.kind != Finding::Kind::close_whisper)
+            if (f.kind != analysis::Finding::Kind::close_whisper)
                 out += fmt::format("{}: {}; try: {}\n", where, f.says, f.tries);
     }
     if (m.learned)

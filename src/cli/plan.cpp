@@ -53,10 +53,10 @@ void check_outputs(Options const& o) {
     }
 }
 
-std::string text_form(Plan const& plan, std::string_view form) {
-    if (form == "json" || form == ".json") return plan_json(plan);
-    if (form == "csv" || form == ".csv") return plan_csv(plan);
-    return plan_text(plan);
+std::string text_form(plan::Plan const& plan, std::string_view form) {
+    if (form == "json" || form == ".json") return report::plan_json(plan);
+    if (form == "csv" || form == ".csv") return report::plan_csv(plan);
+    return report::plan_text(plan);
 }
 
 chart::ChartOptions charts_of(Options const& o) {
@@ -68,7 +68,8 @@ chart::ChartOptions charts_of(Options const& o) {
     return options;
 }
 
-void write(Plan const& plan, Options const& o, chart::ChartOptions const& charts, ScoreOptions const& score) {
+void write(plan::Plan const& plan, Options const& o, chart::ChartOptions const& charts,
+           io::ScoreOptions const& score) {
     if (o.outputs.empty()) std::cout << text_form(plan, o.as);
     for (auto const& output : o.outputs) {
         if (output == "-") {
@@ -84,7 +85,7 @@ void write(Plan const& plan, Options const& o, chart::ChartOptions const& charts
                                output);
             std::cerr << "wrote " << output << "\n";
         } else {
-            write_file(output, text_form(plan, extension));
+            io::write_file(output, text_form(plan, extension));
             std::cerr << "wrote " << output << "\n";
         }
     }

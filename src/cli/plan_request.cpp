@@ -20,8 +20,8 @@ Tuning tuning_of(PlanOptions const& o, Singer const& singer) {
     return Tuning{a4};
 }
 
-ScoreOptions score_options(PlanOptions const& o, Singer const& singer, Tuning const& tuning) {
-    ScoreOptions options;
+io::ScoreOptions score_options(PlanOptions const& o, Singer const& singer, Tuning const& tuning) {
+    io::ScoreOptions options;
     options.part = o.part;
     options.verse = o.verse;
     options.transpose_semitones = o.transpose;
@@ -30,21 +30,21 @@ ScoreOptions score_options(PlanOptions const& o, Singer const& singer, Tuning co
     return options;
 }
 
-Passage read_passage(PlanOptions const& o, ScoreOptions const& options) {
+Passage read_passage(PlanOptions const& o, io::ScoreOptions const& options) {
     if (o.score.empty()) {
         Passage none;
         none.tuning = options.tuning;
         return none;
     }
     auto passage = read_score(o.score, options);
-    DictionOptions diction;
+    diction::DictionOptions diction;
     if (!o.language.empty()) {
-        diction.language = parse_language(o.language);
+        diction.language = diction::parse_language(o.language);
         if (!diction.language)
             throw InputError("--language " + o.language + " is not known",
                              "give a tag such as it, la, de, fr, en, es");
     }
-    if (!o.words.empty()) diction.words = read_word_list(o.words);
+    if (!o.words.empty()) diction.words = diction::read_word_list(o.words);
     set_vowels(passage, diction);
     return passage;
 }
@@ -83,17 +83,17 @@ void add_plan_options(CLI::App& command, PlanOptions& o) {
 }
 
 ReadRequest read_request(PlanOptions const& o) {
-    PlanRequest request;
-    request.technique = find_technique(o.technique);
+    plan::PlanRequest request;
+    request.technique = io::find_technique(o.technique);
     request.draws = o.draws;
     Remarks remarks;
-    request.singer = find_singer(o.singer, remarks);
+    request.singer = io::find_singer(o.singer, remarks);
     auto score = score_options(o, request.singer, tuning_of(o, request.singer));
     request.passage = read_passage(o, score);
     if (!o.range.empty()) request.range = parse_pitch_range(o.range);
     if (!o.vowels.empty()) request.vowels = parse_vowels(o.vowels);
     if (!request.singer.average && request.singer.voice != VoiceType::other)
-        request.reference = built_in_voice(request.singer.voice);
+        request.reference = io::built_in_voice(request.singer.voice);
     request.passage.remarks.insert(request.passage.remarks.begin(), remarks.begin(), remarks.end());
     return {std::move(request), std::move(score)};
 }

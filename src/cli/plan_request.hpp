@@ -25,8 +25,8 @@ void add_song_options(CLI::App& command, PlanOptions& o);
 void add_plan_options(CLI::App& command, PlanOptions& o);
 
 struct ReadRequest {
-    PlanRequest request;
-    ScoreOptions score; ///< the score was read with
+    plan::PlanRequest request;
+    io::ScoreOptions score; ///< the score was read with
 };
 /// Reads profile, technique, score and words. Throws InputError.
 ReadRequest read_request(PlanOptions const& o);

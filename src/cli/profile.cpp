@@ -25,16 +25,16 @@ struct Settings {
 
 std::vector<Singer> average_voices() {
     std::vector<Singer> out;
-    for (auto const voice : all_voice_types) out.push_back(built_in_voice(voice));
+    for (auto const voice : all_voice_types) out.push_back(io::built_in_voice(voice));
     return out;
 }
 
 void show(Settings const& settings) {
-    SingerPicture picture;
-    picture.singer = find_singer(settings.singer, picture.remarks);
+    report::SingerPicture picture;
+    picture.singer = io::find_singer(settings.singer, picture.remarks);
     auto const averages = average_voices();
-    picture.tract = tract_length_of(picture.singer, averages);
-    picture.among = place_among(picture.singer, averages);
+    picture.tract = plan::tract_length_of(picture.singer, averages);
+    picture.among = plan::place_among(picture.singer, averages);
     if (picture.singer.average)
         picture.remarks.push_back({Remark::Kind::caution, std::string(average_voice_notice)});
     print_remarks(picture.remarks);
@@ -45,7 +45,7 @@ void history(Settings const& settings) {
     if (auto const type = parse_voice_type(settings.singer); type && *type != VoiceType::other)
         throw InputError("the average " + settings.singer + " has no history",
                          "name the profile of a singer");
-    auto const profile = read_whole_profile(settings.singer);
+    auto const profile = io::read_whole_profile(settings.singer);
     auto const vowels = settings.vowels.empty() ? std::vector<Vowel>{} : parse_vowels(settings.vowels);
     auto const list = history_of(profile, vowels);
     fmt::print("{}", settings.as == "json" ? history_json(profile, list) : history_text(profile, list));

@@ -19,7 +19,7 @@ constexpr double clear_deviations = 2;
 
 double tenth(double value) { return std::round(value * 10) / 10; }
 
-Change change(Measurement const& from, Measurement const& to) {
+Change change(io::Measurement const& from, io::Measurement const& to) {
     auto const joint = [](Resonance const& a, Resonance const& b) {
         return Cents{std::hypot(a.sd_cents().value, b.sd_cents().value)};
     };
@@ -54,7 +54,7 @@ Json resonance_json(Resonance const& r, Tuning const& tuning) {
 
 } // namespace
 
-std::vector<HistoryEntry> history_of(Profile const& profile, std::vector<Vowel> const& only) {
+std::vector<HistoryEntry> history_of(io::Profile const& profile, std::vector<Vowel> const& only) {
     std::vector<HistoryEntry> out;
     for (auto const& m : profile.history)
         if (only.empty() || std::any_of(only.begin(), only.end(),
@@ -72,20 +72,20 @@ std::vector<HistoryEntry> history_of(Profile const& profile, std::vector<Vowel> 
     return out;
 }
 
-std::string history_text(Profile const& profile, std::vector<HistoryEntry> const& history) {
+std::string history_text(io::Profile const& profile, std::vector<HistoryEntry> const& history) {
     if (history.empty()) return "no measurements in this profile\n";
-    using enum Table::Align;
-    Table table({{"vowel"},
-                 {"date"},
-                 {"method"},
-                 {"probes", right},
-                 {"fR1 Hz", right},
-                 {"as a pitch"},
-                 {"change", right},
-                 {"fR2 Hz", right},
-                 {"as a pitch"},
-                 {"change", right},
-                 {"note"}});
+    using enum report::Table::Align;
+    report::Table table({{"vowel"},
+                         {"date"},
+                         {"method"},
+                         {"probes", right},
+                         {"fR1 Hz", right},
+                         {"as a pitch"},
+                         {"change", right},
+                         {"fR2 Hz", right},
+                         {"as a pitch"},
+                         {"change", right},
+                         {"note"}});
     bool assumed = false;
     auto const& tuning = profile.singer.tuning;
     for (auto const& [m, c] : history) {
@@ -108,7 +108,7 @@ std::string history_text(Profile const& profile, std::vector<HistoryEntry> const
     return out;
 }
 
-std::string history_json(Profile const& profile, std::vector<HistoryEntry> const& history) {
+std::string history_json(io::Profile const& profile, std::vector<HistoryEntry> const& history) {
     Json out{{"vowelway", 1}, {"singer", profile.singer.name}};
     out["history"] = Json::array();
     for (auto const& [m, c] : history) {

@@ -19,15 +19,15 @@ struct Change {
 };
 
 struct HistoryEntry {
-    Measurement measurement;
+    io::Measurement measurement;
     std::optional<Change> change; ///< against the entry before it of the same vowel
 };
 
 /// Ordered along the rim of the vowel chart; within a vowel by day, then as in the file (entries without a
 /// day first). Only the vowels given, or all when none are.
-std::vector<HistoryEntry> history_of(Profile const& profile, std::vector<Vowel> const& only);
+std::vector<HistoryEntry> history_of(io::Profile const& profile, std::vector<Vowel> const& only);
 
-std::string history_text(Profile const& profile, std::vector<HistoryEntry> const& history);
-std::string history_json(Profile const& profile, std::vector<HistoryEntry> const& history);
+std::string history_text(io::Profile const& profile, std::vector<HistoryEntry> const& history);
+std::string history_json(io::Profile const& profile, std::vector<HistoryEntry> const& history);
 
 } // namespace vowelway::cli

@@ -7,45 +7,45 @@ namespace vowelway::cli {
 
 namespace {
 
-std::string sign_of(Advice advice) {
+std::string sign_of(plan::Advice advice) {
     switch (advice) {
-    case Advice::hold:
+    case plan::Advice::hold:
         return "–";
-    case Advice::migrate:
+    case plan::Advice::migrate:
         return "~";
-    case Advice::modify:
+    case plan::Advice::modify:
         return "◆";
     }
     return "";
 }
 
-bool same_advice(Decision const& a, Decision const& b) {
+bool same_advice(plan::Decision const& a, plan::Decision const& b) {
     return a.advice == b.advice && a.brief == b.brief && a.target.shade == b.target.shade;
 }
 
 // "turn" on the first note of a turning zone, "meet" on the first of a meeting one.
-std::string zone_word(Decision const& now, Decision const* before) {
+std::string zone_word(plan::Decision const& now, plan::Decision const* before) {
     if (before && before->zone.zone == now.zone.zone) return "";
-    if (now.zone.zone == Zone::turning) return "turn";
-    if (now.zone.zone == Zone::meeting) return "meet";
+    if (now.zone.zone == plan::Zone::turning) return "turn";
+    if (now.zone.zone == plan::Zone::meeting) return "meet";
     return "";
 }
 
-std::string sung_ipa(SungVowel const& vowel, Decision const& decision) {
+std::string sung_ipa(SungVowel const& vowel, plan::Decision const& decision) {
     std::string out;
     for (auto const& v : vowel.before) out += v.ipa();
-    out += decision.advice == Advice::modify ? decision.target.shade.ipa() : vowel.held.quality().ipa();
+    out += decision.advice == plan::Advice::modify ? decision.target.shade.ipa() : vowel.held.quality().ipa();
     for (auto const& v : vowel.after) out += v.ipa();
     return out;
 }
 
-std::string heading_of(Plan const& plan) {
+std::string heading_of(plan::Plan const& plan) {
     std::string out = "Vowel plan for " + plan.singer.name + ", " + plan.technique;
     if (!plan.singer.provenance.date.empty()) out += ", measured " + plan.singer.provenance.date;
     if (plan.singer.average) out += " (" + std::string(average_voice_notice) + ")";
     return out + "\n" +
            "– hold   ~ let it drift   ◆ change the shape   turn: 2fo at fR1   meet: fo at fR1\n" +
-           std::string(voice_caution);
+           std::string(report::voice_caution);
 }
 
 } // namespace
@@ -57,25 +57,25 @@ std::optional<MarkDetail> parse_mark_detail(std::string_view name) {
     return std::nullopt;
 }
 
-ScoreMarks marks_of(Plan const& plan, MarkDetail detail) {
-    ScoreMarks out;
+io::ScoreMarks marks_of(plan::Plan const& plan, MarkDetail detail) {
+    io::ScoreMarks out;
     out.heading = heading_of(plan);
-    Decision const* before = nullptr;
+    plan::Decision const* before = nullptr;
     std::string last_words; // of a modification, with its bar: not said again in the same bar
     for (auto const& planned : plan.notes) {
         if (!planned.decision) continue;
         auto const& note = plan.passage.notes[planned.note];
         auto const& d = *planned.decision;
-        bool const changes = before ? !same_advice(*before, d) : d.advice != Advice::hold;
+        bool const changes = before ? !same_advice(*before, d) : d.advice != plan::Advice::hold;
         bool const new_vowel = !note.melisma || (before && !(before->target.shade == d.target.shade));
-        ScoreMark mark;
+        io::ScoreMark mark;
         mark.note = planned.note;
-        if (new_vowel && (detail != MarkDetail::changes || changes || d.advice == Advice::modify))
+        if (new_vowel && (detail != MarkDetail::changes || changes || d.advice == plan::Advice::modify))
             mark.ipa = sung_ipa(*note.vowel, d);
         if (detail != MarkDetail::vowels && changes) {
             mark.sign = sign_of(d.advice);
             // Only what the singer does is put in words: room above a vocal line is scarce.
-            auto words = d.advice == Advice::modify ? note.measure + ": " + d.brief : "";
+            auto words = d.advice == plan::Advice::modify ? note.measure + ": " + d.brief : "";
             if (!words.empty() && words != last_words) {
                 mark.words = d.brief;
                 last_words = std::move(words);

@@ -18,6 +18,6 @@ enum class MarkDetail {
 };
 std::optional<MarkDetail> parse_mark_detail(std::string_view name);
 
-ScoreMarks marks_of(Plan const& plan, MarkDetail detail);
+io::ScoreMarks marks_of(plan::Plan const& plan, MarkDetail detail);
 
 } // namespace vowelway::cli

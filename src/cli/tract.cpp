@@ -28,12 +28,12 @@ struct Settings {
 struct Result {
     std::string vowel;
     Length length;
-    std::vector<TractResonance> resonances;
-    std::vector<Band> compliant;
+    std::vector<acoustics::TractResonance> resonances;
+    std::vector<acoustics::Band> compliant;
 };
 
-Result solve(MeasuredTract const& measured, TractLoss loss, Frequency up_to) {
-    AreaFunction tract;
+Result solve(io::MeasuredTract const& measured, acoustics::TractLoss loss, Frequency up_to) {
+    acoustics::AreaFunction tract;
     for (auto const& section : measured.sections) tract.push_back({section.length, section.area});
     return {measured.vowel, length_of(tract), resonances(tract, loss, up_to),
             compliant_bands(tract, loss, up_to)};
@@ -67,9 +67,9 @@ void print_table(std::vector<Result> const& results) {
         first = false;
         std::cout << (result.vowel.empty() ? "" : result.vowel + ", ")
                   << fmt::format("{:.1f} cm\n", in_centimetres(result.length));
-        Table table({{"resonance", Table::Align::left},
-                     {"Hz", Table::Align::right},
-                     {"bandwidth Hz", Table::Align::right}});
+        report::Table table({{"resonance", report::Table::Align::left},
+                             {"Hz", report::Table::Align::right},
+                             {"bandwidth Hz", report::Table::Align::right}});
         for (std::size_t k = 0; k < result.resonances.size(); ++k) {
             auto const& r = result.resonances[k];
             table.row({fmt::format("fR{}", k + 1), fmt::format("{:.0f}", in_hertz(r.centre)),
@@ -88,8 +88,8 @@ void print_table(std::vector<Result> const& results) {
 }
 
 void run(Settings const& settings) {
-    auto const loss = *parse_tract_loss(settings.loss);
-    auto const read = read_areas(settings.areas);
+    auto const loss = *acoustics::parse_tract_loss(settings.loss);
+    auto const read = io::read_areas(settings.areas);
     print_remarks(read.remarks);
     std::vector<Result> results;
     for (auto const& measured : read.tracts) results.push_back(solve(measured, loss, hertz(settings.up_to)));

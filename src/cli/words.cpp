@@ -67,7 +67,7 @@ std::string joined(std::vector<Vowel> const& vowels) {
 }
 
 // One word on a line: readable, and cheap for thousands of them.
-void print_json(std::vector<SungWord> const& words, Language language) {
+void print_json(std::vector<diction::SungWord> const& words, diction::Language language) {
     std::string out = fmt::format("{{\"vowelway\": 1, \"language\": \"{}\", \"words\": [", tag(language));
     for (auto const& word : words) {
         nlohmann::ordered_json one{{"word", word.word}};
@@ -101,8 +101,8 @@ std::string sung(SungVowel const& vowel) {
     return out;
 }
 
-void print_table(std::vector<SungWord> const& words) {
-    Table table({{"syllables"}, {"sung"}, {""}});
+void print_table(std::vector<diction::SungWord> const& words) {
+    report::Table table({{"syllables"}, {"sung"}, {""}});
     for (auto const& word : words) {
         std::string syllables, vowels;
         for (auto const& s : word.syllables) {
@@ -116,19 +116,19 @@ void print_table(std::vector<SungWord> const& words) {
 }
 
 void run(Settings const& settings) {
-    DictionOptions options;
+    diction::DictionOptions options;
     options.r_colour = settings.r_colour;
-    if (!settings.words.empty()) options.words = read_word_list(settings.words);
+    if (!settings.words.empty()) options.words = diction::read_word_list(settings.words);
     auto const text = text_of(settings.text);
-    Language language;
+    diction::Language language;
     if (settings.language.empty()) {
-        auto const guess = guess_language(text);
+        auto const guess = diction::guess_language(text);
         language = guess.language;
         print_remarks(
             {{guess.sure ? Remark::Kind::assumed : Remark::Kind::guessed,
               fmt::format("the language is taken to be {} ({})", to_string(language), guess.evidence)}});
     } else {
-        auto const named = parse_language(settings.language);
+        auto const named = diction::parse_language(settings.language);
         if (!named)
             throw InputError("the language \"" + settings.language + "\" is unknown",
                              "give a tag such as it, la, de, fr, en or es");

@@ -6,7 +6,7 @@
 #include <span>
 #include <string_view>
 
-namespace vowelway {
+namespace vowelway::io {
 
 struct BuiltInText {
     std::string_view name, yaml;
@@ -15,4 +15,4 @@ std::span<BuiltInText const> built_in_voice_texts();
 std::span<BuiltInText const> built_in_technique_texts();
 std::span<BuiltInText const> built_in_theme_texts();
 
-} // namespace vowelway
+} // namespace vowelway::io

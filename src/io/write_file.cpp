@@ -11,7 +11,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
-namespace vowelway {
+namespace vowelway::io {
 
 namespace {
 
@@ -52,4 +52,4 @@ void write_file(std::filesystem::path const& destination, std::string_view bytes
     }
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

@@ -8,7 +8,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 namespace {
 
@@ -101,4 +101,4 @@ std::optional<GenericPassaggio> generic_passaggio(VoiceType voice) {
     return std::nullopt;
 }
 
-} // namespace vowelway
+} // namespace vowelway::plan

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <utility>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 namespace {
 
@@ -117,4 +117,4 @@ PlansCompared compare_plans(Plan first, Plan second) {
     return out;
 }
 
-} // namespace vowelway
+} // namespace vowelway::plan

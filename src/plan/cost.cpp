@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include "cost.hpp"
+#include "plan/cost.hpp"
 
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 namespace {
 
@@ -65,7 +65,7 @@ void fill_heard(ShapeGrid const& grid, Landscape const& land, Home const& home, 
     float const wanted =
         single((expected_level(home.at_ease, aim, land.pitch()) - technique.ring_tolerance).value);
     float const per_decibel = single(technique.ring * ring_factor(land.loudness()));
-    float const front_weight = single(distance({{0}, {0}}, {{0}, {1}}).value);
+    float const front_weight = single(acoustics::distance({{0}, {0}}, {{0}, {1}}).value);
     float const openness = single(home.spoken.openness.value), front = single(home.spoken.front.value);
     float const text = single(technique.text), saturation = single(1 / technique.text_saturation.value);
     float const right = base_column.share, up = base_row.share;
@@ -118,4 +118,4 @@ HeardCost heard_cost(ShapeGrid const& grid, std::size_t shape, Landscape const& 
     return terms;
 }
 
-} // namespace vowelway
+} // namespace vowelway::plan

@@ -2,17 +2,17 @@
 // What a shape costs on a note: the planner's objective (docs/strategy.md). Private to the layer.
 #pragma once
 
-#include "landscape.hpp"
-#include "shape_grid.hpp"
+#include "plan/landscape.hpp"
+#include "plan/shape_grid.hpp"
 #include "vowelway/core/technique.hpp"
 
-namespace vowelway {
+namespace vowelway::plan {
 
 /// A vowel as one draw of the measured resonances has it.
 struct Home {
     Frequency r1, r2;
-    HeardPlace spoken; ///< where the vowel is heard when it is the vowel
-    Decibels at_ease;  ///< the level expected of it at `ease_pitch`
+    acoustics::HeardPlace spoken; ///< where the vowel is heard when it is the vowel
+    Decibels at_ease;             ///< the level expected of it at `ease_pitch`
 };
 
 /// The terms of what is heard of one shape, for a note of one second. 1 is what a clear loss of the vowel
@@ -49,4 +49,4 @@ void fill_heard(ShapeGrid const& grid, Landscape const& land, Home const& home, 
 HeardCost heard_cost(ShapeGrid const& grid, std::size_t shape, Landscape const& land, Home const& home,
                      Aim const& aim);
 
-} // namespace vowelway
+} // namespace vowelway::plan

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "course.hpp"
+#include "plan/course.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -7,7 +7,7 @@
 #include <cstdlib>
 #include <numeric>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 namespace {
 
@@ -84,4 +84,4 @@ double cost_of_course(ShapeGrid const& grid, std::span<CourseNote const> notes,
     return total;
 }
 
-} // namespace vowelway
+} // namespace vowelway::plan

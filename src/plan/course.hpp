@@ -2,12 +2,12 @@
 // The best course of shapes through a passage. Private to the layer.
 #pragma once
 
-#include "shape_grid.hpp"
+#include "plan/shape_grid.hpp"
 
 #include <span>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 /// What moving between two neighbouring notes costs: a semitone of fR1, a semitone of fR2.
 struct StepCost {
@@ -35,4 +35,4 @@ std::vector<std::size_t> best_course(ShapeGrid const& grid, std::span<CourseNote
 double cost_of_course(ShapeGrid const& grid, std::span<CourseNote const> notes,
                       std::span<std::size_t const> course);
 
-} // namespace vowelway
+} // namespace vowelway::plan

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 std::string Crossing::str() const { return harmonic.str() + " = " + resonance.str(); }
 
@@ -27,4 +27,4 @@ std::vector<Crossing> crossings(VowelResonances const& vowel, Pitch low, Pitch h
     return found;
 }
 
-} // namespace vowelway
+} // namespace vowelway::plan

@@ -3,14 +3,14 @@
 // layer.
 #pragma once
 
-#include "strategy.hpp"
-#include "tasks.hpp"
+#include "plan/strategy.hpp"
+#include "plan/tasks.hpp"
 #include "vowelway/plan/make_plan.hpp"
 
 #include <cstddef>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 /// The strips of all vowels, then the notes that have one: one list, so that what is common is computed once.
 struct Work {
@@ -29,4 +29,4 @@ struct Decided {
 /// Errors as make_plan.
 Decided decide_all(PlanRequest request);
 
-} // namespace vowelway
+} // namespace vowelway::plan

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/plan/explain.hpp"
 
-#include "decided.hpp"
-#include "reading.hpp"
+#include "plan/decided.hpp"
+#include "plan/reading.hpp"
 #include "vowelway/acoustics/note_spectrum.hpp"
 
 #include <algorithm>
@@ -11,7 +11,7 @@
 #include <stdexcept>
 #include <utility>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 namespace {
 
@@ -24,15 +24,16 @@ std::vector<Frequency> frequency_grid() {
 }
 
 // The tract's gain with the resonances as wide as the planner takes them.
-std::vector<Decibels> curve_of(ResonanceSet shape, std::vector<Frequency> const& grid, Frequency quarter) {
-    for (auto& peak : shape.peaks) peak.bandwidth = Blur{}.widened(peak);
+std::vector<Decibels> curve_of(acoustics::ResonanceSet shape, std::vector<Frequency> const& grid,
+                               Frequency quarter) {
+    for (auto& peak : shape.peaks) peak.bandwidth = acoustics::Blur{}.widened(peak);
     std::vector<Decibels> out;
     for (auto const& f : grid) out.push_back(tract_gain(shape, f, quarter));
     return out;
 }
 
 // The bound of area_from_resonances: 20 cm² for a tract of 17 cm, growing with the square of the length.
-std::string objection_to(AreaFunction const& tract) {
+std::string objection_to(acoustics::AreaFunction const& tract) {
     double widest = 0;
     for (auto const& section : tract) widest = std::max(widest, in_square_centimetres(section.area));
     double const size = in_centimetres(length_of(tract)) / 17;
@@ -121,12 +122,12 @@ NoteExplanation explain_note(PlanRequest request, std::size_t note) {
     for (std::size_t i = note + 1; out.syllable.empty() && i-- > 0;) out.syllable = passage.notes[i].text();
 
     auto const quarter = strategy.space().quarter();
-    NoteSpectrum const spectrum(task.pitch, quarter, strategy.source(), task.loudness);
+    acoustics::NoteSpectrum const spectrum(task.pitch, quarter, strategy.source(), task.loudness);
     for (int n = 1; n <= spectrum.size(); ++n) out.harmonics.push_back(frequency_of({n}, task.pitch));
     auto const explain = [&](std::size_t shape, Resonance const& r1, Resonance const& r2) {
-        auto const set = resonance_set(r1.centre, r2.centre, quarter);
+        auto const set = acoustics::resonance_set(r1.centre, r2.centre, quarter);
         auto const gesture = shape == strategy.grid().home()
-                                 ? GestureVector{}
+                                 ? acoustics::GestureVector{}
                                  : gesture_of(strategy.grid(), shape, *model.reach);
         auto tract = model.reach->tract(gesture);
         auto objection = objection_to(tract);
@@ -153,4 +154,4 @@ NoteExplanation explain_note(PlanRequest request, std::size_t note) {
     return out;
 }
 
-} // namespace vowelway
+} // namespace vowelway::plan

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 namespace {
 
@@ -98,4 +98,4 @@ std::optional<VowelResonances> resonances_of(Vowel const& vowel, Singer const& s
     return out;
 }
 
-} // namespace vowelway
+} // namespace vowelway::plan

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "landscape.hpp"
+#include "plan/landscape.hpp"
 
 #include "vowelway/acoustics/note_spectrum.hpp"
 #include "vowelway/acoustics/transfer.hpp"
@@ -9,7 +9,7 @@
 #include <cmath>
 #include <numeric>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 namespace {
 
@@ -31,20 +31,20 @@ Landscape::Position Landscape::column_of(Frequency r2) {
     return position(12 * std::log2(r2.value() / first_r2), columns);
 }
 
-Landscape::Landscape(Pitch fo, Decibels loudness, Source const& source, Frequency quarter)
+Landscape::Landscape(Pitch fo, Decibels loudness, acoustics::Source const& source, Frequency quarter)
     : fo_(fo), loudness_(loudness) {
     constexpr auto cells = static_cast<std::size_t>(rows * columns);
     level_.reserve(cells);
     weighted_.reserve(cells);
     openness_.reserve(cells);
     front_.reserve(cells);
-    NoteSpectrum const note(fo, quarter, source, loudness);
-    std::array<double, NoteSpectrum::most_harmonics> powers{};
+    acoustics::NoteSpectrum const note(fo, quarter, source, loudness);
+    std::array<double, acoustics::NoteSpectrum::most_harmonics> powers{};
     for (int row = 0; row < rows; ++row) {
         auto const r1 = hertz(first_r1 * std::exp2(row / 12.0));
         for (int column = 0; column < columns; ++column) {
             auto const r2 = std::max(hertz(first_r2 * std::exp2(column / 12.0)), least_ratio * r1);
-            auto const shape = resonance_set(r1, r2, quarter);
+            auto const shape = acoustics::resonance_set(r1, r2, quarter);
             note.powers(shape, powers);
             auto const heard = heard_place(note, shape, powers);
             double const power = std::accumulate(powers.begin(), powers.begin() + note.size(), 0.0);
@@ -68,4 +68,4 @@ Landscape::Sample Landscape::at(Frequency r1, Frequency r2) const {
     return {{blend(level_)}, {blend(weighted_)}, {{blend(openness_)}, {blend(front_)}}};
 }
 
-} // namespace vowelway
+} // namespace vowelway::plan

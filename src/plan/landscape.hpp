@@ -9,13 +9,13 @@
 
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 /// Tables over a lattice of (fR1, fR2) in semitone steps; between its points values are blended linearly.
 /// What depends on the pitch and loudness alone is thus computed once for all vowels and all draws.
 class Landscape {
   public:
-    Landscape(Pitch fo, Decibels loudness, Source const& source, Frequency quarter);
+    Landscape(Pitch fo, Decibels loudness, acoustics::Source const& source, Frequency quarter);
 
     Pitch pitch() const { return fo_; }
     Decibels loudness() const { return loudness_; }
@@ -23,7 +23,7 @@ class Landscape {
     struct Sample {
         Decibels level;    ///< sound pressure level 1 m from the mouth
         Decibels loudness; ///< the same, A-weighted
-        HeardPlace heard;
+        acoustics::HeardPlace heard;
     };
     Sample at(Frequency r1, Frequency r2) const;
 
@@ -50,4 +50,4 @@ class Landscape {
     std::vector<float> level_, weighted_, openness_, front_; // row by row
 };
 
-} // namespace vowelway
+} // namespace vowelway::plan

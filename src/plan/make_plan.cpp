@@ -1,16 +1,16 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/plan/make_plan.hpp"
 
-#include "decided.hpp"
-#include "passive_range.hpp"
-#include "reading.hpp"
+#include "plan/decided.hpp"
+#include "plan/passive_range.hpp"
+#include "plan/reading.hpp"
 #include "vowelway/plan/crossings.hpp"
 #include "vowelway/plan/known_resonances.hpp"
 
 #include <algorithm>
 #include <cmath>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 namespace {
 
@@ -120,7 +120,7 @@ void list_notes(Plan& plan) {
     }
 }
 
-std::vector<ReachRow> rows_of(VowelResonances const& own, ReachableSet const& reach) {
+std::vector<ReachRow> rows_of(VowelResonances const& own, acoustics::ReachableSet const& reach) {
     auto const away = [&](Resonance const& r, int steps) {
         return r.centre * std::exp2(steps * reach.step().value / 1200);
     };
@@ -221,4 +221,4 @@ Plan make_plan(PlanRequest request) {
     return plan;
 }
 
-} // namespace vowelway
+} // namespace vowelway::plan

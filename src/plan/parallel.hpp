@@ -11,7 +11,7 @@
 #include <thread>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 /// Calls work(0) .. work(count - 1), each once, in any order. The first exception is thrown again at the end.
 template <class Work> void in_parallel(std::size_t count, Work work) {
@@ -38,4 +38,4 @@ template <class Work> void in_parallel(std::size_t count, Work work) {
     if (failure) std::rethrow_exception(failure);
 }
 
-} // namespace vowelway
+} // namespace vowelway::plan

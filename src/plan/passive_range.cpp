@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-#include "passive_range.hpp"
+#include "plan/passive_range.hpp"
 
 #include <cmath>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 namespace {
 
@@ -52,4 +52,4 @@ std::optional<PassiveRange> passive_range(std::vector<PitchCell> const& strip,
     return out;
 }
 
-} // namespace vowelway
+} // namespace vowelway::plan

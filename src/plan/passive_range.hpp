@@ -7,11 +7,11 @@
 #include <span>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 /// The longest run of pitches in which the advice is not to modify; a single pitch that asks for a change
 /// does not end it. `drawn`: for each draw the advice at each pitch of the strip; its scatter gives `to_sd`.
 std::optional<PassiveRange> passive_range(std::vector<PitchCell> const& strip,
                                           std::span<std::vector<Advice> const> drawn);
 
-} // namespace vowelway
+} // namespace vowelway::plan

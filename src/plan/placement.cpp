@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 namespace {
 
@@ -82,4 +82,4 @@ std::optional<TractLength> tract_length_of(Singer const& singer, std::span<Singe
     return std::nullopt;
 }
 
-} // namespace vowelway
+} // namespace vowelway::plan

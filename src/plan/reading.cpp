@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "reading.hpp"
+#include "plan/reading.hpp"
 
 #include "vowelway/plan/zones.hpp"
 
@@ -7,7 +7,7 @@
 #include <cmath>
 #include <string>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 std::string_view to_string(Advice advice) {
     switch (advice) {
@@ -27,7 +27,8 @@ namespace {
 std::string hz(Frequency f) { return std::to_string(std::lround(in_hertz(f) / 10) * 10) + " Hz"; }
 std::string whole(double v) { return std::to_string(std::lround(v)); }
 
-Target target_of(VowelModel const& model, ShapeGrid const& grid, std::size_t shape, VowelSpace const& space) {
+Target target_of(VowelModel const& model, ShapeGrid const& grid, std::size_t shape,
+                 acoustics::VowelSpace const& space) {
     auto const& r = model.resonances;
     Target target{r.r1, r.r2, r.vowel.quality()};
     if (shape == grid.home()) return target;
@@ -36,13 +37,13 @@ Target target_of(VowelModel const& model, ShapeGrid const& grid, std::size_t sha
         resonance->centre *= up;
         resonance->sd *= up;
     }
-    target.shade =
-        space.shade_of(resonance_set(target.r1.centre, target.r2.centre, space.quarter()), model.in_space);
+    target.shade = space.shade_of(
+        acoustics::resonance_set(target.r1.centre, target.r2.centre, space.quarter()), model.in_space);
     return target;
 }
 
 // "closer", "more open", "darker", "brighter": the way from the intended to the heard place.
-std::string drift(HeardPlace const& intended, HeardPlace const& heard, bool as_order) {
+std::string drift(acoustics::HeardPlace const& intended, acoustics::HeardPlace const& heard, bool as_order) {
     double const open = (heard.openness - intended.openness).value,
                  front = 0.5 * (heard.front - intended.front).value;
     if (std::abs(open) >= std::abs(front))
@@ -92,7 +93,8 @@ std::string why_modify(Strategy& strategy, Task const& task, Choice const& choic
            hz(d.target.r2.centre) + " keep it nearer to " + model.resonances.vowel.ipa();
 }
 
-std::string why_left(Task const& task, VowelModel const& model, Decision const& d, HeardPlace const& heard) {
+std::string why_left(Task const& task, VowelModel const& model, Decision const& d,
+                     acoustics::HeardPlace const& heard) {
     auto const fo = task.pitch.frequency();
     auto const r1 = model.home.r1;
     std::string where;
@@ -108,9 +110,9 @@ std::string why_left(Task const& task, VowelModel const& model, Decision const& 
 }
 
 // What a singer can think of at once: the three largest, and small ones only where there is nothing else.
-std::vector<Gesture> gestures_of(GestureVector const& vector) {
-    auto gestures = describe(vector);
-    if (gestures.empty()) gestures = describe(vector, 0.05);
+std::vector<acoustics::Gesture> gestures_of(acoustics::GestureVector const& vector) {
+    auto gestures = acoustics::describe(vector);
+    if (gestures.empty()) gestures = acoustics::describe(vector, 0.05);
     if (gestures.size() > 3) gestures.erase(gestures.begin() + 3, gestures.end());
     return gestures;
 }
@@ -160,4 +162,4 @@ double importance_of(Decision const& d, Duration length, Decision const* before)
     return std::min(1.0, held * weight * (changes ? 1.0 : 0.6) / 0.85);
 }
 
-} // namespace vowelway
+} // namespace vowelway::plan

@@ -8,7 +8,7 @@
 #include <limits>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 struct ShapeGrid {
     int low1 = -6, high1 = 24; ///< semitones of fR1 away from home
@@ -33,4 +33,4 @@ struct ShapeGrid {
 using ShapeCosts = std::vector<float>;
 inline constexpr float out_of_reach = 1e9f;
 
-} // namespace vowelway
+} // namespace vowelway::plan

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-#include "strategy.hpp"
+#include "plan/strategy.hpp"
 
-#include "parallel.hpp"
+#include "plan/parallel.hpp"
 #include "vowelway/acoustics/area_from_resonances.hpp"
 #include "vowelway/acoustics/scales.hpp"
 
@@ -10,7 +10,7 @@
 #include <cstdint>
 #include <numbers>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 namespace {
 
@@ -39,8 +39,8 @@ class NormalDraws {
     std::uint64_t state_;
 };
 
-Source source_of(Technique const& t) {
-    Source source;
+acoustics::Source source_of(Technique const& t) {
+    acoustics::Source source;
     source.slope = t.source_slope;
     source.upper_slope = t.upper_slope;
     source.upper_begins = t.upper_begins;
@@ -50,17 +50,18 @@ Source source_of(Technique const& t) {
 
 Length tract_of(Singer const& singer, std::vector<VowelResonances> const& vowels) {
     if (singer.tract_length) return *singer.tract_length;
-    return estimate_tract_length(singer.vowels.empty() ? std::span(vowels) : std::span(singer.vowels));
+    return acoustics::estimate_tract_length(singer.vowels.empty() ? std::span(vowels)
+                                                                  : std::span(singer.vowels));
 }
 
-std::vector<std::pair<Vowel, ResonanceSet>>
+std::vector<std::pair<Vowel, acoustics::ResonanceSet>>
 shapes_of(Singer const& singer, std::vector<VowelResonances> const& vowels, Frequency quarter) {
-    std::vector<std::pair<Vowel, ResonanceSet>> out;
-    for (auto const& v : vowels) out.emplace_back(v.vowel.quality(), resonance_set(v, quarter));
+    std::vector<std::pair<Vowel, acoustics::ResonanceSet>> out;
+    for (auto const& v : vowels) out.emplace_back(v.vowel.quality(), acoustics::resonance_set(v, quarter));
     for (auto const& v : singer.vowels) {
         bool const known =
             std::any_of(out.begin(), out.end(), [&](auto const& o) { return o.first == v.vowel.quality(); });
-        if (!known) out.emplace_back(v.vowel.quality(), resonance_set(v, quarter));
+        if (!known) out.emplace_back(v.vowel.quality(), acoustics::resonance_set(v, quarter));
     }
     return out;
 }
@@ -75,18 +76,18 @@ Pitch ease_pitch_of(PitchRange const& range, Tuning const& tuning) {
 Strategy::Strategy(Singer const& singer, Technique technique, std::vector<VowelResonances> const& vowels,
                    PitchRange const& range)
     : aim_{std::move(technique), ease_pitch_of(range, singer.tuning)}, source_(source_of(aim_.technique)),
-      tract_(tract_of(singer, vowels)), quarter_(quarter_wave(tract_)),
-      space_(shapes_of(singer, vowels, quarter_), quarter_, speaking_pitch(quarter_)) {
+      tract_(tract_of(singer, vowels)), quarter_(acoustics::quarter_wave(tract_)),
+      space_(shapes_of(singer, vowels, quarter_), quarter_, acoustics::speaking_pitch(quarter_)) {
     for (double step : {-3.0, 0.0, 3.0})
         ease_.emplace_back(aim_.ease_pitch + semitones(step), Decibels{0}, source_, quarter_);
     // The reachable sets are what takes longest; each is a matter of its own vowel.
-    std::vector<std::shared_ptr<ReachableSet const>> reach(vowels.size());
-    ReachOptions options;
+    std::vector<std::shared_ptr<acoustics::ReachableSet const>> reach(vowels.size());
+    acoustics::ReachOptions options;
     options.farthest_up = semitones(grid_.high1);
     options.farthest_down = semitones(-grid_.low1);
     options.farthest_r2 = semitones(std::max(grid_.high2, -grid_.low2));
     in_parallel(vowels.size(), [&](std::size_t i) {
-        reach[i] = std::make_shared<ReachableSet const>(vowels[i], tract_, options);
+        reach[i] = std::make_shared<acoustics::ReachableSet const>(vowels[i], tract_, options);
     });
     for (std::size_t i = 0; i < vowels.size(); ++i) {
         auto const r1 = vowels[i].r1.centre, r2 = vowels[i].r2.centre;
@@ -118,8 +119,8 @@ Landscape const& Strategy::landscape(Pitch pitch, Decibels loudness) {
 Home Strategy::home_at(VowelModel const& model, Frequency r1, Frequency r2) const {
     // The listener knows this singer's vowel: its place moves with its resonances.
     auto home = model.home;
-    home.spoken.openness = home.spoken.openness + (bark(r1) - bark(home.r1));
-    home.spoken.front = home.spoken.front + (bark(r2) - bark(home.r2));
+    home.spoken.openness = home.spoken.openness + (acoustics::bark(r1) - acoustics::bark(home.r1));
+    home.spoken.front = home.spoken.front + (acoustics::bark(r2) - acoustics::bark(home.r2));
     home.r1 = r1;
     home.r2 = r2;
     home.at_ease = level_at_ease(r1, r2);
@@ -219,4 +220,4 @@ std::vector<Choice> Strategy::decide(std::vector<Task> const& tasks, int draws) 
     return choices;
 }
 
-} // namespace vowelway
+} // namespace vowelway::plan

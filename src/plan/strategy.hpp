@@ -3,10 +3,10 @@
 // deviations. Private to the layer.
 #pragma once
 
-#include "cost.hpp"
-#include "course.hpp"
-#include "landscape.hpp"
-#include "reach.hpp"
+#include "plan/cost.hpp"
+#include "plan/course.hpp"
+#include "plan/landscape.hpp"
+#include "plan/reach.hpp"
 #include "vowelway/acoustics/reachable.hpp"
 #include "vowelway/plan/plan.hpp"
 
@@ -14,14 +14,14 @@
 #include <memory>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 /// A vowel as the planner uses it.
 struct VowelModel {
     VowelResonances resonances;
     std::size_t in_space = 0; ///< index in the vowel space
     Home home;                ///< as measured
-    std::shared_ptr<ReachableSet const> reach;
+    std::shared_ptr<acoustics::ReachableSet const> reach;
     ShapeCosts efforts; ///< of the grid; out_of_reach where no gesture leads
 };
 
@@ -38,7 +38,7 @@ struct Task {
 struct Choice {
     std::size_t shape = 0; ///< index of the grid
     Advice advice = Advice::hold;
-    HeardPlace heard, heard_kept;
+    acoustics::HeardPlace heard, heard_kept;
     Decibels gain;
     double certainty = 1;
 };
@@ -51,8 +51,8 @@ class Strategy {
 
     ShapeGrid const& grid() const { return grid_; }
     Aim const& aim() const { return aim_; }
-    VowelSpace const& space() const { return space_; }
-    Source const& source() const { return source_; }
+    acoustics::VowelSpace const& space() const { return space_; }
+    acoustics::Source const& source() const { return source_; }
     std::vector<VowelModel> const& models() const { return models_; }
     Landscape const& landscape(Pitch pitch, Decibels loudness);
 
@@ -78,10 +78,10 @@ class Strategy {
 
     ShapeGrid grid_;
     Aim aim_;
-    Source source_;
+    acoustics::Source source_;
     Length tract_;
     Frequency quarter_;
-    VowelSpace space_;
+    acoustics::VowelSpace space_;
     std::vector<Landscape> ease_; ///< around the pitch of ease
     std::vector<VowelModel> models_;
     std::map<std::pair<int, int>, std::unique_ptr<Landscape>>
@@ -92,4 +92,4 @@ class Strategy {
 /// How far the heard vowel must be from the intended one for the ear to take it as drifted.
 inline constexpr Bark drift_noticed{0.5};
 
-} // namespace vowelway
+} // namespace vowelway::plan

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include "tasks.hpp"
+#include "plan/tasks.hpp"
 
 #include <algorithm>
 #include <cmath>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 double line_between(SungNote const& before, SungNote const& note) {
     double const apart = in_seconds(note.start - before.start);
@@ -24,4 +24,4 @@ double line_between(SungNote const& before, SungNote const& note) {
 
 Decibels loudness_of(SungNote const& note) { return {3.5 * note.dynamic.value_or(0)}; }
 
-} // namespace vowelway
+} // namespace vowelway::plan

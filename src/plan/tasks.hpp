@@ -2,12 +2,12 @@
 // The notes of a passage as the optimiser sees them. Private to the layer.
 #pragma once
 
-#include "strategy.hpp"
+#include "plan/strategy.hpp"
 #include "vowelway/core/passage.hpp"
 
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 /// How strongly a note is bound to the one before it: the cost of changing the shape between them against
 /// that of a step between notes half a second apart, in one breath and on one syllable.
@@ -22,4 +22,4 @@ double line_between(SungNote const& before, SungNote const& note);
 /// Loudness against mezzo-forte: 3.5 dB a step of the dynamic marks (our judgement: pp -10, ff +7 dB).
 Decibels loudness_of(SungNote const& note);
 
-} // namespace vowelway
+} // namespace vowelway::plan

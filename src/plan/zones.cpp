@@ -4,7 +4,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 namespace {
 double normal_cdf(double z) { return 0.5 * std::erfc(-z / std::numbers::sqrt2); }
@@ -40,4 +40,4 @@ ZoneReading read_zone(Pitch fo, Resonance const& r1) {
     return reading;
 }
 
-} // namespace vowelway
+} // namespace vowelway::plan

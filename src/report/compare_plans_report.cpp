@@ -6,7 +6,7 @@
 
 #include <fmt/format.h>
 
-namespace vowelway {
+namespace vowelway::report {
 
 namespace {
 
@@ -15,9 +15,9 @@ using report::Json;
 using report::number;
 using report::rounded;
 
-std::string does(Decision const& d) {
+std::string does(plan::Decision const& d) {
     auto out = std::string(to_string(d.advice));
-    if (d.advice == Advice::modify) out += " " + d.target.shade.ipa();
+    if (d.advice == plan::Advice::modify) out += " " + d.target.shade.ipa();
     return out;
 }
 
@@ -25,11 +25,11 @@ std::string share(Duration part, Duration whole) {
     return fmt::format("{:.0f} %", 100 * in_seconds(part) / std::max(1e-9, in_seconds(whole)));
 }
 
-Vowel const& vowel_of(Plan const& plan, std::size_t note) {
+Vowel const& vowel_of(plan::Plan const& plan, std::size_t note) {
     return plan.vowels[*plan.notes[note].vowel].resonances.vowel;
 }
 
-std::string times_table(PlansCompared const& c) {
+std::string times_table(plan::PlansCompared const& c) {
     using A = Table::Align;
     Table table({{"of the time sung"}, {"hold", A::right}, {"migrate", A::right}, {"modify", A::right}});
     for (std::size_t s = 0; s < 2; ++s) {
@@ -42,7 +42,7 @@ std::string times_table(PlansCompared const& c) {
 
 } // namespace
 
-std::string plans_compared_text(PlansCompared const& c) {
+std::string plans_compared_text(plan::PlansCompared const& c) {
     auto const& [a, b] = c.plans;
     std::string out =
         fmt::format("{}{}: {} and {}, technique {}\n\n", a.passage.title,
@@ -58,17 +58,18 @@ std::string plans_compared_text(PlansCompared const& c) {
                  {"differ in"},
                  {"certain", A::right}});
     for (auto const& n : c.notes) {
-        if (n.parting == Parting::none) continue;
+        if (n.parting == plan::Parting::none) continue;
         auto const& note = a.passage.notes[n.note];
         auto const &da = *a.notes[n.note].decision, &db = *b.notes[n.note].decision;
-        auto const cell = [&](Decision const& d, Cents way) {
+        auto const cell = [&](plan::Decision const& d, Cents way) {
             return fmt::format("{}, {}{}", to_string(d.zone.zone), does(d),
-                               d.advice == Advice::modify ? fmt::format(" {:+.0f}", in_semitones(way)) : "");
+                               d.advice == plan::Advice::modify ? fmt::format(" {:+.0f}", in_semitones(way))
+                                                                : "");
         };
-        table.row({note.measure, number(note.beat, 3), note.text(), note.spelled.str(),
-                   vowel_of(a, n.note).ipa(), cell(da, n.way[0][0]), cell(db, n.way[1][0]),
-                   std::string(to_string(n.parting)),
-                   fmt::format("{:.0f} %{}", 100 * n.certainty, n.certainty >= sure_parting ? "" : " ?")});
+        table.row(
+            {note.measure, number(note.beat, 3), note.text(), note.spelled.str(), vowel_of(a, n.note).ipa(),
+             cell(da, n.way[0][0]), cell(db, n.way[1][0]), std::string(to_string(n.parting)),
+             fmt::format("{:.0f} %{}", 100 * n.certainty, n.certainty >= plan::sure_parting ? "" : " ?")});
     }
     auto const all = c.times[0].all();
     if (table.empty())
@@ -77,11 +78,11 @@ std::string plans_compared_text(PlansCompared const& c) {
         out += table.str() +
                fmt::format("\nThey differ on {} of the time sung, surely (at least {:.0f} %) on {}.\n+5: fR1 "
                            "five semitones above the own vowel's. ?: the measurements leave it open.\n",
-                           share(c.parting, all), 100 * sure_parting, share(c.surely_parting, all));
+                           share(c.parting, all), 100 * plan::sure_parting, share(c.surely_parting, all));
     return out + "\n" + times_table(c);
 }
 
-std::string plans_compared_csv(PlansCompared const& c) {
+std::string plans_compared_csv(plan::PlansCompared const& c) {
     std::string out;
     csv_line(out,
              {"measure", "beat", "pitch", "duration_s", "syllable", "vowel", "differ_in", "certainty",
@@ -108,7 +109,7 @@ std::string plans_compared_csv(PlansCompared const& c) {
     return out;
 }
 
-std::string plans_compared_json(PlansCompared const& c) {
+std::string plans_compared_json(plan::PlansCompared const& c) {
     auto const& passage = c.plans[0].passage;
     Json out{{"vowelway", 1}, {"title", passage.title}, {"technique", c.plans[0].technique}};
     out["singers"] = Json::array();
@@ -125,21 +126,21 @@ std::string plans_compared_json(PlansCompared const& c) {
     out["surely_differ_s"] = rounded(in_seconds(c.surely_parting), 0.001);
     out["notes"] = Json::array();
     for (auto const& n : c.notes) {
-        auto note = report::sung_note_json(passage.notes[n.note], passage.tuning);
-        note["differ_in"] = n.parting == Parting::none ? Json(nullptr) : Json(to_string(n.parting));
+        auto note = sung_note_json(passage.notes[n.note], passage.tuning);
+        note["differ_in"] = n.parting == plan::Parting::none ? Json(nullptr) : Json(to_string(n.parting));
         note["certainty"] = rounded(n.certainty, 0.01);
         note["decisions"] = Json::array();
         for (std::size_t s = 0; s < 2; ++s) {
             Json decision = Json::object();
-            report::put_decision(decision, *c.plans[s].notes[n.note].decision);
+            put_decision(decision, *c.plans[s].notes[n.note].decision);
             for (std::size_t k = 0; k < 2; ++k)
                 decision["fR" + std::to_string(k + 1) + "_way_cents"] = rounded(n.way[s][k].value, 1);
             note["decisions"].push_back(decision);
         }
         out["notes"].push_back(note);
     }
-    out["warnings"] = report::warnings_json(c.remarks);
-    return report::text_of(out);
+    out["warnings"] = warnings_json(c.remarks);
+    return text_of(out);
 }
 
-} // namespace vowelway
+} // namespace vowelway::report

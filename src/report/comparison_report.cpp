@@ -9,7 +9,7 @@
 
 #include <algorithm>
 
-namespace vowelway {
+namespace vowelway::report {
 
 namespace {
 
@@ -26,7 +26,7 @@ std::string name_of(Singer const& singer) {
     return singer.name.empty() ? std::string(to_string(singer.voice)) : singer.name;
 }
 
-std::string point(Comparison const& c, std::size_t singer, ComparedRow const& row, bool turning) {
+std::string point(plan::Comparison const& c, std::size_t singer, plan::ComparedRow const& row, bool turning) {
     auto const& v = row.of[singer];
     if (!v) return "";
     auto const& crossing = turning ? v->turning : v->meeting;
@@ -35,7 +35,7 @@ std::string point(Comparison const& c, std::size_t singer, ComparedRow const& ro
 }
 
 /// One block of columns: singers from `first` to before `last`.
-std::string points_table(Comparison const& c, std::size_t first, std::size_t last, bool turning) {
+std::string points_table(plan::Comparison const& c, std::size_t first, std::size_t last, bool turning) {
     std::vector<Table::Column> columns{{"vowel"}};
     for (auto s = first; s < last; ++s) columns.push_back({name_of(c.singers[s])});
     Table table(columns);
@@ -47,7 +47,7 @@ std::string points_table(Comparison const& c, std::size_t first, std::size_t las
     return table.str();
 }
 
-std::string points(Comparison const& c, bool turning) {
+std::string points(plan::Comparison const& c, bool turning) {
     std::string out;
     for (std::size_t first = 0; first < c.singers.size(); first += widest_table)
         out += (first ? "\n" : "") +
@@ -56,7 +56,7 @@ std::string points(Comparison const& c, bool turning) {
 }
 
 /// Intervals from the first singer to each other one.
-std::string intervals(Comparison const& c) {
+std::string intervals(plan::Comparison const& c) {
     std::vector<Table::Column> columns{{"vowel"}};
     for (std::size_t s = 1; s < c.singers.size(); ++s)
         columns.push_back({name_of(c.singers[s]), Table::Align::right});
@@ -65,25 +65,26 @@ std::string intervals(Comparison const& c) {
         std::vector<std::string> cells(c.singers.size());
         cells[0] = row.vowel.ipa();
         for (auto const& d : row.differences)
-            if (d.first == 0) cells[d.second] = signed_semitones(d.r1) + (clear(d.p_r1_higher) ? " *" : "  ");
+            if (d.first == 0)
+                cells[d.second] = signed_semitones(d.r1) + (plan::clear(d.p_r1_higher) ? " *" : "  ");
         table.row(std::move(cells));
     }
     return table.str();
 }
 
-std::string passaggi(Comparison const& c) {
+std::string passaggi(plan::Comparison const& c) {
     std::string out;
     std::vector<VoiceType> seen;
     for (auto const& singer : c.singers) {
         if (std::find(seen.begin(), seen.end(), singer.voice) != seen.end()) continue;
         seen.push_back(singer.voice);
-        if (auto const p = generic_passaggio(singer.voice))
+        if (auto const p = plan::generic_passaggio(singer.voice))
             out += fmt::format("  {}: {} and {}\n", p->voice_class, p->first.str(), p->second.str());
     }
     return out;
 }
 
-Json crossing_json(Crossing const& c, Tuning const& tuning) {
+Json crossing_json(plan::Crossing const& c, Tuning const& tuning) {
     auto const name = tuning.name(c.pitch);
     return {{"hz", rounded(in_hertz(c.pitch.frequency()), 0.01)},
             {"pitch", name.pitch.str()},
@@ -93,7 +94,7 @@ Json crossing_json(Crossing const& c, Tuning const& tuning) {
 
 } // namespace
 
-std::string comparison_text(Comparison const& c) {
+std::string comparison_text(plan::Comparison const& c) {
     std::string out = "Where each vowel turns (2fo = fR1)\n\n" + points(c, true);
     out += "\nWhere the voice meets the resonance (fo = fR1), an octave higher\n\n" + points(c, false);
     out += fmt::format("\nSemitones from {}\n\n", name_of(c.singers.front())) + intervals(c);
@@ -103,7 +104,7 @@ std::string comparison_text(Comparison const& c) {
         for (auto const& v : row.of) estimated = estimated || (v && v->resonances.estimated);
     if (estimated) out += "? estimated, not measured\n";
     if (auto const generic = passaggi(c); !generic.empty())
-        out += fmt::format("\nPassaggio of the handbooks: {}\n{}", generic_passaggio_label, generic);
+        out += fmt::format("\nPassaggio of the handbooks: {}\n{}", plan::generic_passaggio_label, generic);
     std::string averages;
     for (auto const& singer : c.singers)
         if (singer.average) averages += (averages.empty() ? "" : ", ") + name_of(singer);
@@ -111,7 +112,7 @@ std::string comparison_text(Comparison const& c) {
     return out;
 }
 
-std::string comparison_csv(Comparison const& c) {
+std::string comparison_csv(plan::Comparison const& c) {
     std::string out;
     csv_line(out, {"vowel",
                    "singer",
@@ -151,21 +152,22 @@ std::string comparison_csv(Comparison const& c) {
                 line.push_back(number(name.deviation.value, 1));
             }
             line.push_back(number(v->turning.sd.value, 1));
-            auto const d = std::find_if(row.differences.begin(), row.differences.end(),
-                                        [&](Difference const& x) { return x.first == 0 && x.second == s; });
+            auto const d =
+                std::find_if(row.differences.begin(), row.differences.end(),
+                             [&](plan::Difference const& x) { return x.first == 0 && x.second == s; });
             if (d == row.differences.end())
                 line.insert(line.end(), 4, "");
             else
                 for (auto const& cell :
                      {number(d->r1.value, 1), number(d->r1_sd.value, 1), number(d->p_r1_higher, 4),
-                      std::string(clear(d->p_r1_higher) ? "true" : "false")})
+                      std::string(plan::clear(d->p_r1_higher) ? "true" : "false")})
                     line.push_back(cell);
             csv_line(out, line);
         }
     return out;
 }
 
-std::string comparison_json(Comparison const& c) {
+std::string comparison_json(plan::Comparison const& c) {
     Json out{{"vowelway", 1}};
     out["singers"] = Json::array();
     for (auto const& singer : c.singers) {
@@ -173,11 +175,11 @@ std::string comparison_json(Comparison const& c) {
                {"voice", to_string(singer.voice)},
                {"average", singer.average},
                {"a4_hz", rounded(in_hertz(singer.tuning.a4), 0.01)}};
-        if (auto const p = generic_passaggio(singer.voice))
+        if (auto const p = plan::generic_passaggio(singer.voice))
             s["generic_passaggio"] = {{"voice_class", p->voice_class},
                                       {"first", p->first.str()},
                                       {"second", p->second.str()},
-                                      {"source", generic_passaggio_label}};
+                                      {"source", plan::generic_passaggio_label}};
         else
             s["generic_passaggio"] = nullptr;
         out["singers"].push_back(std::move(s));
@@ -208,11 +210,11 @@ std::string comparison_json(Comparison const& c) {
                                         {"fR1_cents", rounded(d.r1.value, 0.1)},
                                         {"fR1_sd_cents", rounded(d.r1_sd.value, 0.1)},
                                         {"fR1_p_higher", rounded(d.p_r1_higher, 0.0001)},
-                                        {"fR1_clear", clear(d.p_r1_higher)},
+                                        {"fR1_clear", plan::clear(d.p_r1_higher)},
                                         {"fR2_cents", rounded(d.r2.value, 0.1)},
                                         {"fR2_sd_cents", rounded(d.r2_sd.value, 0.1)},
                                         {"fR2_p_higher", rounded(d.p_r2_higher, 0.0001)},
-                                        {"fR2_clear", clear(d.p_r2_higher)}});
+                                        {"fR2_clear", plan::clear(d.p_r2_higher)}});
         out["vowels"].push_back(std::move(v));
     }
     out["warnings"] = Json::array();
@@ -221,4 +223,4 @@ std::string comparison_json(Comparison const& c) {
     return out.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
-} // namespace vowelway
+} // namespace vowelway::report

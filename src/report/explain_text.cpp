@@ -8,7 +8,7 @@
 
 #include <cmath>
 
-namespace vowelway {
+namespace vowelway::report {
 
 namespace {
 
@@ -21,7 +21,7 @@ std::string resonance(Resonance const& r) {
                        number(rounded(in_hertz(r.sd), 5)), r.sd_assumed ? "*" : "");
 }
 
-std::string heading(NoteExplanation const& e) {
+std::string heading(plan::NoteExplanation const& e) {
     std::string out =
         e.title.empty() ? "" : e.title + (e.composer.empty() ? "" : " (" + e.composer + ")") + "\n";
     out += fmt::format("singer: {}; technique: {}\n", e.singer.name, e.technique);
@@ -34,7 +34,7 @@ std::string heading(NoteExplanation const& e) {
     return out;
 }
 
-std::string advice(NoteExplanation const& e) {
+std::string advice(plan::NoteExplanation const& e) {
     auto const& d = e.decision;
     std::string out = fmt::format("\nadvice: {}", to_string(d.advice));
     for (std::size_t i = 0; i < d.gestures.size(); ++i) out += (i == 0 ? ": " : ", ") + d.gestures[i].words;
@@ -52,11 +52,11 @@ std::string advice(NoteExplanation const& e) {
     return out;
 }
 
-std::string cost_table(NoteExplanation const& e) {
+std::string cost_table(plan::NoteExplanation const& e) {
     Table table({{"cost of"}, {"kept", right}, {e.changed ? "changed" : "", right}});
     auto const two = [](double v) { return fmt::format("{:.2f}", v); };
     auto const changed = [&](auto value) { return e.changed ? value(*e.changed) : std::string(); };
-    for (auto const& term : cost_term_names)
+    for (auto const& term : plan::cost_term_names)
         table.row({fmt::format("{}: {}", term.name, term.words), two(e.kept.cost.*term.value),
                    changed([&](auto const& s) { return two(s.cost.*term.value); })});
     table.row(
@@ -64,7 +64,7 @@ std::string cost_table(NoteExplanation const& e) {
     return table.str();
 }
 
-std::string harmonic_table(NoteExplanation const& e) {
+std::string harmonic_table(plan::NoteExplanation const& e) {
     std::vector<Table::Column> columns{{"harmonic"}, {"Hz", right}, {"kept dB", right}};
     if (e.changed) columns.insert(columns.end(), {{"changed dB", right}, {"difference", right}});
     Table table(columns);
@@ -85,7 +85,7 @@ std::string harmonic_table(NoteExplanation const& e) {
 
 } // namespace
 
-std::string explanation_text(NoteExplanation const& e) {
+std::string explanation_text(plan::NoteExplanation const& e) {
     std::string out = heading(e) + advice(e);
     Table resonances({{""}, {"kept", right}, {e.changed ? "changed" : "", right}});
     resonances.row({"fR1 Hz", resonance(e.kept.r1), e.changed ? resonance(e.changed->r1) : ""});
@@ -96,4 +96,4 @@ std::string explanation_text(NoteExplanation const& e) {
     return out + "\n" + std::string(voice_caution) + "\n";
 }
 
-} // namespace vowelway
+} // namespace vowelway::report

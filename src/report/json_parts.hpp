@@ -15,7 +15,7 @@ inline double hz(Frequency f) { return rounded(in_hertz(f), 0.01); }
 
 /// fRk_hz, fRk_sd_hz, ..
 void put_resonance(Json& out, int k, Resonance const& r);
-void put_decision(Json& out, Decision const& decision);
+void put_decision(Json& out, plan::Decision const& decision);
 /// Where the note stands, its pitch, time, words and vowel.
 Json sung_note_json(SungNote const& note, Tuning const& tuning);
 Json warnings_json(Remarks const& remarks);

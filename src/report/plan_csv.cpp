@@ -5,14 +5,14 @@
 
 #include <string>
 
-namespace vowelway {
+namespace vowelway::report {
 
 namespace {
 
 using report::csv_line;
 using report::number;
 
-std::string gestures(Decision const& d) {
+std::string gestures(plan::Decision const& d) {
     std::string out;
     for (auto const& g : d.gestures) out += (out.empty() ? "" : "; ") + g.words;
     return out;
@@ -20,7 +20,7 @@ std::string gestures(Decision const& d) {
 
 } // namespace
 
-std::string plan_csv(Plan const& plan) {
+std::string plan_csv(plan::Plan const& plan) {
     auto const& tuning = plan.passage.tuning;
     std::string out;
     if (plan.notes.empty()) {
@@ -84,4 +84,4 @@ std::string plan_csv(Plan const& plan) {
     return out;
 }
 
-} // namespace vowelway
+} // namespace vowelway::report

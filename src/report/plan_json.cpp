@@ -2,13 +2,11 @@
 #include "report/json_parts.hpp"
 #include "vowelway/report/plan_report.hpp"
 
-namespace vowelway {
+namespace vowelway::report {
 
 using report::hz;
 using report::Json;
 using report::rounded;
-
-namespace report {
 
 void put_resonance(Json& out, int k, Resonance const& r) {
     std::string const name = "fR" + std::to_string(k);
@@ -17,7 +15,7 @@ void put_resonance(Json& out, int k, Resonance const& r) {
     if (r.sd_assumed) out[name + "_sd_assumed"] = true;
 }
 
-void put_decision(Json& out, Decision const& d) {
+void put_decision(Json& out, plan::Decision const& d) {
     out["zone"] = to_string(d.zone.zone);
     out["p_turned"] = rounded(d.zone.p_turned, 0.001);
     out["p_above"] = rounded(d.zone.p_above, 0.001);
@@ -76,12 +74,7 @@ std::string text_of(Json const& json) {
     return json.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
-} // namespace report
-
 namespace {
-
-using report::put_decision;
-using report::put_resonance;
 
 void put_pitch(Json& out, Tuning const& tuning, Pitch pitch) {
     auto const name = tuning.name(pitch);
@@ -90,14 +83,14 @@ void put_pitch(Json& out, Tuning const& tuning, Pitch pitch) {
     out["cents"] = rounded(name.deviation.value, 0.1);
 }
 
-Json crossing_json(Crossing const& c, Tuning const& tuning) {
+Json crossing_json(plan::Crossing const& c, Tuning const& tuning) {
     Json out{{"harmonic", c.harmonic.number}, {"resonance", c.resonance.number}};
     put_pitch(out, tuning, c.pitch);
     out["sd_cents"] = rounded(c.sd.value, 0.1);
     return out;
 }
 
-Json vowel_json(VowelPlan const& v, Tuning const& tuning) {
+Json vowel_json(plan::VowelPlan const& v, Tuning const& tuning) {
     auto const& r = v.resonances;
     Json out{{"ipa", r.vowel.ipa()}, {"x_sampa", r.vowel.x_sampa()}};
     put_resonance(out, 1, r.r1);
@@ -136,8 +129,8 @@ Json vowel_json(VowelPlan const& v, Tuning const& tuning) {
     return out;
 }
 
-Json note_json(NotePlan const& planned, SungNote const& note, Tuning const& tuning) {
-    auto out = report::sung_note_json(note, tuning);
+Json note_json(plan::NotePlan const& planned, SungNote const& note, Tuning const& tuning) {
+    auto out = sung_note_json(note, tuning);
     if (planned.decision) put_decision(out, *planned.decision);
     out["importance"] = rounded(planned.importance, 0.01);
     return out;
@@ -145,7 +138,7 @@ Json note_json(NotePlan const& planned, SungNote const& note, Tuning const& tuni
 
 } // namespace
 
-std::string plan_json(Plan const& plan) {
+std::string plan_json(plan::Plan const& plan) {
     auto const& tuning = plan.passage.tuning;
     Json out{{"vowelway", 1}, {"singer", plan.singer.name}, {"voice", to_string(plan.singer.voice)}};
     out["average"] = plan.singer.average;
@@ -164,8 +157,8 @@ std::string plan_json(Plan const& plan) {
     for (auto const& v : plan.vowels) out["vowels"].push_back(vowel_json(v, tuning));
     out["notes"] = Json::array();
     for (auto const& n : plan.notes) out["notes"].push_back(note_json(n, p.notes[n.note], tuning));
-    out["warnings"] = report::warnings_json(plan.remarks);
-    return report::text_of(out);
+    out["warnings"] = warnings_json(plan.remarks);
+    return text_of(out);
 }
 
-} // namespace vowelway
+} // namespace vowelway::report

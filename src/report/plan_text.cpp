@@ -7,7 +7,7 @@
 
 #include <algorithm>
 
-namespace vowelway {
+namespace vowelway::report {
 
 namespace {
 
@@ -21,7 +21,7 @@ std::string resonance(Resonance const& r) {
                        number(rounded(in_hertz(r.sd), 5)), r.sd_assumed ? "*" : "");
 }
 
-std::string heading(Plan const& plan) {
+std::string heading(plan::Plan const& plan) {
     auto const& p = plan.passage;
     std::string out = p.title.empty() ? "Plan of the range " + plan.range.str() : p.title;
     if (!p.composer.empty()) out += " (" + p.composer + ")";
@@ -36,7 +36,7 @@ std::string heading(Plan const& plan) {
     return out;
 }
 
-std::string vowel_table(Plan const& plan) {
+std::string vowel_table(plan::Plan const& plan) {
     auto const& tuning = plan.passage.tuning;
     using enum Table::Align;
     Table table({{"vowel"},
@@ -68,13 +68,13 @@ std::string vowel_table(Plan const& plan) {
     return out;
 }
 
-std::string note_row_advice(Decision const& d) {
+std::string note_row_advice(plan::Decision const& d) {
     std::string out(to_string(d.advice));
     if (d.certainty < 0.8) out += "?";
     return out;
 }
 
-std::string note_table(Plan const& plan, std::vector<NotePlan> const& notes) {
+std::string note_table(plan::Plan const& plan, std::vector<plan::NotePlan> const& notes) {
     using enum Table::Align;
     Table table({{"bar", right},
                  {"beat", right},
@@ -96,7 +96,7 @@ std::string note_table(Plan const& plan, std::vector<NotePlan> const& notes) {
             auto const& d = *n.decision;
             for (std::string cell :
                  {note.vowel->held.ipa(), std::string(to_string(d.zone.zone)), d.heard.vowel.ipa(),
-                  note_row_advice(d), d.advice == Advice::modify ? d.target.shade.ipa() : std::string(),
+                  note_row_advice(d), d.advice == plan::Advice::modify ? d.target.shade.ipa() : std::string(),
                   d.brief})
                 cells.push_back(std::move(cell));
         } else {
@@ -107,8 +107,8 @@ std::string note_table(Plan const& plan, std::vector<NotePlan> const& notes) {
     return table.str();
 }
 
-std::string notes_to_watch(Plan const& plan) {
-    std::vector<NotePlan> watch;
+std::string notes_to_watch(plan::Plan const& plan) {
+    std::vector<plan::NotePlan> watch;
     for (auto const& n : plan.notes)
         if (n.decision && n.importance > 0) watch.push_back(n);
     std::stable_sort(watch.begin(), watch.end(),
@@ -132,14 +132,14 @@ std::string notes_to_watch(Plan const& plan) {
 }
 
 // Without notes: what each vowel does through the range, a line where something changes.
-std::string strip_table(Plan const& plan) {
+std::string strip_table(plan::Plan const& plan) {
     Table table({{"vowel"}, {"from"}, {"to"}, {"zone"}, {"heard"}, {"advice"}, {"aim"}, {"what to do"}});
     auto const& tuning = plan.passage.tuning;
     for (auto const& v : plan.vowels) {
         for (std::size_t i = 0; i < v.strip.size();) {
             auto const& d = v.strip[i].decision;
             std::size_t end = i + 1;
-            auto const same = [&](Decision const& o) {
+            auto const same = [&](plan::Decision const& o) {
                 return o.zone.zone == d.zone.zone && o.heard.vowel == d.heard.vowel && o.advice == d.advice &&
                        o.target.shade == d.target.shade;
             };
@@ -147,7 +147,7 @@ std::string strip_table(Plan const& plan) {
             table.row({i == 0 ? v.resonances.vowel.ipa() : "", tuning.name(v.strip[i].pitch).pitch.str(),
                        tuning.name(v.strip[end - 1].pitch).pitch.str(), std::string(to_string(d.zone.zone)),
                        d.heard.vowel.ipa(), note_row_advice(d),
-                       d.advice == Advice::modify ? d.target.shade.ipa() : "", d.brief});
+                       d.advice == plan::Advice::modify ? d.target.shade.ipa() : "", d.brief});
             i = end;
         }
     }
@@ -156,7 +156,7 @@ std::string strip_table(Plan const& plan) {
 
 } // namespace
 
-std::string plan_text(Plan const& plan) {
+std::string plan_text(plan::Plan const& plan) {
     std::string out = heading(plan) + "\n" + vowel_table(plan);
     if (!plan.notes.empty()) {
         auto const watch = notes_to_watch(plan);
@@ -169,4 +169,4 @@ std::string plan_text(Plan const& plan) {
     return out;
 }
 
-} // namespace vowelway
+} // namespace vowelway::report

@@ -6,7 +6,7 @@
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
-namespace vowelway {
+namespace vowelway::report {
 
 namespace {
 
@@ -20,25 +20,25 @@ std::string hertz_of(Resonance const& r) {
                        r.sd_assumed ? "*" : "");
 }
 
-std::string how(TractLength const& t) {
+std::string how(plan::TractLength const& t) {
     switch (t.from) {
-    case TractLength::From::given:
+    case plan::TractLength::From::given:
         return "as given in the profile";
-    case TractLength::From::upper_resonances:
+    case plan::TractLength::From::upper_resonances:
         return fmt::format("estimated from the upper resonances of {} vowels, as of a tube", t.vowels);
-    case TractLength::From::average_voices:
+    case plan::TractLength::From::average_voices:
         return fmt::format("estimated from {} vowels against the nearest average voice", t.vowels);
     }
     return "";
 }
 
-std::string_view key(TractLength::From from) {
+std::string_view key(plan::TractLength::From from) {
     switch (from) {
-    case TractLength::From::given:
+    case plan::TractLength::From::given:
         return "given";
-    case TractLength::From::upper_resonances:
+    case plan::TractLength::From::upper_resonances:
         return "upper_resonances";
-    case TractLength::From::average_voices:
+    case plan::TractLength::From::average_voices:
         return "average_voices";
     }
     return "";
@@ -79,7 +79,7 @@ std::string resonance_table(Singer const& singer) {
     return out;
 }
 
-std::string placement_table(std::vector<Placement> const& among) {
+std::string placement_table(std::vector<plan::Placement> const& among) {
     using enum Table::Align;
     Table table(
         {{"voice"}, {"fR1", right}, {"fR2", right}, {"fR3", right}, {"vowels", right}, {"distance", right}});
@@ -169,4 +169,4 @@ std::string singer_json(SingerPicture const& p) {
     return out.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
-} // namespace vowelway
+} // namespace vowelway::report

@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-namespace vowelway {
+namespace vowelway::report {
 
 std::size_t display_width(std::string_view utf8) {
     std::size_t width = 0;
@@ -54,4 +54,4 @@ std::string Table::str() const {
     return out;
 }
 
-} // namespace vowelway
+} // namespace vowelway::report

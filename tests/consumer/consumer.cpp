@@ -7,6 +7,6 @@
 int main() {
     using namespace vowelway;
     Resonance const r1{hertz(700), hertz(35), false, std::nullopt};
-    auto const turn = crossing({2}, {1}, r1);
+    auto const turn = plan::crossing({2}, {1}, r1);
     std::cout << turn.str() << " at " << Tuning{}.name(turn.pitch).str() << "\n";
 }

@@ -2,7 +2,7 @@
 // Notation differences between lexica and our nuclei, folded on both sides alike (docs/diction.md).
 #pragma once
 
-#include "diction/sounds.hpp"
+#include "diction/words/sounds.hpp"
 #include "vowelway/diction/sing_words.hpp"
 
 #include <algorithm>
@@ -24,8 +24,8 @@ inline bool in_test_half(std::string_view word) {
 }
 
 /// A vowel symbol as compared: length and small shades away, then the folds of the language.
-inline char32_t folded(char32_t c, Language language) {
-    using enum Language;
+inline char32_t folded(char32_t c, diction::Language language) {
+    using enum diction::Language;
     bool const romance = language == italian || language == latin || language == spanish;
     switch (c) {
     case U'ɛ':
@@ -70,8 +70,8 @@ inline std::string glide(char32_t c) {
     }
 }
 
-inline bool falls(char32_t a, char32_t b, Language language) {
-    using enum Language;
+inline bool falls(char32_t a, char32_t b, diction::Language language) {
+    using enum diction::Language;
     if (glide(b).empty() && b != U'ə') return false;
     auto const any = [](char32_t c, std::u32string_view set) {
         return set.find(c) != std::u32string_view::npos;
@@ -90,7 +90,7 @@ inline bool falls(char32_t a, char32_t b, Language language) {
     }
 }
 
-inline Nuclei nuclei(std::string_view phones_text, Language language) {
+inline Nuclei nuclei(std::string_view phones_text, diction::Language language) {
     Nuclei out;
     std::string text; // blanks only separate phones; a dot is a syllable border
     for (char c : phones_text)
@@ -104,7 +104,7 @@ inline Nuclei nuclei(std::string_view phones_text, Language language) {
     for (std::size_t i = 0; i < phones.size(); ++i) {
         auto const& p = phones[i];
         if (p.syllabic && !p.vowel) {
-            if (language != Language::french) out.push_back("ə");
+            if (language != diction::Language::french) out.push_back("ə");
             open = false;
         } else if (!p.vowel || p.vowel->glide) {
             char32_t const c = p.vowel ? p.vowel->base : p.text == "j" ? U'j' : p.text == "w" ? U'w' : 0;
@@ -113,7 +113,7 @@ inline Nuclei nuclei(std::string_view phones_text, Language language) {
         } else if (open && falls(last, p.vowel->base, language)) {
             out.back() += glide(p.vowel->base);
             open = false;
-        } else if (language == Language::french && p.vowel->base == U'ə') {
+        } else if (language == diction::Language::french && p.vowel->base == U'ə') {
             open = false;
         } else {
             char32_t const c = folded(p.vowel->base, language);
@@ -124,7 +124,7 @@ inline Nuclei nuclei(std::string_view phones_text, Language language) {
         }
     }
     // əʊ and oʊ, ʌɪ and aɪ, eə and ɛː: one vowel in several notations of English.
-    if (language == Language::english) {
+    if (language == diction::Language::english) {
         for (auto& n : out) {
             if (n == "əu")
                 n = "ou";
@@ -137,7 +137,7 @@ inline Nuclei nuclei(std::string_view phones_text, Language language) {
     return out;
 }
 
-inline Nuclei nuclei(SungWord const& word, Language language) {
+inline Nuclei nuclei(diction::SungWord const& word, diction::Language language) {
     Nuclei out;
     for (auto const& syllable : word.syllables) {
         if (syllable.optional) continue;
@@ -149,9 +149,10 @@ inline Nuclei nuclei(SungWord const& word, Language language) {
 
 /// What counts as right. English "ɪ ə" is one vowel in "near" and two in "Acadian", "ʊ ə" one in "pure" and
 /// two in "actual", and the lexicon does not say which: both are allowed.
-inline std::vector<std::string> alternatives(std::vector<std::string> const& listed, Language language) {
+inline std::vector<std::string> alternatives(std::vector<std::string> const& listed,
+                                             diction::Language language) {
     auto out = listed;
-    if (language != Language::english) return out;
+    if (language != diction::Language::english) return out;
     for (auto const& [pair, apart] : {std::pair{"ɪ ə", "i.ə"}, std::pair{"ʊ ə", "ʊ.ə"}})
         for (auto const& phones : listed)
             if (auto const joint = phones.rfind(pair); joint != std::string::npos) {
@@ -189,7 +190,7 @@ inline std::vector<char32_t> bases(std::string_view phones_text) {
     return out;
 }
 
-inline void count_quality(SungWord const& word, std::vector<std::string> const& alternatives,
+inline void count_quality(diction::SungWord const& word, std::vector<std::string> const& alternatives,
                           Quality& quality) {
     std::vector<char32_t> ours;
     for (auto const& s : word.syllables)

@@ -2,6 +2,8 @@
 // The files of tests/data/measuring as values.
 #pragma once
 
+#include "support/source_dir.hpp"
+
 #include <array>
 #include <cstdint>
 #include <cstring>
@@ -15,7 +17,7 @@
 namespace measuring_data {
 
 inline std::string path(std::string const& name) {
-    return std::string(VOWELWAY_SOURCE_DIR) + "/tests/data/measuring/" + name;
+    return vowelway::test::source_dir() + "/tests/data/measuring/" + name;
 }
 
 inline std::vector<std::vector<std::string>> rows(std::string const& name) {

@@ -43,36 +43,36 @@ inline Singer singer() {
 }
 
 /// What the rule of thumb says of a vowel at a pitch.
-inline Decision decide(VowelResonances const& v, Pitch p) {
+inline plan::Decision decide(VowelResonances const& v, Pitch p) {
     double const fo = in_hertz(p.frequency()), r1 = in_hertz(v.r1.centre), sd = in_hertz(v.r1.sd);
-    Decision d;
+    plan::Decision d;
     d.zone.p_turned = normal_below((2 * fo - r1) / sd);
     d.zone.p_above = normal_below((fo - r1) / sd);
-    d.zone.zone = std::abs(2 * fo - r1) <= sd ? Zone::turning
-                  : 2 * fo < r1               ? Zone::open
-                  : std::abs(fo - r1) <= sd   ? Zone::meeting
-                  : fo < r1                   ? Zone::close
-                                              : Zone::above;
+    d.zone.zone = std::abs(2 * fo - r1) <= sd ? plan::Zone::turning
+                  : 2 * fo < r1               ? plan::Zone::open
+                  : std::abs(fo - r1) <= sd   ? plan::Zone::meeting
+                  : fo < r1                   ? plan::Zone::close
+                                              : plan::Zone::above;
     d.heard = d.heard_kept = {v.vowel, Bark{0}};
     d.target = {v.r1, v.r2, v.vowel};
     d.certainty = 0.9;
-    if (d.zone.zone == Zone::open) {
+    if (d.zone.zone == plan::Zone::open) {
         d.brief = "hold";
         d.why = "2fo lies under fR1.";
-    } else if (d.zone.zone == Zone::turning || d.zone.zone == Zone::close) {
-        d.advice = Advice::migrate;
-        d.brief = d.zone.zone == Zone::turning ? "let it turn" : "keep the shape";
+    } else if (d.zone.zone == plan::Zone::turning || d.zone.zone == plan::Zone::close) {
+        d.advice = plan::Advice::migrate;
+        d.brief = d.zone.zone == plan::Zone::turning ? "let it turn" : "keep the shape";
         d.heard.vowel.raised = 1;
         d.heard.distance = Bark{0.6};
         d.why = "2fo has passed fR1.";
     } else {
-        d.advice = Advice::modify;
+        d.advice = plan::Advice::modify;
         d.brief = "open the jaw a little";
         d.target.shade.raised = -1;
         d.target.r1.centre = hertz(std::max(r1, fo) * 1.12);
         d.heard.vowel.raised = -1;
         d.heard.distance = Bark{0.8};
-        d.gestures = {{Gesture::Part::jaw, 0.3, "open the jaw a little"}};
+        d.gestures = {{acoustics::Gesture::Part::jaw, 0.3, "open the jaw a little"}};
         d.why = "fo has come to fR1.";
     }
     return d;
@@ -253,47 +253,48 @@ inline Passage song() {
 }
 
 /// The plan of a passage (or, without notes, of a range) for a singer.
-inline Plan plan_of(Passage passage, Singer singer, PitchRange range) {
-    Plan plan{.singer = std::move(singer),
-              .technique = "classical",
-              .range = range,
-              .passage = std::move(passage),
-              .vowels = {},
-              .notes = {},
-              .remarks = {}};
+inline plan::Plan plan_of(Passage passage, Singer singer, PitchRange range) {
+    plan::Plan plan{.singer = std::move(singer),
+                    .technique = "classical",
+                    .range = range,
+                    .passage = std::move(passage),
+                    .vowels = {},
+                    .notes = {},
+                    .remarks = {}};
     auto const& tuning = plan.passage.tuning;
     Pitch const top = tuning.pitch(range.high);
     for (auto const& v : plan.singer.vowels) {
         auto const crossing = [&](int n, int k, Resonance const& r) {
-            return Crossing{Harmonic{n}, ResonanceNumber{k}, Pitch(hertz(in_hertz(r.centre) / n)),
-                            r.sd_cents()};
+            return plan::Crossing{Harmonic{n}, ResonanceNumber{k}, Pitch(hertz(in_hertz(r.centre) / n)),
+                                  r.sd_cents()};
         };
-        VowelPlan vp{.resonances = v,
-                     .turning = crossing(2, 1, v.r1),
-                     .meeting = crossing(1, 1, v.r1),
-                     .crossings = {},
-                     .strip = {},
-                     .passive_range = {},
-                     .sung = seconds(0)};
+        plan::VowelPlan vp{.resonances = v,
+                           .turning = crossing(2, 1, v.r1),
+                           .meeting = crossing(1, 1, v.r1),
+                           .crossings = {},
+                           .strip = {},
+                           .passive_range = {},
+                           .sung = seconds(0)};
         for (int n = 1; n <= 8; ++n)
             for (int k = 1; k <= 2; ++k) {
                 auto const c = crossing(n, k, k == 1 ? v.r1 : v.r2);
                 if (c.pitch >= tuning.pitch(range.low) && c.pitch <= top) vp.crossings.push_back(c);
             }
-        std::ranges::sort(vp.crossings, {}, [](Crossing const& c) { return c.pitch; });
-        PassiveRange passive{.from = tuning.pitch(range.low),
-                             .to = tuning.pitch(range.low),
-                             .to_sd = v.r1.sd_cents(),
-                             .migrates_from = {}};
+        std::ranges::sort(vp.crossings, {}, [](plan::Crossing const& c) { return c.pitch; });
+        plan::PassiveRange passive{.from = tuning.pitch(range.low),
+                                   .to = tuning.pitch(range.low),
+                                   .to_sd = v.r1.sd_cents(),
+                                   .migrates_from = {}};
         bool open = true, any = false;
         for (double key = range.low.key_number(); key <= range.high.key_number(); ++key) {
             auto const pitch = tuning.pitch(key);
             auto const d = decide(v, pitch);
-            open = open && d.advice != Advice::modify;
+            open = open && d.advice != plan::Advice::modify;
             if (open) {
                 passive.to = pitch;
                 any = true;
-                if (d.advice == Advice::migrate && !passive.migrates_from) passive.migrates_from = pitch;
+                if (d.advice == plan::Advice::migrate && !passive.migrates_from)
+                    passive.migrates_from = pitch;
             }
             Duration sung = seconds(0);
             for (auto const& n : plan.passage.notes)
@@ -307,23 +308,23 @@ inline Plan plan_of(Passage passage, Singer singer, PitchRange range) {
         plan.vowels.push_back(std::move(vp));
     }
     for (std::size_t i = 0; i < plan.passage.notes.size(); ++i) {
-        NotePlan np{.note = i, .vowel = {}, .decision = {}};
+        plan::NotePlan np{.note = i, .vowel = {}, .decision = {}};
         auto const& n = plan.passage.notes[i];
         for (std::size_t v = 0; n.vowel && v < plan.vowels.size(); ++v)
             if (plan.vowels[v].resonances.vowel == n.vowel->held.quality()) {
                 np.vowel = v;
                 np.decision = decide(plan.vowels[v].resonances, n.pitch);
                 np.importance = std::min(1.0, 0.15 * in_seconds(n.length) *
-                                                  (np.decision->advice == Advice::modify    ? 3
-                                                   : np.decision->advice == Advice::migrate ? 1
-                                                                                            : 0));
+                                                  (np.decision->advice == plan::Advice::modify    ? 3
+                                                   : np.decision->advice == plan::Advice::migrate ? 1
+                                                                                                  : 0));
             }
         plan.notes.push_back(np);
     }
     return plan;
 }
 
-inline Plan song_plan() { return plan_of(song(), singer(), parse_pitch_range("C3..A4")); }
-inline Plan range_plan() { return plan_of({}, singer(), parse_pitch_range("C3..A4")); }
+inline plan::Plan song_plan() { return plan_of(song(), singer(), parse_pitch_range("C3..A4")); }
+inline plan::Plan range_plan() { return plan_of({}, singer(), parse_pitch_range("C3..A4")); }
 
 } // namespace vowelway::sample

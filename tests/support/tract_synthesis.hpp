@@ -5,7 +5,7 @@
 // own tract.
 #pragma once
 
-#include "probe_synthesis.hpp"
+#include "support/probe_synthesis.hpp"
 
 namespace probe_synthesis {
 

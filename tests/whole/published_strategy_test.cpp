@@ -14,11 +14,11 @@ using namespace vowelway;
 
 namespace {
 
-VowelPlan strip(VoiceType voice, std::string const& vowel, std::string const& technique) {
-    PlanRequest request;
-    request.singer = built_in_voice(voice);
+plan::VowelPlan strip(VoiceType voice, std::string const& vowel, std::string const& technique) {
+    plan::PlanRequest request;
+    request.singer = io::built_in_voice(voice);
     request.passage.tuning = request.singer.tuning;
-    request.technique = find_technique(technique);
+    request.technique = io::find_technique(technique);
     request.vowels = {parse_vowel(vowel)};
     request.draws = 0;
     return make_plan(std::move(request)).vowels.at(0);
@@ -118,6 +118,6 @@ TEST_CASE("every voice leaves every vowel alone in the lowest fifth of its range
     for (auto voice : all_voice_types)
         for (std::string const vowel : {"ɛ", "a", "ɔ"}) {
             auto const v = strip(voice, vowel, "classical");
-            for (std::size_t i = 0; i < 7; ++i) CHECK(v.strip[i].decision.advice != Advice::modify);
+            for (std::size_t i = 0; i < 7; ++i) CHECK(v.strip[i].decision.advice != plan::Advice::modify);
         }
 }

@@ -49,16 +49,16 @@ void check(fs::path const& score, std::vector<Theme> const& themes, chart::TextM
     for (auto const voice : all_voice_types) {
         if (few && voice != VoiceType::bass && voice != VoiceType::soprano) continue;
         try {
-            PlanRequest request;
-            request.singer = built_in_voice(voice);
+            plan::PlanRequest request;
+            request.singer = io::built_in_voice(voice);
             request.draws = 2;
-            ScoreOptions options;
+            io::ScoreOptions options;
             options.singer_range = request.singer.range;
             request.passage = read_score(score, options);
-            set_vowels(request.passage);
+            diction::set_vowels(request.passage);
             // Beside this voice an alto with the same notes, for the sheet of two plans.
             auto beside = request;
-            beside.singer = built_in_voice(VoiceType::alto);
+            beside.singer = io::built_in_voice(VoiceType::alto);
             bool const two = (voice == VoiceType::bass || voice == VoiceType::soprano) &&
                              std::ranges::any_of(request.passage.notes,
                                                  [](SungNote const& n) { return n.vowel.has_value(); });
@@ -107,7 +107,7 @@ int main(int argc, char** argv) {
     }
     std::ranges::sort(scores);
     auto const fonts = chart::chart_fonts();
-    std::vector<Theme> const themes{find_theme("paper"), find_theme("large")}; // of the same fonts
+    std::vector<Theme> const themes{io::find_theme("paper"), io::find_theme("large")}; // of the same fonts
     Count count;
     for (auto const& score : scores) check(score, themes, *fonts, few, count);
     std::printf("%zu scores charted, %zu refused; %zu pages, %zu faults\n", count.scores, count.refused,

@@ -33,8 +33,8 @@ void fail(Tally& tally, fs::path const& file, std::string const& why) {
     std::fprintf(stderr, "%s: %s\n", file.c_str(), why.c_str());
 }
 
-ScoreMarks marks_for(Passage const& passage) {
-    ScoreMarks out;
+io::ScoreMarks marks_for(Passage const& passage) {
+    io::ScoreMarks out;
     out.heading = "wide run\nevery note marked";
     for (std::size_t i = 0; i < passage.notes.size(); ++i)
         out.notes.push_back(
@@ -45,22 +45,22 @@ ScoreMarks marks_for(Passage const& passage) {
 void mark(Tally& tally, fs::path const& file, Passage const& passage, fs::path const& out) {
     auto const name = file.stem().string() + ".musicxml";
     auto const plain = out / "plain" / name, marked = out / name;
-    write_marked_score(file, {}, {}, plain); // nothing to mark: the source's own text
+    io::write_marked_score(file, {}, {}, plain); // nothing to mark: the source's own text
     write_marked_score(file, {}, marks_for(passage), marked);
     auto const before = bytes_of(plain);
     if (file.extension() != ".mxl" && before.find("encoding=\"UTF-8\"") != std::string::npos &&
         before != bytes_of(file))
         fail(tally, file, "changed although nothing was marked");
-    if (without_marks(bytes_of(marked), name) != before)
+    if (io::without_marks(bytes_of(marked), name) != before)
         fail(tally, file, "not the same after marking and unmarking");
-    if (read_score(marked).notes.size() != passage.notes.size())
+    if (io::read_score(marked).notes.size() != passage.notes.size())
         fail(tally, file, "reads differently when marked");
 }
 
 void every_verse(Tally& tally, fs::path const& file, fs::path const& out) {
     ++tally.files;
     for (int verse = 0; verse < 10; ++verse) {
-        ScoreOptions options;
+        io::ScoreOptions options;
         options.verse = verse;
         try {
             auto const passage = read_score(file, options);

@@ -11,7 +11,7 @@
 #include <span>
 #include <string>
 
-namespace vowelway {
+namespace vowelway::acoustics {
 
 /// What a shape shall resonate at.
 struct ResonanceTargets {
@@ -52,4 +52,4 @@ SolvedTract area_from_resonances(ResonanceTargets const& targets, Length length,
 /// better than 2 cm. Errors  std::invalid_argument when there is no vowel.
 Length estimate_tract_length(std::span<VowelResonances const> vowels);
 
-} // namespace vowelway
+} // namespace vowelway::acoustics

@@ -5,7 +5,7 @@
 #include "vowelway/core/pitch.hpp"
 #include "vowelway/core/units.hpp"
 
-namespace vowelway {
+namespace vowelway::acoustics {
 
 /// Published models of the half-power bandwidth as a function of the resonance's frequency.
 /// For 500 / 1500 / 2500 Hz they give: hawks_miller 38 / 47 / 91 (at fo 132 Hz), swept_tone 52 / 69 / 102,
@@ -30,4 +30,4 @@ Frequency bandwidth(BandwidthModel model, Frequency centre, Pitch fo = Pitch(her
 /// for a mouth of area `lips` and a tract of length `tract`.
 Frequency radiation_bandwidth(Frequency centre, Area lips, Length tract);
 
-} // namespace vowelway
+} // namespace vowelway::acoustics

@@ -7,7 +7,7 @@
 #include <string_view>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::acoustics {
 
 enum class GesturePart { jaw, lip_opening, lip_protrusion, tongue_height, tongue_advancement, larynx };
 inline constexpr std::array all_gesture_parts{
@@ -30,4 +30,4 @@ using GestureVector = std::array<double, 6>;
 /// `least` of its travel is left out, however small the rest.
 std::vector<Gesture> describe(GestureVector const& vector, double least = 0.12);
 
-} // namespace vowelway
+} // namespace vowelway::acoustics

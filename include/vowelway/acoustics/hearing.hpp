@@ -11,7 +11,7 @@
 #include <span>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::acoustics {
 
 /// The vowel a listener is predicted to hear, and how far from the intended one.
 struct HeardVowel {
@@ -101,4 +101,4 @@ class VowelSpace {
 /// in Hillenbrand et al. 1995, on the line between them.
 Pitch speaking_pitch(Frequency quarter);
 
-} // namespace vowelway
+} // namespace vowelway::acoustics

@@ -9,7 +9,7 @@
 #include <span>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::acoustics {
 
 /// Why no harmonic sits on a resonance for long: vibrato moves the one, the other is never placed exactly.
 /// Levels are averaged, in decibels, over that misplacement. If it follows a Cauchy distribution with
@@ -56,4 +56,4 @@ class NoteSpectrum {
     std::vector<double> place_;   // Bark
 };
 
-} // namespace vowelway
+} // namespace vowelway::acoustics

@@ -13,7 +13,7 @@
 #include <string>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::acoustics {
 
 /// One shape the singer can make.
 struct Shape {
@@ -82,4 +82,4 @@ class ReachableSet {
     std::string objection_;
 };
 
-} // namespace vowelway
+} // namespace vowelway::acoustics

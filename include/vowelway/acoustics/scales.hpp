@@ -6,7 +6,7 @@
 
 #include <cmath>
 
-namespace vowelway {
+namespace vowelway::acoustics {
 
 /// Place on the scale of equivalent rectangular bandwidths.
 using Cams = Scale<struct CamsKind>;
@@ -44,4 +44,4 @@ inline Cams cams(Frequency f) { return {21.4 * std::log10(4.37e-3 * f.value() + 
 /// A-weighting of a sound-level meter.  Source  IEC 61672-1, the analytic curve.  Range  f > 0.
 Decibels a_weighting(Frequency f);
 
-} // namespace vowelway
+} // namespace vowelway::acoustics

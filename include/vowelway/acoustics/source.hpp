@@ -5,7 +5,7 @@
 #include "vowelway/core/pitch.hpp"
 #include "vowelway/core/units.hpp"
 
-namespace vowelway {
+namespace vowelway::acoustics {
 
 /// Spectrum of the glottal flow. Its shape is Fant's (1960, eq. 1.3-2) flow 1/(1 + (f/100 Hz)²), -12 dB an
 /// octave above 100 Hz, with the slope left free; the fundamental's own level does not depend on pitch.
@@ -39,4 +39,4 @@ Decibels radiated_level(Frequency f);
 /// Errors  std::invalid_argument unless known is 2, 3 or 4.
 Decibels higher_pole_correction(int known, Frequency f, Frequency quarter_wave);
 
-} // namespace vowelway
+} // namespace vowelway::acoustics

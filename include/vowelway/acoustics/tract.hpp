@@ -8,7 +8,7 @@
 #include <string_view>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::acoustics {
 
 /// A short cylindrical piece of the tract.
 struct TubeSection {
@@ -76,4 +76,4 @@ struct Sensitivity {
 /// below 8 kHz.
 Sensitivity sensitivity(AreaFunction const& tract, int number, TractLoss loss = TractLoss::closed_glottis);
 
-} // namespace vowelway
+} // namespace vowelway::acoustics

@@ -8,7 +8,7 @@
 
 #include <array>
 
-namespace vowelway {
+namespace vowelway::acoustics {
 
 /// One resonance as the transfer function sees it.
 struct ResonancePeak {
@@ -46,4 +46,4 @@ Decibels resonance_gain(ResonancePeak const& peak, Frequency f);
 /// Gain of the tract at `f`: the four resonances in cascade and the correction for those above them.
 Decibels tract_gain(ResonanceSet const& shape, Frequency f, Frequency quarter);
 
-} // namespace vowelway
+} // namespace vowelway::acoustics

@@ -10,7 +10,7 @@
 #include <string_view>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::analysis {
 
 /// Where a resonance should be.
 struct Aim {
@@ -86,4 +86,4 @@ struct Checked {
 /// Days since 1970-01-01 of an ISO 8601 day; nothing if it is none.
 std::optional<double> day_number(std::string_view iso);
 
-} // namespace vowelway
+} // namespace vowelway::analysis

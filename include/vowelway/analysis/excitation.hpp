@@ -7,7 +7,7 @@
 #include <optional>
 #include <span>
 
-namespace vowelway {
+namespace vowelway::analysis {
 
 struct Excitation {
     ProbeKind kind = ProbeKind::whisper;
@@ -28,4 +28,4 @@ Excitation recognise_excitation(std::span<float const> steady, Frequency rate,
 /// 141, for the rule of a tenth of fo).
 inline constexpr Frequency highest_sung_probe = hertz(310);
 
-} // namespace vowelway
+} // namespace vowelway::analysis

@@ -6,7 +6,7 @@
 #include "vowelway/analysis/tract_reading.hpp"
 #include "vowelway/core/singer.hpp"
 
-namespace vowelway {
+namespace vowelway::analysis {
 
 struct VowelExpectation {
     Expectation formants;
@@ -25,4 +25,4 @@ VowelExpectation expect(Singer const& singer, Vowel const& vowel, ProbeKind kind
 /// N. Stevens, Acoustic Phonetics, 1998; our choice between and above).
 Frequency resonance_spacing(Singer const& singer);
 
-} // namespace vowelway
+} // namespace vowelway::analysis

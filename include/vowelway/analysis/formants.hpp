@@ -12,7 +12,7 @@
 #include <string_view>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::analysis {
 
 /// What excites the tract in a recording meant to show its resonances.
 enum class ProbeKind {
@@ -78,4 +78,4 @@ inline constexpr Duration shortest_steady = seconds(0.1);
 FormantReading read_formants(std::span<float const> steady, Frequency rate, Expectation const& expectation,
                              FormantOptions const& options);
 
-} // namespace vowelway
+} // namespace vowelway::analysis

@@ -9,7 +9,7 @@
 #include <span>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::analysis {
 
 /// x[n] = -a1 x[n-1] - .. - ap x[n-p] + e[n].
 struct Predictor {
@@ -64,4 +64,4 @@ Pole follow_pole(Predictor const& predictor, Pole const& near);
 double bound_of_centre(Predictor const& predictor, Pole const& pole, std::span<double const> autocorrelation,
                        double samples);
 
-} // namespace vowelway
+} // namespace vowelway::analysis

@@ -9,7 +9,7 @@
 #include <span>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::analysis {
 
 /// What was heard. Levels are decibels below full scale, above 100 Hz.
 struct Heard {
@@ -55,4 +55,4 @@ class Listener {
     std::vector<int> histogram_; // of frame levels, a half decibel each
 };
 
-} // namespace vowelway
+} // namespace vowelway::analysis

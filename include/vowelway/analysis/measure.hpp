@@ -14,7 +14,7 @@
 #include <string>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::analysis {
 
 /// Rate at which recordings are read for measuring: resonances up to 8 kHz.
 inline constexpr Frequency measuring_rate = hertz(16000);
@@ -79,4 +79,4 @@ struct Measurements {
 /// found with times), or when no take is usable.
 Measurements measure(std::vector<Recording> const& recordings, MeasureRequest const& request);
 
-} // namespace vowelway
+} // namespace vowelway::analysis

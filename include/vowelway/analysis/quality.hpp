@@ -13,7 +13,7 @@
 #include <string_view>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::analysis {
 
 /// One thing to say of a probe, and what to try.
 struct Finding {
@@ -67,4 +67,4 @@ ProbeQuality judge(ProbeEvidence const& evidence);
 /// (common practice, no source).
 inline constexpr Cents repeats_within{100};
 
-} // namespace vowelway
+} // namespace vowelway::analysis

@@ -9,7 +9,7 @@
 #include <span>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::analysis {
 
 /// A room as heard in a recording. `share` is the part of the steady sound's energy that comes from the
 /// walls, 0..1: with a direct-to-reverberant ratio of d dB it is 1 / (1 + 10^(d/10)).
@@ -39,4 +39,4 @@ std::optional<Room> dying_away(std::span<float const> samples, Frequency rate, s
 /// that ends slowly passes for a ringing room: what is measured then claims less than it could.
 std::optional<Room> room_of(std::vector<Room> endings);
 
-} // namespace vowelway
+} // namespace vowelway::analysis

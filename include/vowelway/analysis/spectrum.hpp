@@ -7,7 +7,7 @@
 #include <span>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::analysis {
 
 /// A piece of a recording held in memory. Samples -1..1, mono.
 struct Sound {
@@ -49,4 +49,4 @@ PowerSpectrum pooled(std::span<PowerSpectrum const> spectra);
 
 inline constexpr Duration spectrum_frame = seconds(0.040);
 
-} // namespace vowelway
+} // namespace vowelway::analysis

@@ -8,7 +8,7 @@
 #include <optional>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::analysis {
 
 /// A piece of one of several sounds.
 struct Segment {
@@ -31,4 +31,4 @@ struct SteadyPart {
 /// Nothing when the segment is shorter than 0.12 s.
 std::optional<SteadyPart> steady_part(Sound const& sound, TimeSpan within);
 
-} // namespace vowelway
+} // namespace vowelway::analysis

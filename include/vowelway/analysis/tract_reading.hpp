@@ -11,7 +11,7 @@
 #include <optional>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::analysis {
 
 /// How far Fk of a probe lies above fRk of the tract. Two deviations, because what is common to all vowels
 /// of a singer can be learned from a few of them and the rest cannot.
@@ -63,4 +63,4 @@ struct ProbePair {
 /// missing from a pair teach nothing. A sung probe's shift is left as it is unless it is one of the kinds.
 void learn_shifts(ProbeShifts& first, ProbeShifts& second, std::vector<ProbePair> const& pairs);
 
-} // namespace vowelway
+} // namespace vowelway::analysis

@@ -46,26 +46,27 @@ std::unique_ptr<TextMeasurer> chart_fonts(Theme const& theme = {});
 
 /// The pages of a chart, laid out with any measurer, in the theme's own points: paper / theme.size. Throws
 /// InputError when the plan has nothing to draw: a passage sheet of a range, or no vowels at all.
-std::vector<Page> lay_out(Plan const& plan, ChartOptions const& options, TextMeasurer const& measurer);
+std::vector<Page> lay_out(plan::Plan const& plan, ChartOptions const& options, TextMeasurer const& measurer);
 
 /// Writes the chart as .pdf, .svg or .png. A PDF holds all pages; of SVG and PNG a single page is
 /// written as named, several as name-1.svg, name-2.svg, ... The bytes depend on the plan, the options and
 /// the fonts alone. Each file appears whole or not at all. Returns what was written.
 /// Throws InputError for another extension, a missing font, or a place that cannot be written.
-std::vector<std::filesystem::path> write_chart(Plan const& plan, ChartOptions const& options,
+std::vector<std::filesystem::path> write_chart(plan::Plan const& plan, ChartOptions const& options,
                                                std::filesystem::path const& destination);
 
 /// Voices compared: turning points and meetings by vowel and voice. The kind in the options is not looked at.
-std::vector<Page> lay_out(Comparison const& comparison, ChartOptions const& options,
+std::vector<Page> lay_out(plan::Comparison const& comparison, ChartOptions const& options,
                           TextMeasurer const& measurer);
-std::vector<std::filesystem::path> write_chart(Comparison const& comparison, ChartOptions const& options,
+std::vector<std::filesystem::path> write_chart(plan::Comparison const& comparison,
+                                               ChartOptions const& options,
                                                std::filesystem::path const& destination);
 
 /// One note explained, on one page: its spectrum, the resonances, the tract, and what the shapes cost. The
 /// kind is not looked at.
-std::vector<Page> lay_out(NoteExplanation const& explanation, ChartOptions const& options,
+std::vector<Page> lay_out(plan::NoteExplanation const& explanation, ChartOptions const& options,
                           TextMeasurer const& measurer);
-std::vector<std::filesystem::path> write_chart(NoteExplanation const& explanation,
+std::vector<std::filesystem::path> write_chart(plan::NoteExplanation const& explanation,
                                                ChartOptions const& options,
                                                std::filesystem::path const& destination);
 

@@ -13,9 +13,10 @@ namespace vowelway::chart {
 /// The vocal line once, under each system a resonance lane and the advice for each singer, and a frame around
 /// the notes where they part; first a table of those to speak of. The kind and the pitch in the options are
 /// not looked at.
-std::vector<Page> lay_out(PlansCompared const& compared, ChartOptions const& options,
+std::vector<Page> lay_out(plan::PlansCompared const& compared, ChartOptions const& options,
                           TextMeasurer const& measurer);
-std::vector<std::filesystem::path> write_chart(PlansCompared const& compared, ChartOptions const& options,
+std::vector<std::filesystem::path> write_chart(plan::PlansCompared const& compared,
+                                               ChartOptions const& options,
                                                std::filesystem::path const& destination);
 
 } // namespace vowelway::chart

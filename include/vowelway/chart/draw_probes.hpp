@@ -20,10 +20,10 @@ struct ProbeMap {
         due;          ///< what is drawn behind the probes: the reference's entries of the vowels probed
     std::string who;  ///< whose probes; of a check it is the reference
     std::string date; ///< of the probes, ISO 8601 day, or empty
-    std::vector<std::string> files; ///< the recordings' names
-    std::vector<Take> takes;        ///< those not usable are counted, not drawn
-    std::vector<MeasuredVowel> vowels;
-    std::vector<Checked> checks; ///< empty: a measurement only
+    std::vector<std::string> files;    ///< the recordings' names
+    std::vector<analysis::Take> takes; ///< those not usable are counted, not drawn
+    std::vector<analysis::MeasuredVowel> vowels;
+    std::vector<analysis::Checked> checks; ///< empty: a measurement only
 };
 
 /// One page: the plane of fR1 and fR2 with the reference's vowels, a plan's targets and the probes, and a

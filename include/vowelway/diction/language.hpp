@@ -7,8 +7,10 @@
 #include <string_view>
 
 namespace vowelway {
-
 struct Passage;
+}
+
+namespace vowelway::diction {
 
 /// The first six have diction rules of their own (docs/diction.md); the others are transcribed by the
 /// speech synthesiser alone, and every word of theirs counts as a guess.
@@ -72,4 +74,4 @@ LanguageGuess guess_language(std::string_view text);
 /// From the words under the notes; a language named in the passage is not questioned.
 LanguageGuess guess_language(Passage const& passage);
 
-} // namespace vowelway
+} // namespace vowelway::diction

@@ -12,7 +12,7 @@
 #include <string_view>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::diction {
 
 struct DictionOptions {
     std::optional<Language> language; ///< nothing: the passage's own, else guessed and said
@@ -54,4 +54,4 @@ struct Alignment {
 };
 Alignment alignment(Passage const& passage);
 
-} // namespace vowelway
+} // namespace vowelway::diction

@@ -6,7 +6,7 @@
 #include <string>
 #include <string_view>
 
-namespace vowelway {
+namespace vowelway::diction {
 
 /// The vowels of a word, one for each syllable, as IPA: "amore" -> "a m o r e" or "amore" or "a o e".
 /// Spaces, dots and hyphens between syllables, stress marks and consonants are allowed; two vowels
@@ -31,4 +31,4 @@ class WordList {
 /// At most 20,000 words and 1 MiB. Throws InputError with file, line and column.
 WordList read_word_list(std::string const& path);
 
-} // namespace vowelway
+} // namespace vowelway::diction

@@ -13,7 +13,7 @@
 #include <string_view>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 /// One vowel of one singer.
 struct ComparedVowel {
@@ -96,4 +96,4 @@ struct TractLength {
 /// choice); nothing when there is none.
 std::optional<TractLength> tract_length_of(Singer const& singer, std::span<Singer const> references);
 
-} // namespace vowelway
+} // namespace vowelway::plan

@@ -9,7 +9,7 @@
 #include <string_view>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 /// In what two decisions about one note differ; the first that holds.
 enum class Parting {
@@ -58,4 +58,4 @@ struct PlansCompared {
 /// Throws InputError when the plans are not of the same notes and vowels, or have none.
 PlansCompared compare_plans(Plan first, Plan second);
 
-} // namespace vowelway
+} // namespace vowelway::plan

@@ -6,7 +6,7 @@
 
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 /// The pitch fo* = fRk/n at which nfo = fRk. A halving of n raises it by an octave. The deviation is that
 /// of the resonance as an interval (the division by n leaves it unchanged).
@@ -16,4 +16,4 @@ Crossing crossing(Harmonic n, ResonanceNumber k, Resonance const& resonance);
 /// `high`, from low to high. Harmonics are counted as far as the range asks for.
 std::vector<Crossing> crossings(VowelResonances const& vowel, Pitch low, Pitch high);
 
-} // namespace vowelway
+} // namespace vowelway::plan

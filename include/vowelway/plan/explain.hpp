@@ -12,7 +12,7 @@
 #include <string_view>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 /// What a shape costs on this note, in the planner's unit (docs/strategy.md): 1 is what a clear loss of the
 /// vowel costs on a note of one second. The heard terms are weighted by the note's length, as the planner
@@ -49,8 +49,8 @@ struct ShapeExplained {
         harmonics; ///< of NoteExplanation::harmonics: 1 m from the mouth in the open, dB re 20 µPa
     std::vector<Decibels>
         curve; ///< gain of the tract at NoteExplanation::grid, resonances as wide as for the harmonics
-    AreaFunction tract;          ///< the model tract, glottis to lips: one of many with these resonances
-    std::string tract_objection; ///< why the model tract is no human one; empty: it may be one
+    acoustics::AreaFunction tract; ///< the model tract, glottis to lips: one of many with these resonances
+    std::string tract_objection;   ///< why the model tract is no human one; empty: it may be one
     CostTerms cost;
 };
 
@@ -83,4 +83,4 @@ struct NoteExplanation {
 /// InputError when the note has no vowel to plan.
 NoteExplanation explain_note(PlanRequest request, std::size_t note);
 
-} // namespace vowelway
+} // namespace vowelway::plan

@@ -6,7 +6,7 @@
 
 #include <optional>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 /// The singer's own entry when there is one (the same quality, then the nearest spelling of it).
 /// Otherwise an estimate: the vowel of the `reference` voice, each resonance scaled by the ratio of the
@@ -18,4 +18,4 @@ namespace vowelway {
 std::optional<VowelResonances> resonances_of(Vowel const& vowel, Singer const& singer,
                                              Singer const* reference);
 
-} // namespace vowelway
+} // namespace vowelway::plan

@@ -8,7 +8,7 @@
 #include <optional>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 struct PlanRequest {
     Singer singer;
@@ -25,4 +25,4 @@ struct PlanRequest {
 /// Throws InputError when there is neither a note nor a range, or no resonances to plan from.
 Plan make_plan(PlanRequest request);
 
-} // namespace vowelway
+} // namespace vowelway::plan

@@ -15,7 +15,7 @@
 #include <string_view>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::plan {
 
 /// The pitch at which nfo = fRk. sd is that of the resonance, carried over.
 struct Crossing {
@@ -61,16 +61,16 @@ struct Target {
 /// A decision about one vowel at one pitch, with its reasons and its certainty.
 struct Decision {
     ZoneReading zone;
-    HeardVowel heard;      ///< with the advice followed
-    HeardVowel heard_kept; ///< if the shape is kept as it is
+    acoustics::HeardVowel heard;      ///< with the advice followed
+    acoustics::HeardVowel heard_kept; ///< if the shape is kept as it is
     Advice advice = Advice::hold;
     double certainty = 1; ///< share of draws over the measured deviations that give the same advice, 0..1
     Target target;
-    std::vector<Gesture> gestures; ///< empty unless `modify`
-    Decibels gain;                 ///< level with the advice followed against the shape kept
-    Bark text_cost;                ///< heard distance from the intended vowel with the advice followed
-    std::string why;               ///< one sentence with the numbers that decided
-    std::string brief;             ///< two to four words for the music stand: "open toward a"
+    std::vector<acoustics::Gesture> gestures; ///< empty unless `modify`
+    Decibels gain;                            ///< level with the advice followed against the shape kept
+    Bark text_cost;    ///< heard distance from the intended vowel with the advice followed
+    std::string why;   ///< one sentence with the numbers that decided
+    std::string brief; ///< two to four words for the music stand: "open toward a"
 };
 
 /// One sung note of the passage, planned.
@@ -126,4 +126,4 @@ struct Plan {
     Remarks remarks;               ///< everything assumed or guessed on the way, and the cautions
 };
 
-} // namespace vowelway
+} // namespace vowelway::plan

@@ -6,12 +6,12 @@
 
 #include <string>
 
-namespace vowelway {
+namespace vowelway::report {
 
 /// The notes where the plans part, and how long each singer does what.
-std::string plans_compared_text(PlansCompared const& compared);
+std::string plans_compared_text(plan::PlansCompared const& compared);
 /// One row a note; RFC 4180.
-std::string plans_compared_csv(PlansCompared const& compared);
-std::string plans_compared_json(PlansCompared const& compared);
+std::string plans_compared_csv(plan::PlansCompared const& compared);
+std::string plans_compared_json(plan::PlansCompared const& compared);
 
-} // namespace vowelway
+} // namespace vowelway::report

@@ -9,21 +9,21 @@
 #include <string>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::report {
 
-std::string comparison_text(Comparison const& comparison);
+std::string comparison_text(plan::Comparison const& comparison);
 /// One row a vowel and singer; RFC 4180.
-std::string comparison_csv(Comparison const& comparison);
-std::string comparison_json(Comparison const& comparison);
+std::string comparison_csv(plan::Comparison const& comparison);
+std::string comparison_json(plan::Comparison const& comparison);
 
 /// What `profile show` says: nothing here is computed by the reports.
 struct SingerPicture {
     Singer singer;
-    std::optional<TractLength> tract;
-    std::vector<Placement> among; ///< nearest voice type first
+    std::optional<plan::TractLength> tract;
+    std::vector<plan::Placement> among; ///< nearest voice type first
     Remarks remarks;
 };
 std::string singer_text(SingerPicture const& picture);
 std::string singer_json(SingerPicture const& picture);
 
-} // namespace vowelway
+} // namespace vowelway::report

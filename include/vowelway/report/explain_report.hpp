@@ -7,10 +7,10 @@
 
 #include <string>
 
-namespace vowelway {
+namespace vowelway::report {
 
-std::string explanation_text(NoteExplanation const& explanation);
+std::string explanation_text(plan::NoteExplanation const& explanation);
 /// Ends with a line break.
-std::string explanation_json(NoteExplanation const& explanation);
+std::string explanation_json(plan::NoteExplanation const& explanation);
 
-} // namespace vowelway
+} // namespace vowelway::report

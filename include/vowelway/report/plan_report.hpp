@@ -6,14 +6,14 @@
 
 #include <string>
 
-namespace vowelway {
+namespace vowelway::report {
 
 /// For a terminal or a text file: vowels, notes to watch, every note, remarks and cautions.
-std::string plan_text(Plan const& plan);
+std::string plan_text(plan::Plan const& plan);
 /// One row a note (or, without notes, one row a vowel and semitone); RFC 4180, UTF-8, header first.
-std::string plan_csv(Plan const& plan);
+std::string plan_csv(plan::Plan const& plan);
 /// The stable machine form; its fields are described in docs/formats.md. Ends with a line break.
-std::string plan_json(Plan const& plan);
+std::string plan_json(plan::Plan const& plan);
 
 /// The cautions every output carries. Sources: docs/limits.md.
 inline constexpr std::string_view voice_caution =
@@ -21,4 +21,4 @@ inline constexpr std::string_view voice_caution =
     "lasts, see a doctor. "
     "This is no medical advice and does not replace a teacher.";
 
-} // namespace vowelway
+} // namespace vowelway::report

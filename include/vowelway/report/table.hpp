@@ -7,7 +7,7 @@
 #include <string_view>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::report {
 
 /// Columns on a terminal that a text takes: combining marks none, wide characters are not expected.
 std::size_t display_width(std::string_view utf8);
@@ -32,4 +32,4 @@ class Table {
     std::vector<std::vector<std::string>> rows_;
 };
 
-} // namespace vowelway
+} // namespace vowelway::report

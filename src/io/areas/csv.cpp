@@ -4,7 +4,7 @@
 #include "core/text.hpp"
 #include "vowelway/core/error.hpp"
 
-namespace vowelway::csv {
+namespace vowelway::io::csv {
 
 Reader::Reader(std::string_view text, std::string file) : rest_(text), file_(std::move(file)) {
     text::eat(rest_, "\xEF\xBB\xBF");
@@ -69,4 +69,4 @@ std::optional<Row> Reader::next() {
     return row;
 }
 
-} // namespace vowelway::csv
+} // namespace vowelway::io::csv

@@ -7,7 +7,7 @@
 #include <string_view>
 #include <vector>
 
-namespace vowelway::csv {
+namespace vowelway::io::csv {
 
 struct Field {
     std::string text; ///< without the quotes around it
@@ -33,4 +33,4 @@ class Reader {
     int line_ = 1;
 };
 
-} // namespace vowelway::csv
+} // namespace vowelway::io::csv

@@ -11,7 +11,7 @@
 #include <map>
 #include <optional>
 
-namespace vowelway {
+namespace vowelway::io {
 
 namespace {
 
@@ -202,4 +202,4 @@ MeasuredTracts read_areas(std::filesystem::path const& file) {
     return parse_areas(read_bytes(file, most_bytes), file.string());
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

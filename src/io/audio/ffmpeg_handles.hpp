@@ -12,7 +12,7 @@ extern "C" {
 
 #include <memory>
 
-namespace vowelway::ffmpeg {
+namespace vowelway::io::ffmpeg {
 
 struct Free {
     void operator()(AVFormatContext* p) const { avformat_close_input(&p); }
@@ -23,4 +23,4 @@ struct Free {
 };
 template <class T> using Handle = std::unique_ptr<T, Free>;
 
-} // namespace vowelway::ffmpeg
+} // namespace vowelway::io::ffmpeg

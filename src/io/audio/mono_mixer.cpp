@@ -5,7 +5,7 @@
 #include <cmath>
 #include <stdexcept>
 
-namespace vowelway::ffmpeg {
+namespace vowelway::io::ffmpeg {
 namespace {
 
 constexpr float full_scale = 0.985F; // a limiter's ceiling counts as well: samples held equal show it
@@ -107,4 +107,4 @@ void MonoMixer::note_clipping(std::int64_t from, std::int64_t to) {
         clipped_.back().end = end;
 }
 
-} // namespace vowelway::ffmpeg
+} // namespace vowelway::io::ffmpeg

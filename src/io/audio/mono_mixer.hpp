@@ -10,7 +10,7 @@
 #include <span>
 #include <vector>
 
-namespace vowelway::ffmpeg {
+namespace vowelway::io::ffmpeg {
 
 /// Three steps for each frame: to planar floats at the file's rate, watch the peaks and average the
 /// channels, resample.
@@ -46,4 +46,4 @@ class MonoMixer {
     std::vector<float> mono_, out_;
 };
 
-} // namespace vowelway::ffmpeg
+} // namespace vowelway::io::ffmpeg

@@ -10,7 +10,7 @@
 #include <filesystem>
 #include <stdexcept>
 
-namespace vowelway {
+namespace vowelway::io {
 namespace {
 
 using namespace ffmpeg;
@@ -189,4 +189,4 @@ std::string clock_time(Duration moment) {
     return fmt::format("{}:{:02}:{:02}.{}", whole / 3600, whole / 60 % 60, whole % 60, tenths % 10);
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

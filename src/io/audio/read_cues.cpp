@@ -10,7 +10,7 @@
 #include <optional>
 #include <sstream>
 
-namespace vowelway {
+namespace vowelway::io {
 namespace {
 
 constexpr std::size_t longest_file = 1 << 20;
@@ -74,4 +74,4 @@ std::vector<Cue> read_cues(std::string const& path) {
     return parse_cues(text, path);
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <filesystem>
 
-namespace vowelway {
+namespace vowelway::io {
 
 Singer built_in_voice(VoiceType type) {
     auto const name = std::string(to_string(type));
@@ -35,4 +35,4 @@ Singer find_singer(std::string const& name_or_path, Remarks& remarks) {
     return singer;
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

@@ -5,7 +5,7 @@
 #include <array>
 #include <cmath>
 
-namespace vowelway {
+namespace vowelway::io {
 
 Frequency default_deviation(Method method, ResonanceNumber k, Frequency centre) {
     auto const i = static_cast<std::size_t>(std::clamp(k.number, 1, 4) - 1);
@@ -28,4 +28,4 @@ Frequency default_deviation(Method method, ResonanceNumber k, Frequency centre) 
     return centre * (std::exp2(1.0 / 12) - 1);
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

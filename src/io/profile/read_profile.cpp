@@ -9,7 +9,7 @@
 #include <algorithm>
 #include <sstream>
 
-namespace vowelway {
+namespace vowelway::io {
 
 namespace {
 
@@ -204,4 +204,4 @@ Remarks profile_remarks(Singer const& singer) {
                          list, to_string(singer.provenance.method))}};
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

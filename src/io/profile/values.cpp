@@ -10,7 +10,7 @@
 #include <charconv>
 #include <cmath>
 
-namespace vowelway::profile {
+namespace vowelway::io::profile {
 
 namespace {
 
@@ -212,4 +212,4 @@ std::string written(Resonance const& r) {
     return out;
 }
 
-} // namespace vowelway::profile
+} // namespace vowelway::io::profile

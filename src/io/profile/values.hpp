@@ -9,7 +9,7 @@
 #include <optional>
 #include <string>
 
-namespace vowelway::profile {
+namespace vowelway::io::profile {
 
 /// "300 Hz ± 15", "F5 +20c ± 30c", "540": a resonance fRk within what voices have. A missing deviation is
 /// the default of the method, and marked as assumed.
@@ -40,4 +40,4 @@ std::string written(Frequency f);
 /// "300 Hz ± 15"; no deviation when it was assumed.
 std::string written(Resonance const& r);
 
-} // namespace vowelway::profile
+} // namespace vowelway::io::profile

@@ -11,7 +11,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace vowelway {
+namespace vowelway::io {
 
 namespace {
 
@@ -253,4 +253,4 @@ void set_shift(std::filesystem::path const& path, ProbeShift const& shift) {
     write_file(path, with_shift(yaml::read_text(path), path.string(), shift));
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

@@ -13,7 +13,7 @@
 #include <pugixml.hpp>
 #include <zip.h>
 
-namespace vowelway {
+namespace vowelway::io {
 
 namespace {
 
@@ -194,4 +194,4 @@ std::string make_mxl(std::string_view musicxml, std::string const& file) {
     return closed(std::move(archive), source, file);
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

@@ -7,7 +7,7 @@
 #include <string>
 #include <string_view>
 
-namespace vowelway {
+namespace vowelway::io {
 
 /// Whether the bytes begin like a zip archive.
 bool looks_like_zip(std::string_view bytes);
@@ -28,4 +28,4 @@ std::string replace_member(std::string const& archive, std::string const& member
 /// A fresh archive around a score. The same score gives the same bytes.
 std::string make_mxl(std::string_view musicxml, std::string const& file);
 
-} // namespace vowelway
+} // namespace vowelway::io

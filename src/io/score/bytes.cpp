@@ -6,7 +6,7 @@
 #include <fstream>
 #include <system_error>
 
-namespace vowelway {
+namespace vowelway::io {
 
 std::string mebibytes(std::uintmax_t bytes) { return std::to_string(bytes >> 20) + " MiB"; }
 
@@ -33,4 +33,4 @@ std::string read_bytes(std::filesystem::path const& file, std::uintmax_t bound) 
     return bytes;
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <cctype>
 
-namespace vowelway {
+namespace vowelway::io {
 
 namespace {
 
@@ -113,4 +113,4 @@ PartInfo choose_part(XmlSource const& source, std::vector<PartInfo> const& parts
     return parts[best];
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

@@ -10,7 +10,7 @@
 #include <iconv.h>
 #include <optional>
 
-namespace vowelway {
+namespace vowelway::io {
 
 namespace {
 
@@ -120,4 +120,4 @@ Decoded decode_xml(std::string bytes, std::string const& file) {
     return out;
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

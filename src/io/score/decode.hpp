@@ -5,7 +5,7 @@
 #include <string>
 #include <string_view>
 
-namespace vowelway {
+namespace vowelway::io {
 
 struct Decoded {
     std::string text;       ///< UTF-8 without byte order mark
@@ -26,4 +26,4 @@ bool looks_like_xml(std::string_view bytes);
 /// The line, from 1, of a byte offset.
 int line_of(std::string_view text, std::size_t offset);
 
-} // namespace vowelway
+} // namespace vowelway::io

@@ -5,7 +5,7 @@
 #include <array>
 #include <map>
 
-namespace vowelway {
+namespace vowelway::io {
 
 namespace {
 
@@ -115,4 +115,4 @@ void set_dynamics(SungLine& sung, Part const& part, VoiceLine const& line, Timel
     }
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

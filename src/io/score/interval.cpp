@@ -4,7 +4,7 @@
 #include <cmath>
 #include <string_view>
 
-namespace vowelway {
+namespace vowelway::io {
 
 namespace {
 constexpr std::string_view line_of_fifths = "FCGDAEB"; // F is -1
@@ -39,4 +39,4 @@ SpelledPitch moved(SpelledPitch const& pitch, Interval by) {
     return out;
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

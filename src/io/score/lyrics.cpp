@@ -7,7 +7,7 @@
 
 #include <algorithm>
 
-namespace vowelway {
+namespace vowelway::io {
 
 namespace {
 
@@ -231,4 +231,4 @@ bool LineScript::ipa() const {
     return bracketed_ == texts_ || (ipa_only_ == texts_ && 3 * telling_ >= texts_);
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

@@ -10,7 +10,7 @@
 #include <string_view>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::io {
 
 /// The name and the beginning of the ids of what we write into scores; nothing else is ever taken for ours.
 inline constexpr std::string_view mark_name = "vowelway";
@@ -45,4 +45,4 @@ class LineScript {
     int texts_ = 0, bracketed_ = 0, ipa_only_ = 0, telling_ = 0;
 };
 
-} // namespace vowelway
+} // namespace vowelway::io

@@ -14,7 +14,7 @@
 #include <algorithm>
 #include <stdexcept>
 
-namespace vowelway {
+namespace vowelway::io {
 
 namespace {
 
@@ -238,4 +238,4 @@ void write_marked_score(std::filesystem::path const& file, ScoreOptions const& o
         write_file(destination, make_mxl(text, score.shown));
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

@@ -5,7 +5,7 @@
 #include <map>
 #include <string_view>
 
-namespace vowelway {
+namespace vowelway::io {
 
 ValueAndDots value_of(double quarters) {
     constexpr int values = static_cast<int>(NoteValue::n256th) + 1;
@@ -56,4 +56,4 @@ void set_accidentals(StaffMeasure& measure, int fifths) {
         }
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

@@ -7,7 +7,7 @@
 
 #include <algorithm>
 
-namespace vowelway {
+namespace vowelway::io {
 
 namespace {
 
@@ -117,4 +117,4 @@ Outline::Element const* Outline::at(std::size_t begin) const {
     return found != elements_.end() && found->begin == begin ? &*found : nullptr;
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

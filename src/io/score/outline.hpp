@@ -7,7 +7,7 @@
 #include <utility>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::io {
 
 /// The elements of an XML text by byte offset of their "<".
 class Outline {
@@ -30,4 +30,4 @@ class Outline {
     std::vector<Element> elements_; ///< by begin
 };
 
-} // namespace vowelway
+} // namespace vowelway::io

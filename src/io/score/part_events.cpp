@@ -9,7 +9,7 @@
 #include <map>
 #include <set>
 
-namespace vowelway {
+namespace vowelway::io {
 
 namespace {
 
@@ -313,4 +313,4 @@ Part read_part(XmlSource const& source, PartInfo const& info) {
     return part;
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

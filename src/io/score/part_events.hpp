@@ -11,7 +11,7 @@
 #include <string>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::io {
 
 /// A tolerance for times in quarter notes: far below the shortest note, far above rounding.
 inline constexpr double time_tolerance = 1e-6;
@@ -89,4 +89,4 @@ SpelledPitch pitch_of(XmlSource const& source, pugi::xml_node note, std::string 
 /// "bar 12".
 std::string bar_name(PartMeasure const& measure);
 
-} // namespace vowelway
+} // namespace vowelway::io

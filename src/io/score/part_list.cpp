@@ -8,7 +8,7 @@
 #include <cctype>
 #include <unordered_map>
 
-namespace vowelway {
+namespace vowelway::io {
 
 namespace {
 
@@ -83,4 +83,4 @@ std::vector<PartInfo> list_parts(XmlSource const& source) {
     return out;
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace vowelway {
+namespace vowelway::io {
 
 namespace {
 
@@ -117,4 +117,4 @@ void build_staff(Passage& passage, std::vector<WrittenNote> const& notes, TimeSi
     passage.staff.measures = std::move(builder.measures);
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

@@ -7,7 +7,7 @@
 #include <optional>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::io {
 
 struct WrittenNote {
     double onset = 0, length = 0;      ///< quarter notes from the start
@@ -23,4 +23,4 @@ double bar_length(TimeSignature const& time); ///< quarter notes
 void build_staff(Passage& passage, std::vector<WrittenNote> const& notes, TimeSignature const& time,
                  KeySignature key);
 
-} // namespace vowelway
+} // namespace vowelway::io

@@ -10,7 +10,7 @@
 #include <array>
 #include <cmath>
 
-namespace vowelway {
+namespace vowelway::io {
 
 namespace {
 
@@ -276,4 +276,4 @@ Passage read_passage_yaml(std::string const& text, std::string const& file, Scor
     return PassageReader(options, file).read(yaml::parse(text, file));
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

@@ -9,7 +9,7 @@
 
 #include <cmath>
 
-namespace vowelway {
+namespace vowelway::io {
 
 namespace {
 
@@ -44,4 +44,4 @@ Passage read_score(std::filesystem::path const& file, ScoreOptions const& option
                      "give a .musicxml, .xml or .mxl score, or a .yaml passage", {file.string(), 0, 0, {}});
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

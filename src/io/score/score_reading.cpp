@@ -12,7 +12,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace vowelway {
+namespace vowelway::io {
 
 namespace {
 
@@ -154,4 +154,4 @@ ScoreReading read_music(XmlSource const& source, ScoreOptions const& options) {
     return out;
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

@@ -12,7 +12,7 @@
 #include <string>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::io {
 
 /// The bytes of a score file, unpacked when it is compressed.
 struct ScoreBytes {
@@ -35,4 +35,4 @@ ScoreReading read_music(XmlSource const& source, ScoreOptions const& options);
 /// Reads a YAML passage from its text. Throws InputError.
 Passage read_passage_yaml(std::string const& text, std::string const& file, ScoreOptions const& options);
 
-} // namespace vowelway
+} // namespace vowelway::io

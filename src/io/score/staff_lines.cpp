@@ -7,7 +7,7 @@
 #include <array>
 #include <cmath>
 
-namespace vowelway {
+namespace vowelway::io {
 
 namespace {
 
@@ -382,4 +382,4 @@ Staff staff_of(XmlSource const& source, std::vector<Part> const& parts, std::siz
     return out;
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

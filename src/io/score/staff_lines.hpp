@@ -7,7 +7,7 @@
 
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::io {
 
 /// The staff of the line. `shift` moves heads and key (fifths and semitones); accidentals are then set anew,
 /// as they are when the source has none at all.
@@ -26,4 +26,4 @@ ValueAndDots value_of(double quarters);
 /// bar line at its own octave, a tied head needs none.
 void set_accidentals(StaffMeasure& measure, int fifths);
 
-} // namespace vowelway
+} // namespace vowelway::io

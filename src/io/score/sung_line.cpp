@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace vowelway {
+namespace vowelway::io {
 
 namespace {
 
@@ -258,4 +258,4 @@ SungLine sing(XmlSource const& source, VoiceLine const& line, Timeline const& ti
     return out;
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

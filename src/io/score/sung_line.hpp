@@ -9,7 +9,7 @@
 #include <optional>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::io {
 
 /// Where a line event went: the note it begins or continues, and the head that was taken from a chord.
 struct EventFate {
@@ -31,4 +31,4 @@ SungLine sing(XmlSource const& source, VoiceLine const& line, Timeline const& ti
 /// Dynamics: marks and hairpins of the part on the notes.
 void set_dynamics(SungLine& sung, Part const& part, VoiceLine const& line, Timeline const& time);
 
-} // namespace vowelway
+} // namespace vowelway::io

@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <array>
 
-namespace vowelway {
+namespace vowelway::io {
 
 namespace {
 
@@ -145,4 +145,4 @@ Duration Timeline::at(double quarters) const {
     return vowelway::seconds(tempo.seconds + (quarters - tempo.from) * 60 / tempo.per_minute);
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

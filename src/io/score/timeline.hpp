@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::io {
 
 /// Quarter notes a minute where a score gives no tempo: a calm walk. Our choice.
 inline constexpr double default_tempo = 72;
@@ -40,4 +40,4 @@ class Timeline {
 /// Length in quarter notes of a note value named as in MusicXML ("eighth"); 0 for an unknown name.
 double quarters_of(std::string_view note_type);
 
-} // namespace vowelway
+} // namespace vowelway::io

@@ -7,7 +7,7 @@
 #include <map>
 #include <set>
 
-namespace vowelway {
+namespace vowelway::io {
 
 namespace {
 
@@ -430,4 +430,4 @@ VoiceLine choose_line(XmlSource const& source, Part const& part, int voice, Scor
     return out;
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

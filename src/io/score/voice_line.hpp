@@ -10,7 +10,7 @@
 #include <string>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::io {
 
 /// An event of the line: one of a voice, cut where another voice takes over.
 struct LineEvent {
@@ -44,4 +44,4 @@ PartInfo choose_part(XmlSource const& source, std::vector<PartInfo> const& parts
 VoiceLine choose_line(XmlSource const& source, Part const& part, int voice, ScoreOptions const& options,
                       Remarks& remarks);
 
-} // namespace vowelway
+} // namespace vowelway::io

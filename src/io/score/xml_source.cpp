@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-namespace vowelway {
+namespace vowelway::io {
 
 XmlSource::XmlSource(std::string bytes, std::string file)
     : file_(std::move(file)), decoded_(decode_xml(std::move(bytes), file_)), outline_(decoded_.text, file_) {
@@ -40,4 +40,4 @@ double XmlSource::number(pugi::xml_node node, std::string const& musical) const 
 
 std::string_view trimmed(pugi::xml_node node) { return text::trim(node.child_value()); }
 
-} // namespace vowelway
+} // namespace vowelway::io

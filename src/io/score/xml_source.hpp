@@ -12,7 +12,7 @@
 #include <string>
 #include <string_view>
 
-namespace vowelway {
+namespace vowelway::io {
 
 class XmlSource {
   public:
@@ -45,4 +45,4 @@ class XmlSource {
 /// The text of an element without blanks around it.
 std::string_view trimmed(pugi::xml_node node);
 
-} // namespace vowelway
+} // namespace vowelway::io

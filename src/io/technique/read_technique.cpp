@@ -10,7 +10,7 @@
 
 #include <algorithm>
 
-namespace vowelway {
+namespace vowelway::io {
 
 namespace {
 
@@ -163,4 +163,4 @@ Technique find_technique(std::string const& name_or_path) {
     return parse_technique(yaml::read_text(name_or_path), name_or_path);
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

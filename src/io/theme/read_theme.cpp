@@ -11,7 +11,7 @@
 #include <filesystem>
 #include <optional>
 
-namespace vowelway {
+namespace vowelway::io {
 namespace {
 
 using yaml::Node;
@@ -114,4 +114,4 @@ Theme find_theme(std::string const& name_or_path) {
     return parse_theme(yaml::read_text(name_or_path), name_or_path);
 }
 
-} // namespace vowelway
+} // namespace vowelway::io

@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-namespace vowelway::yaml {
+namespace vowelway::io::yaml {
 
 namespace {
 
@@ -162,4 +162,4 @@ std::string quoted(std::string_view text) {
     return out + "\"";
 }
 
-} // namespace vowelway::yaml
+} // namespace vowelway::io::yaml

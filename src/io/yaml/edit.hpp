@@ -9,7 +9,7 @@
 #include <string_view>
 #include <vector>
 
-namespace vowelway::yaml {
+namespace vowelway::io::yaml {
 
 /// Collects changes at places of one text, then makes them all at once.
 class Edit {
@@ -51,4 +51,4 @@ class Edit {
 /// A text in double quotes.
 std::string quoted(std::string_view text);
 
-} // namespace vowelway::yaml
+} // namespace vowelway::io::yaml

@@ -14,7 +14,7 @@
 #include <sstream>
 #include <unordered_map>
 
-namespace vowelway::yaml {
+namespace vowelway::io::yaml {
 
 namespace {
 
@@ -247,4 +247,4 @@ void only_keys(Node const& map, std::string_view known) {
     }
 }
 
-} // namespace vowelway::yaml
+} // namespace vowelway::io::yaml

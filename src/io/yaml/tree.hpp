@@ -12,7 +12,7 @@
 #include <utility>
 #include <vector>
 
-namespace vowelway::yaml {
+namespace vowelway::io::yaml {
 
 inline constexpr std::size_t largest_file = std::size_t{1} << 20; ///< 1 MiB
 inline constexpr std::size_t most_values = 100'000;
@@ -59,4 +59,4 @@ Node const& sequence(Node const& node, std::string_view what, std::string_view e
 /// Throws for the first key that is not among `known` (separated by blanks).
 void only_keys(Node const& map, std::string_view known);
 
-} // namespace vowelway::yaml
+} // namespace vowelway::io::yaml

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "tables.hpp"
+#include "unit/acoustics/tables.hpp"
 #include "vowelway/acoustics/area_from_resonances.hpp"
 #include "vowelway/acoustics/transfer.hpp"
 #include "vowelway/core/error.hpp"
@@ -9,6 +9,7 @@
 #include <cmath>
 
 using namespace vowelway;
+using namespace vowelway::acoustics;
 using doctest::Approx;
 
 namespace {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "tables.hpp"
+#include "unit/acoustics/tables.hpp"
 #include "vowelway/acoustics/hearing.hpp"
 #include "vowelway/acoustics/scales.hpp"
 
@@ -10,6 +10,7 @@
 #include <limits>
 
 using namespace vowelway;
+using namespace vowelway::acoustics;
 using doctest::Approx;
 
 namespace {

@@ -2,7 +2,7 @@
 #include "acoustics/mouth.hpp"
 #include "acoustics/published_tracts.hpp"
 #include "acoustics/series_tube.hpp"
-#include "tables.hpp"
+#include "unit/acoustics/tables.hpp"
 #include "vowelway/acoustics/reachable.hpp"
 
 #include <doctest/doctest.h>
@@ -11,6 +11,7 @@
 #include <cmath>
 
 using namespace vowelway;
+using namespace vowelway::acoustics;
 using doctest::Approx;
 
 namespace {

@@ -4,6 +4,7 @@
 #include <doctest/doctest.h>
 
 using namespace vowelway;
+using namespace vowelway::acoustics;
 using doctest::Approx;
 
 namespace {

@@ -2,6 +2,7 @@
 // Published tables the tests read from tests/data/acoustics (MANIFEST.md names their sources).
 #pragma once
 
+#include "support/source_dir.hpp"
 #include "vowelway/acoustics/tract.hpp"
 
 #include <fstream>
@@ -15,7 +16,7 @@ namespace tables {
 
 /// Rows of a comma-separated file without quotes, keyed by its header.
 inline std::vector<std::map<std::string, std::string>> read(std::string const& name) {
-    std::ifstream in(std::string(VOWELWAY_SOURCE_DIR) + "/tests/data/acoustics/" + name);
+    std::ifstream in(vowelway::test::source_dir() + "/tests/data/acoustics/" + name);
     if (!in) throw std::runtime_error("missing test data " + name);
     auto const split = [](std::string const& line) {
         std::vector<std::string> out(1);
@@ -39,8 +40,8 @@ inline std::vector<std::map<std::string, std::string>> read(std::string const& n
 }
 
 /// Area functions by vowel.
-inline std::map<std::string, vowelway::AreaFunction> area_functions(std::string const& name) {
-    std::map<std::string, vowelway::AreaFunction> out;
+inline std::map<std::string, vowelway::acoustics::AreaFunction> area_functions(std::string const& name) {
+    std::map<std::string, vowelway::acoustics::AreaFunction> out;
     for (auto& row : read(name))
         out[row["vowel"]].push_back({vowelway::centimetres(std::stod(row["section_length_cm"])),
                                      vowelway::square_centimetres(std::stod(row["area_cm2"]))});

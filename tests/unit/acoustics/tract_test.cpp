@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "tables.hpp"
+#include "unit/acoustics/tables.hpp"
 #include "vowelway/acoustics/tract.hpp"
 #include "vowelway/core/error.hpp"
 
@@ -11,6 +11,7 @@
 #include <random>
 
 using namespace vowelway;
+using namespace vowelway::acoustics;
 using doctest::Approx;
 
 namespace {

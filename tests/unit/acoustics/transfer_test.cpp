@@ -10,6 +10,7 @@
 #include <stdexcept>
 
 using namespace vowelway;
+using namespace vowelway::acoustics;
 using doctest::Approx;
 
 namespace {

@@ -14,6 +14,7 @@
 #include <map>
 
 using namespace vowelway;
+using namespace vowelway::analysis;
 namespace make = probe_synthesis;
 
 namespace {

@@ -8,6 +8,7 @@
 #include <cmath>
 
 using namespace vowelway;
+using namespace vowelway::analysis;
 namespace make = probe_synthesis;
 
 namespace {

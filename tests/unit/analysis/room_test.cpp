@@ -11,6 +11,7 @@
 #include <complex>
 
 using namespace vowelway;
+using namespace vowelway::analysis;
 namespace make = probe_synthesis;
 
 namespace {

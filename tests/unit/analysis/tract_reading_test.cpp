@@ -8,6 +8,7 @@
 #include <cmath>
 
 using namespace vowelway;
+using namespace vowelway::analysis;
 
 namespace {
 FormantReading heard(double f1, double f2, double f3, double sd) {

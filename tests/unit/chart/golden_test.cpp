@@ -3,6 +3,7 @@
 // VOWELWAY_REMAKE_GOLDENS=1 (it then fails on purpose) and read the difference before committing it.
 #include "support/fixed_measurer.hpp"
 #include "support/sample_plan.hpp"
+#include "support/source_dir.hpp"
 #include "vowelway/chart/draw.hpp"
 
 #include <doctest/doctest.h>
@@ -20,7 +21,7 @@ void compare(std::string const& name, std::vector<chart::Page> const& pages) {
     for (auto const& page : pages)
         strokes +=
             "page " + std::to_string(static_cast<int>(page.size.width)) + "\n" + page.drawing.strokes();
-    std::string const file = std::string(VOWELWAY_SOURCE_DIR) + "/tests/golden/" + name + ".strokes";
+    std::string const file = vowelway::test::source_dir() + "/tests/golden/" + name + ".strokes";
     if (std::getenv("VOWELWAY_REMAKE_GOLDENS")) {
         std::ofstream(file) << strokes;
         FAIL("golden remade: " << file);
@@ -39,7 +40,7 @@ void compare(std::string const& name, std::vector<chart::Page> const& pages) {
     FAIL(file << ":" << line << "\n  golden: " << line_of(golden) << "\n  now:    " << line_of(strokes));
 }
 
-Plan two_bars() {
+plan::Plan two_bars() {
     Passage p;
     p.title = "Two bars";
     using enum BeamPart;
@@ -56,7 +57,7 @@ Plan two_bars() {
 }
 
 /// The same with a reach that ends at both sides and at a fifth above the own fR1.
-Plan with_reach() {
+plan::Plan with_reach() {
     auto plan = two_bars();
     for (auto& v : plan.vowels) {
         auto const r1 = v.resonances.r1.centre, r2 = v.resonances.r2.centre;
@@ -66,16 +67,16 @@ Plan with_reach() {
     return plan;
 }
 
-Comparison of_two() {
+plan::Comparison of_two() {
     auto tenor = sample::singer(), baritone = sample::singer();
     baritone.name = "Bruno Lisk";
     for (auto& v : baritone.vowels)
         for (auto* r : {&v.r1, &v.r2}) r->centre = r->centre * 0.9;
-    return compare_singers({{tenor, std::nullopt}, {baritone, std::nullopt}});
+    return plan::compare_singers({{tenor, std::nullopt}, {baritone, std::nullopt}});
 }
 
-NoteExplanation high_i() {
-    PlanRequest request;
+plan::NoteExplanation high_i() {
+    plan::PlanRequest request;
     request.singer = sample::singer();
     request.passage = two_bars().passage;
     request.draws = 4;

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-#include "chart/label_placer.hpp"
-#include "chart/marks.hpp"
+#include "chart/canvas/label_placer.hpp"
+#include "chart/page/marks.hpp"
 #include "support/fixed_measurer.hpp"
 #include "vowelway/chart/drawing.hpp"
 
@@ -13,7 +13,7 @@ TEST_CASE("textures stay inside their box, and no two zones look alike") {
     sample::FixedMeasurer const fixed;
     Box const box{10.3, 20.7, 33, 17};
     std::vector<std::string> looks;
-    for (auto const zone : all_zones) {
+    for (auto const zone : plan::all_zones) {
         Drawing d(fixed);
         fill_zone(d, box, {zone, 0.5, 0});
         for (auto const& m : d.marks()) {
@@ -31,7 +31,7 @@ TEST_CASE("textures stay inside their box, and no two zones look alike") {
 TEST_CASE("the signs of the advice differ in shape, not in colour alone") {
     sample::FixedMeasurer const fixed;
     std::vector<std::string> looks;
-    for (auto const advice : {Advice::hold, Advice::migrate, Advice::modify}) {
+    for (auto const advice : {plan::Advice::hold, plan::Advice::migrate, plan::Advice::modify}) {
         Drawing d(fixed);
         advice_sign(d, {0, 0}, 8, advice);
         auto look = d.strokes();

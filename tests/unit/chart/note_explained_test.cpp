@@ -15,8 +15,8 @@ using namespace vowelway;
 
 namespace {
 
-NoteExplanation explained(char const* pitch, char const* vowel, std::string name = "Ottavio Brandt") {
-    PlanRequest request;
+plan::NoteExplanation explained(char const* pitch, char const* vowel, std::string name = "Ottavio Brandt") {
+    plan::PlanRequest request;
     request.singer = sample::singer();
     request.singer.name = std::move(name);
     request.passage = sample::song();

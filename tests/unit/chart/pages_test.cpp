@@ -109,9 +109,9 @@ TEST_CASE("a passage without notation, and one without any vowel sung") {
 }
 
 TEST_CASE("voices compared: two singers, eight, with many vowels") {
-    ComparedSinger const he{sample::singer(), {}}, she{soprano(), {}};
-    check_all(compare_singers({he, she}));
-    std::vector<ComparedSinger> eight;
+    plan::ComparedSinger const he{sample::singer(), {}}, she{soprano(), {}};
+    check_all(plan::compare_singers({he, she}));
+    std::vector<plan::ComparedSinger> eight;
     for (int i = 0; i < 8; ++i) {
         auto one = i % 2 ? he : she;
         one.singer.voice = all_voice_types[static_cast<std::size_t>(i)];
@@ -119,12 +119,12 @@ TEST_CASE("voices compared: two singers, eight, with many vowels") {
         eight.push_back(one);
     }
     check_all(compare_singers(eight));
-    check_all(compare_singers({he, she}, parse_vowels("i y e ø ɛ œ a ɑ ɔ o u ə ɪ ʊ ʏ æ ʌ")));
+    check_all(plan::compare_singers({he, she}, parse_vowels("i y e ø ɛ œ a ɑ ɔ o u ə ɪ ʊ ʏ æ ʌ")));
 }
 
 TEST_CASE("voices compared: each voice has marks for turning and meeting on every vowel") {
     sample::FixedMeasurer const fixed;
-    auto const comparison = compare_singers({{sample::singer(), {}}, {soprano(), {}}});
+    auto const comparison = plan::compare_singers({{sample::singer(), {}}, {soprano(), {}}});
     auto const pages = chart::lay_out(comparison, {}, fixed);
     REQUIRE(pages.size() == 1);
     auto const strokes = pages.front().drawing.strokes();

@@ -16,9 +16,9 @@ using namespace vowelway;
 
 namespace {
 
-PlansCompared compared(double scale) {
+plan::PlansCompared compared(double scale) {
     auto const plan = [](double by, char const* name) {
-        PlanRequest request;
+        plan::PlanRequest request;
         request.singer = sample::singer();
         request.singer.name = name;
         for (auto& v : request.singer.vowels)
@@ -65,7 +65,8 @@ TEST_CASE("a number in the table is a number on the staff, and both singers stan
         }
         return count;
     };
-    auto const parting = std::ranges::count_if(c.notes, [](ComparedNote const& n) { return n.weight > 0; });
+    auto const parting =
+        std::ranges::count_if(c.notes, [](plan::ComparedNote const& n) { return n.weight > 0; });
     REQUIRE(parting > 0);
     CHECK(said("1") >= 2);
     CHECK(said("Ottavio Brandt") >= 2);

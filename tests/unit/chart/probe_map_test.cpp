@@ -14,14 +14,15 @@ using namespace vowelway;
 
 namespace {
 
-TractReading tract(double r1, double r2) {
-    TractReading t;
+analysis::TractReading tract(double r1, double r2) {
+    analysis::TractReading t;
     t.resonances = {sample::resonance(r1, 50), sample::resonance(r2, 60), std::nullopt};
     return t;
 }
 
-MeasuredVowel measured(VowelResonances const& v, double factor, ProbeKind kind, int takes) {
-    MeasuredVowel m;
+analysis::MeasuredVowel measured(VowelResonances const& v, double factor, analysis::ProbeKind kind,
+                                 int takes) {
+    analysis::MeasuredVowel m;
     m.vowel = v.vowel;
     m.kind = kind;
     m.takes = takes;
@@ -29,8 +30,8 @@ MeasuredVowel measured(VowelResonances const& v, double factor, ProbeKind kind, 
     return m;
 }
 
-Take take(MeasuredVowel const& v, double factor) {
-    Take t;
+analysis::Take take(analysis::MeasuredVowel const& v, double factor) {
+    analysis::Take t;
     t.vowel = v.vowel;
     t.excitation.kind = v.kind;
     t.tract = tract(factor * in_hertz(v.tract.resonances[0]->centre),
@@ -47,14 +48,14 @@ chart::ProbeMap checked(double factor) {
     p.date = "2026-11-08";
     p.files = {"lesson.m4a"};
     for (auto const& v : p.reference.vowels) {
-        p.vowels.push_back(measured(v, factor, ProbeKind::creak, 2));
+        p.vowels.push_back(measured(v, factor, analysis::ProbeKind::creak, 2));
         for (double const each : {0.97, 1.03}) p.takes.push_back(take(p.vowels.back(), each));
-        Checked own;
+        analysis::Checked own;
         own.aim.tract = {v.r1, v.r2, std::nullopt};
         own.comparison = compare_with(p.vowels.back(), own.aim);
         p.checks.push_back(own);
-        Checked target = own;
-        target.against = Checked::Against::plan;
+        analysis::Checked target = own;
+        target.against = analysis::Checked::Against::plan;
         target.aim.tract[0]->centre *= 1.1;
         target.comparison = compare_with(p.vowels.back(), target.aim);
         target.shade = v.vowel.ipa() + "\u031e";
@@ -103,9 +104,10 @@ TEST_CASE("every vowel is named on the map, every target too, and every verdict 
             CHECK(times_said(page, v.vowel.ipa()) >= 1);
             CHECK(times_said(page, v.vowel.ipa() + "\u031e") == 1);
         }
-        for (auto const verdict : {Verdict::there, Verdict::unclear, Verdict::off}) {
+        for (auto const verdict :
+             {analysis::Verdict::there, analysis::Verdict::unclear, analysis::Verdict::off}) {
             auto const expected = std::ranges::count_if(
-                p.checks, [&](Checked const& c) { return c.comparison.verdict == verdict; });
+                p.checks, [&](analysis::Checked const& c) { return c.comparison.verdict == verdict; });
             CHECK(times_said(page, to_string(verdict)) == expected);
         }
         CHECK(times_said(page, "Vowels checked") == 1);

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The cutting of the vocal line into systems.
-#include "chart/engrave.hpp"
-#include "chart/score_layout.hpp"
+#include "chart/engraving/engrave.hpp"
+#include "chart/engraving/score_layout.hpp"
 #include "support/fixed_measurer.hpp"
 #include "support/sample_plan.hpp"
 
@@ -14,7 +14,7 @@ using namespace vowelway;
 using namespace vowelway::chart;
 
 namespace {
-std::vector<System> systems_of(Plan const& plan, double width) {
+std::vector<System> systems_of(plan::Plan const& plan, double width) {
     static sample::FixedMeasurer const fixed;
     static Staff staff;
     staff = staff_to_draw(plan.passage);

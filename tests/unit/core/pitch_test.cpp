@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "support/source_dir.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/core/pitch.hpp"
 
@@ -36,7 +37,7 @@ std::string error(auto run) {
 
 // The source of each row stands in the table: ISO 16:1975, MIDI numbering, the definition of the cent.
 TEST_CASE("pitches, numbers and intervals agree with the table of check values") {
-    std::ifstream in(VOWELWAY_SOURCE_DIR "/tests/data/checks/pitch.csv");
+    std::ifstream in(vowelway::test::source_dir() + "/tests/data/checks/pitch.csv");
     REQUIRE(in);
     std::string line;
     std::getline(in, line);

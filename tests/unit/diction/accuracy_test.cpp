@@ -4,6 +4,7 @@
 // points of nuclei and two of counts below what was measured on the whole half (docs/diction.md): the error
 // of a sample of 200 words.
 #include "support/diction_folding.hpp"
+#include "support/source_dir.hpp"
 #include "vowelway/diction/sing_words.hpp"
 
 #include <doctest/doctest.h>
@@ -15,6 +16,7 @@
 #include <vector>
 
 using namespace vowelway;
+using namespace vowelway::diction;
 
 namespace {
 
@@ -25,7 +27,7 @@ struct Score {
 
 Score measure(Language language) {
     std::map<std::string, std::vector<std::string>> lexicon;
-    std::ifstream file(std::string(VOWELWAY_SOURCE_DIR "/tests/data/diction/") + std::string(tag(language)) +
+    std::ifstream file((vowelway::test::source_dir() + "/tests/data/diction/") + std::string(tag(language)) +
                        ".tsv");
     for (std::string line; std::getline(file, line);) {
         auto const tab = line.find('\t');

@@ -5,6 +5,7 @@
 #include <doctest/doctest.h>
 
 using namespace vowelway;
+using namespace vowelway::diction;
 
 TEST_CASE("languages have tags and names") {
     CHECK(parse_language("it") == Language::italian);

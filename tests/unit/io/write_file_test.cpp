@@ -10,6 +10,7 @@
 #include <iterator>
 
 using namespace vowelway;
+using namespace vowelway::io;
 namespace fs = std::filesystem;
 
 TEST_CASE("a file appears whole; what stood there stays when writing fails; nothing is left beside it") {

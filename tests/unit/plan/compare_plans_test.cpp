@@ -9,6 +9,7 @@
 #include <string>
 
 using namespace vowelway;
+using namespace vowelway::plan;
 
 namespace {
 
@@ -54,7 +55,7 @@ Passage scale_of(char const* low = "C4", int notes = 12) {
     return p;
 }
 
-Plan plan(Singer s, Passage p = scale_of()) {
+Plan plan_for(Singer s, Passage p = scale_of()) {
     PlanRequest request;
     request.singer = std::move(s);
     request.passage = std::move(p);
@@ -65,7 +66,7 @@ Plan plan(Singer s, Passage p = scale_of()) {
 } // namespace
 
 TEST_CASE("a singer and the same singer part nowhere") {
-    auto const c = compare_plans(plan(singer("A", 1)), plan(singer("B", 1)));
+    auto const c = compare_plans(plan_for(singer("A", 1)), plan_for(singer("B", 1)));
     CHECK(c.notes.size() == 36);
     for (auto const& n : c.notes) CHECK(n.parting == Parting::none);
     CHECK(in_seconds(c.parting) == 0);
@@ -77,7 +78,7 @@ TEST_CASE("a singer and the same singer part nowhere") {
 TEST_CASE("tracts of different length part; the longer one turns lower and is the one that has turned") {
     // All resonances of a tube go as 1 / length (Stevens 1998): a fifth shorter, a minor third and a half
     // higher, and so all turning points.
-    auto const c = compare_plans(plan(singer("long", 1, 0.02)), plan(singer("short", 1.25, 0.02)));
+    auto const c = compare_plans(plan_for(singer("long", 1, 0.02)), plan_for(singer("short", 1.25, 0.02)));
     auto const interval_of_turning = [&](std::size_t v) {
         return (c.plans[1].vowels[v].turning.pitch - c.plans[0].vowels[v].turning.pitch).value;
     };
@@ -107,7 +108,7 @@ TEST_CASE("tracts of different length part; the longer one turns lower and is th
 
 TEST_CASE("a way is an interval from the own vowel, and there only when the shape is changed") {
     auto const c =
-        compare_plans(plan(singer("A", 1), scale_of("A4")), plan(singer("B", 1.1), scale_of("A4")));
+        compare_plans(plan_for(singer("A", 1), scale_of("A4")), plan_for(singer("B", 1.1), scale_of("A4")));
     int changed = 0;
     for (auto const& n : c.notes)
         for (std::size_t s = 0; s < 2; ++s) {
@@ -125,10 +126,11 @@ TEST_CASE("a way is an interval from the own vowel, and there only when the shap
 }
 
 TEST_CASE("plans of different notes, vowels or keys are not compared") {
-    CHECK_THROWS_AS(compare_plans(plan(singer("A", 1)), plan(singer("B", 1), scale_of("D4"))), InputError);
-    CHECK_THROWS_AS(compare_plans(plan(singer("A", 1)), plan(singer("B", 1), scale_of("C4", 11))),
+    CHECK_THROWS_AS(compare_plans(plan_for(singer("A", 1)), plan_for(singer("B", 1), scale_of("D4"))),
+                    InputError);
+    CHECK_THROWS_AS(compare_plans(plan_for(singer("A", 1)), plan_for(singer("B", 1), scale_of("C4", 11))),
                     InputError);
     auto other = scale_of();
     other.notes[3].vowel->held = parse_vowel("a");
-    CHECK_THROWS_AS(compare_plans(plan(singer("A", 1)), plan(singer("B", 1), other)), InputError);
+    CHECK_THROWS_AS(compare_plans(plan_for(singer("A", 1)), plan_for(singer("B", 1), other)), InputError);
 }

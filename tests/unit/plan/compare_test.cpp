@@ -7,6 +7,7 @@
 #include <string>
 
 using namespace vowelway;
+using namespace vowelway::plan;
 
 namespace {
 

@@ -7,6 +7,7 @@
 #include <random>
 
 using namespace vowelway;
+using namespace vowelway::plan;
 
 namespace {
 

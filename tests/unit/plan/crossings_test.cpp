@@ -7,6 +7,7 @@
 #include <cmath>
 
 using namespace vowelway;
+using namespace vowelway::plan;
 
 namespace {
 Resonance resonance(double hz, double sd = 30) { return {hertz(hz), hertz(sd), false, std::nullopt}; }

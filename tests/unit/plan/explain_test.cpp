@@ -8,6 +8,7 @@
 #include <stdexcept>
 
 using namespace vowelway;
+using namespace vowelway::plan;
 
 namespace {
 

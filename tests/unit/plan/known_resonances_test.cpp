@@ -6,6 +6,7 @@
 #include <cmath>
 
 using namespace vowelway;
+using namespace vowelway::plan;
 
 namespace {
 

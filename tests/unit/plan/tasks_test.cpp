@@ -6,6 +6,7 @@
 #include <doctest/doctest.h>
 
 using namespace vowelway;
+using namespace vowelway::plan;
 
 namespace {
 

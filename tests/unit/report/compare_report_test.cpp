@@ -9,6 +9,7 @@
 #include <string>
 
 using namespace vowelway;
+using namespace vowelway::report;
 
 namespace {
 
@@ -25,9 +26,9 @@ Singer singer(char const* name, VoiceType voice, double r1, double r2, bool aver
     return out;
 }
 
-Comparison two() {
-    return compare_singers({{singer("One, \"the first\"", VoiceType::tenor, 700, 1250), {}},
-                            {singer("Two", VoiceType::treble, 900, 1500, true), {}}});
+plan::Comparison two() {
+    return plan::compare_singers({{singer("One, \"the first\"", VoiceType::tenor, 700, 1250), {}},
+                                  {singer("Two", VoiceType::treble, 900, 1500, true), {}}});
 }
 
 } // namespace
@@ -91,7 +92,7 @@ TEST_CASE("a singer's picture as JSON and text") {
     CHECK(json["vowels"][0]["resonances"][0]["pitch"] == "F5"); // 698.456 Hz, 3.8 cents below 700
     CHECK(json["vowels"][0]["resonances"][0]["cents"] == 3.8);
     CHECK(json["vowels"][0]["resonances"][1]["sd_assumed"] == true);
-    picture.tract = TractLength{17_cm, 0.8_cm, TractLength::From::upper_resonances, 4};
+    picture.tract = plan::TractLength{17_cm, 0.8_cm, plan::TractLength::From::upper_resonances, 4};
     picture.among = {{VoiceType::tenor, 1, {Cents{50}, Cents{-100}, std::nullopt}, 0.3}};
     json = nlohmann::json::parse(singer_json(picture));
     CHECK(json["tract"]["length_cm"] == 17.0);

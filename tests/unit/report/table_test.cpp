@@ -4,6 +4,7 @@
 #include <doctest/doctest.h>
 
 using namespace vowelway;
+using namespace vowelway::report;
 
 TEST_CASE("columns are aligned by what is seen: diacritics take no room") {
     Table table({{"vowel"}, {"Hz", Table::Align::right}, {"heard"}});

@@ -10,7 +10,7 @@
 #include <string_view>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::io {
 
 /// One tract of the table, sections from the glottis to the lips.
 struct MeasuredTract {
@@ -35,4 +35,4 @@ struct MeasuredTracts {
 MeasuredTracts parse_areas(std::string_view csv, std::string const& name);
 MeasuredTracts read_areas(std::filesystem::path const& file);
 
-} // namespace vowelway
+} // namespace vowelway::io

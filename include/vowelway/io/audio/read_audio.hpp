@@ -10,7 +10,7 @@
 #include <string>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::io {
 
 /// What was found while reading, complete once reading is over.
 struct AudioFacts {
@@ -41,4 +41,4 @@ AudioFacts read_audio(std::string const& path, Frequency rate, AudioSink const& 
 /// "0:03.2" or "1:02:03.4": a moment of a recording as a player shows it.
 std::string clock_time(Duration moment);
 
-} // namespace vowelway
+} // namespace vowelway::io

@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::io {
 
 struct Cue {
     TimeSpan span;
@@ -23,4 +23,4 @@ inline constexpr std::size_t most_cues = 500;
 std::vector<Cue> read_cues(std::string const& path);
 std::vector<Cue> parse_cues(std::string const& text, std::string const& file);
 
-} // namespace vowelway
+} // namespace vowelway::io

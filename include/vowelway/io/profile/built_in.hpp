@@ -7,7 +7,7 @@
 
 #include <string>
 
-namespace vowelway {
+namespace vowelway::io {
 
 /// An average voice, derived from published tables (profiles/README.md). `average` is true.
 /// Throws InputError for VoiceType::other, which has no average.
@@ -17,4 +17,4 @@ Singer built_in_voice(VoiceType type);
 /// added to the remarks. Throws InputError that lists the names when it is neither.
 Singer find_singer(std::string const& name_or_path, Remarks& remarks);
 
-} // namespace vowelway
+} // namespace vowelway::io

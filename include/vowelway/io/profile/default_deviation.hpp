@@ -4,7 +4,7 @@
 
 #include "vowelway/core/resonance.hpp"
 
-namespace vowelway {
+namespace vowelway::io {
 
 /// The standard deviation taken when a profile gives none; it depends on how the value became known.
 ///   whisper    fR1..fR4: 90, 110, 130, 125 Hz: the spread between singers of what whispering shifts
@@ -20,4 +20,4 @@ namespace vowelway {
 /// Range: k from 1 to 4, centre > 0. Leaves out that whispered close vowels fare worse.
 Frequency default_deviation(Method method, ResonanceNumber k, Frequency centre);
 
-} // namespace vowelway
+} // namespace vowelway::io

@@ -10,7 +10,7 @@
 #include <string>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::io {
 
 /// One vowel measured on one day. The resonances are those of the tract: what the probe itself
 /// changes (Swerdlin, Smith & Wolfe 2010) is already taken off, and its spread is in the deviations.
@@ -49,4 +49,4 @@ struct Profile {
     std::vector<ProbeShift> shifts; ///< at most one for each method
 };
 
-} // namespace vowelway
+} // namespace vowelway::io

@@ -8,7 +8,7 @@
 #include <filesystem>
 #include <string>
 
-namespace vowelway {
+namespace vowelway::io {
 
 /// Reads a profile. Strict: throws InputError with file, line, column and remedy for unknown keys,
 /// values no voice has, a vowel twice, and files over 1 MiB, not UTF-8 or not YAML.
@@ -23,4 +23,4 @@ Profile parse_profile(std::string const& text, std::string const& file);
 /// What was assumed about the singer: the deviations the profile leaves out.
 Remarks profile_remarks(Singer const& singer);
 
-} // namespace vowelway
+} // namespace vowelway::io

@@ -8,7 +8,7 @@
 #include <span>
 #include <string>
 
-namespace vowelway {
+namespace vowelway::io {
 
 /// The profile as YAML. Deviations that were assumed are left out, so that they are assumed again.
 std::string profile_text(Profile const& profile);
@@ -33,4 +33,4 @@ std::string with_measurement(std::string const& text, std::string const& file,
                              Measurement const& measurement);
 std::string with_shift(std::string const& text, std::string const& file, ProbeShift const& shift);
 
-} // namespace vowelway
+} // namespace vowelway::io

@@ -10,7 +10,7 @@
 #include <string_view>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::io {
 
 /// What to write at one note; empty fields write nothing.
 struct ScoreMark {
@@ -41,4 +41,4 @@ void write_marked_score(std::filesystem::path const& source, ScoreOptions const&
 /// The text of a score without any marks of ours; the same bytes where there are none.
 std::string without_marks(std::string_view musicxml, std::string const& file);
 
-} // namespace vowelway
+} // namespace vowelway::io

@@ -9,7 +9,7 @@
 #include <optional>
 #include <string>
 
-namespace vowelway {
+namespace vowelway::io {
 
 struct ScoreOptions {
     /// The part: its name (or the beginning of it), its id, or its number from 1; empty: choose.
@@ -55,4 +55,4 @@ inline constexpr int most_score_parts = 300;
 /// Throws InputError with file, line and bar. What was chosen or assumed is in `Passage::remarks`.
 Passage read_score(std::filesystem::path const& file, ScoreOptions const& options = {});
 
-} // namespace vowelway
+} // namespace vowelway::io

@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::io {
 
 /// A technique that comes with the program by its name ("classical"), else the file of that name.
 /// Throws InputError that lists the names when it is neither.
@@ -21,4 +21,4 @@ std::vector<std::string> technique_names();
 /// a file leaves out is as in `Technique{}`. `file` is the name that messages give.
 Technique parse_technique(std::string const& text, std::string const& file);
 
-} // namespace vowelway
+} // namespace vowelway::io

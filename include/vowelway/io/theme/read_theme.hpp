@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-namespace vowelway {
+namespace vowelway::io {
 
 /// A theme that comes with the program by its name ("large"), else the file of that name.
 /// Throws InputError that lists the names when it is neither.
@@ -21,4 +21,4 @@ std::vector<std::string> theme_names();
 /// messages give. Whether the fonts are installed is found when a chart is drawn.
 Theme parse_theme(std::string const& text, std::string const& file);
 
-} // namespace vowelway
+} // namespace vowelway::io

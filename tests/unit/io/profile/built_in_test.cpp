@@ -8,6 +8,7 @@
 #include <string>
 
 using namespace vowelway;
+using namespace vowelway::io;
 
 namespace {
 

@@ -10,6 +10,7 @@
 #include <string>
 
 using namespace vowelway;
+using namespace vowelway::io;
 
 namespace {
 

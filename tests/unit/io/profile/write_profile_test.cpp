@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "support/source_dir.hpp"
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/profile/read_profile.hpp"
 #include "vowelway/io/profile/write_profile.hpp"
@@ -12,6 +13,7 @@
 #include <string>
 
 using namespace vowelway;
+using namespace vowelway::io;
 
 namespace {
 
@@ -185,7 +187,7 @@ TEST_CASE("on disk: begun once, then only extended") {
 }
 
 TEST_CASE("the example of the documentation is a profile, and grows") {
-    std::ifstream in(VOWELWAY_SOURCE_DIR "/docs/profile-format.md");
+    std::ifstream in(vowelway::test::source_dir() + "/docs/profile-format.md");
     std::stringstream all;
     all << in.rdbuf();
     auto const text = all.str();

@@ -14,6 +14,7 @@
 #include <vector>
 
 using namespace vowelway;
+using namespace vowelway::io;
 namespace fs = std::filesystem;
 
 namespace {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The marked score: nothing lost, nothing changed, valid against the published schema of MusicXML 4.0.
+#include "support/source_dir.hpp"
 #include "vowelway/io/score/mark_score.hpp"
 
 #include <doctest/doctest.h>
@@ -15,11 +16,12 @@
 #include <zip.h>
 
 using namespace vowelway;
+using namespace vowelway::io;
 namespace fs = std::filesystem;
 
 namespace {
 
-fs::path const data = fs::path(VOWELWAY_SOURCE_DIR) / "tests/data";
+fs::path const data = fs::path(vowelway::test::source_dir()) / "tests/data";
 
 struct Folder {
     fs::path path = fs::temp_directory_path() / ("vowelway_marks_" + std::to_string(::getpid()));

@@ -10,6 +10,7 @@
 #include <unistd.h>
 
 using namespace vowelway;
+using namespace vowelway::io;
 namespace fs = std::filesystem;
 
 namespace {

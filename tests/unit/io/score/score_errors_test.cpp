@@ -13,6 +13,7 @@
 #include <zip.h>
 
 using namespace vowelway;
+using namespace vowelway::io;
 namespace fs = std::filesystem;
 
 namespace {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // What a musician reads in the files of an independent MusicXML test suite, written down by hand
 // (tests/data/scores/expected), against what is read.
+#include "support/source_dir.hpp"
 #include "vowelway/io/score/read_score.hpp"
 
 #include <doctest/doctest.h>
@@ -14,10 +15,12 @@
 #include <vector>
 
 using namespace vowelway;
+using namespace vowelway::io;
 
 namespace {
 
-std::filesystem::path const scores = std::filesystem::path(VOWELWAY_SOURCE_DIR) / "tests/data/scores";
+std::filesystem::path const scores =
+    std::filesystem::path(vowelway::test::source_dir()) / "tests/data/scores";
 
 /// "4", "1/2", "3+1/2".
 double sum(std::string const& text) {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Real songs. The readings were taken by hand from the notation in each file, not from the program's output.
+#include "support/source_dir.hpp"
 #include "vowelway/io/score/read_score.hpp"
 
 #include <doctest/doctest.h>
@@ -9,10 +10,12 @@
 #include <string>
 
 using namespace vowelway;
+using namespace vowelway::io;
 
 namespace {
 
-std::filesystem::path const songs = std::filesystem::path(VOWELWAY_SOURCE_DIR) / "tests/data/scores/lieder";
+std::filesystem::path const songs =
+    std::filesystem::path(vowelway::test::source_dir()) / "tests/data/scores/lieder";
 
 ScoreOptions choose(std::string part, int verse = 0) {
     ScoreOptions out;

@@ -1,0 +1,182 @@
+// SPDX-License-Identifier: MIT
+#include "chart/cairo/cairo_canvas.hpp"
+
+#include "chart/canvas/svg_canvas.hpp"
+
+#include <cairo-pdf.h>
+
+#include <array>
+#include <cmath>
+#include <cstdint>
+#include <stdexcept>
+#include <string_view>
+#include <utility>
+
+namespace vowelway::chart {
+namespace {
+
+using Surface = Handle<cairo_surface_t, cairo_surface_destroy>;
+using Context = Handle<cairo_t, cairo_destroy>;
+
+void check(cairo_status_t status) {
+    if (status != CAIRO_STATUS_SUCCESS)
+        throw std::runtime_error(std::string("cairo: ") + cairo_status_to_string(status));
+}
+
+cairo_status_t append(void* bytes, unsigned char const* data, unsigned length) {
+    static_cast<std::string*>(bytes)->append(reinterpret_cast<char const*>(data), length);
+    return CAIRO_STATUS_SUCCESS;
+}
+
+constexpr Color white = Color::hex(0xffffff);
+
+void draw(Page const& page, cairo_t* cr, PangoText const& text, Theme const& theme, double scale) {
+    cairo_save(cr);
+    cairo_scale(cr, scale, scale);
+    CairoCanvas canvas(cr, text, theme);
+    bool const printed =
+        cairo_surface_get_type(cairo_get_target(cr)) == CAIRO_SURFACE_TYPE_PDF && theme[Ink::paper] == white;
+    if (!printed)
+        canvas.fill(Box{0, 0, page.size.width, page.size.height},
+                    Ink::paper); // a PDF's paper is white by itself
+    page.drawing.replay(canvas);
+    canvas.flush();
+    cairo_restore(cr);
+    check(cairo_status(cr));
+}
+
+void finish(cairo_surface_t* surface) {
+    cairo_surface_finish(surface);
+    check(cairo_surface_status(surface));
+}
+
+} // namespace
+
+void CairoCanvas::trace(Path const& path) {
+    auto at = path.points().begin();
+    for (auto const verb : path.verbs()) {
+        switch (verb) {
+        case Path::Verb::move:
+            cairo_move_to(cr_, at->x, at->y), ++at;
+            break;
+        case Path::Verb::line:
+            cairo_line_to(cr_, at->x, at->y), ++at;
+            break;
+        case Path::Verb::curve:
+            cairo_curve_to(cr_, at[0].x, at[0].y, at[1].x, at[1].y, at[2].x, at[2].y);
+            at += 3;
+            break;
+        case Path::Verb::close:
+            cairo_close_path(cr_);
+            break;
+        }
+    }
+}
+
+void CairoCanvas::use(Ink color) {
+    auto const& c = (*theme_)[color];
+    cairo_set_source_rgb(cr_, c.red, c.green, c.blue);
+}
+
+void CairoCanvas::fill(Path const& path, Ink color) {
+    flush();
+    cairo_new_path(cr_);
+    trace(path);
+    use(color);
+    cairo_fill(cr_);
+}
+
+void CairoCanvas::stroke(Path const& path, Pen const& pen) {
+    if (!pending_ || !(*pending_ == pen)) {
+        flush();
+        cairo_new_path(cr_);
+        pending_ = pen;
+    }
+    trace(path);
+}
+
+/// Strokes of one pen are drawn together: one object in the file instead of many.
+void CairoCanvas::flush() {
+    if (!pending_) return;
+    auto const pen = *std::exchange(pending_, std::nullopt);
+    use(pen.color);
+    cairo_set_line_width(cr_, pen.width);
+    cairo_set_line_cap(cr_, pen.round ? CAIRO_LINE_CAP_ROUND : CAIRO_LINE_CAP_BUTT);
+    cairo_set_line_join(cr_, pen.round ? CAIRO_LINE_JOIN_ROUND : CAIRO_LINE_JOIN_MITER);
+    cairo_set_dash(cr_, pen.dashes.data(), static_cast<int>(pen.dashes.size()), 0);
+    cairo_stroke(cr_);
+}
+
+void CairoCanvas::text(Point at, std::string_view utf8, TextStyle const& style) {
+    flush();
+    use(style.color);
+    cairo_move_to(cr_, at.x, at.y);
+    pango_cairo_show_layout_line(cr_, text_->line(utf8, style));
+}
+
+std::string as_pdf(std::span<Page const> pages, PangoText const& text, Theme const& theme,
+                   Caption const& caption) {
+    std::string bytes;
+    Surface const surface(cairo_pdf_surface_create_for_stream(
+        append, &bytes, pages.front().size.width * theme.size, pages.front().size.height * theme.size));
+    auto* const pdf = surface.get();
+    cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_TITLE, caption.title.c_str());
+    cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_SUBJECT, caption.description.c_str());
+    cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_CREATOR, "vowelway");
+    // A fixed day: the same plan gives the same bytes.
+    cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_CREATE_DATE, "2000-01-01T00:00:00Z");
+    cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_MOD_DATE, "2000-01-01T00:00:00Z");
+    {
+        Context const cr(cairo_create(pdf));
+        for (auto const& page : pages) {
+            cairo_pdf_surface_set_size(pdf, page.size.width * theme.size, page.size.height * theme.size);
+            draw(page, cr.get(), text, theme, theme.size);
+            cairo_show_page(cr.get());
+        }
+    }
+    finish(pdf);
+    return bytes;
+}
+
+std::string as_svg(Page const& page, PangoText const& text, Theme const& theme, Caption const& caption) {
+    SvgCanvas canvas(text, theme);
+    canvas.fill(Box{0, 0, page.size.width, page.size.height}, Ink::paper);
+    page.drawing.replay(canvas);
+    return canvas.document(page.size, caption.title, caption.description);
+}
+
+namespace {
+
+/// 24 shades of each colour: no more is seen on an edge of type, and a page packs to two thirds.
+void fewer_shades(cairo_surface_t* surface) {
+    std::array<std::uint8_t, 256> nearest{};
+    for (std::size_t v = 0; v < nearest.size(); ++v)
+        nearest[v] =
+            static_cast<std::uint8_t>(std::lround(std::round(static_cast<double>(v) * 23 / 255) * 255 / 23));
+    cairo_surface_flush(surface);
+    auto* const data = cairo_image_surface_get_data(surface);
+    std::size_t const size = static_cast<std::size_t>(cairo_image_surface_get_stride(surface)) *
+                             static_cast<std::size_t>(cairo_image_surface_get_height(surface));
+    for (std::size_t i = 0; i < size; ++i) data[i] = nearest[data[i]];
+    cairo_surface_mark_dirty(surface);
+}
+
+} // namespace
+
+std::string as_png(Page const& page, PangoText const& text, Theme const& theme, double dpi) {
+    double const scale = theme.size * dpi / 72;
+    Surface const surface(cairo_image_surface_create(CAIRO_FORMAT_RGB24,
+                                                     static_cast<int>(std::ceil(page.size.width * scale)),
+                                                     static_cast<int>(std::ceil(page.size.height * scale))));
+    check(cairo_surface_status(surface.get()));
+    {
+        Context const cr(cairo_create(surface.get()));
+        draw(page, cr.get(), text, theme, scale);
+    }
+    fewer_shades(surface.get());
+    std::string bytes;
+    check(cairo_surface_write_to_png_stream(surface.get(), append, &bytes));
+    return bytes;
+}
+
+} // namespace vowelway::chart

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: MIT
+// Paper by Cairo, PDF and PNG; the files' bytes, SVG by its own canvas.
+#pragma once
+
+#include "chart/cairo/pango_text.hpp"
+#include "vowelway/chart/drawing.hpp"
+
+#include <cairo.h>
+
+#include <optional>
+#include <span>
+#include <string>
+
+namespace vowelway::chart {
+
+/// What the file says of itself.
+struct Caption {
+    std::string title;
+    std::string description;
+};
+
+class CairoCanvas : public Canvas {
+  public:
+    /// Borrows them all.
+    CairoCanvas(cairo_t* context, PangoText const& text, Theme const& theme)
+        : cr_(context), text_(&text), theme_(&theme) {}
+
+    using Canvas::fill;
+    void fill(Path const& path, Ink color) override;
+    void stroke(Path const& path, Pen const& pen) override;
+    void text(Point at, std::string_view utf8, TextStyle const& style) override;
+    TextMeasurer const& measurer() const override { return *text_; }
+    /// Strokes may wait for others of their pen; this draws them. Call it when all is drawn.
+    void flush();
+
+  private:
+    void trace(Path const& path);
+    void use(Ink color);
+
+    cairo_t* cr_;
+    PangoText const* text_;
+    Theme const* theme_;
+    std::optional<Pen> pending_;
+};
+
+// Pages are drawn theme.size times as large as they were laid out.
+std::string as_pdf(std::span<Page const> pages, PangoText const& text, Theme const& theme,
+                   Caption const& caption);
+std::string as_svg(Page const& page, PangoText const& text, Theme const& theme, Caption const& caption);
+std::string as_png(Page const& page, PangoText const& text, Theme const& theme, double dpi);
+
+} // namespace vowelway::chart

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+// The charts: each one file, plan and paper in, pages out.
+#pragma once
+
+#include "vowelway/chart/draw_probes.hpp"
+#include "vowelway/chart/drawing.hpp"
+#include "vowelway/plan/compare.hpp"
+#include "vowelway/plan/compare_plans.hpp"
+#include "vowelway/plan/explain.hpp"
+#include "vowelway/plan/plan.hpp"
+
+#include <vector>
+
+namespace vowelway::chart {
+
+std::vector<Page> passage_sheet(plan::Plan const& plan, Size paper, TextMeasurer const& measurer);
+std::vector<Page> pitch_by_vowel(plan::Plan const& plan, Size paper, TextMeasurer const& measurer);
+
+std::vector<Page> resonance_map(plan::Plan const& plan, Pitch pitch, Size paper,
+                                TextMeasurer const& measurer);
+Page note_explained(plan::NoteExplanation const& explanation, Size paper, TextMeasurer const& measurer);
+std::vector<Page> plans_compared(plan::PlansCompared const& compared, Size paper,
+                                 TextMeasurer const& measurer);
+std::vector<Page> probe_map(ProbeMap const& probes, Size paper, TextMeasurer const& measurer);
+std::vector<Page> voices_compared(plan::Comparison const& comparison, Size paper,
+                                  TextMeasurer const& measurer);
+
+} // namespace vowelway::chart

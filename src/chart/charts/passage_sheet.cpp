@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: MIT
+// The passage sheet. Passes: measure the bars -> assign them to systems -> draw each as a block ->
+// assign blocks to pages -> place and draw.
+#include "chart/canvas/style.hpp"
+#include "chart/charts/charts.hpp"
+#include "chart/page/front.hpp"
+#include "chart/page/system_block.hpp"
+
+#include <algorithm>
+
+namespace vowelway::chart {
+namespace {
+
+constexpr std::string_view sentence = "The voice's harmonics (lines) meet the resonances of the vowel "
+                                      "(bands); where they do, its sound changes.";
+constexpr std::size_t most_watched = 8;
+constexpr double between = 13, most_stretch = 24;  // vertical room between blocks
+constexpr double least_lane = 72, most_lane = 116; // height of the resonance lane
+
+struct Sheet {
+    std::vector<std::size_t> blocks;
+    double used = 0;
+};
+
+/// Blocks to pages in order; the first page has `front` taken already.
+std::vector<Sheet> assign(std::vector<Block> const& blocks, double lane, double front, double page_height) {
+    std::vector<Sheet> sheets{{{}, front}};
+    for (std::size_t i = 0; i < blocks.size(); ++i) {
+        double const height = blocks[i].height(lane) + between;
+        bool const full = sheets.back().used + height > page_height + between;
+        if (full && (!sheets.back().blocks.empty() || sheets.size() == 1)) sheets.push_back({});
+        sheets.back().blocks.push_back(i);
+        sheets.back().used += height;
+    }
+    return sheets;
+}
+
+} // namespace
+
+std::vector<Page> passage_sheet(plan::Plan const& plan, Size paper, TextMeasurer const& measurer) {
+    double const width = paper.width - 2 * margin_side;
+    double const staff_width = width - gutter_left - gutter_right;
+
+    auto const staff = staff_to_draw(plan.passage);
+    auto const systems = assign_systems(measure_bars(plan, staff, measurer), staff_width);
+    auto const watched = notes_to_watch(plan, most_watched);
+
+    BlockMaker maker(plan, staff, watched, measurer);
+    std::vector<Block> blocks;
+    blocks.reserve(systems.size());
+    for (auto const& system : systems) blocks.push_back(maker.make(system));
+
+    Drawing front(measurer);
+    auto const title = head_of(plan, sentence);
+    double front_height = draw_title(front, title, width);
+    front_height = draw_watch(front, plan, watched, front_height, width);
+    front_height = draw_lane_legend(front, front_height, width) + 6;
+
+    double const page_height = paper.height - margin_top - margin_bottom;
+    auto const sheets = assign(blocks, least_lane, front_height, page_height);
+
+    // Place: what is left over makes the lanes taller, then goes between the blocks.
+    std::vector<Page> pages;
+    for (std::size_t s = 0; s < sheets.size(); ++s) {
+        auto const& sheet = sheets[s];
+        Page page{paper, Drawing(measurer)};
+        draw_margins(page.drawing, title, "passage sheet", paper, s + 1, sheets.size());
+        double y = margin_top;
+        if (s == 0) {
+            front.replay(page.drawing, {margin_side, margin_top});
+            y += front_height;
+        }
+        bool const last = s + 1 == sheets.size();
+        double spare = std::max(0.0, page_height + between - sheet.used);
+        double const many = std::max<double>(1, static_cast<double>(sheet.blocks.size()));
+        double const lane = std::min(most_lane, least_lane + spare / many);
+        spare -= (lane - least_lane) * many;
+        auto const scale = lane_scale(plan, lane);
+        double const gaps = std::max<double>(1, static_cast<double>(sheet.blocks.size()) - (s == 0 ? 0 : 1));
+        double const stretch = std::min(last ? 8.0 : most_stretch, spare / gaps);
+        bool opening = s != 0;
+        for (auto const i : sheet.blocks) {
+            if (!opening) y += stretch;
+            opening = false;
+            blocks[i].draw(page.drawing, plan, scale, {margin_side + gutter_left, y});
+            y += blocks[i].height(lane) + between;
+        }
+        if (last)
+            draw_remarks(page.drawing, plan, margin_side, y + 6, width, paper.height - margin_bottom - 4);
+        pages.push_back(std::move(page));
+    }
+    return pages;
+}
+
+} // namespace vowelway::chart

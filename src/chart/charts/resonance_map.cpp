@@ -1,0 +1,207 @@
+// SPDX-License-Identifier: MIT
+// The resonance map: the plane of fR1 (down the page, as vowels open) and fR2 (leftwards, as they go to the
+// front), the singer's vowels with their uncertainty, and the harmonics of one pitch through it.
+#include "chart/canvas/label_placer.hpp"
+#include "chart/charts/charts.hpp"
+#include "chart/page/front.hpp"
+#include "chart/page/marks.hpp"
+#include "chart/page/resonance_plane.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace vowelway::chart {
+namespace {
+
+constexpr std::string_view sentence =
+    "Each vowel lies where its two lowest resonances are, in an ellipse of one standard deviation: open "
+    "vowels below, "
+    "front vowels at the left. The lines are the harmonics of the pitch; arrows show what to change.";
+
+/// The cell of a strip nearest to a pitch.
+plan::PitchCell const* cell_at(plan::VowelPlan const& v, Pitch pitch) {
+    auto const nearest = std::ranges::min_element(
+        v.strip, {}, [&](plan::PitchCell const& c) { return std::abs((c.pitch - pitch).value); });
+    return nearest == v.strip.end() ? nullptr : &*nearest;
+}
+
+/// What the map must hold: the vowels, and the targets at this pitch.
+std::vector<Spot> spots_of(plan::Plan const& plan, Pitch pitch) {
+    std::vector<Spot> spots;
+    for (auto const& v : plan.vowels) {
+        spots.push_back({v.resonances.r1, v.resonances.r2});
+        if (auto const* cell = cell_at(v, pitch); cell && cell->decision.advice == plan::Advice::modify)
+            spots.push_back({cell->decision.target.r1, cell->decision.target.r2});
+    }
+    return spots;
+}
+
+void draw_harmonics(Canvas& canvas, Plane const& plane, Pitch pitch, LabelPlacer& labels) {
+    auto const& b = plane.box;
+    for (int n = 1; n <= 16; ++n) {
+        double const hz = n * in_hertz(pitch.frequency());
+        Pen const pen{.width = n == 1 ? 1.3 : n == 2 ? 1.0 : 0.55, .color = n <= 2 ? ink::black : ink::rule};
+        auto const style = plain(type::small, n <= 2 ? ink::black : ink::soft);
+        auto const name = Harmonic{n}.str();
+        auto const extent = canvas.measurer().measure(name, style);
+        auto const label = [&](Box const& wish) {
+            if (auto const spot = labels.find(wish, 0))
+                canvas.text({spot->left - extent.left, spot->top + extent.above}, name, style);
+        };
+        if (hz > plane.r1_low && hz < plane.r1_high) {
+            double const y = plane.y(hz);
+            canvas.line({b.left, y}, {b.right(), y}, pen);
+            label({b.left + 4, y - 2.5 - extent.above - extent.below, extent.right - extent.left,
+                   extent.above + extent.below});
+        }
+        if (hz > plane.r2_low && hz < plane.r2_high) {
+            double const x = plane.x(hz);
+            canvas.line({x, b.top}, {x, b.bottom()},
+                        {.width = pen.width, .color = pen.color, .dashes = {3, 2}});
+            label({x + 2.5, b.bottom() - 5 - extent.above - extent.below, extent.right - extent.left,
+                   extent.above + extent.below});
+        }
+    }
+}
+
+/// Where the reach of gestures from a vowel ends within the plane: its front side, its back side, and the
+/// widest opening.
+Path limits_of(plan::VowelPlan const& v, Plane const& plane) {
+    Path path;
+    bool drawing = false;
+    auto const go = [&](Frequency r1, Frequency r2, bool limit) {
+        double const x = plane.x(in_hertz(r2)), y = plane.y(in_hertz(r1));
+        bool const inside =
+            x >= plane.box.left && x <= plane.box.right() && y >= plane.box.top && y <= plane.box.bottom();
+        if (limit && inside) drawing ? path.line({x, y}) : path.move({x, y});
+        drawing = limit && inside;
+    };
+    for (auto const& row : v.reach) go(row.r1, row.r2_high, row.high_is_limit);
+    if (!v.reach.empty() && v.reach.back().r1_is_limit) go(v.reach.back().r1, v.reach.back().r2_low, true);
+    drawing = false;
+    for (auto const& row : v.reach) go(row.r1, row.r2_low, row.low_is_limit);
+    return path;
+}
+
+bool modified(plan::VowelPlan const& v, Pitch pitch) {
+    auto const* cell = cell_at(v, pitch);
+    return cell && cell->decision.advice == plan::Advice::modify;
+}
+
+bool reach_shown(plan::Plan const& plan, Pitch pitch) {
+    return std::ranges::any_of(
+        plan.vowels, [&](plan::VowelPlan const& v) { return modified(v, pitch) && !v.reach.empty(); });
+}
+
+double legend(Canvas& canvas, plan::Plan const& plan, bool with_reach, double width) {
+    auto const style = plain(type::label);
+    auto const& m = canvas.measurer();
+    double x = 0, y = 9;
+    auto const entry = [&](double sample, std::string_view text, auto draw) {
+        double const need = sample + 4 + m.measure(text, style).advance;
+        if (x > 0 && x + need > width) x = 0, y += 12.5;
+        draw(x, y - 3);
+        canvas.write({x + sample + 4, y}, text, style);
+        x += need + 14;
+    };
+    auto const line = [&](Pen const& pen, std::string_view text) {
+        entry(16, text, [&](double at, double middle) { canvas.line({at, middle}, {at + 16, middle}, pen); });
+    };
+    line({.width = 1.3, .color = ink::black}, "harmonic at fR1");
+    line({.width = 0.8, .color = ink::black, .dashes = {3, 2}}, "harmonic at fR2");
+    entry(18, "modify: from the vowel's own shape to the target", [&](double at, double middle) {
+        draw_arrow(canvas, {at, middle}, {at + 18, middle});
+    });
+    if (with_reach)
+        line({.width = 0.7, .color = ink::modify, .dashes = {0.7, 2.2}},
+             "where the reach of gestures ends, by the model");
+    bool const estimated =
+        std::ranges::any_of(plan.vowels, [](plan::VowelPlan const& v) { return v.resonances.estimated; });
+    if (estimated)
+        entry(12, "estimated, not measured", [&](double at, double middle) {
+            canvas.stroke(Path().circle({at + 6, middle}, 5),
+                          {.width = 0.8, .color = ink::first, .dashes = {2, 1.5}});
+        });
+    return y + 3;
+}
+
+} // namespace
+
+std::vector<Page> resonance_map(plan::Plan const& plan, Pitch pitch, Size paper,
+                                TextMeasurer const& measurer) {
+    double const width = paper.width - 2 * margin_side;
+    auto const& tuning = plan.passage.tuning;
+    Page page{paper, Drawing(measurer)};
+    auto& canvas = page.drawing;
+    auto title = head_of(plan, sentence);
+    title.aside = fmt::format("sung on {}", tuning.name(pitch).str());
+    draw_margins(canvas, title, "resonance map", paper, 1, 1);
+    Drawing head(measurer);
+    double const used = draw_title(head, title, width);
+    head.replay(canvas, {margin_side, margin_top});
+
+    Drawing under(measurer);
+    double const legend_height = legend(under, plan, reach_shown(plan, pitch), width);
+    double const top = margin_top + used + 24, bottom = paper.height - margin_bottom - legend_height - 40;
+    under.replay(canvas, {margin_side, bottom + 31});
+    auto const plane = plane_around(spots_of(plan, pitch), {margin_side + 26, top, width - 52, bottom - top});
+    draw_axes(canvas, plane, tuning);
+    LabelPlacer labels({plane.box.left + 1, plane.box.top + 1, plane.box.width - 2, plane.box.height - 2});
+
+    // The vowels' names are placed first, so that nothing takes their room.
+    struct Name {
+        Box box;
+        std::string text;
+        TextStyle style;
+    };
+    std::vector<Name> names;
+    for (auto const& v : plan.vowels) {
+        auto const centre = plane.at({v.resonances.r1, v.resonances.r2});
+        auto const style = bold(16);
+        auto const text = v.resonances.vowel.quality().ipa();
+        auto const e = measurer.measure(text, style);
+        auto const round = ellipse(plane, {v.resonances.r1, v.resonances.r2}).bounds();
+        Box const wish{round.right() + 3, centre.y - (e.above + e.below) / 2, e.right - e.left,
+                       e.above + e.below};
+        if (auto const spot = labels.find(wish, 60)) names.push_back({*spot, text, style});
+    }
+    for (auto const& v : plan.vowels) {
+        auto const path = ellipse(plane, {v.resonances.r1, v.resonances.r2});
+        canvas.fill(path, ink::white);
+        canvas.stroke(
+            path, {.width = 0.8,
+                   .color = ink::first,
+                   .dashes = v.resonances.estimated ? std::vector<double>{2, 1.5} : std::vector<double>{}});
+    }
+    for (auto const& v : plan.vowels)
+        if (modified(v, pitch))
+            canvas.stroke(limits_of(v, plane), {.width = 0.7, .color = ink::modify, .dashes = {0.7, 2.2}});
+    draw_harmonics(canvas, plane, pitch, labels);
+    for (auto const& v : plan.vowels) {
+        auto const centre = plane.at({v.resonances.r1, v.resonances.r2});
+        canvas.fill(Path().circle(centre, 2.2), ink::black);
+        if (!modified(v, pitch)) continue;
+        auto const& target = cell_at(v, pitch)->decision.target;
+        auto const aim = plane.at({target.r1, target.r2});
+        draw_arrow(canvas, centre, aim);
+        auto const style = bold(11, ink::modify);
+        auto const text = target.shade.quality().ipa();
+        auto const e = measurer.measure(text, style);
+        Box const wish{aim.x + 4, aim.y + 3, e.right - e.left, e.above + e.below};
+        if (auto const spot = labels.find(wish, 20))
+            canvas.text({spot->left - e.left, spot->top + e.above}, text, style);
+    }
+    for (auto const& name : names) {
+        auto const e = measurer.measure(name.text, name.style);
+        canvas.text({name.box.left - e.left, name.box.top + e.above}, name.text, name.style);
+    }
+
+    std::vector<Page> result;
+    result.push_back(std::move(page));
+    return result;
+}
+
+} // namespace vowelway::chart

@@ -1,0 +1,246 @@
+// SPDX-License-Identifier: MIT
+// Pass 1 of the score: what there is to set, and how much room it wants.
+#include "chart/canvas/style.hpp"
+#include "chart/engraving/score_layout.hpp"
+#include "core/utf8.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <string_view>
+
+namespace vowelway::chart {
+namespace {
+
+int letter_index(char step) { return static_cast<int>(std::string_view("CDEFGAB").find(step)); }
+
+bool silent(StaffMeasure const& m) {
+    return std::ranges::all_of(m.events, [](StaffEvent const& e) { return e.rest() && !e.fermata; });
+}
+
+/// A bar of rest that may be counted together with the one before it.
+bool joins_rest(StaffMeasure const& m) {
+    return silent(m) && !m.clef && !m.key && !m.time && !m.repeat_begins && m.ending.empty() &&
+           m.texts.empty() && m.clef_changes.empty();
+}
+
+double spring_of(StaffEvent const& e) {
+    if (e.grace) return 1.6 * space;
+    double const quarters = e.length > 0 ? e.length : 0.25;
+    return 3.6 * space * std::pow(std::clamp(quarters, 0.06, 8.0), 0.58);
+}
+
+double accidental_room(StaffEvent const& e) {
+    bool const any =
+        std::ranges::any_of(e.heads, [](StaffHead const& h) { return h.accidental.has_value(); });
+    return any ? 1.65 * space : 0;
+}
+
+/// Music fonts keep an elision sign among their private characters (SMuFL: U+E550 to U+E552); the text face
+/// has its own, and no others of that kind.
+std::string readable(std::string_view text) {
+    std::string result;
+    for (auto c = utf8::eat(text); c; c = utf8::eat(text)) {
+        if (*c >= 0xE550 && *c <= 0xE552)
+            result += "‿";
+        else if (*c < 0xE000 || *c > 0xF8FF)
+            result += utf8::encode(*c);
+    }
+    return result;
+}
+
+std::string joined(std::vector<Syllable> const& syllables) {
+    std::string text;
+    for (auto const& s : syllables) {
+        if (!text.empty()) text += "‿";
+        text += readable(s.text);
+    }
+    return text;
+}
+
+Underlay underlay_of(plan::Plan const& plan, std::size_t index) {
+    Underlay result;
+    auto const& note = plan.passage.notes[index];
+    result.lyric = joined(note.syllables);
+    if (!note.syllables.empty()) {
+        auto const part = note.syllables.back().part;
+        result.hyphen = part == Syllable::Part::begin || part == Syllable::Part::middle;
+    }
+    bool const fresh = !note.melisma;
+    if (note.vowel && fresh) {
+        result.vowel = note.vowel->held.quality().ipa();
+        if (note.vowel->origin == VowelOrigin::guessed) result.vowel += "?";
+    }
+    if (note.hummed && fresh) result.vowel = "m";
+    if (index < plan.notes.size() && plan.notes[index].decision && note.vowel) {
+        auto const heard = plan.notes[index].decision->heard.vowel.quality();
+        if (!(heard == note.vowel->held.quality())) result.heard = heard.ipa();
+    }
+    return result;
+}
+
+class Measuring {
+  public:
+    Measuring(plan::Plan const& plan, Staff const& staff, TextMeasurer const& measurer)
+        : plan_(plan), staff_(staff), measurer_(measurer), begun_(plan.passage.notes.size(), false) {}
+
+    std::vector<Bar> bars();
+
+  private:
+    Atom event(std::size_t measure, std::size_t index);
+    double under(Underlay const& u) const;
+
+    plan::Plan const& plan_;
+    Staff const& staff_;
+    TextMeasurer const& measurer_;
+    std::vector<bool> begun_;
+    Clef clef_;
+    KeySignature key_;
+};
+
+double Measuring::under(Underlay const& u) const {
+    double const lyric = measurer_.measure(u.lyric, plain(type::body)).advance;
+    double const vowel = measurer_.measure(u.vowel, plain(type::body)).advance;
+    double const heard = measurer_.measure(u.heard, plain(type::body)).advance;
+    return std::max({lyric, vowel, heard}) / 2;
+}
+
+Atom Measuring::event(std::size_t measure, std::size_t index) {
+    auto const& e = staff_.measures[measure].events[index];
+    Atom a{.kind = Atom::Kind::event, .measure = measure, .event = index};
+    double const scale = e.grace ? grace_scale : 1;
+    if (e.rest()) {
+        a.left = a.right = 0.75 * space;
+        a.right += e.dots * 0.7 * space;
+    } else {
+        double const half = e.value <= NoteValue::whole ? 0.85 * space : head_half;
+        a.left = scale * (half + accidental_room(e));
+        a.right = scale * (half + e.dots * 0.75 * space);
+        bool const flag = e.value >= NoteValue::eighth && e.beams.empty();
+        if (flag) a.right = std::max(a.right, scale * (half + 0.75 * space));
+        if (e.breath_after) a.right += 1.3 * space;
+    }
+    a.spring = spring_of(e);
+    if (e.measure_rest) a.spring = 5 * space;
+    if (e.sung && *e.sung < begun_.size()) {
+        a.note = e.sung;
+        a.begins_note = !begun_[*e.sung];
+        begun_[*e.sung] = true;
+        if (a.begins_note) {
+            a.underlay = underlay_of(plan_, *e.sung);
+            a.under = under(a.underlay);
+        }
+    }
+    return a;
+}
+
+std::vector<Bar> Measuring::bars() {
+    std::vector<Bar> result;
+    auto const& measures = staff_.measures;
+    for (std::size_t i = 0; i < measures.size(); ++i) {
+        auto const& m = measures[i];
+        KeySignature const before = key_;
+        if (m.clef) clef_ = *m.clef;
+        if (m.key) key_ = *m.key;
+        Bar bar{.measure = i, .clef = clef_, .key = key_};
+        auto const add = [&](Atom::Kind kind, double left, double right, double spring = 0) -> Atom& {
+            return bar.atoms.emplace_back(
+                Atom{.kind = kind, .measure = i, .left = left, .right = right, .spring = spring});
+        };
+        if (m.clef && i > 0) add(Atom::Kind::clef, 0, 2.6 * space).clef = clef_;
+        if (m.key && i > 0) {
+            int const signs = std::max(std::abs(key_.fifths), key_.fifths == 0 ? std::abs(before.fifths) : 0);
+            auto& a = add(Atom::Kind::key, 0, signs * 1.05 * space + 0.3 * space);
+            a.key = key_;
+            a.key_before = before;
+        }
+        if (m.time && m.time->sign != TimeSignature::Sign::none) {
+            double const digits = m.time->sign == TimeSignature::Sign::numbers
+                                      ? measurer_.measure(m.time->beats, bold(3 * space)).advance
+                                      : 1.8 * space;
+            add(Atom::Kind::time, 0, digits + 0.6 * space);
+        }
+        if (m.repeat_begins) add(Atom::Kind::repeat_begin, 0.2 * space, 1.6 * space);
+
+        std::size_t run = 1;
+        bool const still = silent(m) && m.clef_changes.empty() && !m.repeat_ends;
+        if (still)
+            while (i + run < measures.size() && joins_rest(measures[i + run]) &&
+                   measures[i + run - 1].right == Barline::regular && !measures[i + run - 1].repeat_ends)
+                ++run;
+        if (still && run > 1) {
+            auto& a = add(Atom::Kind::multi_rest, 0.8 * space, 7 * space, 2 * space);
+            a.bars = run;
+            i += run - 1;
+        } else {
+            auto change = m.clef_changes.begin();
+            for (std::size_t k = 0; k < m.events.size(); ++k) {
+                for (; change != m.clef_changes.end() && change->first <= m.events[k].onset + 1e-6;
+                     ++change) {
+                    clef_ = change->second;
+                    add(Atom::Kind::clef, 0, 2.3 * space).clef = clef_;
+                }
+                bar.atoms.push_back(event(i, k));
+                bar.atoms.back().clef = clef_;
+            }
+            for (; change != m.clef_changes.end(); ++change) {
+                clef_ = change->second;
+                add(Atom::Kind::clef, 0, 2.3 * space).clef = clef_;
+            }
+            if (m.events.empty()) add(Atom::Kind::multi_rest, 0.8 * space, 4 * space).bars = 1;
+        }
+        bar.atoms.push_back(
+            {.kind = Atom::Kind::barline, .measure = i, .left = 0.3 * space, .right = 0.9 * space});
+        auto const& last = measures[i];
+        if (last.repeat_ends)
+            bar.atoms.back().left = 1.7 * space;
+        else if (last.right == Barline::final || last.right == Barline::double_)
+            bar.atoms.back().left = 1.0 * space;
+        result.push_back(std::move(bar));
+    }
+    return result;
+}
+
+} // namespace
+
+int staff_step(SpelledPitch const& written, Clef const& clef) {
+    int const reference = clef.sign == 'F' ? 3 * 7 + 3 : clef.sign == 'C' ? 4 * 7 : 4 * 7 + 4; // F3, C4, G4
+    int const bottom = reference - 2 * (clef.line - 1);
+    return written.octave * 7 + letter_index(written.step) - bottom;
+}
+
+Staff staff_to_draw(Passage const& passage) {
+    if (!passage.staff.measures.empty()) return passage.staff;
+    // Without notation: heads spaced by the seconds they last, four to a bar without barlines between.
+    Staff staff;
+    double mean = 0;
+    for (auto const& n : passage.notes) mean += n.spelled.key_number();
+    mean /= std::max<double>(1, static_cast<double>(passage.notes.size()));
+    Clef const clef = mean < 57 ? Clef{'F', 4, 0} : Clef{'G', 2, 0};
+    constexpr std::size_t notes_a_bar = 4;
+    for (std::size_t i = 0; i < passage.notes.size(); ++i) {
+        if (i % notes_a_bar == 0) {
+            StaffMeasure m;
+            m.implicit = true;
+            m.right = Barline::none;
+            if (i == 0) m.clef = clef;
+            staff.measures.push_back(std::move(m));
+        }
+        auto const& n = passage.notes[i];
+        StaffEvent e;
+        e.length = std::clamp(in_seconds(n.length), 0.1, 8.0);
+        e.stem = StemDirection::none;
+        e.heads.push_back({.written = n.spelled, .accidental = {}});
+        if (n.spelled.alter == 1) e.heads.back().accidental = Accidental::sharp;
+        if (n.spelled.alter == -1) e.heads.back().accidental = Accidental::flat;
+        e.sung = i;
+        staff.measures.back().events.push_back(std::move(e));
+    }
+    if (!staff.measures.empty()) staff.measures.back().right = Barline::final;
+    return staff;
+}
+
+std::vector<Bar> measure_bars(plan::Plan const& plan, Staff const& staff, TextMeasurer const& measurer) {
+    return Measuring(plan, staff, measurer).bars();
+}
+
+} // namespace vowelway::chart

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+// The resonance lane: harmonics of the sung notes as stepped lines against the bands of fR1 and fR2.
+#pragma once
+
+#include "vowelway/chart/canvas.hpp"
+#include "vowelway/plan/plan.hpp"
+
+#include <string>
+#include <vector>
+
+namespace vowelway::chart {
+
+/// A stretch of a system in which one sung note sounds.
+struct Sounding {
+    std::size_t note = 0;
+    double from = 0, to = 0; ///< x
+    double head = 0;         ///< x of the note head
+    bool begins = true;      ///< false: held over from before
+};
+
+/// Frequencies up the page, logarithmic; the same in every lane of a sheet.
+struct LaneScale {
+    double low_hz = 100, high_hz = 2500;
+    double height = 90;
+    double y(Frequency f) const; ///< 0 at the top, clamped to the lane
+    bool holds(Frequency f) const;
+};
+LaneScale lane_scale(plan::Plan const& plan, double height);
+
+/// Below the lane a rail repeats the zone of each note, large enough to read.
+inline constexpr double rail_height = 9;
+
+/// The lane's top is at y = 0, the rail's bottom at scale.height + rail_height.
+void draw_lane(Canvas& canvas, plan::Plan const& plan, std::vector<Sounding> const& soundings,
+               LaneScale const& scale, double width);
+
+} // namespace vowelway::chart

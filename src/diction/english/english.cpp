@@ -1,0 +1,171 @@
+// SPDX-License-Identifier: MIT
+// English: the British standard without r after vowels, which the neutral stage pronunciation starts from.
+// Sources: D. Adams, A Handbook of Diction for Singers (1999); J. C. Wells, Accents of English (1982); from
+// memory.
+#include "diction/english/stems.hpp"
+#include "diction/syllables/grouping.hpp"
+#include "diction/synthesis/synthesiser.hpp"
+
+#include <algorithm>
+#include <iterator>
+#include <optional>
+
+namespace vowelway::diction {
+
+namespace {
+constexpr std::string_view falling[] = {"aɪ", "aʊ", "eɪ", "ɔɪ", "əʊ", "oʊ", "iə", "eə", "ɛə", "ʊə", "ɔə"};
+// How the vowel of "near" is written.
+constexpr std::string_view near_spellings[] = {"ear", "eer", "ere", "ier", "eir", "eri",
+                                               "iro", "iri", "ero", "era", "eru", "eor"};
+
+bool consonant(Word const& word, std::size_t i) {
+    return i < word.size() && is_letter(word[i].base) && !is_vowel_letter(word[i].base);
+}
+
+// A weak first a: neutral before one consonant, a doubled one, or one and l, r, h: "again", "accept",
+// "apply".
+void mend_first_a(Nucleus& first, Word const& word) {
+    std::size_t const i = first.held.letter;
+    bool const weak =
+        !first.stressed && !first.secondary && first.after.empty() &&
+        (first.held.vowel.base == U'a' || first.held.vowel.base == U'æ' || first.held.vowel.base == U'ə');
+    if (!weak || word[i].base != U'a' || !consonant(word, i + 1)) return;
+    bool const closed = consonant(word, i + 2) && word[i + 1].base != word[i + 2].base &&
+                        word[i + 2].base != U'h' && word[i + 2].base != U'r' && word[i + 2].base != U'l';
+    if (!closed) first.held.vowel.base = U'ə';
+}
+
+std::string spelling(Word const& word) {
+    std::string out;
+    for (auto const& letter : word) out += letter.base < 0x80 ? static_cast<char>(letter.base) : '?';
+    return out;
+}
+
+void mend_broad_a(Nucleus& nucleus, std::string_view spelled) {
+    auto& v = nucleus.held.vowel;
+    std::size_t const i = nucleus.held.letter;
+    if ((v.base != U'a' && v.base != U'æ') || !nucleus.after.empty()) return;
+    for (auto const& stem : broad_a) {
+        std::size_t const offset = stem.letters.find('a');
+        std::size_t const first = stem.letters.size() > offset + 1 && stem.letters.starts_with("a") &&
+                                          stem.letters.find('a', 1) != std::string_view::npos
+                                      ? stem.letters.find('a', 1)
+                                      : offset; // ad-vance
+        for (std::size_t const at : {offset, first}) {
+            if (i < at || !spelled.substr(i - at).starts_with(stem.letters)) continue;
+            std::size_t const next = i - at + stem.letters.size();
+            if (next < spelled.size() && stem.unless.find(spelled[next]) != std::string_view::npos) continue;
+            if (at == offset && first != offset) continue; // the a of ad-
+            v = vowel_of("ɑː");
+            return;
+        }
+    }
+}
+
+// Weak e at the beginning is ɪ ("enchant", "exact"); i before -ly, -ness, -ful, -less too ("hastily").
+void mend_weak_front(Nucleus& nucleus, std::size_t k, std::string_view spelled) {
+    auto& v = nucleus.held.vowel;
+    std::size_t const i = nucleus.held.letter;
+    bool const weak = !nucleus.stressed && !nucleus.secondary && nucleus.after.empty();
+    if (!weak) return;
+    if (k == 0 && i == 0 && spelled.front() == 'e' && v.base == U'ɛ') v = vowel_of("ɪ");
+    auto const rest = spelled.substr(i + 1);
+    bool const ending = rest == "ly" || rest == "ness" || rest == "nesses" || rest == "ful" ||
+                        rest == "fully" || rest == "less";
+    if (v.base == U'i' && spelled[i] != 'e' && ending) v = vowel_of("ɪ");
+}
+
+// A written r after the vowel that no vowel follows: "heart", "ever", "fire".
+bool r_belongs(Nucleus const& nucleus, std::size_t limit, Word const& word) {
+    std::size_t i = (nucleus.after.empty() ? nucleus.held.letter : nucleus.after.back().letter) + 1;
+    while (i < limit && is_vowel_letter(word[i].base)) ++i;
+    if (i >= word.size() || word[i].base != U'r') return false;
+    while (i < word.size() && word[i].base == U'r') ++i;
+    bool const mute_e = i < word.size() && word[i].base == U'e' &&
+                        (i + 1 == word.size() ||
+                         (i + 2 == word.size() && (word[i + 1].base == U's' || word[i + 1].base == U'd')));
+    return i >= word.size() || !is_vowel_letter(word[i].base) || mute_e;
+}
+
+// Poets' contractions: the apostrophe stands for an e, "heav'n", "flow'r"; the two vowels share a note.
+std::optional<std::size_t> contracted(Word const& word) {
+    for (std::size_t i = 2; i + 1 < word.size(); ++i) {
+        char32_t const next = word[i + 1].base;
+        bool const nr = next == U'n' || next == U'r';
+        bool const closed = i + 2 == word.size() || !is_vowel_letter(word[i + 2].base);
+        bool const negation = next == U'n' && i + 2 < word.size() && word[i + 2].base == U't';
+        if (word[i].base == U'\'' && nr && closed && consonant(word, i - 1))
+            return negation ? std::nullopt : std::optional(i);
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+Sounds english(Word const& written) {
+    Sounds out;
+    auto word = written;
+    auto const apostrophe = contracted(word);
+    if (apostrophe) word[*apostrophe].base = U'e';
+    auto sounded = phones(Synthesiser::instance().ipa(lower(word), Language::english));
+    auto const spelled = spelling(word);
+    bool const near = std::any_of(std::begin(near_spellings), std::end(near_spellings),
+                                  [&](auto const s) { return spelled.find(s) != std::string::npos; });
+    for (std::size_t i = 0; i < sounded.size(); ++i) {
+        if (!sounded[i].vowel) continue;
+        auto& v = *sounded[i].vowel;
+        bool const vowel_next = i + 1 < sounded.size() && sounded[i + 1].vowel;
+        if (v.base == U'ɐ') v.base = U'ə';
+        // "A-ca-di-an", "i-de-a": two vowels; stressed and with a written r it is the vowel of "near"
+        bool const before_r = i + 2 < sounded.size() && sounded[i + 2].text == "ɹ";
+        bool const weak_i = v.base == U'i' && v.length != VowelLength::long_ &&
+                            (!near || (sounded[i].stress == 0 && !before_r));
+        if ((v.base == U'ɪ' || weak_i) && vowel_next && !(i > 0 && sounded[i - 1].vowel)) {
+            // a syllable of its own: "ma-te-ri-al"
+            v.base = U'i';
+            sounded[i + 1].boundary_before = true;
+        }
+    }
+    out.nuclei = gather(sounded, falling);
+    for (auto& nucleus : out.nuclei)
+        if (nucleus.held.vowel.base == U'i' && !nucleus.after.empty()) nucleus.held.vowel.base = U'ɪ';
+    place_on_letters(out.nuclei, word);
+    for (auto& nucleus : out.nuclei) nucleus.before.clear(); // w and y before a vowel are consonants
+    if (out.nuclei.size() > 1) mend_first_a(out.nuclei.front(), word);
+    // The last vowel of "happy" is i.
+    if (out.nuclei.size() > 1 && !sounded.empty() && out.nuclei.back().held.vowel.base == U'ɪ') {
+        std::size_t const i = out.nuclei.back().held.letter;
+        bool const last = i + 1 == word.size() ||
+                          (i + 2 == word.size() &&
+                           (word[i].base == U'e' || (word[i].base == U'i' && word[i + 1].base == U'e'))) ||
+                          (word[i].base == U'i' && i + 3 == word.size() && word[i + 1].base == U'e' &&
+                           word[i + 2].base == U's');
+        if (last && word[i].base != U'e') out.nuclei.back().held.vowel.base = U'i';
+    }
+    for (std::size_t k = 0; k < out.nuclei.size(); ++k) {
+        mend_broad_a(out.nuclei[k], spelled);
+        auto& held = out.nuclei[k].held.vowel; // the synthesiser writes a for the short vowel of "and"
+        if (held.base == U'a' && held.length != VowelLength::long_ && out.nuclei[k].after.empty())
+            held.base = U'æ';
+        mend_weak_front(out.nuclei[k], k, spelled);
+    }
+    for (std::size_t k = 1; apostrophe && k < out.nuclei.size(); ++k) {
+        if (out.nuclei[k].held.letter != *apostrophe) continue;
+        auto weak = out.nuclei[k].held;
+        weak.vowel.glide = true;
+        out.nuclei[k - 1].after.push_back(weak);
+        out.nuclei.erase(out.nuclei.begin() + static_cast<std::ptrdiff_t>(k));
+    }
+    // The vowel of "won": the synthesiser has an older standard here.
+    for (auto const one : {"one", "ones", "once", "none", "someone", "anyone", "everyone", "oneself", "dost"})
+        if (spelled == one)
+            for (auto& nucleus : out.nuclei)
+                if (nucleus.held.vowel.base == U'ɒ') nucleus.held.vowel = vowel_of("ʌ");
+    if (spelled == "a" && !out.nuclei.empty()) out.nuclei.front() = {{}, {vowel_of("ə"), 0}, {}};
+    for (std::size_t k = 0; k < out.nuclei.size(); ++k)
+        out.nuclei[k].before_r = r_belongs(
+            out.nuclei[k], k + 1 < out.nuclei.size() ? out.nuclei[k + 1].held.letter : word.size(), word);
+    return out;
+}
+
+} // namespace vowelway::diction

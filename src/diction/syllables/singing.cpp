@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: MIT
+#include "diction/syllables/singing.hpp"
+
+#include "diction/syllables/grouping.hpp"
+
+#include <algorithm>
+
+namespace vowelway::diction {
+
+namespace {
+
+// Words joined by hyphens are read one by one; the letters keep their places.
+Sounds by_parts(Word const& word, Language language) {
+    Sounds out;
+    std::size_t from = 0;
+    while (from < word.size()) {
+        std::size_t to = from;
+        while (to < word.size() && (is_letter(word[to].base) || word[to].base == U'\'' ||
+                                    (word[to].base >= U'0' && word[to].base <= U'9')))
+            ++to;
+        if (to > from) {
+            auto part = sounds(Word(word.begin() + static_cast<std::ptrdiff_t>(from),
+                                    word.begin() + static_cast<std::ptrdiff_t>(to)),
+                               language);
+            for (auto& nucleus : part.nuclei) {
+                nucleus.held.letter += from;
+                for (auto& sound : nucleus.before) sound.letter += from;
+                for (auto& sound : nucleus.after) sound.letter += from;
+                out.nuclei.push_back(nucleus);
+            }
+            if (out.doubt.empty()) out.doubt = part.doubt;
+        }
+        from = to + 1;
+    }
+    return out;
+}
+
+// Syllables of a word list: where their borders are written, vowels side by side share a note.
+std::vector<Nucleus> listed(std::string_view ipa) {
+    auto found = phones(ipa);
+    bool const borders =
+        std::any_of(found.begin(), found.end(), [](Phone const& phone) { return phone.boundary_before; });
+    for (std::size_t i = 1; borders && i < found.size(); ++i)
+        if (found[i].vowel && found[i - 1].vowel && !found[i].boundary_before) found[i].vowel->glide = true;
+    return gather(found, {});
+}
+
+} // namespace
+
+Reading read_word(std::string_view word, Language language, DictionOptions const& options) {
+    Reading out;
+    out.letters = letters(word);
+    if (auto const* ipa = options.words.find(word)) {
+        out.sounds.nuclei = listed(*ipa);
+        place_on_letters(out.sounds.nuclei, out.letters);
+        out.origin = VowelOrigin::override_;
+        return out;
+    }
+    out.sounds = by_parts(out.letters, language);
+    if (!has_diction_rules(language))
+        out.origin = VowelOrigin::synthesiser;
+    else if (!out.sounds.doubt.empty())
+        out.origin = VowelOrigin::guessed;
+    return out;
+}
+
+SungVowel sung(Nucleus const& nucleus, Language language, DictionOptions const& options, VowelOrigin origin) {
+    SungVowel out;
+    out.held = nucleus.held.vowel;
+    for (auto const& sound : nucleus.before) out.before.push_back(sound.vowel);
+    for (auto const& sound : nucleus.after) out.after.push_back(sound.vowel);
+    out.origin = origin;
+    if (origin == VowelOrigin::override_) return out; // the teacher's own vowels stay as they are
+    auto& base = out.held.base;
+    switch (language) {
+    case Language::latin: // open throughout
+        if (base == U'e') base = U'ɛ';
+        if (base == U'o') base = U'ɔ';
+        break;
+    case Language::french: // e muet takes the lips of œ
+        if (base == U'ə') base = U'œ';
+        break;
+    case Language::english: // "go" is held on o
+        if (base == U'ə' && !out.after.empty() && out.after.front().base == U'ʊ') base = U'o';
+        if (base == U'e' && !out.after.empty() && out.after.front().base == U'ə') base = U'ɛ'; // "fair"
+        if (options.r_colour && nucleus.before_r)
+            (out.after.empty() ? out.held : out.after.back()).rhotic = true;
+        break;
+    default:
+        break;
+    }
+    return out;
+}
+
+SungWord sing(std::string_view word, Language language, DictionOptions const& options) {
+    auto const reading = read_word(word, language, options);
+    auto const& nuclei = reading.sounds.nuclei;
+    SungWord out;
+    out.word = word;
+    out.doubt = reading.sounds.doubt;
+    if (nuclei.empty()) out.doubt = "no vowel was found";
+    out.guessed = !out.doubt.empty();
+    auto const starts = divide(nuclei, reading.letters, language);
+    for (std::size_t k = 0; k < nuclei.size(); ++k) {
+        std::size_t const from = k == 0 ? 0 : reading.letters[starts[k]].from;
+        std::size_t const to = k + 1 < nuclei.size() ? reading.letters[starts[k + 1]].from : word.size();
+        SungSyllable syllable;
+        syllable.text = word.substr(from, to - from);
+        syllable.vowel = sung(nuclei[k], language, options, reading.origin);
+        syllable.ipa = nuclei[k].ipa();
+        syllable.stressed = nuclei[k].stressed;
+        syllable.optional = nuclei[k].optional;
+        out.syllables.push_back(std::move(syllable));
+    }
+    return out;
+}
+
+} // namespace vowelway::diction

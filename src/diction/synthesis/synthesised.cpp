@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: MIT
+#include "diction/syllables/grouping.hpp"
+#include "diction/synthesis/synthesiser.hpp"
+
+#include <algorithm>
+
+namespace vowelway::diction {
+
+namespace {
+// Falling diphthongs as the synthesiser writes them. Source: the languages' phoneme tables in the Handbook of
+// the International Phonetic Association (1999), from memory.
+constexpr std::string_view general[] = {"aɪ", "aʊ", "ai", "au", "eɪ", "ei", "eʊ", "eu", "ɔɪ", "ɔi",
+                                        "oɪ", "oi", "oʊ", "ou", "ɛɪ", "ɛi", "ɛu", "ɛʊ", "œy", "œʏ",
+                                        "ʌu", "ʌʊ", "iu", "iʊ", "uɪ", "ui", "ɑɪ", "ɑʊ", "ɑu", "ɑi"};
+} // namespace
+
+Sounds synthesised(Word const& word, Language language) {
+    Sounds out;
+    out.nuclei = gather(phones(Synthesiser::instance().ipa(spoken(word), language)), general);
+    place_on_letters(out.nuclei, word);
+    drop_unwritten_glides(out.nuclei);
+    return out;
+}
+
+Sounds sounds(Word const& word, Language language) {
+    if (std::any_of(word.begin(), word.end(),
+                    [](Letter const& l) { return l.base >= U'0' && l.base <= U'9'; })) {
+        auto out = synthesised(word, language);
+        out.doubt = "a number, as the synthesiser reads it";
+        return out;
+    }
+    switch (language) {
+    case Language::italian:
+        return italian(word);
+    case Language::latin:
+        return latin(word);
+    case Language::spanish:
+        return spanish(word);
+    case Language::german:
+        return german(word);
+    case Language::french:
+        return french(word);
+    case Language::english:
+        return english(word);
+    default: {
+        auto out = synthesised(word, language);
+        out.doubt = "there are no diction rules for this language: the synthesiser's vowels";
+        return out;
+    }
+    }
+}
+
+} // namespace vowelway::diction

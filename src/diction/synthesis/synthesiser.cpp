@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: MIT
+#include "diction/synthesis/synthesiser.hpp"
+
+#include "core/utf8.hpp"
+#include "vowelway/core/error.hpp"
+
+#include <espeak-ng/espeak_ng.h>
+#include <espeak-ng/speak_lib.h>
+
+#include <mutex>
+
+namespace vowelway::diction {
+
+namespace {
+std::mutex in_use;
+
+// The voice named "en" is the British one: the neutral stage pronunciation starts from its standard.
+std::string voice_name(Language language) {
+    return language == Language::norwegian ? "nb" : std::string(tag(language));
+}
+
+bool greek(Language language) { return language == Language::greek; }
+bool cyrillic(Language language) {
+    return language == Language::russian || language == Language::ukrainian ||
+           language == Language::bulgarian;
+}
+
+// Letters of the language's own script, digits and apostrophes. Others make the library load a second
+// language and read memory it has freed (seen with version 1.51).
+std::string own_letters(std::string_view word, Language language) {
+    std::string out;
+    while (!word.empty()) {
+        auto const c = utf8::eat(word);
+        if (!c) {
+            word.remove_prefix(1);
+            continue;
+        }
+        bool const latin = (*c >= U'a' && *c <= U'z') || (*c >= 0xDF && *c <= 0x24F && *c != 0xF7);
+        bool const own = greek(language)      ? *c >= 0x370 && *c < 0x400
+                         : cyrillic(language) ? *c >= 0x400 && *c < 0x530
+                                              : latin;
+        if (own || *c == U'\'' || (*c >= U'0' && *c <= U'9')) out += utf8::encode(*c);
+    }
+    return out;
+}
+
+} // namespace
+
+Synthesiser& Synthesiser::instance() {
+    static Synthesiser one;
+    return one;
+}
+
+Synthesiser::Synthesiser() {
+    // Retrieval mode opens no sound device; the flag keeps the library from ending the program.
+    if (espeak_Initialize(AUDIO_OUTPUT_RETRIEVAL, 0, nullptr, espeakINITIALIZE_DONT_EXIT) < 0)
+        throw InputError("the pronunciation data of espeak-ng cannot be found",
+                         "install the package espeak-ng-data, or set ESPEAK_DATA_PATH to the folder that "
+                         "holds espeak-ng-data");
+}
+
+Synthesiser::~Synthesiser() { espeak_Terminate(); }
+
+std::string Synthesiser::ipa(std::string_view word, Language language) {
+    constexpr std::size_t longest = 400;
+    std::lock_guard const lock(in_use);
+    auto const voice = voice_name(language);
+    if (voice != voice_) {
+        if (espeak_ng_SetVoiceByName(voice.c_str()) != ENS_OK)
+            throw InputError("espeak-ng has no voice for " + std::string(to_string(language)),
+                             "install the whole espeak-ng-data, or type the vowels in a word list");
+        voice_ = voice;
+    }
+    auto const text = own_letters(word.substr(0, longest), language);
+    if (text.find_first_not_of('\'') == std::string::npos) return {};
+    std::string out;
+    void const* rest = text.c_str();
+    constexpr int ipa_mode = 0x02;
+    while (rest) {
+        if (auto const* found = espeak_TextToPhonemes(&rest, espeakCHARS_UTF8, ipa_mode)) {
+            if (!out.empty()) out += ' ';
+            out += found;
+        }
+    }
+    return out;
+}
+
+std::string spoken(std::vector<Letter> const& word) {
+    if (word.size() != 1) return lower(word);
+    auto bare = word;
+    bare.front().mark = 0;
+    return lower(bare);
+}
+
+} // namespace vowelway::diction
