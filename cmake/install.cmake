@@ -1,7 +1,7 @@
 # What a stranger gets: the program, the headers, find_package(vowelway), the profiles, the docs.
 include(CMakePackageConfigHelpers)
 
-set(layers core acoustics plan analysis io diction report chart)
+set(layers core files acoustics plan analysis io diction report chart)
 list(TRANSFORM layers PREPEND vowelway_ OUTPUT_VARIABLE layer_targets)
 install(TARGETS vowelway RUNTIME DESTINATION ${CMAKE_INSTALL_BINDIR})
 install(TARGETS ${layer_targets} EXPORT vowelway_targets ARCHIVE DESTINATION ${CMAKE_INSTALL_LIBDIR})

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+#include "vowelway/core/input_text.hpp"
+
+#include "core/utf8.hpp"
+#include "vowelway/core/error.hpp"
+
+namespace vowelway {
+
+std::string size_in_words(std::uintmax_t bytes) {
+    if (bytes >= std::uintmax_t{1} << 20) return std::to_string(bytes >> 20) + " MiB";
+    if (bytes >= 1024) return std::to_string(bytes >> 10) + " KiB";
+    return std::to_string(bytes) + (bytes == 1 ? " byte" : " bytes");
+}
+
+void require_size(std::uintmax_t size, std::uintmax_t bound, std::string const& name) {
+    if (size > bound)
+        throw InputError("the file is larger than " + size_in_words(bound),
+                         "is it the right file? Longer ones are not read", Place{name, 0, 0, {}});
+}
+
+void require_text(std::string_view text, std::string const& name) {
+    Place here{name, 1, 1, {}};
+    while (!text.empty()) {
+        auto const c = utf8::eat(text);
+        if (!c) throw InputError("is not UTF-8", "save it as UTF-8 text", here);
+        if ((*c < 0x20 && *c != '\t' && *c != '\n' && *c != '\r') || *c == 0x7F)
+            throw InputError("holds a control character, as binary files do", "check that it is a text file",
+                             here);
+        ++here.column;
+        if (*c == '\n') ++here.line, here.column = 1;
+    }
+}
+
+} // namespace vowelway

@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: MIT
+#include "vowelway/files/write.hpp"
+
+#include "files/temporary.hpp"
+
+#include <cerrno>
+#include <optional>
+#include <sys/stat.h>
+
+namespace vowelway::files {
+namespace {
+
+/// Where the bytes go: the end of a chain of symbolic links, which need not exist.
+std::filesystem::path end_of_links(std::filesystem::path const& path) {
+    auto at = path;
+    for (int links = 0; links < 40; ++links) { // as many as Linux follows
+        std::error_code error;
+        auto const to = std::filesystem::read_symlink(at, error);
+        if (error) return at;
+        at = at.parent_path() / to; // an absolute target replaces it
+    }
+    throw refused(path, "write here", ELOOP);
+}
+
+std::filesystem::path folder_of(std::filesystem::path const& path) {
+    auto const parent = path.parent_path();
+    return parent.empty() ? std::filesystem::path(".") : parent;
+}
+
+bool names_folder(std::filesystem::path const& path) {
+    auto const name = path.filename();
+    return name.empty() || name == "." || name == "..";
+}
+
+InputError folder_named(std::filesystem::path const& path) {
+    return InputError("is a folder, not a file", "add the name of the file", place_of(path));
+}
+
+/// What stands there now, if it may be replaced.
+std::optional<struct stat> replaceable(std::filesystem::path const& target,
+                                       std::filesystem::path const& path) {
+    struct stat known {};
+    if (names_folder(target)) throw folder_named(path);
+    if (lstat(target.c_str(), &known) != 0) {
+        if (errno == ENOENT) return std::nullopt; // a missing folder is told when the file is made
+        throw refused(path, "write here", errno);
+    }
+    if (S_ISDIR(known.st_mode)) throw folder_named(path);
+    if (!S_ISREG(known.st_mode))
+        throw InputError("is a device or a pipe, which is not written to",
+                         "name a file, or - for standard output", place_of(path));
+    if (known.st_nlink > 1)
+        throw InputError("the file has a second name (hard link), which would keep the old contents",
+                         "name another file, or copy this one to itself without the link", place_of(path));
+    if (access(target.c_str(), W_OK) != 0) {
+        if (errno == EACCES)
+            throw InputError("the file is protected against writing", "name another file, or unlock this one",
+                             place_of(path));
+        throw refused(path, "write here", errno);
+    }
+    return known;
+}
+
+} // namespace
+
+void write(std::filesystem::path const& path, std::string_view bytes) {
+    auto const target = end_of_links(path);
+    auto const folder = folder_of(target);
+    remove_leftovers(folder); // first: one killed while creating is a second name of its file
+    auto const known = replaceable(target, path);
+    // Nobody else reads a private file's new contents, not even before it has its mode.
+    Temporary temporary(folder, target, known ? 0600 : 0666);
+    if (known) temporary.take_after(known->st_uid, known->st_gid, known->st_mode & 07777);
+    temporary.fill(bytes);
+    temporary.replace_destination();
+}
+
+void create(std::filesystem::path const& path, std::string_view bytes) {
+    auto const target = end_of_links(path);
+    auto const folder = folder_of(target);
+    remove_leftovers(folder);
+    if (names_folder(target)) throw folder_named(path);
+    Temporary temporary(folder, target, 0666);
+    temporary.fill(bytes);
+    if (!temporary.create_destination())
+        throw InputError("is there already", "add to it, or name another file", place_of(path));
+}
+
+} // namespace vowelway::files
