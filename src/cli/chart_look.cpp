@@ -3,24 +3,21 @@
 
 #include "vowelway/io/theme/read_theme.hpp"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 namespace vowelway::cli {
 
-void add_chart_look(CLI::App& command, ChartLook& look) {
-    command.add_option("--size", look.paper, "paper of the charts")
-        ->check(CLI::IsMember({"a4", "letter", "tablet"}))
-        ->capture_default_str();
+void add_chart_look(Command& command, ChartLook& look) {
+    command.value("--size", look.paper, "paper of the charts")
+        .one_of({"a4", "letter", "tablet"})
+        .shows_default();
     command
-        .add_option("--theme", look.theme,
-                    fmt::format("colours, fonts and size of the type: {}, or a YAML file",
-                                fmt::join(io::theme_names(), ", ")))
-        ->capture_default_str();
-    command.add_flag("--grey", look.grey, "charts without colour");
+        .value("--theme", look.theme,
+               fmt::format("colours, fonts and size of the type: {}, or a YAML file",
+                           fmt::join(io::theme_names(), ", ")))
+        .shows_default();
+    command.flag("--grey", look.grey, "charts without colour");
 }
-
-bool is_chart(std::string_view ending) { return ending == ".pdf" || ending == ".svg" || ending == ".png"; }
 
 chart::ChartOptions chart_options(ChartLook const& look) {
     chart::ChartOptions options;

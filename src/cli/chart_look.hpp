@@ -2,14 +2,10 @@
 // The options of every command that draws charts: paper, theme, grey.
 #pragma once
 
+#include "cli/command.hpp"
 #include "vowelway/chart/draw.hpp"
 
 #include <string>
-#include <string_view>
-
-namespace CLI {
-class App;
-}
 
 namespace vowelway::cli {
 
@@ -19,10 +15,7 @@ struct ChartLook {
 };
 
 /// The look must outlive the parsing.
-void add_chart_look(CLI::App& command, ChartLook& look);
-
-/// Whether a file with this ending (".pdf") is a chart.
-bool is_chart(std::string_view ending);
+void add_chart_look(Command& command, ChartLook& look);
 
 /// Reads the theme. Throws InputError.
 chart::ChartOptions chart_options(ChartLook const& look);

@@ -3,13 +3,13 @@
 #include "vowelway/analysis/check.hpp"
 #include "cli/commands.hpp"
 #include "cli/measuring.hpp"
+#include "cli/outputs.hpp"
 #include "cli/remarks.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/profile/read_profile.hpp"
 #include "vowelway/report/table.hpp"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
@@ -27,7 +27,7 @@ using Json = nlohmann::ordered_json;
 
 struct Settings {
     MeasuringOptions measuring;
-    MeasuringOutputs outputs;
+    Outputs outputs;
     std::string plan, date;
 };
 
@@ -223,7 +223,11 @@ Json json_of(std::vector<analysis::Checked> const& all) {
     return checks;
 }
 
-void run(Settings s) {
+void run(Settings const& s) {
+    auto inputs = inputs_of(s.measuring);
+    inputs.push_back(s.plan);
+    s.outputs.check(inputs);
+    auto const charts = chart_options(s.measuring.look);
     Remarks remarks;
     io::Profile profile;
     if (std::filesystem::exists(s.measuring.singer))
@@ -256,26 +260,28 @@ void run(Settings s) {
                                  in_seconds(t.span.start), in_seconds(t.span.end), t.vowel.ipa(), t.refused);
     auto map = probe_map(m, recordings, reference, s.date);
     map.checks = checked;
-    write_outputs(s.outputs, table, json.dump(2) + "\n", map);
+    s.outputs.write({{Form::table, [&] { return table; }},
+                     {Form::json, [&] { return json.dump(2) + "\n"; }},
+                     {Form::chart, [&](auto const& file) { return write_chart(map, charts, file); }}});
     if (m.vowels.empty())
         throw InputError("no take gives a number", "see the reason of each above, and record again");
 }
 
 } // namespace
 
-void add_check(CLI::App& app) {
-    auto* command =
-        app.add_subcommand("check", "New probes against a singer's profile or the targets of a plan");
+void add_check(Command& program) {
+    auto command = program.add("check", "New probes against a singer's profile or the targets of a plan");
     auto s = std::make_shared<Settings>();
-    add_measuring_options(*command, s->measuring);
-    command->add_option("--singer", s->measuring.singer, "the profile (or a voice type) to compare with")
-        ->required();
-    command->add_option("--plan", s->plan, "a plan as JSON: compare with its targets as well");
-    command->add_option("--date", s->date, "day of the recording, for the trend over the profile's history");
-    add_measuring_outputs(*command, s->outputs);
-    command->footer("Example: vowelway check take.wav --vowels \"i e a o u\" --singer me.yaml --plan "
-                    "plan.json -o check.pdf");
-    command->callback([s] { run(*s); });
+    add_measuring_options(command, s->measuring);
+    command.value("--singer", s->measuring.singer, "the profile (or a voice type) to compare with")
+        .required();
+    command.value("--plan", s->plan, "a plan as JSON: compare with its targets as well");
+    command.value("--date", s->date, "day of the recording, for the trend over the profile's history");
+    s->outputs.add_to(command, {Form::table, Form::json, Form::chart});
+    add_chart_look(command, s->measuring.look);
+    command.footer("Example: vowelway check take.wav --vowels \"i e a o u\" --singer me.yaml --plan "
+                   "plan.json -o check.pdf");
+    command.runs([s] { run(*s); });
 }
 
 } // namespace vowelway::cli

@@ -2,22 +2,21 @@
 // The commands of the program: one file each. A new command adds a line here and one in main.cpp.
 #pragma once
 
-namespace CLI {
-class App;
-}
-
 namespace vowelway::cli {
 
-// Each adds its subcommand to `app`, with help and an example, and the callback that runs it. A callback
-// throws InputError for bad input (exit code 3) and CLI::Error for a bad command line (exit code 2).
+class Command;
 
-void add_check(CLI::App& app);
-void add_compare(CLI::App& app);
-void add_explain(CLI::App& app);
-void add_measure(CLI::App& app);
-void add_plan(CLI::App& app);
-void add_profile(CLI::App& app);
-void add_tract(CLI::App& app);
-void add_words(CLI::App& app);
+// Each adds its command to `program`, with help and an example, and the callback that runs it. A callback
+// throws InputError for bad input (exit code 3) and calls bad_command_line for what is wrong there (exit code
+// 2).
+
+void add_check(Command& program);
+void add_compare(Command& program);
+void add_explain(Command& program);
+void add_measure(Command& program);
+void add_plan(Command& program);
+void add_profile(Command& program);
+void add_tract(Command& program);
+void add_words(Command& program);
 
 } // namespace vowelway::cli

@@ -3,46 +3,30 @@
 #include "vowelway/plan/explain.hpp"
 #include "cli/chart_look.hpp"
 #include "cli/commands.hpp"
+#include "cli/outputs.hpp"
 #include "cli/plan_request.hpp"
 #include "cli/remarks.hpp"
 #include "vowelway/chart/draw.hpp"
 #include "vowelway/core/error.hpp"
-#include "vowelway/io/write_file.hpp"
 #include "vowelway/report/explain_report.hpp"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
-#include <filesystem>
-#include <iostream>
 #include <memory>
 
 namespace vowelway::cli {
 
 namespace {
 
-namespace fs = std::filesystem;
-
 struct Options {
     PlanOptions plan;
     ChartLook look;
-    std::string measure, as = "table";
+    Outputs outputs;
+    std::string measure;
     double beat = 0; ///< 0: the first note of the bar
-    std::vector<std::string> outputs;
 };
-
-constexpr std::string_view forms = ".txt .json .pdf .svg .png";
-
-void check_outputs(Options const& o) {
-    for (auto const& output : o.outputs) {
-        auto const extension = fs::path(output).extension().string();
-        if (output != "-" && !is_chart(extension) && extension != ".txt" && extension != ".json")
-            throw CLI::ValidationError("--output",
-                                       fmt::format("{} has no known ending; use one of {}", output, forms));
-    }
-}
 
 std::string beat_text(double beat) { return fmt::format("{:g}", std::round(beat * 1000) / 1000); }
 
@@ -103,69 +87,40 @@ std::size_t find_note(Passage const& passage, Options const& o) {
     return static_cast<std::size_t>(at - passage.notes.begin());
 }
 
-std::string text_form(plan::NoteExplanation const& explanation, std::string_view form) {
-    return form == "json" || form == ".json" ? report::explanation_json(explanation)
-                                             : report::explanation_text(explanation);
-}
-
-void write(plan::NoteExplanation const& explanation, Options const& o, chart::ChartOptions const& charts) {
-    if (o.outputs.empty()) std::cout << text_form(explanation, o.as);
-    for (auto const& output : o.outputs) {
-        auto const extension = fs::path(output).extension().string();
-        if (output == "-") {
-            std::cout << text_form(explanation, o.as);
-        } else if (is_chart(extension)) {
-            for (auto const& written : chart::write_chart(explanation, charts, output))
-                std::cerr << "wrote " << written.string() << "\n";
-        } else {
-            io::write_file(output, text_form(explanation, extension));
-            std::cerr << "wrote " << output << "\n";
-        }
-    }
-    std::cout.flush();
-    if (!std::cout)
-        throw InputError("cannot write to standard output", "check the disk or the program behind the pipe");
-}
-
 void run(Options const& o) {
-    check_outputs(o);
+    auto inputs = inputs_of(o.plan);
+    inputs.push_back(o.look.theme);
+    o.outputs.check(inputs);
     auto const charts = chart_options(o.look);
     auto request = read_request(o.plan).request;
     auto const note = find_note(request.passage, o);
     auto const explanation = explain_note(std::move(request), note);
     print_remarks(explanation.remarks);
-    write(explanation, o, charts);
+    o.outputs.write(
+        {{Form::table, [&] { return report::explanation_text(explanation); }},
+         {Form::json, [&] { return report::explanation_json(explanation); }},
+         {Form::chart, [&](auto const& file) { return write_chart(explanation, charts, file); }}});
 }
 
 } // namespace
 
-void add_explain(CLI::App& app) {
-    auto* command = app.add_subcommand("explain", "One note, and everything that decided about it");
+void add_explain(Command& program) {
+    auto command = program.add("explain", "One note, and everything that decided about it");
     auto o = std::make_shared<Options>();
-    command->add_option("SCORE", o->plan.score, "MusicXML (.musicxml .xml .mxl) or a passage in YAML")
-        ->required()
-        ->type_name("FILE");
-    command->add_option("--measure", o->measure, "the bar, by its printed number")
-        ->required()
-        ->type_name("BAR");
+    command.value("SCORE", o->plan.score, "MusicXML (.musicxml .xml .mxl) or a passage in YAML")
+        .required()
+        .called("FILE");
+    command.value("--measure", o->measure, "the bar, by its printed number").required().called("BAR");
     command
-        ->add_option("--beat", o->beat,
-                     "the beat on which the note begins, 1 the first (default: the first note of the bar)")
-        ->check(CLI::Range(1.0, 1000.0));
-    add_plan_options(*command, o->plan);
-    command
-        ->add_option(
-            "-o,--output", o->outputs,
-            fmt::format("file to write, by its ending: {}; - for standard output; may be repeated", forms))
-        ->type_name("FILE")
-        ->allow_extra_args(false);
-    command->add_option("--as", o->as, "form on standard output")
-        ->check(CLI::IsMember({"table", "json"}))
-        ->capture_default_str();
-    add_chart_look(*command, o->look);
-    command->footer("Example:\n  vowelway explain song.mxl --measure 12 --beat 3 --singer me.yaml\n  "
-                    "vowelway explain song.mxl --measure 12 --singer me.yaml -o note.pdf");
-    command->callback([o] { run(*o); });
+        .value("--beat", o->beat,
+               "the beat on which the note begins, 1 the first (default: the first note of the bar)")
+        .between(1.0, 1000.0);
+    add_plan_options(command, o->plan);
+    o->outputs.add_to(command, {Form::table, Form::json, Form::chart});
+    add_chart_look(command, o->look);
+    command.footer("Example:\n  vowelway explain song.mxl --measure 12 --beat 3 --singer me.yaml\n  "
+                   "vowelway explain song.mxl --measure 12 --singer me.yaml -o note.pdf");
+    command.runs([o] { run(*o); });
 }
 
 } // namespace vowelway::cli

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 // One program, one subcommand a job. Errors are printed here and nowhere else.
+#include "cli/command.hpp"
 #include "cli/commands.hpp"
+#include "cli/standard_output.hpp"
 #include "vowelway/core/error.hpp"
 
 #include <CLI/CLI.hpp>
@@ -18,19 +20,21 @@ int main(int argc, char** argv) try {
     app.failure_message(CLI::FailureMessage::simple);
     app.set_version_flag("--version", "vowelway " VOWELWAY_VERSION);
     app.footer("Results are predictions, never orders: comfort decides. vowelway COMMAND --help tells more.");
-    vowelway::cli::add_check(app);
-    vowelway::cli::add_compare(app);
-    vowelway::cli::add_explain(app);
-    vowelway::cli::add_measure(app);
-    vowelway::cli::add_plan(app);
-    vowelway::cli::add_profile(app);
-    vowelway::cli::add_tract(app);
-    vowelway::cli::add_words(app);
+    vowelway::cli::Command program(&app);
+    vowelway::cli::add_check(program);
+    vowelway::cli::add_compare(program);
+    vowelway::cli::add_explain(program);
+    vowelway::cli::add_measure(program);
+    vowelway::cli::add_plan(program);
+    vowelway::cli::add_profile(program);
+    vowelway::cli::add_tract(program);
+    vowelway::cli::add_words(program);
     try {
         app.parse(argc, argv);
     } catch (CLI::ParseError const& error) {
-        return app.exit(error) == 0 ? done : bad_command_line;
+        if (app.exit(error) != 0) return bad_command_line;
     }
+    vowelway::cli::finish_standard_output();
     return done;
 } catch (vowelway::InputError const& error) {
     std::cerr << error.what() << "\n";

@@ -2,13 +2,13 @@
 // vowelway measure: resonances from a recording of a whisper, a creak or a low note.
 #include "cli/commands.hpp"
 #include "cli/measuring.hpp"
+#include "cli/outputs.hpp"
 #include "cli/remarks.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/profile/read_profile.hpp"
 #include "vowelway/io/profile/write_profile.hpp"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
@@ -22,7 +22,7 @@ namespace {
 
 struct Settings {
     MeasuringOptions measuring;
-    MeasuringOutputs outputs;
+    Outputs outputs;
     std::string into, name, date, note;
 };
 
@@ -45,7 +45,7 @@ VoiceType voice_of(std::string const& name) {
 io::Profile profile_for(Settings const& s, Remarks& remarks) {
     if (!s.into.empty() && std::filesystem::exists(s.into)) {
         if (!s.measuring.singer.empty())
-            throw CLI::ValidationError("--singer", "is not needed with --into an existing profile");
+            bad_command_line("--singer", "is not needed with --into an existing profile");
         return io::read_whole_profile(s.into);
     }
     if (!s.measuring.singer.empty()) {
@@ -147,6 +147,10 @@ void write_into(Settings const& s, io::Profile const& profile, analysis::Measure
 }
 
 void run(Settings s) {
+    auto inputs = inputs_of(s.measuring);
+    inputs.push_back(s.into);
+    s.outputs.check(inputs);
+    auto const charts = chart_options(s.measuring.look);
     if (s.date.empty()) s.date = today();
     Remarks remarks;
     auto const profile = profile_for(s, remarks);
@@ -164,8 +168,9 @@ void run(Settings s) {
     print_remarks(m.remarks);
     auto map = probe_map(m, recordings, reference, s.date);
     map.who = name_of(s, profile);
-    write_outputs(s.outputs, measurements_table(m, recordings, reference.tuning),
-                  measurements_json(m, recordings).dump(2) + "\n", map);
+    s.outputs.write({{Form::table, [&] { return measurements_table(m, recordings, reference.tuning); }},
+                     {Form::json, [&] { return measurements_json(m, recordings).dump(2) + "\n"; }},
+                     {Form::chart, [&](auto const& file) { return write_chart(map, charts, file); }}});
     if (m.vowels.empty())
         throw InputError("no take gives a number", "see the reason of each above, and record again");
     if (!s.into.empty()) write_into(s, profile, m);
@@ -173,23 +178,24 @@ void run(Settings s) {
 
 } // namespace
 
-void add_measure(CLI::App& app) {
-    auto* command = app.add_subcommand(
-        "measure", "Resonances of a singer's vowels from a whisper, a creak or a low note");
+void add_measure(Command& program) {
+    auto command =
+        program.add("measure", "Resonances of a singer's vowels from a whisper, a creak or a low note");
     auto s = std::make_shared<Settings>();
-    add_measuring_options(*command, s->measuring);
-    command->add_option("--voice", s->measuring.voice,
-                        "the voice type, when there is no profile to know the singer from");
-    command->add_option("--singer", s->measuring.singer, "a profile or a voice type to know the singer from");
-    command->add_option("--into", s->into, "the profile to extend, or to begin");
-    command->add_option("--name", s->name, "the singer's name in a new profile (otherwise the file's)");
-    command->add_option("--date", s->date, "day of the recording, such as 2026-10-03 (otherwise today)");
-    command->add_option("--note", s->note, "a remark kept with the measurement");
-    add_measuring_outputs(*command, s->outputs);
-    command->footer(
+    add_measuring_options(command, s->measuring);
+    command.value("--voice", s->measuring.voice,
+                  "the voice type, when there is no profile to know the singer from");
+    command.value("--singer", s->measuring.singer, "a profile or a voice type to know the singer from");
+    command.value("--into", s->into, "the profile to extend, or to begin");
+    command.value("--name", s->name, "the singer's name in a new profile (otherwise the file's)");
+    command.value("--date", s->date, "day of the recording, such as 2026-10-03 (otherwise today)");
+    command.value("--note", s->note, "a remark kept with the measurement");
+    s->outputs.add_to(command, {Form::table, Form::json, Form::chart});
+    add_chart_look(command, s->measuring.look);
+    command.footer(
         "Example: vowelway measure take.m4a --vowels \"i e a o u\" --repeat 3 --voice tenor --into me.yaml\n "
         "        vowelway measure take.m4a --vowels \"i e a o u\" --singer me.yaml -o map.pdf");
-    command->callback([s] { run(*s); });
+    command.runs([s] { run(*s); });
 }
 
 } // namespace vowelway::cli

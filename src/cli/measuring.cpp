@@ -6,9 +6,7 @@
 #include "vowelway/io/audio/read_audio.hpp"
 #include "vowelway/io/audio/read_cues.hpp"
 #include "vowelway/io/profile/built_in.hpp"
-#include "vowelway/io/write_file.hpp"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -17,22 +15,27 @@
 
 namespace vowelway::cli {
 
-void add_measuring_options(CLI::App& command, MeasuringOptions& o) {
-    command.add_option("AUDIO", o.audio, "recordings: wav, flac, mp3, ogg, opus, m4a, aac, webm, mp4")
-        ->required();
-    command.add_option("--vowels", o.vowels,
-                       "the vowels in the order they were said, IPA or X-SAMPA: \"i e a o u\"");
-    command.add_option("--repeat", o.repeat, "times the list is gone through (otherwise found out)")
-        ->check(CLI::Range(1, 50));
-    command.add_option("--cues", o.cues, "a file with start, end and vowel on each line, for one recording");
-    command.add_option("--probe", o.probe, "whisper, creak or sung (otherwise recognised)")
-        ->check(CLI::IsMember({"whisper", "creak", "sung"}));
+void add_measuring_options(Command& command, MeasuringOptions& o) {
+    command.values("AUDIO", o.audio, "recordings: wav, flac, mp3, ogg, opus, m4a, aac, webm, mp4").required();
+    command.value("--vowels", o.vowels,
+                  "the vowels in the order they were said, IPA or X-SAMPA: \"i e a o u\"");
+    command.value("--repeat", o.repeat, "times the list is gone through (otherwise found out)")
+        .between(1, 50);
+    command.value("--cues", o.cues, "a file with start, end and vowel on each line, for one recording");
+    command.value("--probe", o.probe, "whisper, creak or sung (otherwise recognised)")
+        .one_of({"whisper", "creak", "sung"});
+}
+
+std::vector<std::string> inputs_of(MeasuringOptions const& o) {
+    auto all = o.audio;
+    all.insert(all.end(), {o.cues, o.singer, o.look.theme});
+    return all;
 }
 
 std::vector<analysis::Recording> read_recordings(MeasuringOptions const& o, Remarks& remarks) {
     std::vector<io::Cue> cues;
     if (!o.cues.empty()) {
-        if (o.audio.size() != 1) throw CLI::ValidationError("--cues", "goes with one recording");
+        if (o.audio.size() != 1) bad_command_line("--cues", "goes with one recording");
         cues = io::read_cues(o.cues);
     }
     std::vector<TimeSpan> spans;
@@ -94,8 +97,7 @@ analysis::MeasureRequest request_for(MeasuringOptions const& o, Singer const& re
     request.reference = reference;
     if (!o.vowels.empty()) request.vowels = parse_vowels(o.vowels);
     if (request.vowels.empty() && o.cues.empty())
-        throw CLI::ValidationError("--vowels",
-                                   "say what was spoken, such as --vowels \"i e a o u\", or give --cues");
+        bad_command_line("--vowels", "say what was spoken, such as --vowels \"i e a o u\", or give --cues");
     request.repeat = o.repeat;
     if (!o.probe.empty()) request.kind = analysis::parse_probe_kind(o.probe);
     for (auto const& learned : known) {
@@ -111,31 +113,6 @@ analysis::MeasureRequest request_for(MeasuringOptions const& o, Singer const& re
         request.taught.insert(request.taught.end(), learned.recordings.begin(), learned.recordings.end());
     }
     return request;
-}
-
-namespace {
-
-/// For CLI11: empty when something can be written under that name, else what is wrong with its ending.
-std::string wrong_output(std::string const& output) {
-    auto const ending = std::filesystem::path(output).extension().string();
-    if (output == "-" || ending == ".json" || ending == ".txt" || is_chart(ending)) return "";
-    return output + " has no known ending; use .txt .json .pdf .svg or .png, or - for standard output";
-}
-
-} // namespace
-
-void add_measuring_outputs(CLI::App& command, MeasuringOutputs& outputs) {
-    command
-        .add_option(
-            "-o,--output", outputs.files,
-            "file to write, by its ending: .txt .json .pdf .svg .png; - for standard output; may be repeated")
-        ->type_name("FILE")
-        ->allow_extra_args(false)
-        ->check(wrong_output, "", "");
-    command.add_option("--as", outputs.as, "form on standard output")
-        ->check(CLI::IsMember({"table", "json"}))
-        ->capture_default_str();
-    add_chart_look(command, outputs.look);
 }
 
 chart::ProbeMap probe_map(analysis::Measurements const& m, std::vector<analysis::Recording> const& recordings,
@@ -157,24 +134,6 @@ chart::ProbeMap probe_map(analysis::Measurements const& m, std::vector<analysis:
         if (known && !drawn) map.due.push_back(*known);
     }
     return map;
-}
-
-void write_outputs(MeasuringOutputs const& outputs, std::string const& table, std::string const& json,
-                   chart::ProbeMap const& map) {
-    auto const& text = outputs.as == "json" ? json : table;
-    if (outputs.files.empty()) fmt::print("{}", text);
-    for (auto const& file : outputs.files) {
-        auto const ending = std::filesystem::path(file).extension().string();
-        if (file == "-") {
-            fmt::print("{}", text);
-        } else if (is_chart(ending)) {
-            for (auto const& written : chart::write_chart(map, chart_options(outputs.look), file))
-                fmt::print(stderr, "wrote {}\n", written.string());
-        } else {
-            io::write_file(file, ending == ".json" ? json : table);
-            fmt::print(stderr, "wrote {}\n", file);
-        }
-    }
 }
 
 Method method_of(analysis::ProbeKind kind) {

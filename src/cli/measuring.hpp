@@ -4,6 +4,7 @@
 #pragma once
 
 #include "cli/chart_look.hpp"
+#include "cli/command.hpp"
 #include "vowelway/analysis/measure.hpp"
 #include "vowelway/chart/draw_probes.hpp"
 #include "vowelway/core/singer.hpp"
@@ -14,18 +15,18 @@
 #include <string>
 #include <vector>
 
-namespace CLI {
-class App;
-}
-
 namespace vowelway::cli {
 
 struct MeasuringOptions {
     std::vector<std::string> audio;
     std::string vowels, cues, probe, singer, voice;
     int repeat = 0;
+    ChartLook look;
 };
-void add_measuring_options(CLI::App& command, MeasuringOptions& options);
+/// All but --singer and --voice, and the look of charts.
+void add_measuring_options(Command& command, MeasuringOptions& options);
+/// The files that the options may name.
+std::vector<std::string> inputs_of(MeasuringOptions const& options);
 
 /// The recordings as heard; the memory used does not grow with their length.
 std::vector<analysis::Recording> read_recordings(MeasuringOptions const& options, Remarks& remarks);
@@ -44,22 +45,9 @@ nlohmann::ordered_json measurements_json(analysis::Measurements const& m,
 std::string measurements_table(analysis::Measurements const& m,
                                std::vector<analysis::Recording> const& recordings, Tuning const& tuning);
 
-/// Where the answer goes.
-struct MeasuringOutputs {
-    std::vector<std::string> files;
-    std::string as = "table";
-    ChartLook look;
-};
-void add_measuring_outputs(CLI::App& command, MeasuringOutputs& outputs);
-
 /// The map of what was measured; `date` may be empty.
 chart::ProbeMap probe_map(analysis::Measurements const& m, std::vector<analysis::Recording> const& recordings,
                           Singer const& reference, std::string const& date);
-
-/// Text, JSON or chart go to the files by their endings; the text (or, `as` json, the JSON) to standard
-/// output for "-" or when there are no files.
-void write_outputs(MeasuringOutputs const& outputs, std::string const& table, std::string const& json,
-                   chart::ProbeMap const& map);
 
 Method method_of(analysis::ProbeKind kind);
 

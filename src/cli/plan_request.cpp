@@ -6,8 +6,6 @@
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/technique/read_technique.hpp"
 
-#include <CLI/CLI.hpp>
-
 namespace vowelway::cli {
 
 namespace {
@@ -51,36 +49,32 @@ Passage read_passage(PlanOptions const& o, io::ScoreOptions const& options) {
 
 } // namespace
 
-void add_song_options(CLI::App& command, PlanOptions& o) {
-    command.add_option("--part", o.part, "part by name or number (default: the one with the words)");
-    command.add_option("--verse", o.verse, "verse (default: the first)")->check(CLI::Range(1, 99));
-    command.add_option("--language", o.language, "language of the words (default: found from them)")
-        ->type_name("TAG");
-    command.add_option("--words", o.words, "your own pronunciations, YAML")->type_name("FILE");
-    command.add_option("--transpose", o.transpose, "semitones up (or down, negative)")
-        ->check(CLI::Range(-36.0, 36.0));
-    command.add_option("--technique", o.technique, "classical, belt, choral, or a YAML file")
-        ->capture_default_str();
-    command.add_option("--draws", o.draws, "draws over the deviations, for the certainty of each advice")
-        ->check(CLI::Range(0, 10000))
-        ->capture_default_str();
-    command.add_option("--a4", o.a4, "tuning of A4 (default: the profile's, else 440 Hz)")->type_name("HZ");
+void add_song_options(Command& command, PlanOptions& o) {
+    command.value("--part", o.part, "part by name or number (default: the one with the words)");
+    command.value("--verse", o.verse, "verse (default: the first)").between(1, 99);
+    command.value("--language", o.language, "language of the words (default: found from them)").called("TAG");
+    command.value("--words", o.words, "your own pronunciations, YAML").called("FILE");
+    command.value("--transpose", o.transpose, "semitones up (or down, negative)").between(-36.0, 36.0);
+    command.value("--technique", o.technique, "classical, belt, choral, or a YAML file").shows_default();
+    command.value("--draws", o.draws, "draws over the deviations, for the certainty of each advice")
+        .between(0, 10000)
+        .shows_default();
+    command.value("--a4", o.a4, "tuning of A4 (default: the profile's, else 440 Hz)").called("HZ");
 }
 
-void add_plan_options(CLI::App& command, PlanOptions& o) {
+void add_plan_options(Command& command, PlanOptions& o) {
     command
-        .add_option(
-            "--singer", o.singer,
-            "profile (YAML) or a voice type: bass baritone tenor countertenor alto mezzo soprano treble")
-        ->required()
-        ->type_name("PROFILE");
-    command
-        .add_option("--range", o.range, "pitches to plan, C3..A4; alone, or instead of the singer's range")
-        ->type_name("LOW..HIGH");
-    command.add_option("--vowels", o.vowels,
-                       "vowels to plan besides those sung, \"i e a o u\" (IPA or X-SAMPA)");
+        .value("--singer", o.singer,
+               "profile (YAML) or a voice type: bass baritone tenor countertenor alto mezzo soprano treble")
+        .required()
+        .called("PROFILE");
+    command.value("--range", o.range, "pitches to plan, C3..A4; alone, or instead of the singer's range")
+        .called("LOW..HIGH");
+    command.value("--vowels", o.vowels, "vowels to plan besides those sung, \"i e a o u\" (IPA or X-SAMPA)");
     add_song_options(command, o);
 }
+
+std::vector<std::string> inputs_of(PlanOptions const& o) { return {o.score, o.singer, o.words, o.technique}; }
 
 ReadRequest read_request(PlanOptions const& o) {
     plan::PlanRequest request;

@@ -2,14 +2,12 @@
 // The options of every command that plans, and what they ask for.
 #pragma once
 
+#include "cli/command.hpp"
 #include "vowelway/io/score/read_score.hpp"
 #include "vowelway/plan/make_plan.hpp"
 
 #include <string>
-
-namespace CLI {
-class App;
-}
+#include <vector>
 
 namespace vowelway::cli {
 
@@ -20,9 +18,12 @@ struct PlanOptions {
 };
 
 /// How the score is read and in which technique it is planned. The options must outlive the parsing.
-void add_song_options(CLI::App& command, PlanOptions& o);
+void add_song_options(Command& command, PlanOptions& o);
 /// Those, the singer, range and vowels: all but SCORE, whose help and need differ.
-void add_plan_options(CLI::App& command, PlanOptions& o);
+void add_plan_options(Command& command, PlanOptions& o);
+
+/// The files that the options may name.
+std::vector<std::string> inputs_of(PlanOptions const& o);
 
 struct ReadRequest {
     plan::PlanRequest request;

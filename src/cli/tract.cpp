@@ -2,16 +2,15 @@
 // vowelway tract: the resonances of measured or modelled vocal tracts.
 #include "vowelway/acoustics/tract.hpp"
 #include "cli/commands.hpp"
+#include "cli/outputs.hpp"
 #include "cli/remarks.hpp"
 #include "vowelway/io/areas/read_areas.hpp"
 #include "vowelway/report/table.hpp"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
 #include <cmath>
-#include <iostream>
 #include <memory>
 #include <string>
 #include <vector>
@@ -21,7 +20,8 @@ namespace vowelway::cli {
 namespace {
 
 struct Settings {
-    std::string areas, as = "table", loss = "closed-glottis";
+    Outputs outputs;
+    std::string areas, loss = "closed-glottis";
     double up_to = 5000;
 };
 
@@ -41,7 +41,7 @@ Result solve(io::MeasuredTract const& measured, acoustics::TractLoss loss, Frequ
 
 double tenths(Frequency f) { return std::round(in_hertz(f) * 10) / 10 + 0.0; }
 
-void print_json(std::vector<Result> const& results, Settings const& settings) {
+std::string json_of(std::vector<Result> const& results, Settings const& settings) {
     nlohmann::ordered_json out{
         {"vowelway", 1}, {"loss", settings.loss}, {"tracts", nlohmann::ordered_json::array()}};
     for (auto const& result : results) {
@@ -57,16 +57,15 @@ void print_json(std::vector<Result> const& results, Settings const& settings) {
             tract["compliant_bands_hz"].push_back({tenths(band.from), tenths(band.to)});
         out["tracts"].push_back(std::move(tract));
     }
-    std::cout << out.dump(2) << "\n";
+    return out.dump(2) + "\n";
 }
 
-void print_table(std::vector<Result> const& results) {
-    bool first = true;
+std::string text_of(std::vector<Result> const& results) {
+    std::string out;
     for (auto const& result : results) {
-        if (!first) std::cout << "\n";
-        first = false;
-        std::cout << (result.vowel.empty() ? "" : result.vowel + ", ")
-                  << fmt::format("{:.1f} cm\n", in_centimetres(result.length));
+        if (!out.empty()) out += "\n";
+        out += (result.vowel.empty() ? "" : result.vowel + ", ") +
+               fmt::format("{:.1f} cm\n", in_centimetres(result.length));
         report::Table table({{"resonance", report::Table::Align::left},
                              {"Hz", report::Table::Align::right},
                              {"bandwidth Hz", report::Table::Align::right}});
@@ -76,51 +75,50 @@ void print_table(std::vector<Result> const& results) {
                        fmt::format("{:.0f}", in_hertz(r.bandwidth))});
         }
         if (table.empty())
-            std::cout << "no resonance below the limit\n";
+            out += "no resonance below the limit\n";
         else
-            std::cout << table.str();
+            out += table.str();
         std::string bands;
         for (auto const& band : result.compliant)
             bands += fmt::format("{}{:.0f}..{:.0f}", bands.empty() ? "" : ", ", in_hertz(band.from),
                                  in_hertz(band.to));
-        std::cout << "compliant load, Hz: " << (bands.empty() ? "nowhere" : bands) << "\n";
+        out += "compliant load, Hz: " + (bands.empty() ? "nowhere" : bands) + "\n";
     }
+    return out;
 }
 
 void run(Settings const& settings) {
+    settings.outputs.check({settings.areas});
     auto const loss = *acoustics::parse_tract_loss(settings.loss);
     auto const read = io::read_areas(settings.areas);
     print_remarks(read.remarks);
     std::vector<Result> results;
     for (auto const& measured : read.tracts) results.push_back(solve(measured, loss, hertz(settings.up_to)));
-    if (settings.as == "json")
-        print_json(results, settings);
-    else
-        print_table(results);
+    settings.outputs.write({{Form::table, [&] { return text_of(results); }},
+                            {Form::json, [&] { return json_of(results, settings); }}});
 }
 
 } // namespace
 
-void add_tract(CLI::App& app) {
-    auto* command =
-        app.add_subcommand("tract", "Resonances, bandwidths and load on the folds of measured vocal tracts");
+void add_tract(Command& program) {
+    auto command =
+        program.add("tract", "Resonances, bandwidths and load on the folds of measured vocal tracts");
     auto settings = std::make_shared<Settings>();
     command
-        ->add_option("AREAS", settings->areas,
-                     "a .csv with the columns section_length_cm, section_index_from_glottis, area_cm2 and, "
-                     "for several tracts, vowel")
-        ->required();
-    command->add_option("--as", settings->as, "table or json")->check(CLI::IsMember({"table", "json"}));
+        .value("AREAS", settings->areas,
+               "a .csv with the columns section_length_cm, section_index_from_glottis, area_cm2 and, "
+               "for several tracts, vowel")
+        .required();
+    settings->outputs.add_to(command, {Form::table, Form::json});
     command
-        ->add_option("--loss", settings->loss,
-                     "none (hard walls, ideally open mouth), radiation (hard walls), closed-glottis "
-                     "(yielding walls, friction; "
-                     "the default) or voiced (the same, bandwidths as while singing)")
-        ->check(CLI::IsMember({"none", "radiation", "closed-glottis", "voiced"}));
-    command->add_option("--up-to", settings->up_to, "highest frequency, Hz (100 to 8000; 5000)")
-        ->check(CLI::Range(100.0, 8000.0));
-    command->footer("Example: vowelway tract areas.csv --as json");
-    command->callback([settings] { run(*settings); });
+        .value("--loss", settings->loss,
+               "none (hard walls, ideally open mouth), radiation (hard walls), closed-glottis "
+               "(yielding walls, friction; the default) or voiced (the same, bandwidths as while singing)")
+        .one_of({"none", "radiation", "closed-glottis", "voiced"});
+    command.value("--up-to", settings->up_to, "highest frequency, Hz (100 to 8000; 5000)")
+        .between(100.0, 8000.0);
+    command.footer("Example: vowelway tract areas.csv --as json");
+    command.runs([settings] { run(*settings); });
 }
 
 } // namespace vowelway::cli

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
 // vowelway words: the sung vowels of a text, syllable by syllable.
 #include "cli/commands.hpp"
+#include "cli/outputs.hpp"
 #include "cli/remarks.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/diction/sing_words.hpp"
 #include "vowelway/report/table.hpp"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
@@ -24,7 +24,8 @@ namespace {
 
 struct Settings {
     std::vector<std::string> text;
-    std::string language, words, as = "table";
+    Outputs outputs;
+    std::string language, words;
     bool r_colour = false;
 };
 
@@ -67,7 +68,7 @@ std::string joined(std::vector<Vowel> const& vowels) {
 }
 
 // One word on a line: readable, and cheap for thousands of them.
-void print_json(std::vector<diction::SungWord> const& words, diction::Language language) {
+std::string json_of(std::vector<diction::SungWord> const& words, diction::Language language) {
     std::string out = fmt::format("{{\"vowelway\": 1, \"language\": \"{}\", \"words\": [", tag(language));
     for (auto const& word : words) {
         nlohmann::ordered_json one{{"word", word.word}};
@@ -92,7 +93,7 @@ void print_json(std::vector<diction::SungWord> const& words, diction::Language l
         if (word.guessed) one["doubt"] = word.doubt;
         out += (&word == &words.front() ? "\n  " : ",\n  ") + one.dump();
     }
-    fmt::print("{}\n]}}\n", out);
+    return out + "\n]}\n";
 }
 
 std::string sung(SungVowel const& vowel) {
@@ -101,7 +102,7 @@ std::string sung(SungVowel const& vowel) {
     return out;
 }
 
-void print_table(std::vector<diction::SungWord> const& words) {
+std::string table_of(std::vector<diction::SungWord> const& words) {
     report::Table table({{"syllables"}, {"sung"}, {""}});
     for (auto const& word : words) {
         std::string syllables, vowels;
@@ -112,10 +113,13 @@ void print_table(std::vector<diction::SungWord> const& words) {
         if (word.syllables.empty()) syllables = word.word;
         table.row({syllables, vowels, word.guessed ? "guessed: " + word.doubt : ""});
     }
-    fmt::print("{}", table.str());
+    return table.str();
 }
 
 void run(Settings const& settings) {
+    auto inputs = settings.text;
+    inputs.push_back(settings.words);
+    settings.outputs.check(inputs);
     diction::DictionOptions options;
     options.r_colour = settings.r_colour;
     if (!settings.words.empty()) options.words = diction::read_word_list(settings.words);
@@ -137,26 +141,23 @@ void run(Settings const& settings) {
     auto const words = transcribe(text, language, options);
     if (words.empty())
         throw InputError("the text holds no words", "write some words, a file or - for the standard input");
-    if (settings.as == "json")
-        print_json(words, language);
-    else
-        print_table(words);
+    settings.outputs.write({{Form::table, [&] { return table_of(words); }},
+                            {Form::json, [&] { return json_of(words, language); }}});
 }
 
 } // namespace
 
-void add_words(CLI::App& app) {
-    auto* command = app.add_subcommand("words", "The vowels sung on a text, syllable by syllable");
+void add_words(Command& program) {
+    auto command = program.add("words", "The vowels sung on a text, syllable by syllable");
     auto settings = std::make_shared<Settings>();
-    command->add_option("TEXT", settings->text, "words, one text file, or - for the standard input")
-        ->required();
-    command->add_option("-l,--language", settings->language,
-                        "it, la, de, fr, en, es or another tag; without it the language is guessed");
-    command->add_option("--words", settings->words, "your own pronunciations: a YAML list of word: IPA");
-    command->add_option("--as", settings->as, "table or json")->check(CLI::IsMember({"table", "json"}));
-    command->add_flag("--r-colour", settings->r_colour, "English: keep the r in the vowel");
-    command->footer("Example: vowelway words \"dolce sospiro\" --language it");
-    command->callback([settings] { run(*settings); });
+    command.values("TEXT", settings->text, "words, one text file, or - for the standard input").required();
+    command.value("-l,--language", settings->language,
+                  "it, la, de, fr, en, es or another tag; without it the language is guessed");
+    command.value("--words", settings->words, "your own pronunciations: a YAML list of word: IPA");
+    settings->outputs.add_to(command, {Form::table, Form::json});
+    command.flag("--r-colour", settings->r_colour, "English: keep the r in the vowel");
+    command.footer("Example: vowelway words \"dolce sospiro\" --language it");
+    command.runs([settings] { run(*settings); });
 }
 
 } // namespace vowelway::cli

@@ -12,6 +12,6 @@ $ vowelway check data/measuring/creak_e_a_o.ogg --vowels "e a o" --singer tenor 
 $ head -c 5 check.pdf
 %PDF-
 $ vowelway check take.wav --vowels a --singer tenor -o check.doc
-! --output: check.doc has no known ending; use .txt .json .pdf .svg or .png, or - for standard output
+! --output: check.doc has no known ending; use one of .txt .json .pdf .svg .png
 ! ...
 -> 2

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: MIT
+#include "cli/command.hpp"
+
+#include <CLI/CLI.hpp>
+
+namespace vowelway::cli {
+
+Option& Option::required() {
+    option_->required();
+    return *this;
+}
+
+Option& Option::called(std::string const& name) {
+    option_->type_name(name);
+    return *this;
+}
+
+Option& Option::one_of(std::vector<std::string> const& values) {
+    option_->check(CLI::IsMember(values));
+    return *this;
+}
+
+Option& Option::between(int low, int high) {
+    option_->check(CLI::Range(low, high));
+    return *this;
+}
+
+Option& Option::between(double low, double high) {
+    option_->check(CLI::Range(low, high));
+    return *this;
+}
+
+Option& Option::shows_default() {
+    option_->capture_default_str();
+    return *this;
+}
+
+Command Command::add(std::string const& name, std::string const& says) {
+    return Command(app_->add_subcommand(name, says));
+}
+
+Option Command::value(std::string const& names, std::string& value, std::string const& says) {
+    return Option(app_->add_option(names, value, says));
+}
+
+Option Command::value(std::string const& names, int& value, std::string const& says) {
+    return Option(app_->add_option(names, value, says));
+}
+
+Option Command::value(std::string const& names, double& value, std::string const& says) {
+    return Option(app_->add_option(names, value, says));
+}
+
+Option Command::values(std::string const& names, std::vector<std::string>& values, std::string const& says) {
+    return Option(app_->add_option(names, values, says));
+}
+
+Option Command::repeated(std::string const& names, std::vector<std::string>& values,
+                         std::string const& says) {
+    return Option(app_->add_option(names, values, says)->allow_extra_args(false));
+}
+
+void Command::flag(std::string const& names, bool& value, std::string const& says) {
+    app_->add_flag(names, value, says);
+}
+
+void Command::footer(std::string const& text) { app_->footer(text); }
+
+void Command::needs_command() { app_->require_subcommand(1); }
+
+void Command::runs(std::function<void()> job) { app_->callback(std::move(job)); }
+
+void bad_command_line(std::string_view option, std::string_view wrong) {
+    throw CLI::ValidationError(std::string(option), std::string(wrong));
+}
+
+void missing(std::string_view what) { throw CLI::RequiredError(std::string(what)); }
+
+} // namespace vowelway::cli

@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: MIT
+#include "cli/outputs.hpp"
+
+#include "cli/standard_output.hpp"
+#include "vowelway/io/write_file.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <iostream>
+#include <stdexcept>
+
+namespace vowelway::cli {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+/// A form of an answer: the name of --as (empty: not for standard output) and the endings of its files.
+struct FormRow {
+    Form form;
+    std::string_view as, endings;
+};
+constexpr std::array form_rows{FormRow{Form::table, "table", ".txt"}, FormRow{Form::csv, "csv", ".csv"},
+                               FormRow{Form::json, "json", ".json"},
+                               FormRow{Form::chart, "", ".pdf .svg .png"},
+                               FormRow{Form::score, "", ".mxl .musicxml .xml"}};
+
+FormRow const& row_of(Form form) { return *std::ranges::find(form_rows, form, &FormRow::form); }
+
+bool has_ending(Form form, std::string const& file) {
+    auto const ending = fs::path(file).extension().string();
+    return ending.size() > 1 &&
+           fmt::format(" {} ", row_of(form).endings).find(" " + ending + " ") != std::string::npos;
+}
+
+std::string endings_of(std::vector<Form> const& forms) {
+    std::string out;
+    for (auto const form : forms) out += (out.empty() ? "" : " ") + std::string(row_of(form).endings);
+    return out;
+}
+
+/// One file under either name, links looked through.
+bool same_file(std::string const& output, std::string const& input) {
+    std::error_code none;
+    return fs::equivalent(output, input, none) && !none;
+}
+
+Writer const& writer_of(std::vector<Writer> const& writers, Form form) {
+    auto const found = std::ranges::find(writers, form, &Writer::form);
+    if (found == writers.end()) throw std::logic_error("a form without a writer");
+    return *found;
+}
+
+} // namespace
+
+void Outputs::add_to(Command& command, std::vector<Form> const& forms) {
+    forms_ = forms;
+    as_ = row_of(forms.front()).as;
+    command
+        .repeated("-o,--output", files_,
+                  fmt::format("file to write, by its ending: {}; - for standard output; may be repeated",
+                              endings_of(forms)))
+        .called("FILE");
+    std::vector<std::string> names;
+    for (auto const form : forms)
+        if (auto const as = row_of(form).as; !as.empty()) names.emplace_back(as);
+    command.value("--as", as_, "form on standard output").one_of(names).shows_default();
+    command.flag("--overwrite", overwrite_, "an output may replace a file that was read");
+}
+
+void Outputs::check(std::vector<std::string> const& inputs) const {
+    for (auto const& file : files_) {
+        if (file == "-") continue;
+        if (std::ranges::none_of(forms_, [&](Form form) { return has_ending(form, file); }))
+            bad_command_line("--output",
+                             fmt::format("{} has no known ending; use one of {}", file, endings_of(forms_)));
+        if (overwrite_) continue;
+        if (std::ranges::any_of(inputs, [&](auto const& input) { return same_file(file, input); }))
+            bad_command_line("--output", file + " is a file to be read; name another, or add --overwrite");
+    }
+}
+
+std::string Outputs::first(Form form) const {
+    auto const found = std::ranges::find_if(files_, [&](auto const& file) { return has_ending(form, file); });
+    return found == files_.end() ? std::string() : *found;
+}
+
+void Outputs::write(std::vector<Writer> const& writers) const {
+    auto const text = [&](Form form) { return std::get<Writer::Text>(writer_of(writers, form).make)(); };
+    auto const named = std::ranges::find_if(
+        forms_, [&](Form form) { return !row_of(form).as.empty() && row_of(form).as == as_; });
+    if (files_.empty()) print(text(*named));
+    for (auto const& file : files_) {
+        if (file == "-") {
+            print(text(*named));
+            continue;
+        }
+        auto const form = *std::ranges::find_if(forms_, [&](Form f) { return has_ending(f, file); });
+        std::vector<fs::path> written{file};
+        if (auto const* files = std::get_if<Writer::Files>(&writer_of(writers, form).make))
+            written = (*files)(file);
+        else
+            io::write_file(file, text(form));
+        for (auto const& one : written) std::cerr << "wrote " << one.string() << "\n";
+    }
+    finish_standard_output();
+}
+
+} // namespace vowelway::cli

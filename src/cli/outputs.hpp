@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: MIT
+// Where the answer of a command goes: one way for every command. A command names the forms it has and gives a
+// writer for each; endings, standard output, refusals and messages are here.
+#pragma once
+
+#include "cli/command.hpp"
+
+#include <filesystem>
+#include <functional>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+namespace vowelway::cli {
+
+/// What an answer can be written as. Names and endings stand in a table in outputs.cpp.
+enum class Form { table, csv, json, chart, score };
+
+/// Makes one form: a text, or files at (or, of several pages, numbered beside) the path, which it returns.
+struct Writer {
+    using Text = std::function<std::string()>;
+    using Files = std::function<std::vector<std::filesystem::path>(std::filesystem::path const&)>;
+    Form form;
+    std::variant<Text, Files> make;
+};
+
+class Outputs {
+  public:
+    /// Adds -o, --as and --overwrite for these forms; the first is the one for the terminal. Must outlive the
+    /// parsing.
+    void add_to(Command& command, std::vector<Form> const& forms);
+
+    /// Before any work: refuses endings that no form has, and outputs that are one of the inputs (files named
+    /// on the command line; empty names and names of no file are passed over) unless --overwrite. Throws as
+    /// bad_command_line does.
+    void check(std::vector<std::string> const& inputs) const;
+
+    /// The first file to be written in that form; empty when there is none.
+    std::string first(Form form) const;
+
+    /// Writes every output, prints to standard output for "-" or when there is no output at all, says on
+    /// standard error what was written. Throws InputError for what cannot be written, standard output too.
+    void write(std::vector<Writer> const& writers) const;
+
+  private:
+    std::vector<Form> forms_;
+    std::vector<std::string> files_;
+    std::string as_;
+    bool overwrite_ = false;
+};
+
+} // namespace vowelway::cli

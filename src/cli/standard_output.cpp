@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: MIT
+#include "cli/standard_output.hpp"
+
+#include "vowelway/core/error.hpp"
+
+#include <iostream>
+
+namespace vowelway::cli {
+
+void print(std::string_view text) { std::cout << text; }
+
+void finish_standard_output() {
+    std::cout.flush();
+    if (!std::cout)
+        throw InputError("cannot write to standard output", "check the disk or the program behind the pipe");
+}
+
+} // namespace vowelway::cli
