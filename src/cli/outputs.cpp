@@ -2,7 +2,7 @@
 #include "cli/outputs.hpp"
 
 #include "cli/standard_output.hpp"
-#include "vowelway/io/write_file.hpp"
+#include "vowelway/files/write.hpp"
 
 #include <fmt/format.h>
 
@@ -102,7 +102,7 @@ void Outputs::write(std::vector<Writer> const& writers) const {
         if (auto const* files = std::get_if<Writer::Files>(&writer_of(writers, form).make))
             written = (*files)(file);
         else
-            io::write_file(file, text(form));
+            files::write(file, text(form));
         for (auto const& one : written) std::cerr << "wrote " << one.string() << "\n";
     }
     finish_standard_output();

@@ -43,5 +43,5 @@ $ vowelway plan --range C3..A4 --singer tenor --a4 4400
 $ vowelway plan --range C3..A4 --singer tenor --vowels a -o no/such/plan.json
 ! caution: average voice: measure your own
 ! no/such/plan.json: cannot write here: No such file or directory
-!   check that the folder exists, has room and may be written
+!   check the name, and that the folder exists
 -> 3
