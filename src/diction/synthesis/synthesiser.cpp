@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "diction/synthesis/synthesiser.hpp"
 
+#include "core/late_library.hpp"
 #include "core/utf8.hpp"
 #include "vowelway/core/error.hpp"
 
@@ -13,6 +14,31 @@ namespace vowelway::diction {
 
 namespace {
 std::mutex in_use;
+
+/// The functions that are used, loaded with the synthesiser: its libraries of sound devices cost a process
+/// that needs no words a third of its start.
+struct Espeak {
+    decltype(&::espeak_Initialize) initialize;
+    decltype(&::espeak_Terminate) terminate;
+    decltype(&::espeak_ng_SetVoiceByName) set_voice;
+    decltype(&::espeak_TextToPhonemes) to_phonemes;
+};
+
+Espeak load() {
+    LateLibrary const from("libespeak-ng.so.1", "words are read with espeak-ng: install its library (Debian: "
+                                                "the package libespeak-ng1)");
+    Espeak e{};
+    from.bind(e.initialize, "espeak_Initialize");
+    from.bind(e.terminate, "espeak_Terminate");
+    from.bind(e.set_voice, "espeak_ng_SetVoiceByName");
+    from.bind(e.to_phonemes, "espeak_TextToPhonemes");
+    return e;
+}
+
+Espeak const& espeak() {
+    static Espeak const functions = load();
+    return functions;
+}
 
 // The voice named "en" is the British one: the neutral stage pronunciation starts from its standard.
 std::string voice_name(Language language) {
@@ -53,20 +79,20 @@ Synthesiser& Synthesiser::instance() {
 
 Synthesiser::Synthesiser() {
     // Retrieval mode opens no sound device; the flag keeps the library from ending the program.
-    if (espeak_Initialize(AUDIO_OUTPUT_RETRIEVAL, 0, nullptr, espeakINITIALIZE_DONT_EXIT) < 0)
+    if (espeak().initialize(AUDIO_OUTPUT_RETRIEVAL, 0, nullptr, espeakINITIALIZE_DONT_EXIT) < 0)
         throw InputError("the pronunciation data of espeak-ng cannot be found",
                          "install the package espeak-ng-data, or set ESPEAK_DATA_PATH to the folder that "
                          "holds espeak-ng-data");
 }
 
-Synthesiser::~Synthesiser() { espeak_Terminate(); }
+Synthesiser::~Synthesiser() { espeak().terminate(); }
 
 std::string Synthesiser::ipa(std::string_view word, Language language) {
     constexpr std::size_t longest = 400;
     std::lock_guard const lock(in_use);
     auto const voice = voice_name(language);
     if (voice != voice_) {
-        if (espeak_ng_SetVoiceByName(voice.c_str()) != ENS_OK)
+        if (espeak().set_voice(voice.c_str()) != ENS_OK)
             throw InputError("espeak-ng has no voice for " + std::string(to_string(language)),
                              "install the whole espeak-ng-data, or type the vowels in a word list");
         voice_ = voice;
@@ -77,7 +103,7 @@ std::string Synthesiser::ipa(std::string_view word, Language language) {
     void const* rest = text.c_str();
     constexpr int ipa_mode = 0x02;
     while (rest) {
-        if (auto const* found = espeak_TextToPhonemes(&rest, espeakCHARS_UTF8, ipa_mode)) {
+        if (auto const* found = espeak().to_phonemes(&rest, espeakCHARS_UTF8, ipa_mode)) {
             if (!out.empty()) out += ' ';
             out += found;
         }

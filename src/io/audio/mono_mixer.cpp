@@ -16,10 +16,10 @@ constexpr double joined_below = 0.020; // s
 Handle<SwrContext> converter(AVChannelLayout& layout, AVSampleFormat from, int rate_from, AVSampleFormat to,
                              int rate_to) {
     SwrContext* raw = nullptr;
-    if (swr_alloc_set_opts2(&raw, &layout, to, rate_to, &layout, from, rate_from, 0, nullptr) < 0)
+    if (av().swr_alloc_set_opts2(&raw, &layout, to, rate_to, &layout, from, rate_from, 0, nullptr) < 0)
         throw std::runtime_error("no sample converter");
     Handle<SwrContext> made{raw};
-    if (swr_init(made.get()) < 0) throw std::runtime_error("the sample converter does not start");
+    if (av().swr_init(made.get()) < 0) throw std::runtime_error("the sample converter does not start");
     return made;
 }
 
@@ -31,11 +31,11 @@ MonoMixer::MonoMixer(AVCodecContext const& decoder, int rate)
       planes_(channels_) {
     AVChannelLayout layout{};
     if (decoder.ch_layout.order == AV_CHANNEL_ORDER_UNSPEC)
-        av_channel_layout_default(&layout, decoder.ch_layout.nb_channels);
+        av().av_channel_layout_default(&layout, decoder.ch_layout.nb_channels);
     else
-        av_channel_layout_copy(&layout, &decoder.ch_layout);
+        av().av_channel_layout_copy(&layout, &decoder.ch_layout);
     to_float_ = converter(layout, decoder.sample_fmt, rate_in_, AV_SAMPLE_FMT_FLTP, rate_in_);
-    av_channel_layout_uninit(&layout);
+    av().av_channel_layout_uninit(&layout);
     AVChannelLayout mono = AV_CHANNEL_LAYOUT_MONO;
     to_rate_ = converter(mono, AV_SAMPLE_FMT_FLT, rate_in_, AV_SAMPLE_FMT_FLT, rate_out_);
 }
@@ -50,7 +50,7 @@ std::span<float const> MonoMixer::mix(AVFrame const* frame) {
             outputs[c] = reinterpret_cast<std::uint8_t*>(planes_[c].data());
         }
         auto** const input = const_cast<std::uint8_t const**>(frame->extended_data);
-        if (swr_convert(to_float_.get(), outputs.data(), frame->nb_samples, input, frame->nb_samples) !=
+        if (av().swr_convert(to_float_.get(), outputs.data(), frame->nb_samples, input, frame->nb_samples) !=
             frame->nb_samples)
             throw std::runtime_error("the sample converter lost samples");
         mono_.assign(count, 0.0F);
@@ -65,12 +65,12 @@ std::span<float const> MonoMixer::mix(AVFrame const* frame) {
         }
         samples_in_ += frame->nb_samples;
     }
-    auto const room = swr_get_out_samples(to_rate_.get(), static_cast<int>(mono_.size()));
+    auto const room = av().swr_get_out_samples(to_rate_.get(), static_cast<int>(mono_.size()));
     out_.resize(static_cast<std::size_t>(std::max(room, 1)));
     auto* output = reinterpret_cast<std::uint8_t*>(out_.data());
     auto const* input = reinterpret_cast<std::uint8_t const*>(mono_.data());
-    auto const made = swr_convert(to_rate_.get(), &output, static_cast<int>(out_.size()),
-                                  frame ? &input : nullptr, static_cast<int>(mono_.size()));
+    auto const made = av().swr_convert(to_rate_.get(), &output, static_cast<int>(out_.size()),
+                                       frame ? &input : nullptr, static_cast<int>(mono_.size()));
     if (made < 0) throw std::runtime_error("the resampler failed");
     out_.resize(static_cast<std::size_t>(made));
     return out_;

@@ -3,7 +3,7 @@
 // audio folder.
 #pragma once
 
-#include "io/audio/ffmpeg_handles.hpp"
+#include "io/audio/ffmpeg.hpp"
 #include "vowelway/io/audio/read_audio.hpp"
 
 #include <cstdint>

@@ -32,31 +32,31 @@ Handle<AVFormatContext> open(std::string const& path) {
     if (!std::filesystem::exists(path))
         throw InputError("there is no such recording", "check the name and the folder", in(path));
     AVDictionary* options = nullptr;
-    av_dict_set(&options, "protocol_whitelist", "file", 0);
-    av_dict_set(&options, "format_whitelist", containers, 0);
+    av().av_dict_set(&options, "protocol_whitelist", "file", 0);
+    av().av_dict_set(&options, "format_whitelist", containers, 0);
     AVFormatContext* raw = nullptr;
-    int const failed = avformat_open_input(&raw, ("file:" + path).c_str(), nullptr, &options);
-    av_dict_free(&options);
+    int const failed = av().avformat_open_input(&raw, ("file:" + path).c_str(), nullptr, &options);
+    av().av_dict_free(&options);
     if (failed < 0)
         throw InputError("is not a recording that can be read",
                          "wav, flac, mp3, ogg, opus, m4a, aac, webm and mp4 are; or it is damaged: " +
                              std::string(record_again),
                          in(path));
     Handle<AVFormatContext> opened{raw};
-    if (avformat_find_stream_info(opened.get(), nullptr) < 0)
+    if (av().avformat_find_stream_info(opened.get(), nullptr) < 0)
         throw InputError("is damaged at its beginning", record_again, in(path));
     return opened;
 }
 
 Handle<AVCodecContext> decoder_of(AVStream const& stream, std::string const& path) {
-    auto const* const codec = avcodec_find_decoder(stream.codecpar->codec_id);
+    auto const* const codec = av().avcodec_find_decoder(stream.codecpar->codec_id);
     if (!codec)
         throw InputError("its coding is not one that can be read", "save it as WAV or FLAC first", in(path));
-    Handle<AVCodecContext> decoder{avcodec_alloc_context3(codec)};
-    if (!decoder || avcodec_parameters_to_context(decoder.get(), stream.codecpar) < 0)
+    Handle<AVCodecContext> decoder{av().avcodec_alloc_context3(codec)};
+    if (!decoder || av().avcodec_parameters_to_context(decoder.get(), stream.codecpar) < 0)
         throw InputError("is damaged at its beginning", record_again, in(path));
     decoder->thread_count = 1;
-    if (avcodec_open2(decoder.get(), codec, nullptr) < 0 || decoder->sample_rate <= 0 ||
+    if (av().avcodec_open2(decoder.get(), codec, nullptr) < 0 || decoder->sample_rate <= 0 ||
         decoder->ch_layout.nb_channels <= 0)
         throw InputError("is damaged at its beginning", record_again, in(path));
     if (decoder->sample_rate < lowest_rate)
@@ -67,7 +67,7 @@ Handle<AVCodecContext> decoder_of(AVStream const& stream, std::string const& pat
 }
 
 bool is_lossy(AVCodecID id) {
-    auto const* const described = avcodec_descriptor_get(id);
+    auto const* const described = av().avcodec_descriptor_get(id);
     return described && (described->props & AV_CODEC_PROP_LOSSLESS) == 0;
 }
 
@@ -75,16 +75,16 @@ bool is_lossy(AVCodecID id) {
 class Reading {
   public:
     Reading(std::string const& path, AVCodecContext& decoder, int rate, AudioSink const& sink)
-        : path_(path), decoder_(decoder), sink_(sink), mixer_(decoder, rate), frame_(av_frame_alloc()) {
+        : path_(path), decoder_(decoder), sink_(sink), mixer_(decoder, rate), frame_(av().av_frame_alloc()) {
         if (!frame_) throw std::bad_alloc();
     }
 
     /// Decodes a packet (null: the last frames). Returns false when the sink wants no more.
     bool decode(AVPacket const* packet) {
-        int const sent = avcodec_send_packet(&decoder_, packet);
+        int const sent = av().avcodec_send_packet(&decoder_, packet);
         if (sent < 0 && sent != AVERROR_EOF) return damaged();
         for (;;) {
-            int const got = avcodec_receive_frame(&decoder_, frame_.get());
+            int const got = av().avcodec_receive_frame(&decoder_, frame_.get());
             if (got == AVERROR(EAGAIN) || got == AVERROR_EOF) return true;
             if (got < 0) return damaged();
             if (frame_->sample_rate != decoder_.sample_rate ||
@@ -92,7 +92,7 @@ class Reading {
                 throw InputError("changes its sampling rate or its channels at " + clock_time(length()),
                                  "save each part as a file of its own", in(path_));
             bool const more = give(mixer_.mix(frame_.get()));
-            av_frame_unref(frame_.get());
+            av().av_frame_unref(frame_.get());
             if (mixer_.broken()) return damaged();
             if (!more) return false;
             if (length() > longest_recording)
@@ -134,10 +134,10 @@ double announced_length(AVFormatContext const& container, AVStream const& stream
 AudioFacts read_audio(std::string const& path, Frequency rate, AudioSink const& sink) {
     auto const wanted = static_cast<int>(std::lround(in_hertz(rate)));
     if (wanted < 8000 || wanted > 96000) throw std::invalid_argument("read_audio: rate outside 8..96 kHz");
-    av_log_set_level(AV_LOG_QUIET);
+    av().av_log_set_level(AV_LOG_QUIET);
 
     auto const container = open(path);
-    int const index = av_find_best_stream(container.get(), AVMEDIA_TYPE_AUDIO, -1, -1, nullptr, 0);
+    int const index = av().av_find_best_stream(container.get(), AVMEDIA_TYPE_AUDIO, -1, -1, nullptr, 0);
     if (index < 0) throw InputError("holds no sound", "choose a recording with sound", in(path));
     for (unsigned s = 0; s < container->nb_streams; ++s)
         if (static_cast<int>(s) != index) container->streams[s]->discard = AVDISCARD_ALL;
@@ -145,11 +145,11 @@ AudioFacts read_audio(std::string const& path, Frequency rate, AudioSink const& 
     auto const decoder = decoder_of(stream, path);
 
     Reading reading(path, *decoder, wanted, sink);
-    Handle<AVPacket> packet{av_packet_alloc()};
+    Handle<AVPacket> packet{av().av_packet_alloc()};
     if (!packet) throw std::bad_alloc();
     bool more = true;
     while (more) {
-        int const read = av_read_frame(container.get(), packet.get());
+        int const read = av().av_read_frame(container.get(), packet.get());
         if (read == AVERROR_EOF) break;
         if (read < 0)
             throw InputError("is damaged at " + clock_time(reading.length()), record_again, in(path));
@@ -158,7 +158,7 @@ AudioFacts read_audio(std::string const& path, Frequency rate, AudioSink const& 
                 throw InputError("is damaged at " + clock_time(reading.length()), record_again, in(path));
             more = reading.decode(packet.get());
         }
-        av_packet_unref(packet.get());
+        av().av_packet_unref(packet.get());
     }
     if (more && reading.decode(nullptr)) {
         reading.finish();
@@ -172,7 +172,7 @@ AudioFacts read_audio(std::string const& path, Frequency rate, AudioSink const& 
     }
 
     AudioFacts facts;
-    facts.format = std::string(container->iformat->name) + " / " + avcodec_get_name(decoder->codec_id);
+    facts.format = std::string(container->iformat->name) + " / " + av().avcodec_get_name(decoder->codec_id);
     facts.rate = hertz(decoder->sample_rate);
     facts.channels = decoder->ch_layout.nb_channels;
     facts.length = reading.length();
