@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
-// Small charts, stroke by stroke, against tests/golden. To remake them: run the test program with
+// Small charts, stroke by stroke, against tests/golden. What they show is made by hand (tests/support), never
+// planned: a golden changes with the drawing alone. To remake them: run the test program with
 // VOWELWAY_REMAKE_GOLDENS=1 (it then fails on purpose) and read the difference before committing it.
 #include "support/fixed_measurer.hpp"
-#include "support/sample_plan.hpp"
+#include "support/sample_explanation.hpp"
 #include "support/source_dir.hpp"
 #include "vowelway/chart/draw.hpp"
 
@@ -72,16 +73,13 @@ plan::Comparison of_two() {
     baritone.name = "Bruno Lisk";
     for (auto& v : baritone.vowels)
         for (auto* r : {&v.r1, &v.r2}) r->centre = r->centre * 0.9;
-    return plan::compare_singers({{tenor, std::nullopt}, {baritone, std::nullopt}});
+    return sample::comparison_of({tenor, baritone});
 }
 
 plan::NoteExplanation high_i() {
-    plan::PlanRequest request;
-    request.singer = sample::singer();
-    request.passage = two_bars().passage;
-    request.draws = 4;
-    request.passage.notes[3].vowel = SungVowel{.held = parse_ipa("i"), .before = {}, .after = {}};
-    return explain_note(std::move(request), 3);
+    auto passage = two_bars().passage;
+    passage.notes[3].vowel = SungVowel{.held = parse_ipa("i"), .before = {}, .after = {}};
+    return sample::explanation_of(sample::plan_of(passage, sample::singer(), parse_pitch_range("C4..A4")), 3);
 }
 
 } // namespace

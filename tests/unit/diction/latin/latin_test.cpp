@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: MIT
+#include "unit/diction/in_one_line.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace vowelway;
+using namespace vowelway::diction;
+using namespace vowelway::diction::test;
+
+// Liber Usualis: ae and oe are one vowel; au is one syllable with a held; ti-a, De-us, glo-ri-a stay apart.
+TEST_CASE("Latin in the Italian manner") {
+    CHECK(nuclei("cælum caelum coelum", Language::latin) == "e u | e u | e u");
+    CHECK(nuclei("lauda Deus gloria", Language::latin) == "au̯ a | e u | o i a");
+    CHECK(nuclei("quoniam alleluia eius", Language::latin) == "o i a | a e u a | e u");
+    CHECK(nuclei("grātia cui", Language::latin) == "a i a | ui̯");
+    CHECK(held("domine", Language::latin) == "ɔ i ɛ");
+}
