@@ -33,7 +33,7 @@ int main(int argc, char** argv) {
     int files = 0;
     for (int i = 1; i < argc; ++i) try {
             auto const passage = read_score(argv[i]);
-            io::ScoreMarks marks;
+            ScoreMarks marks;
             for (std::size_t n = 0; n < passage.notes.size(); ++n)
                 marks.notes.push_back({n, "ɑ", "open", "△"});
             double const read = best_of_five([&] { (void)read_score(argv[i]); });

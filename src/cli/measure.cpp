@@ -4,15 +4,15 @@
 #include "cli/measuring.hpp"
 #include "cli/outputs.hpp"
 #include "cli/remarks.hpp"
+#include "vowelway/analysis/history.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/profile/read_profile.hpp"
 #include "vowelway/io/profile/write_profile.hpp"
+#include "vowelway/report/measurement_report.hpp"
 
 #include <fmt/format.h>
-#include <nlohmann/json.hpp>
 
-#include <algorithm>
 #include <ctime>
 #include <filesystem>
 #include <memory>
@@ -42,7 +42,7 @@ VoiceType voice_of(std::string const& name) {
 }
 
 /// Whom to measure: the profile to extend, the one named, or a new one over the average of the voice type.
-io::Profile profile_for(Settings const& s, Remarks& remarks) {
+Profile profile_for(Settings const& s, Remarks& remarks) {
     if (!s.into.empty() && std::filesystem::exists(s.into)) {
         if (!s.measuring.singer.empty())
             bad_command_line("--singer", "is not needed with --into an existing profile");
@@ -50,7 +50,7 @@ io::Profile profile_for(Settings const& s, Remarks& remarks) {
     }
     if (!s.measuring.singer.empty()) {
         if (std::filesystem::exists(s.measuring.singer)) return io::read_whole_profile(s.measuring.singer);
-        io::Profile p;
+        Profile p;
         p.singer = io::find_singer(s.measuring.singer, remarks);
         return p;
     }
@@ -58,90 +58,27 @@ io::Profile profile_for(Settings const& s, Remarks& remarks) {
         throw InputError(
             "nothing says where this singer's resonances are due",
             "name the voice (--voice tenor), a profile (--singer me.yaml), or --into an existing profile");
-    io::Profile p;
+    Profile p;
     p.singer = io::built_in_voice(voice_of(s.measuring.voice));
     return p;
 }
 
 /// The name given, that of the profile, or that of the file to be begun.
-std::string name_of(Settings const& s, io::Profile const& profile) {
+std::string name_of(Settings const& s, Profile const& profile) {
     if (!s.name.empty()) return s.name;
     if (!profile.singer.average) return profile.singer.name;
     return s.into.empty() ? "New probes" : std::filesystem::path(s.into).stem().string();
 }
 
-std::vector<io::Measurement> history_of(analysis::Measurements const& m, Settings const& s) {
-    std::vector<io::Measurement> all;
-    for (auto const& v : m.vowels) {
-        auto const& r = v.tract.resonances;
-        if (!r[0] || !r[1]) continue;
-        io::Measurement one;
-        one.date = s.date;
-        one.method = method_of(v.kind);
-        one.vowel = v.vowel.quality();
-        one.probes = v.takes;
-        one.r1 = *r[0];
-        one.r2 = *r[1];
-        one.r3 = r[2];
-        for (std::size_t k = 0; k < 3; ++k)
-            if (v.measured.formants[k]) one.heard[k] = v.measured.formants[k]->centre;
-        one.note = s.note;
-        all.push_back(std::move(one));
-    }
-    // What is appended last becomes the vowel's current value: of several probes the surest.
-    auto const sureness = [](Method how) { return how == Method::sung ? 2 : how == Method::creak ? 1 : 0; };
-    std::stable_sort(all.begin(), all.end(), [&](io::Measurement const& a, io::Measurement const& b) {
-        return sureness(a.method) < sureness(b.method);
-    });
-    return all;
-}
-
-std::vector<io::ProbeShift> learned_shifts(analysis::Measurements const& m,
-                                           std::vector<io::ProbeShift> const& known,
-                                           std::string const& date) {
-    std::vector<io::ProbeShift> all;
-    for (auto kind : {analysis::ProbeKind::whisper, analysis::ProbeKind::creak}) {
-        auto const& learned = m.shifts[static_cast<std::size_t>(kind)];
-        if (!m.learned || learned.pairs == 0) continue;
-        io::ProbeShift shift;
-        shift.method = method_of(kind);
-        for (std::size_t k = 0; k < 3; ++k)
-            shift.of[k] = io::ShiftOfResonance{learned.of[k].mean, learned.of[k].singer_sd};
-        shift.pairs = learned.pairs;
-        shift.date = date;
-        for (auto const& old : known)
-            if (old.method == shift.method) shift.recordings = old.recordings;
-        for (auto const& digest : m.learned_from)
-            if (std::find(shift.recordings.begin(), shift.recordings.end(), digest) == shift.recordings.end())
-                shift.recordings.push_back(digest);
-        all.push_back(shift);
-    }
-    return all;
-}
-
-void write_into(Settings const& s, io::Profile const& profile, analysis::Measurements const& m) {
-    auto const history = history_of(m, s);
-    auto const shifts = learned_shifts(m, profile.shifts, s.date);
+void write_into(Settings const& s, Profile const& profile, analysis::Measurements const& m) {
+    auto const history = analysis::measured_history(m, s.date, s.note);
+    auto const shifts = analysis::learned_shifts(m, profile.shifts, s.date);
     if (std::filesystem::exists(s.into)) {
         append_measurements(s.into, history);
         for (auto const& shift : shifts) set_shift(s.into, shift);
     } else {
-        io::Profile made;
-        made.singer.name = name_of(s, profile);
-        made.singer.voice = profile.singer.voice;
-        made.singer.tuning = profile.singer.tuning;
-        made.singer.provenance.date = s.date;
-        for (auto const& h : history) {
-            made.singer.provenance.method = h.method;
-            VowelResonances v;
-            v.vowel = h.vowel;
-            v.r1 = h.r1, v.r2 = h.r2, v.r3 = h.r3;
-            std::erase_if(made.singer.vowels, [&](auto const& old) { return old.vowel == v.vowel; });
-            made.singer.vowels.push_back(v);
-        }
-        made.history = history;
-        made.shifts = shifts;
-        write_profile(s.into, made);
+        write_profile(s.into, analysis::begin_profile(name_of(s, profile), profile.singer.voice,
+                                                      profile.singer.tuning, history, shifts));
     }
     fmt::print(stderr, "{}: {} measurements written, {}\n", s.into, history.size(), s.date);
 }
@@ -157,6 +94,7 @@ void run(Settings s) {
     auto const reference = reference_for(profile.singer);
     auto const request = request_for(s.measuring, reference, profile.shifts);
     auto const recordings = read_recordings(s.measuring, remarks);
+    auto const files = names_of(recordings);
     auto m = measure(recordings, request);
     if (reference.average)
         remarks.push_back(
@@ -168,8 +106,8 @@ void run(Settings s) {
     print_remarks(m.remarks);
     auto map = probe_map(m, recordings, reference, s.date);
     map.who = name_of(s, profile);
-    s.outputs.write({{Form::table, [&] { return measurements_table(m, recordings, reference.tuning); }},
-                     {Form::json, [&] { return measurements_json(m, recordings).dump(2) + "\n"; }},
+    s.outputs.write({{Form::table, [&] { return report::measurement_text(m, files, reference.tuning); }},
+                     {Form::json, [&] { return report::measurement_json(m, files); }},
                      {Form::chart, [&](auto const& file) { return write_chart(map, charts, file); }}});
     if (m.vowels.empty())
         throw InputError("no take gives a number", "see the reason of each above, and record again");

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "cli/measuring.hpp"
 
-#include "vowelway/analysis/expectation.hpp"
+#include "vowelway/analysis/reference.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/io/audio/read_audio.hpp"
 #include "vowelway/io/audio/read_cues.hpp"
@@ -10,7 +10,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cmath>
 #include <filesystem>
 
 namespace vowelway::cli {
@@ -70,29 +69,19 @@ std::vector<analysis::Recording> read_recordings(MeasuringOptions const& o, Rema
     return recordings;
 }
 
+std::vector<std::string> names_of(std::vector<analysis::Recording> const& recordings) {
+    std::vector<std::string> names;
+    for (auto const& r : recordings) names.push_back(r.name);
+    return names;
+}
+
 Singer reference_for(Singer const& singer) {
     if (singer.average || singer.voice == VoiceType::other) return singer;
-    auto reference = singer;
-    auto const average = io::built_in_voice(singer.voice);
-    double sum = 0;
-    int count = 0;
-    for (auto const& v : singer.vowels)
-        if (auto const* a = average.find(v.vowel)) sum += std::log(v.r2.centre / a->r2.centre), ++count;
-    double const scale = count > 0 ? std::exp(sum / count) : 1;
-    for (auto v : average.vowels) {
-        if (singer.find(v.vowel)) continue;
-        for (auto* r : {&v.r1, &v.r2}) r->centre *= scale;
-        if (v.r3) v.r3->centre *= scale;
-        reference.vowels.push_back(v);
-    }
-    if (!reference.tract_length && average.tract_length)
-        reference.tract_length = *average.tract_length / scale;
-    if (singer.vowels.empty()) reference.average = true;
-    return reference;
+    return analysis::reference_singer(singer, io::built_in_voice(singer.voice));
 }
 
 analysis::MeasureRequest request_for(MeasuringOptions const& o, Singer const& reference,
-                                     std::vector<io::ProbeShift> const& known) {
+                                     std::vector<ProbeShift> const& known) {
     analysis::MeasureRequest request;
     request.reference = reference;
     if (!o.vowels.empty()) request.vowels = parse_vowels(o.vowels);
@@ -100,18 +89,7 @@ analysis::MeasureRequest request_for(MeasuringOptions const& o, Singer const& re
         bad_command_line("--vowels", "say what was spoken, such as --vowels \"i e a o u\", or give --cues");
     request.repeat = o.repeat;
     if (!o.probe.empty()) request.kind = analysis::parse_probe_kind(o.probe);
-    for (auto const& learned : known) {
-        auto const kind =
-            learned.method == Method::creak ? analysis::ProbeKind::creak : analysis::ProbeKind::whisper;
-        auto& shifts = request.shifts[static_cast<std::size_t>(kind)];
-        for (std::size_t k = 0; k < 3; ++k)
-            if (learned.of[k]) {
-                shifts.of[k].mean = learned.of[k]->mean;
-                shifts.of[k].singer_sd = learned.of[k]->sd;
-            }
-        shifts.pairs = learned.pairs;
-        request.taught.insert(request.taught.end(), learned.recordings.begin(), learned.recordings.end());
-    }
+    analysis::use_shifts(request, known);
     return request;
 }
 
@@ -134,18 +112,6 @@ chart::ProbeMap probe_map(analysis::Measurements const& m, std::vector<analysis:
         if (known && !drawn) map.due.push_back(*known);
     }
     return map;
-}
-
-Method method_of(analysis::ProbeKind kind) {
-    switch (kind) {
-    case analysis::ProbeKind::whisper:
-        return Method::whisper;
-    case analysis::ProbeKind::creak:
-        return Method::creak;
-    case analysis::ProbeKind::sung:
-        return Method::sung;
-    }
-    return Method::whisper;
 }
 
 } // namespace vowelway::cli

@@ -5,12 +5,13 @@
 #include "cli/outputs.hpp"
 #include "cli/plan_request.hpp"
 #include "cli/remarks.hpp"
-#include "cli/score_marks.hpp"
 #include "vowelway/chart/draw.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/core/thread_pool.hpp"
+#include "vowelway/io/score/mark_score.hpp"
 #include "vowelway/plan/make_plan.hpp"
 #include "vowelway/report/plan_report.hpp"
+#include "vowelway/report/score_marks.hpp"
 
 #include <memory>
 
@@ -52,8 +53,8 @@ void run(Options const& o) {
     auto const plan = make_plan(std::move(read.request), {.executor = &pool});
     print_remarks(plan.remarks);
     auto const marked = [&](std::filesystem::path const& file) {
-        write_marked_score(o.plan.score, read.score, marks_of(plan, parse_mark_detail(o.marks).value()),
-                           file);
+        write_marked_score(o.plan.score, read.score,
+                           report::marks_of(plan, report::parse_mark_detail(o.marks).value()), file);
         return std::vector{file};
     };
     o.outputs.write({{Form::table, [&] { return report::plan_text(plan); }},

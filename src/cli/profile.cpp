@@ -2,12 +2,13 @@
 // vowelway profile show|history: what is known of a singer, and how it came to be known.
 #include "cli/commands.hpp"
 #include "cli/outputs.hpp"
-#include "cli/profile_history.hpp"
 #include "cli/remarks.hpp"
+#include "vowelway/analysis/history.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/profile/read_profile.hpp"
 #include "vowelway/report/compare_report.hpp"
+#include "vowelway/report/history_report.hpp"
 
 #include <memory>
 #include <string>
@@ -49,9 +50,9 @@ void history(Settings const& settings) {
                          "name the profile of a singer");
     auto const profile = io::read_whole_profile(settings.singer);
     auto const vowels = settings.vowels.empty() ? std::vector<Vowel>{} : parse_vowels(settings.vowels);
-    auto const list = history_of(profile, vowels);
-    settings.outputs.write({{Form::table, [&] { return history_text(profile, list); }},
-                            {Form::json, [&] { return history_json(profile, list); }}});
+    auto const list = analysis::history_of(profile, vowels);
+    settings.outputs.write({{Form::table, [&] { return report::history_text(profile, list); }},
+                            {Form::json, [&] { return report::history_json(profile, list); }}});
 }
 
 } // namespace

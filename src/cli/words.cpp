@@ -5,10 +5,9 @@
 #include "cli/remarks.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/diction/sing_words.hpp"
-#include "vowelway/report/table.hpp"
+#include "vowelway/report/words_report.hpp"
 
 #include <fmt/format.h>
-#include <nlohmann/json.hpp>
 
 #include <filesystem>
 #include <fstream>
@@ -61,61 +60,6 @@ std::string text_of(std::vector<std::string> const& arguments) {
     return out;
 }
 
-std::string joined(std::vector<Vowel> const& vowels) {
-    std::string out;
-    for (auto const& vowel : vowels) out += vowel.ipa();
-    return out;
-}
-
-// One word on a line: readable, and cheap for thousands of them.
-std::string json_of(std::vector<diction::SungWord> const& words, diction::Language language) {
-    std::string out = fmt::format("{{\"vowelway\": 1, \"language\": \"{}\", \"words\": [", tag(language));
-    for (auto const& word : words) {
-        nlohmann::ordered_json one{{"word", word.word}};
-        for (auto const* key : {"nuclei", "syllables", "held", "before", "glide"})
-            one[key] = nlohmann::ordered_json::array();
-        std::string optional;
-        for (auto const& syllable : word.syllables) {
-            if (syllable.optional) {
-                optional = syllable.ipa;
-                if (one["syllables"].empty()) one["syllables"].push_back("");
-                one["syllables"].back() = one["syllables"].back().get<std::string>() + syllable.text;
-                continue;
-            }
-            one["nuclei"].push_back(syllable.ipa);
-            one["syllables"].push_back(syllable.text);
-            one["held"].push_back(syllable.vowel.held.ipa());
-            one["before"].push_back(joined(syllable.vowel.before));
-            one["glide"].push_back(joined(syllable.vowel.after));
-        }
-        if (!optional.empty()) one["optional"] = optional;
-        one["guessed"] = word.guessed;
-        if (word.guessed) one["doubt"] = word.doubt;
-        out += (&word == &words.front() ? "\n  " : ",\n  ") + one.dump();
-    }
-    return out + "\n]}\n";
-}
-
-std::string sung(SungVowel const& vowel) {
-    std::string out = joined(vowel.before);
-    out += vowel.held.ipa() + joined(vowel.after);
-    return out;
-}
-
-std::string table_of(std::vector<diction::SungWord> const& words) {
-    report::Table table({{"syllables"}, {"sung"}, {""}});
-    for (auto const& word : words) {
-        std::string syllables, vowels;
-        for (auto const& s : word.syllables) {
-            syllables += (syllables.empty() ? "" : "-") + s.text;
-            vowels += (vowels.empty() ? "" : " ") + (s.optional ? "(" + sung(s.vowel) + ")" : sung(s.vowel));
-        }
-        if (word.syllables.empty()) syllables = word.word;
-        table.row({syllables, vowels, word.guessed ? "guessed: " + word.doubt : ""});
-    }
-    return table.str();
-}
-
 void run(Settings const& settings) {
     auto inputs = settings.text;
     inputs.push_back(settings.words);
@@ -141,8 +85,8 @@ void run(Settings const& settings) {
     auto const words = transcribe(text, language, options);
     if (words.empty())
         throw InputError("the text holds no words", "write some words, a file or - for the standard input");
-    settings.outputs.write({{Form::table, [&] { return table_of(words); }},
-                            {Form::json, [&] { return json_of(words, language); }}});
+    settings.outputs.write({{Form::table, [&] { return report::words_text(words); }},
+                            {Form::json, [&] { return report::words_json(words, tag(language)); }}});
 }
 
 } // namespace

@@ -19,6 +19,7 @@ void put_decision(Json& out, plan::Decision const& decision);
 /// Where the note stands, its pitch, time, words and vowel.
 Json sung_note_json(SungNote const& note, Tuning const& tuning);
 Json warnings_json(Remarks const& remarks);
-std::string text_of(Json const& json);
+/// With a line break at the end; bytes that are not UTF-8 become U+FFFD.
+std::string text_of(Json const& json, int indent = 1);
 
 } // namespace vowelway::report

@@ -70,8 +70,8 @@ Json warnings_json(Remarks const& remarks) {
     return out;
 }
 
-std::string text_of(Json const& json) {
-    return json.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
+std::string text_of(Json const& json, int indent) {
+    return json.dump(indent, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
 namespace {

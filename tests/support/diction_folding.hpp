@@ -137,7 +137,7 @@ inline Nuclei nuclei(std::string_view phones_text, diction::Language language) {
     return out;
 }
 
-inline Nuclei nuclei(diction::SungWord const& word, diction::Language language) {
+inline Nuclei nuclei(SungWord const& word, diction::Language language) {
     Nuclei out;
     for (auto const& syllable : word.syllables) {
         if (syllable.optional) continue;
@@ -190,7 +190,7 @@ inline std::vector<char32_t> bases(std::string_view phones_text) {
     return out;
 }
 
-inline void count_quality(diction::SungWord const& word, std::vector<std::string> const& alternatives,
+inline void count_quality(SungWord const& word, std::vector<std::string> const& alternatives,
                           Quality& quality) {
     std::vector<char32_t> ours;
     for (auto const& s : word.syllables)

@@ -33,8 +33,8 @@ void fail(Tally& tally, fs::path const& file, std::string const& why) {
     std::fprintf(stderr, "%s: %s\n", file.c_str(), why.c_str());
 }
 
-io::ScoreMarks marks_for(Passage const& passage) {
-    io::ScoreMarks out;
+ScoreMarks marks_for(Passage const& passage) {
+    ScoreMarks out;
     out.heading = "wide run\nevery note marked";
     for (std::size_t i = 0; i < passage.notes.size(); ++i)
         out.notes.push_back(

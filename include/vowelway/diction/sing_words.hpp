@@ -4,6 +4,7 @@
 #pragma once
 
 #include "vowelway/core/passage.hpp"
+#include "vowelway/core/sung_word.hpp"
 #include "vowelway/diction/language.hpp"
 #include "vowelway/diction/word_list.hpp"
 
@@ -18,22 +19,6 @@ struct DictionOptions {
     std::optional<Language> language; ///< nothing: the passage's own, else guessed and said
     WordList words;                   ///< the teacher's pronunciations
     bool r_colour = false; ///< English: keep the r in the vowel (ɝ, ɚ, ɔ˞) instead of the neutral stage vowel
-};
-
-/// One syllable of a sung word.
-struct SungSyllable {
-    std::string text;      ///< its letters: "dol"
-    SungVowel vowel;       ///< as sung
-    std::string ipa;       ///< the nucleus in dictionary notation: "o", "au̯", "əʊ̯", "ɑ̃"
-    bool stressed = false; ///< main stress, where the transcription knows it
-    bool optional = false; ///< French final e muet: a syllable only where the score sets one
-};
-
-struct SungWord {
-    std::string word; ///< as written, without surrounding punctuation
-    std::vector<SungSyllable> syllables;
-    bool guessed = false; ///< unknown or doubtful: `doubt` says why
-    std::string doubt;
 };
 
 /// Every word of a text, in order; each piece between blanks that holds a letter or a digit is one word.

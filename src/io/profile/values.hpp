@@ -3,8 +3,8 @@
 #pragma once
 
 #include "io/yaml/tree.hpp"
+#include "vowelway/core/profile.hpp"
 #include "vowelway/core/resonance.hpp"
-#include "vowelway/io/profile/measurement.hpp"
 
 #include <optional>
 #include <string>

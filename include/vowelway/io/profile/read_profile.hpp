@@ -3,7 +3,7 @@
 #pragma once
 
 #include "vowelway/core/error.hpp"
-#include "vowelway/io/profile/measurement.hpp"
+#include "vowelway/core/profile.hpp"
 
 #include <filesystem>
 #include <string>

@@ -2,7 +2,7 @@
 // Profiles are begun once and then only grow: no measurement is ever lost.
 #pragma once
 
-#include "vowelway/io/profile/measurement.hpp"
+#include "vowelway/core/profile.hpp"
 
 #include <filesystem>
 #include <span>

@@ -2,28 +2,14 @@
 // The same score with a plan written into it.
 #pragma once
 
+#include "vowelway/core/score_marks.hpp"
 #include "vowelway/io/score/read_score.hpp"
 
-#include <cstddef>
 #include <filesystem>
 #include <string>
 #include <string_view>
-#include <vector>
 
 namespace vowelway::io {
-
-/// What to write at one note; empty fields write nothing.
-struct ScoreMark {
-    std::size_t note = 0; ///< index in Passage::notes, as read_score gives them for the same options
-    std::string ipa;      ///< on a line of its own under the text
-    std::string words;    ///< above the note
-    std::string sign;     ///< above the note, before the words
-};
-
-struct ScoreMarks {
-    std::vector<ScoreMark> notes;
-    std::string heading; ///< a block of text at the foot of the first page; lines parted by line breaks
-};
 
 /// Writes the score with the marks; marks of an earlier run are replaced. All else keeps its bytes: only
 /// elements of ours are put in, and a compressed score's other members stay as they are. (A score with

@@ -10,7 +10,7 @@
 #include <string>
 #include <vector>
 
-namespace vowelway::io {
+namespace vowelway {
 
 /// One vowel measured on one day. The resonances are those of the tract: what the probe itself
 /// changes (Swerdlin, Smith & Wolfe 2010) is already taken off, and its spread is in the deviations.
@@ -39,7 +39,7 @@ struct ProbeShift {
     int pairs = 0;                                     ///< vowels measured both ways that it rests on
     std::string date;                                  ///< ISO 8601 day of the last of them, or empty
     std::vector<std::string>
-        recordings; ///< digests of those it was learned from (Measurements::learned_from)
+        recordings; ///< digests of those it was learned from (analysis::Measurements::learned_from)
 };
 
 /// A profile with its memory. History is in the order of the file, oldest first as written.
@@ -49,4 +49,4 @@ struct Profile {
     std::vector<ProbeShift> shifts; ///< at most one for each method
 };
 
-} // namespace vowelway::io
+} // namespace vowelway

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-#include "cli/score_marks.hpp"
+#include "vowelway/report/score_marks.hpp"
 
 #include "vowelway/report/plan_report.hpp"
 
-namespace vowelway::cli {
+namespace vowelway::report {
 
 namespace {
 
@@ -45,7 +45,7 @@ std::string heading_of(plan::Plan const& plan) {
     if (plan.singer.average) out += " (" + std::string(average_voice_notice) + ")";
     return out + "\n" +
            "– hold   ~ let it drift   ◆ change the shape   turn: 2fo at fR1   meet: fo at fR1\n" +
-           std::string(report::voice_caution);
+           std::string(voice_caution);
 }
 
 } // namespace
@@ -57,8 +57,8 @@ std::optional<MarkDetail> parse_mark_detail(std::string_view name) {
     return std::nullopt;
 }
 
-io::ScoreMarks marks_of(plan::Plan const& plan, MarkDetail detail) {
-    io::ScoreMarks out;
+ScoreMarks marks_of(plan::Plan const& plan, MarkDetail detail) {
+    ScoreMarks out;
     out.heading = heading_of(plan);
     plan::Decision const* before = nullptr;
     std::string last_words; // of a modification, with its bar: not said again in the same bar
@@ -68,7 +68,7 @@ io::ScoreMarks marks_of(plan::Plan const& plan, MarkDetail detail) {
         auto const& d = *planned.decision;
         bool const changes = before ? !same_advice(*before, d) : d.advice != plan::Advice::hold;
         bool const new_vowel = !note.melisma || (before && !(before->target.shade == d.target.shade));
-        io::ScoreMark mark;
+        ScoreMark mark;
         mark.note = planned.note;
         if (new_vowel && (detail != MarkDetail::changes || changes || d.advice == plan::Advice::modify))
             mark.ipa = sung_ipa(*note.vowel, d);
@@ -91,4 +91,4 @@ io::ScoreMarks marks_of(plan::Plan const& plan, MarkDetail detail) {
     return out;
 }
 
-} // namespace vowelway::cli
+} // namespace vowelway::report

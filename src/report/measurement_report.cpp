@@ -1,18 +1,16 @@
 // SPDX-License-Identifier: MIT
 // Measurements as JSON and as a table.
-#include "cli/measuring.hpp"
+#include "vowelway/report/measurement_report.hpp"
 
+#include "report/measurement_parts.hpp"
 #include "vowelway/report/table.hpp"
 
 #include <fmt/format.h>
-#include <nlohmann/json.hpp>
 
 #include <cmath>
 
-namespace vowelway::cli {
+namespace vowelway::report {
 namespace {
-
-using Json = nlohmann::ordered_json;
 
 double tenth(double v) { return std::round(10 * v) / 10; }
 double hundredth(double v) { return std::round(100 * v) / 100; }
@@ -65,8 +63,8 @@ Json quality_json(analysis::ProbeQuality const& q) {
             {"findings", findings_json(q.findings)}};
 }
 
-Json take_json(analysis::Take const& t, std::vector<analysis::Recording> const& recordings) {
-    return {{"file", recordings[t.recording].name},
+Json take_json(analysis::Take const& t, std::vector<std::string> const& files) {
+    return {{"file", files[t.recording]},
             {"start_s", hundredth(in_seconds(t.span.start))},
             {"end_s", hundredth(in_seconds(t.span.end))},
             {"steady_start_s", hundredth(in_seconds(t.steady.span.start))},
@@ -108,13 +106,13 @@ std::string with_sd(std::optional<Resonance> const& r) {
 
 } // namespace
 
-Json measurements_json(analysis::Measurements const& m, std::vector<analysis::Recording> const& recordings) {
+Json measurement_parts(analysis::Measurements const& m, std::vector<std::string> const& files) {
     Json j{{"vowelway", 1},
            {"takes", Json::array()},
            {"vowels", Json::array()},
            {"shift", Json::object()},
            {"remarks", Json::array()}};
-    for (auto const& t : m.takes) j["takes"].push_back(take_json(t, recordings));
+    for (auto const& t : m.takes) j["takes"].push_back(take_json(t, files));
     for (auto const& v : m.vowels) j["vowels"].push_back(vowel_json(v));
     for (auto kind : {analysis::ProbeKind::whisper, analysis::ProbeKind::creak, analysis::ProbeKind::sung}) {
         auto const& s = m.shifts[static_cast<std::size_t>(kind)];
@@ -127,25 +125,29 @@ Json measurements_json(analysis::Measurements const& m, std::vector<analysis::Re
         one["pairs"] = s.pairs;
         j["shift"][std::string(to_string(kind))] = one;
     }
-    for (auto const& r : m.remarks) j["remarks"].push_back({{"kind", to_string(r.kind)}, {"text", r.text}});
+    j["remarks"] = warnings_json(m.remarks);
     return j;
 }
 
-std::string measurements_table(analysis::Measurements const& m,
-                               std::vector<analysis::Recording> const& recordings, Tuning const& tuning) {
-    using A = report::Table::Align;
+std::string measurement_json(analysis::Measurements const& m, std::vector<std::string> const& files) {
+    return text_of(measurement_parts(m, files), 2);
+}
+
+std::string measurement_text(analysis::Measurements const& m, std::vector<std::string> const& files,
+                             Tuning const& tuning) {
+    using A = Table::Align;
     std::string out;
-    report::Table vowels({{"vowel"},
-                          {"probe"},
-                          {"takes", A::right},
-                          {"F1", A::right},
-                          {"F2", A::right},
-                          {"F3", A::right},
-                          {"fR1", A::right},
-                          {""},
-                          {"fR2", A::right},
-                          {""},
-                          {"fR3", A::right}});
+    Table vowels({{"vowel"},
+                  {"probe"},
+                  {"takes", A::right},
+                  {"F1", A::right},
+                  {"F2", A::right},
+                  {"F3", A::right},
+                  {"fR1", A::right},
+                  {""},
+                  {"fR2", A::right},
+                  {""},
+                  {"fR3", A::right}});
     for (auto const& v : m.vowels) {
         auto const heard = [&](std::size_t k) {
             return v.measured.formants[k] ? tens(v.measured.formants[k]->centre) : "-";
@@ -169,7 +171,7 @@ std::string measurements_table(analysis::Measurements const& m,
                 fmt::format("/{}/: fR1 of a whispered close vowel is unreliable; try: creak on this vowel\n",
                             v.vowel.ipa());
     for (auto const& t : m.takes) {
-        auto const where = fmt::format("{} {:.2f}-{:.2f} s /{}/", recordings[t.recording].name,
+        auto const where = fmt::format("{} {:.2f}-{:.2f} s /{}/", files[t.recording],
                                        in_seconds(t.span.start), in_seconds(t.span.end), t.vowel.ipa());
         if (!t.usable()) {
             out += fmt::format("{}: no number: {}\n", where, t.refused);
@@ -185,4 +187,4 @@ std::string measurements_table(analysis::Measurements const& m,
     return out;
 }
 
-} // namespace vowelway::cli
+} // namespace vowelway::report

@@ -1,37 +1,21 @@
 // SPDX-License-Identifier: MIT
-#include "cli/profile_history.hpp"
+#include "vowelway/report/history_report.hpp"
 
+#include "report/json_parts.hpp"
 #include "vowelway/report/table.hpp"
 
 #include <fmt/format.h>
-#include <nlohmann/json.hpp>
 
 #include <algorithm>
 #include <cmath>
 
-namespace vowelway::cli {
+namespace vowelway::report {
 
 namespace {
 
-using Json = nlohmann::ordered_json;
-
-constexpr double clear_deviations = 2;
+using analysis::HistoryEntry;
 
 double tenth(double value) { return std::round(value * 10) / 10; }
-
-Change change(io::Measurement const& from, io::Measurement const& to) {
-    auto const joint = [](Resonance const& a, Resonance const& b) {
-        return Cents{std::hypot(a.sd_cents().value, b.sd_cents().value)};
-    };
-    Change out;
-    out.r1 = interval(from.r1.centre, to.r1.centre);
-    out.r2 = interval(from.r2.centre, to.r2.centre);
-    out.r1_sd = joint(from.r1, to.r1);
-    out.r2_sd = joint(from.r2, to.r2);
-    out.r1_clear = std::abs(out.r1 / out.r1_sd) > clear_deviations;
-    out.r2_clear = std::abs(out.r2 / out.r2_sd) > clear_deviations;
-    return out;
-}
 
 std::string hertz_of(Resonance const& r) {
     return fmt::format("{:.0f} ±{:.0f}{}", in_hertz(r.centre), std::max(1.0, in_hertz(r.sd)),
@@ -54,38 +38,20 @@ Json resonance_json(Resonance const& r, Tuning const& tuning) {
 
 } // namespace
 
-std::vector<HistoryEntry> history_of(io::Profile const& profile, std::vector<Vowel> const& only) {
-    std::vector<HistoryEntry> out;
-    for (auto const& m : profile.history)
-        if (only.empty() || std::any_of(only.begin(), only.end(),
-                                        [&](Vowel const& v) { return v.quality() == m.vowel.quality(); }))
-            out.push_back({m, std::nullopt});
-    std::stable_sort(out.begin(), out.end(), [](HistoryEntry const& a, HistoryEntry const& b) {
-        auto const& x = a.measurement;
-        auto const& y = b.measurement;
-        if (x.vowel != y.vowel) return before_on_the_rim(x.vowel, y.vowel);
-        return x.date < y.date;
-    });
-    for (std::size_t i = 1; i < out.size(); ++i)
-        if (out[i].measurement.vowel == out[i - 1].measurement.vowel)
-            out[i].change = change(out[i - 1].measurement, out[i].measurement);
-    return out;
-}
-
-std::string history_text(io::Profile const& profile, std::vector<HistoryEntry> const& history) {
+std::string history_text(Profile const& profile, std::vector<HistoryEntry> const& history) {
     if (history.empty()) return "no measurements in this profile\n";
-    using enum report::Table::Align;
-    report::Table table({{"vowel"},
-                         {"date"},
-                         {"method"},
-                         {"probes", right},
-                         {"fR1 Hz", right},
-                         {"as a pitch"},
-                         {"change", right},
-                         {"fR2 Hz", right},
-                         {"as a pitch"},
-                         {"change", right},
-                         {"note"}});
+    using enum Table::Align;
+    Table table({{"vowel"},
+                 {"date"},
+                 {"method"},
+                 {"probes", right},
+                 {"fR1 Hz", right},
+                 {"as a pitch"},
+                 {"change", right},
+                 {"fR2 Hz", right},
+                 {"as a pitch"},
+                 {"change", right},
+                 {"note"}});
     bool assumed = false;
     auto const& tuning = profile.singer.tuning;
     for (auto const& [m, c] : history) {
@@ -108,7 +74,7 @@ std::string history_text(io::Profile const& profile, std::vector<HistoryEntry> c
     return out;
 }
 
-std::string history_json(io::Profile const& profile, std::vector<HistoryEntry> const& history) {
+std::string history_json(Profile const& profile, std::vector<HistoryEntry> const& history) {
     Json out{{"vowelway", 1}, {"singer", profile.singer.name}};
     out["history"] = Json::array();
     for (auto const& [m, c] : history) {
@@ -145,7 +111,7 @@ std::string history_json(io::Profile const& profile, std::vector<HistoryEntry> c
                                                    {"sd_hz", tenth(in_hertz(s->sd))}};
         out["shift"][std::string(to_string(shift.method))] = std::move(one);
     }
-    return out.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
+    return text_of(out);
 }
 
-} // namespace vowelway::cli
+} // namespace vowelway::report

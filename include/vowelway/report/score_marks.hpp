@@ -2,13 +2,13 @@
 // From a plan to the marks written into its score.
 #pragma once
 
-#include "vowelway/io/score/mark_score.hpp"
+#include "vowelway/core/score_marks.hpp"
 #include "vowelway/plan/plan.hpp"
 
 #include <optional>
 #include <string_view>
 
-namespace vowelway::cli {
+namespace vowelway::report {
 
 /// How much is written.
 enum class MarkDetail {
@@ -16,8 +16,10 @@ enum class MarkDetail {
     changes, ///< vowels where the advice changes or modifies, and the words above them
     all      ///< the sung vowel under every note, words where the advice changes, turning and meeting notes
 };
+/// "vowels", "changes", "all".
 std::optional<MarkDetail> parse_mark_detail(std::string_view name);
 
-io::ScoreMarks marks_of(plan::Plan const& plan, MarkDetail detail);
+/// One mark at most for each note of the plan, in order, and a heading with the caution every output carries.
+ScoreMarks marks_of(plan::Plan const& plan, MarkDetail detail);
 
-} // namespace vowelway::cli
+} // namespace vowelway::report

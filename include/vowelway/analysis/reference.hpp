@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: MIT
+// Where a singer's resonances are due: what is known of the singer, the rest from the average of the voice
+// type.
+#pragma once
+
+#include "vowelway/analysis/measure.hpp"
+#include "vowelway/core/profile.hpp"
+#include "vowelway/core/singer.hpp"
+
+#include <vector>
+
+namespace vowelway::analysis {
+
+/// The singer's own vowels and, for those the profile lacks, the average's, scaled by the mean ratio of fR2
+/// over the vowels both have (as tracts of different length are); so is the tract length where it is not
+/// known. Without a vowel in common the scale is 1. A singer without any vowel becomes `average`.
+Singer reference_singer(Singer const& own, Singer const& average);
+
+/// The singer's own shifts instead of the published ones, and the recordings they rest on.
+void use_shifts(MeasureRequest& request, std::vector<ProbeShift> const& known);
+
+} // namespace vowelway::analysis

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: MIT
+#include "vowelway/analysis/reference.hpp"
+
+#include <cmath>
+
+namespace vowelway::analysis {
+
+Singer reference_singer(Singer const& own, Singer const& average) {
+    auto reference = own;
+    double sum = 0;
+    int count = 0;
+    for (auto const& v : own.vowels)
+        if (auto const* a = average.find(v.vowel)) sum += std::log(v.r2.centre / a->r2.centre), ++count;
+    double const scale = count > 0 ? std::exp(sum / count) : 1;
+    for (auto v : average.vowels) {
+        if (own.find(v.vowel)) continue;
+        for (auto* r : {&v.r1, &v.r2}) r->centre *= scale;
+        if (v.r3) v.r3->centre *= scale;
+        reference.vowels.push_back(v);
+    }
+    if (!reference.tract_length && average.tract_length)
+        reference.tract_length = *average.tract_length / scale;
+    if (own.vowels.empty()) reference.average = true;
+    return reference;
+}
+
+void use_shifts(MeasureRequest& request, std::vector<ProbeShift> const& known) {
+    for (auto const& learned : known) {
+        auto const kind = learned.method == Method::creak ? ProbeKind::creak : ProbeKind::whisper;
+        auto& shifts = request.shifts[static_cast<std::size_t>(kind)];
+        for (std::size_t k = 0; k < 3; ++k)
+            if (learned.of[k]) {
+                shifts.of[k].mean = learned.of[k]->mean;
+                shifts.of[k].singer_sd = learned.of[k]->sd;
+            }
+        shifts.pairs = learned.pairs;
+        request.taught.insert(request.taught.end(), learned.recordings.begin(), learned.recordings.end());
+    }
+}
+
+} // namespace vowelway::analysis

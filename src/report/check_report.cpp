@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: MIT
+#include "vowelway/report/check_report.hpp"
+
+#include "report/measurement_parts.hpp"
+#include "vowelway/report/table.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace vowelway::report {
+
+namespace {
+
+std::string joined(std::vector<std::string> const& words, std::size_t most) {
+    std::string out;
+    for (std::size_t i = 0; i < std::min(words.size(), most); ++i) out += (i ? ", " : "") + words[i];
+    return out + (words.size() > most ? ", .." : "");
+}
+
+/// With its sign, and no sign for nothing.
+std::string signed_tenth(double v) { return std::abs(v) < 0.05 ? "0.0" : fmt::format("{:+.1f}", v); }
+
+std::string table_of(std::vector<analysis::Checked> const& all) {
+    using A = Table::Align;
+    Table table({{"vowel"},
+                 {"probe"},
+                 {"against"},
+                 {"F1|fR1", A::right},
+                 {"semitones", A::right},
+                 {"SD", A::right},
+                 {"F2|fR2", A::right},
+                 {"semitones", A::right},
+                 {"SD", A::right},
+                 {"verdict"}});
+    std::string below;
+    for (auto const& one : all) {
+        auto const& c = one.comparison;
+        std::vector<std::string> row{c.vowel.ipa(), std::string(to_string(c.kind)),
+                                     one.against == analysis::Checked::Against::plan
+                                         ? "plan " + one.shade + " bar " + joined(one.bars, 4)
+                                         : std::string(one.against_what())};
+        for (std::size_t k = 0; k < 2; ++k) {
+            auto const& d = c.resonances[k];
+            row.push_back(d ? fmt::format("{:.0f}", 10 * std::round(in_hertz(d->found) / 10)) : "-");
+            row.push_back(d ? signed_tenth(d->distance.value / 100) : "-");
+            row.push_back(d ? signed_tenth(d->in_sds) : "-");
+        }
+        row.push_back(std::string(to_string(c.verdict)));
+        table.row(row);
+        if (c.verdict != analysis::Verdict::there)
+            below += fmt::format("/{}/ against the {}: {}\n", c.vowel.ipa(), one.against_what(), c.says);
+        for (std::size_t k = 0; k < 2; ++k)
+            if (one.trends[k] && one.trends[k]->clear())
+                below +=
+                    fmt::format("/{}/: F{} {} by {:.0f} ± {:.0f} cents a week over {} measurements\n",
+                                c.vowel.ipa(), k + 1, one.trends[k]->per_week.value > 0 ? "rises" : "falls",
+                                std::abs(one.trends[k]->per_week.value), one.trends[k]->per_week_sd.value,
+                                one.trends[k]->points);
+    }
+    return all.empty() ? "" : table.str() + below;
+}
+
+Json json_of(std::vector<analysis::Checked> const& all) {
+    Json checks = Json::array();
+    for (auto const& one : all) {
+        auto const& c = one.comparison;
+        Json resonances = Json::array();
+        for (std::size_t k = 0; k < 3; ++k) {
+            auto const& d = c.resonances[k];
+            if (!d) continue;
+            auto const round = [](double v) { return std::round(100 * v) / 100; };
+            resonances.push_back({{"resonance", (d->same_probe ? "F" : "fR") + std::to_string(k + 1)},
+                                  {"found_hz", round(in_hertz(d->found))},
+                                  {"found_sd_hz", round(in_hertz(d->found_sd))},
+                                  {"aim_hz", round(in_hertz(d->aim))},
+                                  {"aim_sd_hz", round(in_hertz(d->aim_sd))},
+                                  {"semitones", round(d->distance.value / 100)},
+                                  {"sds", round(d->in_sds)}});
+        }
+        Json trend = Json::array();
+        for (auto const& t : one.trends)
+            trend.push_back(t ? Json{{"cents_per_week", std::round(t->per_week.value)},
+                                     {"sd", std::round(t->per_week_sd.value)},
+                                     {"points", t->points},
+                                     {"clear", t->clear()}}
+                              : Json(nullptr));
+        checks.push_back({{"vowel", c.vowel.ipa()},
+                          {"probe", to_string(c.kind)},
+                          {"takes", c.takes},
+                          {"against", one.against == analysis::Checked::Against::plan ? "plan" : "profile"},
+                          {"target_ipa", one.shade.empty() ? Json(nullptr) : Json(one.shade)},
+                          {"measures", one.bars},
+                          {"resonances", resonances},
+                          {"verdict", to_string(c.verdict)},
+                          {"says", c.says},
+                          {"trend", trend}});
+    }
+    return checks;
+}
+
+} // namespace
+
+std::string check_text(analysis::Measurements const& m, std::vector<analysis::Checked> const& checks,
+                       std::vector<std::string> const& files) {
+    auto out = table_of(checks);
+    for (auto const& t : m.takes)
+        if (!t.usable())
+            out += fmt::format("{} {:.2f}-{:.2f} s /{}/: no number: {}\n", files[t.recording],
+                               in_seconds(t.span.start), in_seconds(t.span.end), t.vowel.ipa(), t.refused);
+    return out;
+}
+
+std::string check_json(analysis::Measurements const& m, std::vector<analysis::Checked> const& checks,
+                       std::vector<std::string> const& files, std::string const& singer) {
+    auto out = measurement_parts(m, files);
+    out["singer"] = singer;
+    out["checks"] = json_of(checks);
+    return text_of(out, 2);
+}
+
+} // namespace vowelway::report
