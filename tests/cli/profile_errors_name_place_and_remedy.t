@@ -9,7 +9,7 @@ $ vowelway profile show tenner
 -> 3
 $ vowelway profile show data
 ! data: is a folder, not a file
-!   name the file in it
+!   name a file in it
 -> 3
 $ vowelway profile
 ! A subcommand is required

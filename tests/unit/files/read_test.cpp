@@ -81,7 +81,7 @@ TEST_CASE("what is no readable text is told apart, with file, place and remedy")
         {"surrogate", folder.put("surrogate", "a\xED\xA0\x80"), "1:2 is not UTF-8"},
         {"cut off", folder.put("cut", "a\n\nb\xE2\x82"), "3:2 is not UTF-8"},
         {"NUL", folder.put("nul", std::string("ab\0c", 4)),
-         "1:3 holds a control character, as binary files do"},
+         "1:3 contains a control character, as binary files do"},
         {"text", folder.put("text", "tab\tand\r\nɑ\n"), "read"},
         {"link to text",
          [&] {

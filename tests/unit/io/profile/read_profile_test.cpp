@@ -150,7 +150,7 @@ TEST_CASE("a slip is told with its place and how to mend it") {
               "demo.yaml:6:3: /E/ stands here a second time"));
     CHECK(has(error(vowels("ɛ: {" + good + "}\n  ɛ: {" + good + "}")), "the first is on line 5"));
     CHECK(has(error(vowels("k: {" + good + "}")), "demo.yaml:5:3: \"k\" is not a vowel"));
-    CHECK(has(error(vowels("ε: {" + good + "}")), "the letter ε only looks like IPA; write ɛ"));
+    CHECK(has(error(vowels("ε: {" + good + "}")), "the letter ε only looks like an IPA letter; write ɛ"));
     CHECK(has(error(vowels("ɛ: 540")), "/ɛ/ must be keys with values"));
     CHECK(has(error(vowels("ɛ: {fR1: -540 Hz, fR2: 1780 Hz}")), "above 0 Hz"));
     CHECK(has(error(vowels("ɛ: {fR1: .nan, fR2: 1780 Hz}")), "neither a frequency nor a pitch"));
@@ -164,7 +164,8 @@ TEST_CASE("a slip is told with its place and how to mend it") {
     CHECK(has(error(vowels("ɛ: {fR1: C5 ± 15, fR2: 1780 Hz}")), "needs a unit\n  write ± 15 Hz or ± 15c"));
     CHECK(has(error(vowels("ɛ: {" + good + ", BR3: 60 Hz}")), "BR3 of /ɛ/ has no fR3"));
     CHECK(has(error(head), "the profile has no vowels"));
-    CHECK(has(error(head + "vowels: {}\nrange: C5..B2\n"), "demo.yaml:5:8: the range C5..B2 is upside down"));
+    CHECK(has(error(head + "vowels: {}\nrange: C5..B2\n"),
+              "demo.yaml:5:8: the range C5..B2 begins with the higher pitch"));
     CHECK(has(error(head + "vowels: {}\ntract_length: 17\n"), "write the unit: 17.0 cm"));
     CHECK(has(error(head + "vowels: {}\ntract_length: 17 m\n"), "write the unit: 17.0 cm"));
     CHECK(has(error(head + "vowels: {}\ntract_length: 170 cm\n"), "outside 8..25 cm"));

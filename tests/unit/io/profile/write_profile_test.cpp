@@ -176,7 +176,7 @@ TEST_CASE("on disk: begun once, then only extended") {
     auto const path = folder / "me.yaml";
     Profile begun = parse_profile(profile, "p.yaml");
     write_profile(path, begun);
-    CHECK_THROWS_WITH_AS(write_profile(path, begun), doctest::Contains("is there already"), InputError);
+    CHECK_THROWS_WITH_AS(write_profile(path, begun), doctest::Contains("already exists"), InputError);
     append_measurement(path, measured("a", 700, 1250));
     CHECK(read_whole_profile(path).history.size() == 2);
     set_shift(path,
