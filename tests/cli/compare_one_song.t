@@ -12,7 +12,7 @@ They differ on 40 % of the time sung, surely (at least 75 %) on 0 %.
 of the time sung  hold  migrate  modify
 Average bass      20 %      0 %    80 %
 Average tenor     60 %      0 %    40 %
-! assumed: the passage gives no tempo; a beat is taken as 72 a minute
+! assumed: the passage gives no tempo; 72 beats a minute are assumed
 ! caution: average voice: measure your own
 $ vowelway compare bass tenor --song steps.yaml -o both.json -o both.csv -o both.pdf 2>/dev/null; ls both*
 both.csv
