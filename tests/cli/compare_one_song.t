@@ -1,4 +1,4 @@
-# Two singers, one song: where their plans part. The certainties come of draws with a fixed seed.
+# Two singers, one song: where their plans differ. The certainties come from draws with a fixed seed.
 $ printf 'vowelway: 1\npassage: Steps\nnotes:\n  - {pitch: C4, duration: 1 s, vowel: a}\n  - {pitch: F4, duration: 2 s, vowel: a}\n  - {pitch: A4, duration: 2 s, vowel: i}\n' > steps.yaml
 $ vowelway compare bass tenor --song steps.yaml
 Steps: Average bass and Average tenor, technique classical
