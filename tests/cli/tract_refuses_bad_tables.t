@@ -5,7 +5,7 @@ $ printf 'section_length_cm;area_cm2\n0.5;3\n' > semicolons.csv; vowelway tract 
 -> 3
 $ printf 'section_length_cm,section_index_from_glottis,area_cm2\n0.5,1,3\n0.5,2,wide\n' > word.csv; vowelway tract word.csv
 ! word.csv:3:7, column area_cm2: "wide" is not a number
-!   write a decimal number with a point, without a unit
+!   write a number with a decimal point and no unit
 -> 3
 $ printf 'section_length_cm,section_index_from_glottis,area_cm2\n0.5,1,3\n0.5,2,0\n' > shut.csv; vowelway tract shut.csv
 ! shut.csv:3:7, column area_cm2: "0" is out of range

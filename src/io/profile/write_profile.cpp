@@ -141,7 +141,7 @@ void write_profile(std::filesystem::path const& path, Profile const& profile) {
     Place place;
     place.file = path.string();
     if (std::filesystem::exists(path))
-        throw InputError("is there already", "add to it, or name another file", place);
+        throw InputError("already exists", "add to it, or name another file", place);
     auto const text = profile_text(profile);
     parse_profile(text, path.string()); // never write what cannot be read
     write_file(path, text);

@@ -167,7 +167,7 @@ std::string read_text(std::filesystem::path const& path) {
     whole.file = path.string();
     std::error_code trouble;
     if (std::filesystem::is_directory(path, trouble))
-        throw InputError("is a folder, not a file", "name the file in it", whole);
+        throw InputError("is a folder, not a file", "name a file in it", whole);
     std::ifstream in(path, std::ios::binary);
     if (!in) throw InputError("cannot be read", "check the name and that you may read it", whole);
     std::string text(largest_file + 1, '\0');

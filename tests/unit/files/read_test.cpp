@@ -111,7 +111,7 @@ TEST_CASE("a file that may not be read says so, and one that memory does not hol
         try {
             files::read(secret, 100);
         } catch (InputError const& error) {
-            told = error.wrong() == "the file may not be read";
+            told = error.wrong() == "you have no permission to read the file";
         }
 #if !defined(__SANITIZE_ADDRESS__)
         rlimit const gibibyte{1 << 30, 1 << 30};

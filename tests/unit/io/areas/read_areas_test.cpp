@@ -65,7 +65,7 @@ TEST_CASE("areas: what is wrong is told with line and column") {
     CHECK(complaint(with("0.5,-1,3\n")).find("out of range") != std::string::npos);
     CHECK(complaint(with("0.5,7,3\n")).find("section 1 is missing") != std::string::npos);
     CHECK(complaint(with("0,5,1,3\n")).find("4 fields") != std::string::npos);
-    CHECK(complaint(with("\"0.5,1,3\n")).find("never closed") != std::string::npos);
+    CHECK(complaint(with("\"0.5,1,3\n")).find("not closed") != std::string::npos);
     CHECK(complaint(with("\"0.5\"x,1,3\n")).find("after a closing quote") != std::string::npos);
     CHECK(complaint("area_cm2,area_cm2,section_index_from_glottis,section_length_cm\n").find("twice") !=
           std::string::npos);

@@ -172,7 +172,7 @@ TEST_CASE("a slip is told with its place and how to mend it") {
     CHECK(has(error(head + "vowels: {}\naverage: maybe\n"), "write true or false"));
     CHECK(has(error(head + "vowels: {}\nsource: {method: telepathy}\n"), "\"telepathy\" is not a method"));
     CHECK(has(error(head + "vowels: {}\nsource: {date: 2026-02-29}\n"), "\"2026-02-29\" is not a date"));
-    CHECK(has(error(head + "vowels: {}\nsource: {date: 3.10.2026}\n"), "is not a day"));
+    CHECK(has(error(head + "vowels: {}\nsource: {date: 3.10.2026}\n"), "is not a date"));
     CHECK(has(error(head + "vowels: {}\nhistory:\n  - {method: creak, fR1: 500, fR2: 1500}\n"),
               "a measurement without vowel"));
     CHECK(has(error(head + "vowels: {}\nshift:\n  whisper: {fR1: 210 Hz}\n"), "is not a shift"));
