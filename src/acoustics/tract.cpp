@@ -26,9 +26,9 @@ constexpr std::array<std::pair<TractLoss, std::string_view>, 4> loss_names{
 
 tube::Tube checked(AreaFunction const& tract, TractLoss loss) {
     constexpr std::size_t most = 512;
-    if (tract.empty()) throw InputError("an area function without sections", "give at least one section");
+    if (tract.empty()) throw InputError("the area function has no sections", "give at least one section");
     if (tract.size() > most)
-        throw InputError("an area function of " + std::to_string(tract.size()) + " sections",
+        throw InputError("the area function has " + std::to_string(tract.size()) + " sections",
                          "give at most " + std::to_string(most));
     tube::Tube out;
     out.loss = loss;
@@ -37,7 +37,7 @@ tube::Tube checked(AreaFunction const& tract, TractLoss loss) {
         auto const refuse = [&](std::string const& what) {
             throw InputError(
                 "section " + std::to_string(i + 1) + " from the glottis is " + what,
-                "lengths are 0.01..30 cm and areas 0.001..100 cm²; an airway that is shut has no resonances");
+                "lengths are 0.01..30 cm and areas 0.001..100 cm²; a closed airway has no resonances");
         };
         if (!(length >= 0.01 && length <= 30)) refuse(std::to_string(length) + " cm long");
         if (!(area >= 0.001 && area <= 100)) refuse(std::to_string(area) + " cm² wide");
@@ -45,8 +45,8 @@ tube::Tube checked(AreaFunction const& tract, TractLoss loss) {
         out.area.push_back(area);
     }
     if (double const total = in_centimetres(length_of(tract)); total > 100)
-        throw InputError("a tract of " + std::to_string(static_cast<int>(total)) + " cm",
-                         "give at most 100 cm; is the length of a section that of the whole?");
+        throw InputError("the tract is " + std::to_string(static_cast<int>(total)) + " cm long",
+                         "give at most 100 cm; is each section as long as the whole tract?");
     return out;
 }
 

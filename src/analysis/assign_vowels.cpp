@@ -74,7 +74,7 @@ class ListMatcher {
         if (found == 1 || found == listed) return match_to(listed, 1);
         if (found % listed == 0) {
             remarks_.push_back({Remark::Kind::assumed, recording_.name + ": " + std::to_string(found) +
-                                                           " sounds are taken as the list " +
+                                                           " sounds are taken as the list said " +
                                                            std::to_string(found / listed) + " times"});
             return match_to(found, found / listed);
         }
@@ -120,9 +120,9 @@ class ListMatcher {
 
     [[noreturn]] void disagree(std::size_t count) const {
         throw InputError(
-            "has " + std::to_string(recording_.heard.stretches.size()) + " sounds where " +
+            "has " + std::to_string(recording_.heard.stretches.size()) + " sounds, but " +
                 std::to_string(count) + " vowels are listed: " + times(recording_.heard.stretches),
-            "give --repeat if the list is said more than once, leave pauses between the vowels, or name the "
+            "give --repeat if the list is said more than once, leave pauses between the vowels, or give the "
             "times in a cue file (--cues: start, end, vowel)",
             in(recording_));
     }
@@ -150,7 +150,8 @@ std::vector<Assigned> assign_vowels(std::vector<Recording> const& recordings, Me
             continue;
         }
         if (vowels.empty())
-            throw InputError("no vowels are listed", "say what was spoken, such as --vowels \"i e a o u\"",
+            throw InputError("no vowels are listed",
+                             "list the vowels that were said, such as --vowels \"i e a o u\"",
                              in(recordings[r]));
         if (file_each) {
             auto const& vowel = vowels.size() == 1 ? vowels[0] : vowels[r];

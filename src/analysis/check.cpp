@@ -36,8 +36,7 @@ std::string words(std::size_t k, Distance const& d) {
     else
         std::snprintf(text, sizeof text, "%s%zu %.1f semitones %s (%.1f SD)%s", prefix, k + 1,
                       std::abs(d.distance.value) / 100, d.distance.value > 0 ? "high" : "low",
-                      std::abs(d.in_sds),
-                      verdict_of(d) == Verdict::unclear ? ", within what can be told" : "");
+                      std::abs(d.in_sds), verdict_of(d) == Verdict::unclear ? ", too uncertain to tell" : "");
     return text;
 }
 

@@ -29,16 +29,17 @@ std::string clean(double value, char const* unit) {
 void require_sound(Recording const& r) {
     Place const place{r.name, 0, 0, {}};
     if (in_seconds(r.heard.length) < in_seconds(shortest_steady))
-        throw InputError("lasts " + clean(1000 * in_seconds(r.heard.length), "ms") + " only",
+        throw InputError("lasts only " + clean(1000 * in_seconds(r.heard.length), "ms"),
                          "record each vowel for about a second", place);
     if (r.heard.loudest < silence)
         throw InputError("is silent", "check the microphone, and that the right file was copied", place);
     if (r.heard.stretches.empty())
-        throw InputError(
-            "holds nothing that stands out from the background (" +
-                clean((r.heard.loudest - r.heard.floor).value, "dB") + ")",
-            "a quieter room, the phone at a hand's width beside the mouth, and a second of silence before",
-            place);
+        throw InputError("has nothing that stands out from the background (" +
+                             clean((r.heard.loudest - r.heard.floor).value, "dB") + ")",
+                         "use a quieter room, hold the phone a hand's width beside the mouth, and leave a "
+                         "second of silence "
+                         "first",
+                         place);
 }
 
 std::string why_refused(Take const& t, Recording const& r) {
@@ -53,9 +54,8 @@ std::string why_refused(Take const& t, Recording const& r) {
                "before it";
     bool const drowned = t.quality.low_above_floor && t.quality.low_above_floor->value < least_rise &&
                          t.quality.high_above_floor->value < least_rise;
-    if (drowned) return "it does not rise above the background; a quieter room, the phone nearer";
-    if (t.quality.relief.value < least_relief)
-        return "its spectrum is flat: noise of the room rather than a vowel";
+    if (drowned) return "it does not rise above the background; use a quieter room, or move the phone closer";
+    if (t.quality.relief.value < least_relief) return "its spectrum is flat: room noise rather than a vowel";
     if (!m.formants[0] || !m.formants[1])
         return m.formants[0] || m.formants[1]
                    ? "only one of the two low resonances stands out where the vowel should have them"
@@ -100,18 +100,19 @@ Take read_take(Assigned const& a, Recording const& r, MeasureRequest const& requ
     });
     t.quality =
         judge({spectrum, options.noise, t.steady, clipped, t.excitation, t.measured, t.expected, a.vowel});
-    t.refused = clipped ? "overdriven: turn the level down or move the phone away" : why_refused(t, r);
+    t.refused = clipped ? "clipped: turn the level down or move the phone away" : why_refused(t, r);
     return t;
 }
 
 void say_room(Recording const& r, Remarks& remarks) {
     if (!r.heard.room || r.heard.room->share < most_share) return;
-    char text[200];
-    std::snprintf(text, sizeof text,
-                  ": the room rings (%.1f s, %.0f %% of the sound), or the vowels were left slowly: the "
-                  "deviations are wider for it; "
-                  "go nearer with the phone, or to carpets and curtains, and end each vowel at once",
-                  in_seconds(r.heard.room->reverberation), 100 * r.heard.room->share);
+    char text[300];
+    std::snprintf(
+        text, sizeof text,
+        ": the room is reverberant (%.1f s, %.0f %% of the sound), or the vowels fade out slowly; this "
+        "makes the deviations wider; "
+        "move the phone closer, use a room with carpets and curtains, and end each vowel cleanly",
+        in_seconds(r.heard.room->reverberation), 100 * r.heard.room->share);
     remarks.push_back({Remark::Kind::caution, r.name + text});
 }
 
@@ -168,10 +169,10 @@ void learn(Measurements& m, std::vector<Recording> const& recordings,
         }
     }
     if (left_out > 0)
-        m.remarks.push_back(
-            {Remark::Kind::caution, "the singer's shift has learned from these recordings before; " +
-                                        std::to_string(left_out) +
-                                        (left_out == 1 ? " vowel does" : " vowels do") + " not count again"});
+        m.remarks.push_back({Remark::Kind::caution,
+                             "the singer's shift was already learned from these recordings; " +
+                                 std::to_string(left_out) + (left_out == 1 ? " vowel is" : " vowels are") +
+                                 " not counted again"});
     auto& whisper = m.shifts[index(ProbeKind::whisper)];
     if (!whisper_creak.empty())
         learn_shifts(whisper, m.shifts[index(ProbeKind::creak)], whisper_creak);

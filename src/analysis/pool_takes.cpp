@@ -68,7 +68,7 @@ MeasuredVowel pool_takes(std::vector<Take const*> const& takes) {
             std::snprintf(text, sizeof text, "repeats of F%zu differ by %.0f cents", k + 1,
                           pooled->spread->value);
             vowel.findings.push_back(
-                {Finding::Kind::scattered, text, "repeat until the pitch of the vowel comes out the same"});
+                {Finding::Kind::scattered, text, "repeat it until the vowel comes out the same"});
         }
     }
     for (auto const* t : takes) {

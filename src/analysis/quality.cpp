@@ -111,7 +111,7 @@ ProbeQuality judge(ProbeEvidence const& e) {
         q.findings.push_back({kind, std::move(says), std::move(tries)});
     };
     if (e.clipped)
-        say(K::clipped, "the recording is overdriven here", "move the phone away or turn the level down");
+        say(K::clipped, "the recording is clipped here", "move the phone away or turn the level down");
     bool const low_weak = q.low_above_floor && q.low_above_floor->value < barely_audible;
     bool const high_weak = q.high_above_floor && q.high_above_floor->value < barely_audible;
     if (low_weak && high_weak)
@@ -125,13 +125,14 @@ ProbeQuality judge(ProbeEvidence const& e) {
     else if (!e.reading.formants[1] || high_weak || q.balance.value > most_balance)
         say(K::high_missing,
             "the high resonance is weak" + (e.reading.formants[1]
-                                                ? " (" + number(q.balance.value, "dB") + " under the low one)"
+                                                ? " (" + number(q.balance.value, "dB") + " below the low one)"
                                                 : std::string()),
-            "keep the tongue's sides at the upper teeth and the sound forward, as for a clear spoken vowel");
+            "keep the sides of the tongue at the upper teeth and the sound forward, as in a clear spoken "
+            "vowel");
     if (q.filled < least_filled)
         say(K::narrow, "only " + number(100 * q.filled, "%") + " of the spectrum is excited",
             e.excitation.kind == ProbeKind::sung ? "creak on the vowel instead of singing it"
-                                                 : "more breath noise, lips open, no fricative in it");
+                                                 : "more breath, open lips, no hissing");
     if (q.unsteadiness.value > most_unsteady)
         say(K::unsteady, "the vowel moves (" + number(q.unsteadiness.value, "dB") + " from moment to moment)",
             "hold jaw, lips and tongue still for a second");
@@ -141,7 +142,7 @@ ProbeQuality judge(ProbeEvidence const& e) {
     auto const high = [&](std::size_t k) { return q.height[k] && *q.height[k] > clearly_high; };
     if (high(0) && high(1) && (high(2) || !q.height[2]))
         say(K::all_high, "all resonances lie high",
-            "let the larynx rest low, tongue and lips less far forward, as for singing");
+            "let the larynx rest low, with tongue and lips less far forward, as for singing");
     if (q.height[1] && *q.height[1] < clearly_back && (q.balance.value > 20 || !e.reading.formants[2]))
         say(K::tongue_back, "the second resonance lies low and the high band is weak",
             "bring the tongue forward: it seems drawn back");

@@ -32,7 +32,7 @@ void save(fs::path const& destination, std::string const& bytes) {
         if (!out) {
             std::error_code ignored;
             fs::remove(part, ignored);
-            fail("the disk took only a part of it");
+            fail("only part of it could be written");
         }
     }
     std::error_code error;
@@ -74,15 +74,15 @@ Caption caption(ProbeMap const& p) {
     for (auto const& v : p.vowels) vowels += (vowels.empty() ? "/" : " /") + v.vowel.ipa() + "/";
     return {.title = fmt::format("{}: {}", p.checks.empty() ? "Vowels measured" : "Vowels checked",
                                  p.reference.name),
-            .description = fmt::format("Probes of {} in the plane of fR1 and fR2", vowels)};
+            .description = fmt::format("Probes of {} on a map of fR1 and fR2", vowels)};
 }
 
 Caption caption(plan::PlansCompared const& c) {
     auto const& title = c.plans[0].passage.title;
     return {.title = fmt::format("{}: {} and {}", title.empty() ? "Two plans" : title, c.plans[0].singer.name,
                                  c.plans[1].singer.name),
-            .description =
-                fmt::format("Where the vowel plans of two singers part, technique {}", c.plans[0].technique)};
+            .description = fmt::format("Where the vowel plans of two singers differ, technique {}",
+                                       c.plans[0].technique)};
 }
 
 /// The paper in the points of the layout.
@@ -103,7 +103,7 @@ std::vector<fs::path> write(Content const& content, ChartOptions const& options,
                             fs::path const& destination) {
     auto const form = destination.extension();
     if (form != ".pdf" && form != ".svg" && form != ".png")
-        throw InputError(fmt::format("no chart can be written as \"{}\"", form.string()),
+        throw InputError(fmt::format("a chart cannot be written as \"{}\"", form.string()),
                          "name the file .pdf, .svg or .png", {.file = destination.string(), .musical = {}});
     auto const theme = options.grey ? options.theme.grey() : options.theme;
     PangoText const text(theme);
@@ -223,7 +223,7 @@ std::vector<fs::path> write_chart(plan::PlansCompared const& compared, ChartOpti
 
 std::vector<Page> lay_out(ProbeMap const& probes, ChartOptions const& options, TextMeasurer const& measurer) {
     if (probes.vowels.empty())
-        throw InputError("no take gives a number to chart", "see the reason of each, and record again");
+        throw InputError("no take gives a result to chart", "see the reason for each, and record again");
     return probe_map(probes, page_of(options), measurer);
 }
 

@@ -15,7 +15,7 @@ std::string size_in_words(std::uintmax_t bytes) {
 void require_size(std::uintmax_t size, std::uintmax_t bound, std::string const& name) {
     if (size > bound)
         throw InputError("the file is larger than " + size_in_words(bound),
-                         "is it the right file? Longer ones are not read", Place{name, 0, 0, {}});
+                         "check that it is the right file; larger ones are not read", Place{name, 0, 0, {}});
 }
 
 void require_text(std::string_view text, std::string const& name) {
@@ -24,8 +24,8 @@ void require_text(std::string_view text, std::string const& name) {
         auto const c = utf8::eat(text);
         if (!c) throw InputError("is not UTF-8", "save it as UTF-8 text", here);
         if ((*c < 0x20 && *c != '\t' && *c != '\n' && *c != '\r') || *c == 0x7F)
-            throw InputError("holds a control character, as binary files do", "check that it is a text file",
-                             here);
+            throw InputError("contains a control character, as binary files do",
+                             "check that it is a text file", here);
         ++here.column;
         if (*c == '\n') ++here.line, here.column = 1;
     }

@@ -199,7 +199,7 @@ PitchRange parse_pitch_range(std::string_view text) {
             throw InputError("the range " + std::string(s) + " is a single pitch",
                              "write two pitches: C3..A4");
         if (range.low.key_number() > range.high.key_number())
-            throw InputError("the range " + std::string(s) + " is upside down",
+            throw InputError("the range " + std::string(s) + " begins with the higher pitch",
                              "write the lower pitch first: " + range.high.str() + ".." + range.low.str());
         return range;
     }

@@ -25,7 +25,7 @@ VowelSymbol const* symbol(char32_t ipa) {
 VowelSymbol const& symbol_of(Vowel const& vowel) {
     if (auto const* found = symbol(vowel.base)) return *found;
     throw InputError("\"" + utf8::encode(vowel.base) + "\" is not a symbol of the vowel chart",
-                     "take one of the chart");
+                     "use one from the IPA vowel chart");
 }
 
 // One diacritic of the chart: how it is written in both systems, and what it does.
@@ -192,10 +192,10 @@ InputError unknown_vowel(std::string_view text, std::string_view rest) {
     auto view = rest;
     auto const c = utf8::eat(view);
     if (c && look_alike(*c))
-        remedy =
-            "the letter " + utf8::encode(*c) + " only looks like IPA; write " + utf8::encode(look_alike(*c));
+        remedy = "the letter " + utf8::encode(*c) + " only looks like an IPA letter; write " +
+                 utf8::encode(look_alike(*c));
     else if (c)
-        remedy = "\"" + utf8::encode(*c) + "\" is unknown here; " + remedy;
+        remedy = "\"" + utf8::encode(*c) + "\" is not known; " + remedy;
     return InputError("\"" + std::string(text) + "\" is not a vowel", remedy);
 }
 

@@ -47,15 +47,16 @@ Handle open_regular(std::filesystem::path const& path, Access access) {
     if (!file && (errno == ENOENT || errno == ENOTDIR))
         throw InputError("there is no such file", "check the name and the folder", place_of(path));
     if (!file && errno == EACCES)
-        throw InputError(access == Access::read ? "the file may not be read" : "the file may not be changed",
-                         "check your rights to it and to its folder", place_of(path));
+        throw InputError(access == Access::read ? "you have no permission to read the file"
+                                                : "you have no permission to change the file",
+                         "check the permissions of the file and its folder", place_of(path));
     if (!file && errno == EISDIR)
-        throw InputError("is a folder, not a file", "name the file in it", place_of(path));
+        throw InputError("is a folder, not a file", "name a file in it", place_of(path));
     struct stat known {};
     bool const seen = file ? fstat(file.get(), &known) == 0 : false;
     if (!file && errno != ENXIO) throw refused(path, "open the file", errno); // ENXIO: a socket
     if (seen && S_ISDIR(known.st_mode))
-        throw InputError("is a folder, not a file", "name the file in it", place_of(path));
+        throw InputError("is a folder, not a file", "name a file in it", place_of(path));
     if (!seen || !S_ISREG(known.st_mode))
         throw InputError("is a device or a pipe, not a file", "copy it to a file on the disk first",
                          place_of(path));

@@ -11,31 +11,31 @@ InputError refused(std::filesystem::path const& path, std::string const& doing, 
         switch (error) {
         case EACCES:
         case EPERM:
-            return "check that you may; the file or its folder is protected";
+            return "check the permissions of the file and its folder";
         case ENOENT:
             return "check the name, and that the folder exists";
         case ENOTDIR:
-            return "check the name: a part of it that should be a folder is a file";
+            return "check the name: part of it is a file where a folder should be";
         case ENAMETOOLONG:
             return "choose a shorter name";
         case ELOOP:
-            return "check the links: they lead round in a circle";
+            return "check the links: they form a loop";
         case EROFS:
             return "choose another folder: this disk is read-only";
         case ENOSPC:
         case EDQUOT:
-            return "make room on the disk, or choose another";
+            return "free some space, or choose another disk";
         case EFBIG:
-            return "choose another disk, or raise the limit on the size of files";
+            return "choose another disk, or raise the limit on file size";
         case EMFILE:
         case ENFILE:
             return "close some programs and try again";
         case ENOMEM:
-            return "close some programs and try again: memory is short";
+            return "memory is short: close some programs and try again";
         case EIO:
-            return "copy your files from this disk: it is failing";
+            return "the disk is failing: copy your files from it";
         default:
-            return "check that the folder exists, has room and may be written";
+            return "check that the folder exists, has space and can be written to";
         }
     }();
     return InputError("cannot " + doing + ": " + std::system_category().message(error), remedy,

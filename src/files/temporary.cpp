@@ -88,7 +88,8 @@ void Temporary::take_after(uid_t owner, gid_t group, mode_t mode) {
         fchown(file_.get(), owner, group) != 0) {
         // Only the superuser gives files away: then it is ours, and the rights of group and others stay.
     }
-    if (fchmod(file_.get(), mode) != 0) throw refused(destination_, "keep the rights of the file", errno);
+    if (fchmod(file_.get(), mode) != 0)
+        throw refused(destination_, "keep the permissions of the file", errno);
 }
 
 void Temporary::fill(std::string_view bytes) {

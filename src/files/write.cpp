@@ -47,14 +47,14 @@ std::optional<struct stat> replaceable(std::filesystem::path const& target,
     }
     if (S_ISDIR(known.st_mode)) throw folder_named(path);
     if (!S_ISREG(known.st_mode))
-        throw InputError("is a device or a pipe, which is not written to",
-                         "name a file, or - for standard output", place_of(path));
+        throw InputError("is a device or a pipe, not a file", "name a file, or - for standard output",
+                         place_of(path));
     if (known.st_nlink > 1)
-        throw InputError("the file has a second name (hard link), which would keep the old contents",
-                         "name another file, or copy this one to itself without the link", place_of(path));
+        throw InputError("the file has another name (a hard link) that would keep the old contents",
+                         "name another file, or replace this one with a copy", place_of(path));
     if (access(target.c_str(), W_OK) != 0) {
         if (errno == EACCES)
-            throw InputError("the file is protected against writing", "name another file, or unlock this one",
+            throw InputError("the file is write-protected", "name another file, or make this one writable",
                              place_of(path));
         throw refused(path, "write here", errno);
     }
@@ -83,7 +83,7 @@ void create(std::filesystem::path const& path, std::string_view bytes) {
     Temporary temporary(folder, target, 0666);
     temporary.fill(bytes);
     if (!temporary.create_destination())
-        throw InputError("is there already", "add to it, or name another file", place_of(path));
+        throw InputError("already exists", "add to it, or name another file", place_of(path));
 }
 
 } // namespace vowelway::files

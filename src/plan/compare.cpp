@@ -45,7 +45,7 @@ std::vector<Vowel> usual_vowels(std::vector<ComparedSinger> const& singers) {
 
 Comparison compare_singers(std::vector<ComparedSinger> singers, std::vector<Vowel> vowels) {
     if (singers.size() < 2)
-        throw InputError("one singer alone cannot be compared",
+        throw InputError("there is only one singer to compare",
                          "name at least two profiles or voice types, or --voices");
     if (vowels.empty()) vowels = usual_vowels(singers);
     for (auto& v : vowels) v = v.quality();

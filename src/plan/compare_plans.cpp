@@ -80,8 +80,8 @@ std::string_view to_string(Parting parting) {
 
 PlansCompared compare_plans(Plan first, Plan second) {
     if (!same_passage(first, second))
-        throw InputError("the two plans are not of the same notes and vowels",
-                         "make both from the same part and verse of one score, in one key");
+        throw InputError("the two plans have different notes or vowels",
+                         "make both from the same part and verse of the same score, in the same key");
     PlansCompared out{.plans = {std::move(first), std::move(second)},
                       .notes = {},
                       .times = {},

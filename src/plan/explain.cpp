@@ -37,7 +37,7 @@ std::string objection_to(acoustics::AreaFunction const& tract) {
     double widest = 0;
     for (auto const& section : tract) widest = std::max(widest, in_square_centimetres(section.area));
     double const size = in_centimetres(length_of(tract)) / 17;
-    return widest > 20 * size * size ? "wider than a human mouth: it tells the direction, not the size" : "";
+    return widest > 20 * size * size ? "wider than a human mouth: trust the direction, not the size" : "";
 }
 
 // What the shape of one task costs beside the neighbours as they were decided.

@@ -24,7 +24,7 @@ Passaggio of the handbooks: generic, from memory (R. Miller 1986, 2000); no sing
   lyric bass: A♭3 and D♭4
 
 Average bass: average voice: measure your own
-! assumed: the profile gives no deviation for /a/: the usual one of the method "creak" is taken
+! assumed: the profile gives no deviation for /a/: the usual one for the method "creak" is assumed
 ! caution: Average bass: average voice: measure your own
 $ vowelway compare tenor bass --vowels a --as csv
 vowel,singer,voice,average,estimated,fR1_hz,fR1_sd_hz,fR2_hz,fR2_sd_hz,turning_hz,turning_pitch,turning_cents,meeting_hz,meeting_pitch,meeting_cents,sd_cents,cents_from_first,sd_of_interval_cents,p_higher,clear

@@ -1,4 +1,4 @@
-# Two singers, one song: where their plans part. The certainties come of draws with a fixed seed.
+# Two singers, one song: where their plans differ. The certainties come from draws with a fixed seed.
 $ printf 'vowelway: 1\npassage: Steps\nnotes:\n  - {pitch: C4, duration: 1 s, vowel: a}\n  - {pitch: F4, duration: 2 s, vowel: a}\n  - {pitch: A4, duration: 2 s, vowel: i}\n' > steps.yaml
 $ vowelway compare bass tenor --song steps.yaml
 Steps: Average bass and Average tenor, technique classical
@@ -12,7 +12,7 @@ They differ on 40 % of the time sung, surely (at least 75 %) on 0 %.
 of the time sung  hold  migrate  modify
 Average bass      20 %      0 %    80 %
 Average tenor     60 %      0 %    40 %
-! assumed: the passage gives no tempo; a beat is taken as 72 a minute
+! assumed: the passage gives no tempo; 72 beats a minute are assumed
 ! caution: average voice: measure your own
 $ vowelway compare bass tenor --song steps.yaml -o both.json -o both.csv -o both.pdf 2>/dev/null; ls both*
 both.csv

@@ -29,7 +29,7 @@ $ vowelway profile history data/profiles/demo_tenor.yaml >/dev/full
 !   check the disk or the program behind the pipe
 -> 3
 $ vowelway tract data/acoustics/twin_tubes.csv >/dev/full
-! assumed: columns not used: remark
+! assumed: columns ignored: remark
 ! cannot write to standard output
 !   check the disk or the program behind the pipe
 -> 3

@@ -13,8 +13,8 @@ $ vowelway measure data/measuring/whisper_e_a_o.m4a --vowels "e a o"
 -> 3
 # Three sounds, five vowels.
 $ vowelway measure data/measuring/whisper_e_a_o.m4a --vowels "i e a o u" --voice tenor
-! data/measuring/whisper_e_a_o.m4a: has 3 sounds where 5 vowels are listed: 0.8-1.6 s, 2.0-2.8 s, 3.2-4.0 s
-!   give --repeat if the list is said more than once, leave pauses between the vowels, or name the times in a cue file (--cues: start, end, vowel)
+! data/measuring/whisper_e_a_o.m4a: has 3 sounds, but 5 vowels are listed: 0.8-1.6 s, 2.0-2.8 s, 3.2-4.0 s
+!   give --repeat if the list is said more than once, leave pauses between the vowels, or give the times in a cue file (--cues: start, end, vowel)
 -> 3
 $ printf '0.8 1.6 e\n3.2 9.0 o\n' > cues.txt; vowelway measure data/measuring/whisper_e_a_o.m4a --cues cues.txt --voice tenor
 ! cues.txt: the cues go on to 0:09.0 but the recording ends at 0:04.9

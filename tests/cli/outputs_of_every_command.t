@@ -11,7 +11,7 @@ $ vowelway tract data/acoustics/twin_tubes.csv --as json -o tract.txt -o -
 {
   "vowelway": 1,
 ...
-! assumed: columns not used: remark
+! assumed: columns ignored: remark
 ! wrote tract.txt
 $ vowelway profile show data/profiles/demo_tenor.yaml -o singer.json
 ! ...

@@ -16,7 +16,7 @@ $ vowelway plan --range C3..A4 --singer tenor -o marked.mxl
 ! ...
 -> 2
 $ vowelway plan --range A4..C3 --singer tenor
-! the range A4..C3 is upside down
+! the range A4..C3 begins with the higher pitch
 !   write the lower pitch first: C3..A4
 -> 3
 $ vowelway plan --range C3..A4 --singer tnor
@@ -33,7 +33,7 @@ $ vowelway plan nothing.mxl --singer tenor
 -> 3
 $ vowelway plan --range C3..A4 --singer tenor --vowels "i q"
 ! "q" is not a vowel
-!   "q" is unknown here; write one symbol of the IPA vowel chart with its diacritics (ɛ, a̝, õ) or X-SAMPA (E, a_r, o~)
+!   "q" is not known; write one symbol of the IPA vowel chart with its diacritics (ɛ, a̝, õ) or X-SAMPA (E, a_r, o~)
 -> 3
 $ vowelway plan --range C3..A4 --singer tenor --a4 4400
 ! --a4 4400 is no tuning of A4

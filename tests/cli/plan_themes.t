@@ -18,6 +18,6 @@ $ printf 'vowelway: 1\ntheme: mine\ncolours:\n  soft: "#999999"\n' > mine.yaml; 
 $ printf 'vowelway: 1\ntheme: mine\ntext: No Such Letters\n' > mine.yaml; vowelway compare tenor bass --theme mine.yaml -o voices.pdf
 ! caution: Average tenor: average voice: measure your own
 ! caution: Average bass: average voice: measure your own
-! mine.yaml:3:7: the font "No Such Letters" is not installed; the charts set their words and IPA in it
+! mine.yaml:3:7: the font "No Such Letters" is not installed; the charts use it for words and IPA
 !   install it, or name another in the theme, such as Charis SIL
 -> 3

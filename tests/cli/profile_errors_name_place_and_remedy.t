@@ -1,7 +1,7 @@
 # Wrong profiles: place, what is wrong, how to mend it.
 $ vowelway profile show data/profiles/swapped.yaml
 ! data/profiles/swapped.yaml:4:12: fR1 of /i/ is 900 Hz, not below its fR2 (450 Hz)
-!   swapped, or a digit too many?
+!   are they swapped, or is there a digit too many?
 -> 3
 $ vowelway profile show tenner
 ! no singer "tenner": neither a file nor a built-in voice
@@ -9,7 +9,7 @@ $ vowelway profile show tenner
 -> 3
 $ vowelway profile show data
 ! data: is a folder, not a file
-!   name the file in it
+!   name a file in it
 -> 3
 $ vowelway profile
 ! A subcommand is required

@@ -24,4 +24,4 @@ mezzo         -1.4  -2.5  -1.7       4       1.3
 soprano       -1.9  -3.0  -2.1       4       1.7
 treble        -3.6  -4.7  -3.8       4       2.5
 distance: 1 is as far as voices of one type usually lie apart; resonances tell a voice type only roughly
-! assumed: the profile gives no deviation for /a/: the usual one of the method "creak" is taken
+! assumed: the profile gives no deviation for /a/: the usual one for the method "creak" is assumed

@@ -14,4 +14,4 @@ resonance    Hz  bandwidth Hz
 fR1         781            40
 fR2        1118            57
 ...
-! assumed: columns not used: n_sections, tract_length_cm
+! assumed: columns ignored: n_sections, tract_length_cm

@@ -15,7 +15,7 @@ fR2        1233             0
 fR3        2674             0
 fR4        3333             0
 ...
-! assumed: columns not used: remark
+! assumed: columns ignored: remark
 
 $ vowelway tract data/acoustics/twin_tubes.csv --loss none --up-to 1500 --as json
 {
@@ -32,4 +32,4 @@ $ vowelway tract data/acoustics/twin_tubes.csv --loss none --up-to 1500 --as jso
         }
       ],
 ...
-! assumed: columns not used: remark
+! assumed: columns ignored: remark

@@ -1,6 +1,6 @@
 # What is wrong, where, and how to mend it.
 $ vowelway words "amor" --language it --words data/diction/bad_words.yaml
-! data/diction/bad_words.yaml:4:10: the pronunciation of "amore" holds no vowel
+! data/diction/bad_words.yaml:4:10: the pronunciation of "amore" has no vowel
 !   write it in IPA: amore: amore
 -> 3
 $ vowelway words "amor" --language it --words none.yaml

@@ -57,9 +57,9 @@ bool has_fonts(FcConfig* config, Theme const& theme) {
                          char const* package, char const* use) {
     bool const installed = has_family(config, family.name, {});
     auto const wrong = "the font \"" + family.name + "\" " +
-                       (installed ? "lacks signs of the charts, which set their "
-                                  : "is not installed; the charts set their ") +
-                       use + " in it";
+                       (installed ? "lacks characters that the charts need for "
+                                  : "is not installed; the charts use it for ") +
+                       use;
     bool const ours = family.name == own.name;
     throw InputError(wrong,
                      ours ? "install it, on Debian: apt-get install " + std::string(package)

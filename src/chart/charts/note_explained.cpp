@@ -188,7 +188,7 @@ void draw_resonances(Canvas& canvas, plan::NoteExplanation const& e, Box const& 
                 {.width = 0.7, .color = ink::soft});
     scale_x(canvas, p, 500, 1000, "kHz");
     canvas.write({area.right(), area.bottom() - 1},
-                 "gain of the tract as a sung note meets it, blurred by vibrato; ticks: the harmonics",
+                 "gain of the tract for a sung note, blurred by vibrato; ticks: the harmonics",
                  slanted(type::small, ink::soft), Align::right);
 }
 
@@ -214,7 +214,7 @@ Path profile(Panel const& p, acoustics::AreaFunction const& tract) {
 }
 
 void draw_tract(Canvas& canvas, plan::NoteExplanation const& e, Box const& area) {
-    double const top = heading(canvas, area, "The tract that does it");
+    double const top = heading(canvas, area, "The shape of the tract");
     Panel p{.box = {area.left + 26, top + 14, area.width - 30, area.bottom() - top - 14 - 36}};
     double length = 0, widest = 1;
     for (auto const* shape : {&e.kept, e.changed ? &*e.changed : nullptr})
@@ -289,7 +289,7 @@ void draw_cost(Canvas& canvas, plan::NoteExplanation const& e, Box const& area) 
     for (auto const& term : plan::cost_term_names)
         bars(term.words, e.kept.cost.*term.value, changed.*term.value, false);
     canvas.line({area.left, y}, {area.right(), y}, {.width = 0.4, .color = ink::rule});
-    bars("together", e.kept.cost.total(), changed.total(), true);
+    bars("total", e.kept.cost.total(), changed.total(), true);
     canvas.line({from, area.top + 20}, {from, y}, {.width = 0.5, .color = ink::rule});
     auto const note = slanted(type::small, ink::soft);
     canvas.write({area.left, area.bottom() - 1},
@@ -335,7 +335,7 @@ double draw_verdict(Canvas& canvas, plan::NoteExplanation const& e, double y, do
                         ".";
     lines(heard, plain(type::body));
     if (e.draws > 0)
-        lines(fmt::format("Of {} draws of what the resonances may be: hold {:.0f} %, migrate {:.0f} %, "
+        lines(fmt::format("Of {} random draws of the resonances: hold {:.0f} %, migrate {:.0f} %, "
                           "modify {:.0f} %.",
                           e.draws, 100 * e.shares.hold, 100 * e.shares.migrate, 100 * e.shares.modify),
               plain(type::body));

@@ -18,8 +18,8 @@ namespace {
 
 constexpr std::string_view sentence =
     "One song, two voices: each lane has one singer's resonances (bands) under the same harmonics (lines), "
-    "and what that singer does. Frames stand "
-    "where the two plans part, dashed where the measurements leave it open.";
+    "and what that singer does. Frames mark "
+    "where the two plans differ, dashed where this is uncertain.";
 constexpr std::size_t most_listed = 8;
 constexpr double between = 14, least_lane = 58, most_lane = 92;
 constexpr double name_height = 12; ///< of the singer's name over each lane
@@ -57,9 +57,9 @@ void doing(Canvas& canvas, plan::Decision const& d, std::array<Cents, 2> const& 
 
 double differences(Canvas& canvas, plan::PlansCompared const& c, std::map<std::size_t, int> const& numbers,
                    double y, double width) {
-    y = draw_heading(canvas, 0, y, width, "Where the plans part");
+    y = draw_heading(canvas, 0, y, width, "Where the plans differ");
     if (numbers.empty()) {
-        canvas.write({0, y + 12}, "Nowhere: both may sing it alike.", plain(type::body));
+        canvas.write({0, y + 12}, "Nowhere: both can sing it the same way.", plain(type::body));
         return y + 20;
     }
     auto const& m = canvas.measurer();
@@ -144,9 +144,10 @@ double shares(Canvas& canvas, plan::PlansCompared const& c, double y, double wid
     canvas.write(
         {0, y += 14},
         fitted(m,
-               fmt::format("The plans part on {} of the time sung, surely (at least {:.0f} %) on {}; fR1 in "
-                           "semitones from the own vowel.",
-                           percent(c.parting, all), 100 * plan::sure_parting, percent(c.surely_parting, all)),
+               fmt::format(
+                   "The plans differ for {} of the time sung, certainly (at least {:.0f} %) for {}; fR1 in "
+                   "semitones from the singer's own vowel.",
+                   percent(c.parting, all), 100 * plan::sure_parting, percent(c.surely_parting, all)),
                plain(type::label), width),
         plain(type::label));
     return y + 6;

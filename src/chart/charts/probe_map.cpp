@@ -25,7 +25,7 @@ constexpr std::string_view sentence_of_check =
 constexpr std::string_view sentence_of_measurement =
     "Solid marks are the vowels as measured, all takes together, in an ellipse of one standard deviation; "
     "fine lines lead to the single "
-    "takes. Dashed ellipses are where they were looked for.";
+    "takes. Dashed ellipses show where they were expected.";
 
 std::optional<Spot> spot_of(analysis::TractReading const& t) {
     if (!t.resonances[0] || !t.resonances[1]) return std::nullopt;
@@ -218,7 +218,7 @@ double legend(Canvas& canvas, ProbeMap const& p, double y, double width) {
         std::ranges::any_of(p.vowels, [](analysis::MeasuredVowel const& v) { return v.takes > 1; });
     if (several) entry(9, "a single take", [&](Point c) { single(canvas, p.vowels.front().kind, c); });
     entry(16,
-          p.checks.empty()      ? "where it was looked for"
+          p.checks.empty()      ? "where it was expected"
           : p.reference.average ? "the average voice"
                                 : "the profile",
           [&](Point c) {
@@ -252,7 +252,7 @@ Head title_of(ProbeMap const& p) {
     if (!check) {
         head.who = p.who;
         head.source =
-            "looked for around " + (p.reference.average ? "the " + p.reference.name : "the singer's profile");
+            "expected near " + (p.reference.average ? "the " + p.reference.name : "the singer's profile");
         head.average = false;
     }
     head.aside = p.date;

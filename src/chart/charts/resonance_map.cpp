@@ -116,8 +116,7 @@ double legend(Canvas& canvas, plan::Plan const& plan, bool with_reach, double wi
         draw_arrow(canvas, {at, middle}, {at + 18, middle});
     });
     if (with_reach)
-        line({.width = 0.7, .color = ink::modify, .dashes = {0.7, 2.2}},
-             "where the reach of gestures ends, by the model");
+        line({.width = 0.7, .color = ink::modify, .dashes = {0.7, 2.2}}, "limit of reach, by the model");
     bool const estimated =
         std::ranges::any_of(plan.vowels, [](plan::VowelPlan const& v) { return v.resonances.estimated; });
     if (estimated)

@@ -42,7 +42,7 @@ double passive_ranges(Canvas& canvas, plan::Plan const& plan, std::span<plan::Vo
         canvas.line({axis_from, y - 4}, {axis_to, y - 4},
                     {.width = 0.5, .color = ink::rule, .dashes = {0.8, 1.6}});
         if (!v.passive_range) {
-            canvas.write({x + width, y - 1.5}, "throughout modify", plain(type::small, ink::modify),
+            canvas.write({x + width, y - 1.5}, "modify throughout", plain(type::small, ink::modify),
                          Align::right);
             continue;
         }
@@ -93,7 +93,7 @@ double watch_table(Canvas& canvas, plan::Plan const& plan, std::map<std::size_t,
                narrower = heard + 1 + longest > x + width;
     double const act = narrower ? happens + 1 : narrow ? heard + 1 : x + 233;
     if (watched.empty()) {
-        canvas.write({x, y + 12}, "None stands out: sing it as you are used to.", plain(type::body));
+        canvas.write({x, y + 12}, "None stands out: sing as usual.", plain(type::body));
         return y + 18;
     }
     y += 9;

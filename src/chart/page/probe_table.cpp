@@ -88,10 +88,10 @@ double table_of_checks(Canvas& canvas, ProbeMap const& p, double y, double width
     auto const small = plain(type::small, ink::soft);
     table.row({{"", small},
                {"probe", small},
-               {"should be like", small},
-               {"fR1, due", small},
+               {"compared with", small},
+               {"fR1, aim", small},
                {"semitones (SD)", small},
-               {"fR2, due", small},
+               {"fR2, aim", small},
                {"semitones (SD)", small},
                {"verdict", small}},
               y += 10);
@@ -131,7 +131,7 @@ double table_of_checks(Canvas& canvas, ProbeMap const& p, double y, double width
         note(fmt::format("and {} more, in the table form", order.size() - most_rows));
     if (sound)
         note("s: formants of the sound against those of the last probe of the same kind; the probe's own "
-             "shift cancels, and smaller changes can be told");
+             "shift cancels, and smaller changes can be seen");
     for (auto const* c : order)
         for (std::size_t k = 0; k < 2; ++k)
             if (auto const& t = c->trends[k]; t && t->clear())
@@ -196,7 +196,7 @@ double draw_probe_table(Canvas& canvas, ProbeMap const& p, double y, double widt
     auto const refused = std::ranges::count_if(p.takes, [](analysis::Take const& t) { return !t.usable(); });
     if (refused == 0) return y;
     canvas.write({0, y += 9},
-                 fmt::format("{} no number; the table form says why",
+                 fmt::format("{} no result; the table form says why",
                              refused == 1 ? "one take gives" : fmt::format("{} takes give", refused)),
                  plain(type::small, ink::modify));
     return y + 3;

@@ -72,8 +72,7 @@ LanguageGuess guess(std::vector<std::string> const& words) {
     }
     LanguageGuess out;
     if (tallies.empty()) {
-        out.evidence =
-            words.empty() ? "there are no words" : "no word of the text is known to be of another language";
+        out.evidence = words.empty() ? "there are no words" : "no word points to another language";
         return out;
     }
     std::vector<std::pair<Language, Tally>> ranked(tallies.begin(), tallies.end());

@@ -80,7 +80,7 @@ void say_guessed(Passage& passage, std::vector<std::pair<std::string, std::strin
     for (std::size_t i = 0; i < std::min(shown, guesses.size()); ++i)
         text += (i ? "; " : "") + guesses[i].first + " (" + guesses[i].second + ")";
     if (guesses.size() > shown) text += "; and " + std::to_string(guesses.size() - shown) + " more";
-    passage.remarks.push_back({Remark::Kind::guessed, text + ". Put those that are wrong into a word list"});
+    passage.remarks.push_back({Remark::Kind::guessed, text + ". Put the wrong ones into a word list"});
 }
 
 std::string shown_vowels(std::vector<std::optional<Nucleus>> const& syllables) {
@@ -185,7 +185,7 @@ void set_vowels(Passage& passage, DictionOptions const& options) {
     if (any_text && !has_diction_rules(language))
         passage.remarks.push_back(
             {Remark::Kind::guessed, "there are no diction rules for " + std::string(to_string(language)) +
-                                        " yet: every vowel is the speech synthesiser's"});
+                                        " yet: every vowel comes from the speech synthesiser"});
     say_guessed(passage, guesses);
     for (auto& note : passage.notes) {
         if (!note.typed_ipa) continue;
@@ -193,8 +193,8 @@ void set_vowels(Passage& passage, DictionOptions const& options) {
             note.vowel = *typed;
         else
             passage.remarks.push_back(
-                {Remark::Kind::guessed, "\"" + *note.typed_ipa + "\" in bar " + note.measure +
-                                            " holds no vowel in IPA and is passed over"});
+                {Remark::Kind::guessed,
+                 "\"" + *note.typed_ipa + "\" in bar " + note.measure + " has no IPA vowel and is ignored"});
     }
     spread_over_melismas(passage);
 }

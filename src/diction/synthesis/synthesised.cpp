@@ -44,7 +44,7 @@ Sounds sounds(Word const& word, Language language) {
         return english(word);
     default: {
         auto out = synthesised(word, language);
-        out.doubt = "there are no diction rules for this language: the synthesiser's vowels";
+        out.doubt = "there are no diction rules for this language: vowels from the synthesiser";
         return out;
     }
     }

@@ -16,7 +16,7 @@ constexpr std::size_t longest_word = 120; // letters; longer ones are not words
 } // namespace
 
 std::vector<SungWord> transcribe(std::string_view text, Language language, DictionOptions const& options) {
-    if (text.size() > longest_text) throw InputError("the text is longer than 4 MiB", "give it in pieces");
+    if (text.size() > longest_text) throw InputError("the text is longer than 4 MiB", "split it into pieces");
     if (!utf8::valid(text)) throw InputError("the text is not UTF-8", "save it as UTF-8");
     std::vector<SungWord> out;
     while (!text.empty()) {
@@ -25,7 +25,7 @@ std::vector<SungWord> transcribe(std::string_view text, Language language, Dicti
         if (!word.empty()) {
             if (word.size() > 4 * longest_word)
                 throw InputError("a word of more than " + std::to_string(longest_word) + " letters",
-                                 "separate the words by blanks");
+                                 "separate the words with spaces");
             out.push_back(diction::sing(word, language, options));
         }
         if (end == std::string_view::npos) break;

@@ -33,7 +33,7 @@ void read_words(YAML::Node const& words, WordList& list) {
         throw InputError("`words` is not a list of word: IPA", "write one `word: IPA` on each line, indented",
                          place(words.Mark()));
     if (words.size() > most_words)
-        throw InputError("more than 20,000 words", "keep a list for each song", place(words.Mark()));
+        throw InputError("more than 20,000 words", "keep one list per song", place(words.Mark()));
     for (auto const& entry : words) {
         if (!entry.first.IsScalar() || !entry.second.IsScalar())
             throw InputError("a word has no pronunciation", "write `word: IPA`", place(entry.first.Mark()));
@@ -51,11 +51,11 @@ void WordList::add(std::string_view word, std::string_view ipa) {
     auto const name = key(word);
     if (name.empty())
         throw InputError("\"" + std::string(word) + "\" is not a word",
-                         "write the word as it stands in the song");
+                         "write the word as it is written in the song");
     auto const phones = diction::phones(ipa);
     if (std::none_of(phones.begin(), phones.end(),
                      [](auto const& phone) { return phone.vowel && !phone.vowel->glide; }))
-        throw InputError("the pronunciation of \"" + std::string(word) + "\" holds no vowel",
+        throw InputError("the pronunciation of \"" + std::string(word) + "\" has no vowel",
                          "write it in IPA: amore: amore");
     words_.insert_or_assign(name, std::string(ipa));
 }
@@ -76,7 +76,7 @@ WordList read_word_list(std::string const& path) {
         if (file.bad()) throw InputError("the word list cannot be read", "give a text file");
         text.resize(static_cast<std::size_t>(file.gcount()));
         if (text.size() > most_bytes)
-            throw InputError("the word list is longer than 1 MiB", "keep a list for each song");
+            throw InputError("the word list is longer than 1 MiB", "keep one list per song");
         auto const root = YAML::Load(text);
         if (!root.IsMap())
             throw InputError("this is not a word list", "begin with `vowelway: 1`, then `words:`",
@@ -88,13 +88,13 @@ WordList read_word_list(std::string const& path) {
             auto const name = entry.first.Scalar();
             if (name == "vowelway") {
                 if (!entry.second.IsScalar() || entry.second.Scalar() != "1")
-                    throw InputError("this version of the format is unknown", "write `vowelway: 1`",
+                    throw InputError("this format version is not known", "write `vowelway: 1`",
                                      place(entry.second.Mark()));
             } else if (name == "words") {
                 read_words(entry.second, out);
             } else {
                 throw InputError("\"" + name + "\" is unknown in a word list",
-                                 "only `vowelway` and `words` stand at the margin; indent the words",
+                                 "only `vowelway` and `words` start at the left margin; indent the words",
                                  place(entry.first.Mark()));
             }
         }
@@ -106,7 +106,7 @@ WordList read_word_list(std::string const& path) {
         auto here = place(error.mark);
         here.file = path;
         throw InputError("this is not valid YAML: " + error.msg,
-                         "write `word: IPA` with a blank after the colon", here);
+                         "write `word: IPA` with a space after the colon", here);
     }
     return out;
 }

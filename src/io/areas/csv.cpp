@@ -39,7 +39,7 @@ std::optional<Row> Reader::next() {
             ++column;
             for (;;) {
                 if (rest_.empty())
-                    throw InputError("a quote is opened and never closed", "close it with \"",
+                    throw InputError("a quote is opened but not closed", "close it with \"",
                                      Place{file_, row.line, field.column, ""});
                 if (rest_.starts_with("\"\"")) {
                     rest_.remove_prefix(2);

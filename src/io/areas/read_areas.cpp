@@ -48,21 +48,21 @@ Columns columns_of(csv::Row const& header, std::string const& file) {
         }
         auto& place = out.place[static_cast<std::size_t>(known - column_names.begin())];
         if (place)
-            throw InputError("the column " + name + " stands twice in the header", "keep one",
+            throw InputError("the column " + name + " appears twice in the header", "keep one",
                              Place{file, header.line, field.column, ""});
         place = k;
     }
     for (auto const wanted : {section_length, section_index, area})
         if (!out.place[wanted]) {
             std::string remedy =
-                "the first line names the columns: section_length_cm,section_index_from_glottis,area_cm2 "
+                "the first line must name the columns: section_length_cm,section_index_from_glottis,area_cm2 "
                 "and, for several tracts, vowel";
             if (header.fields.size() == 1 && header.fields[0].text.find_first_of(";\t") != std::string::npos)
-                remedy = "separate the columns by commas and write decimals with a point; " + remedy;
+                remedy = "put commas between the columns and use a decimal point; " + remedy;
             throw InputError("there is no column " + std::string(column_names[wanted]), remedy,
                              Place{file, header.line, 0, ""});
         }
-    if (!unused.empty()) out.remarks.push_back({Remark::Kind::assumed, "columns not used: " + unused});
+    if (!unused.empty()) out.remarks.push_back({Remark::Kind::assumed, "columns ignored: " + unused});
     return out;
 }
 
@@ -85,7 +85,7 @@ class Table {
         double const length = number(row, section_length, 0.01, 30), wide = number(row, area, 0.001, 100);
         double const index = number(row, section_index, 0, 1e6);
         if (index != static_cast<double>(static_cast<long>(index)))
-            throw error(row, section_index, "is no whole number",
+            throw error(row, section_index, "is not a whole number",
                         "number the sections from the glottis 1, 2, 3 ..");
         std::string name;
         if (columns_.place[vowel]) name = text::trim(row.fields[*columns_.place[vowel]].text);
@@ -93,14 +93,14 @@ class Table {
         if (fresh) {
             if (names_.size() == most_tracts)
                 throw error(row, vowel, "begins one tract too many",
-                            "give at most " + std::to_string(most_tracts) + " in a file");
+                            "put at most " + std::to_string(most_tracts) + " in a file");
             names_.push_back(name);
             entries_.emplace_back();
         }
         auto& entries = entries_[known->second];
         if (entries.size() == most_sections)
             throw error(row, section_index, "is one section too many",
-                        "cut a tract into at most " + std::to_string(most_sections));
+                        "give a tract at most " + std::to_string(most_sections));
         entries.push_back(
             {row.line, static_cast<long>(index), {centimetres(length), square_centimetres(wide)}});
     }
@@ -123,7 +123,7 @@ class Table {
                                      place(entry.line, section_index));
                 if (entry.index > expected)
                     throw InputError("section " + std::to_string(expected) + whose + " is missing",
-                                     "number the sections from the glottis 1, 2, 3 .. without a gap",
+                                     "number the sections from the glottis 1, 2, 3 .. without gaps",
                                      place(entry.line, section_index));
                 tract.sections.push_back(entry.section);
                 ++expected;
@@ -153,7 +153,7 @@ class Table {
         auto s = text::trim(row.fields[*columns_.place[column]].text);
         auto const value = text::eat_number(s);
         if (!value || !s.empty())
-            throw error(row, column, "is no number", "write a decimal number with a point, without a unit");
+            throw error(row, column, "is not a number", "write a number with a decimal point and no unit");
         if (!(*value >= low && *value <= high)) {
             auto const shown = [](double x) {
                 return x < 1 && x > 0 ? std::to_string(x).substr(0, x < 0.01 ? 5 : 4)
@@ -178,22 +178,22 @@ class Table {
 
 MeasuredTracts parse_areas(std::string_view text, std::string const& name) {
     if (text.size() > most_bytes)
-        throw InputError("the table is larger than 16 MiB", "give fewer tracts in a file",
+        throw InputError("the table is larger than 16 MiB", "put fewer tracts in a file",
                          Place{name, 0, 0, ""});
     if (text.find('\0') != std::string_view::npos || !utf8::valid(text))
-        throw InputError("the table is not text in UTF-8", "save it as comma-separated values in UTF-8",
+        throw InputError("the table is not UTF-8 text", "save it as comma-separated values in UTF-8",
                          Place{name, 0, 0, ""});
     csv::Reader reader(text, name);
     auto const header = reader.next();
     if (!header)
         throw InputError(
             "the table is empty",
-            "the first line names the columns: section_length_cm,section_index_from_glottis,area_cm2",
+            "the first line must name the columns: section_length_cm,section_index_from_glottis,area_cm2",
             Place{name, 0, 0, ""});
     Table table(columns_of(*header, name), name);
     while (auto const row = reader.next()) table.add(*row);
     if (table.empty())
-        throw InputError("the table has a header and no sections", "give a line for each section",
+        throw InputError("the table has a header but no sections", "give a line for each section",
                          Place{name, 0, 0, ""});
     return table.tracts();
 }

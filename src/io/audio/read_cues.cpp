@@ -44,22 +44,22 @@ std::vector<Cue> parse_cues(std::string const& text, std::string const& file) {
         if (word.empty()) continue;
         Place const place{file, number, 0, {}};
         if (word.size() != 3)
-            throw InputError("a cue of " + std::to_string(word.size()) + " words", shape, place);
+            throw InputError("a cue with " + std::to_string(word.size()) + " words", shape, place);
         auto const start = moment(word[0]), end = moment(word[1]);
-        if (!start || !end) throw InputError("\"" + word[start ? 1 : 0] + "\" is no time", shape, place);
+        if (!start || !end) throw InputError("\"" + word[start ? 1 : 0] + "\" is not a time", shape, place);
         if (*end <= *start) throw InputError("the cue ends before it begins", shape, place);
         if (!cues.empty() && seconds(*start) < cues.back().span.end)
             throw InputError("the cue begins before the one above has ended",
                              "put them in order, without overlap", place);
         if (cues.size() == most_cues)
-            throw InputError("more than 500 cues", "measure a part of the recording", place);
+            throw InputError("more than 500 cues", "measure the recording in parts", place);
         try {
             cues.push_back({{seconds(*start), seconds(*end)}, parse_vowel(word[2])});
         } catch (InputError& error) {
             throw error.at(place);
         }
     }
-    if (cues.empty()) throw InputError("holds no cues", shape, Place{file, 0, 0, {}});
+    if (cues.empty()) throw InputError("has no cues", shape, Place{file, 0, 0, {}});
     return cues;
 }
 

@@ -46,9 +46,9 @@ VowelResonances read_vowel(yaml::Node const& key, yaml::Node const& node, Singer
     VowelResonances out;
     out.vowel = profile::vowel(key);
     if (auto const* before = singer.find(out.vowel))
-        throw yaml::error_at(key, "/" + key.text + "/ stands here a second time",
+        throw yaml::error_at(key, "/" + key.text + "/ appears twice",
                              "keep one entry for /" + before->vowel.ipa() +
-                                 "/; older values belong into history");
+                                 "/; older values belong in history");
     yaml::map(node, "/" + key.text + "/", key.text + ": {fR1: 540 Hz ± 25, fR2: 1780 Hz ± 60}");
     only_vowel_keys(node, "estimated");
     auto method = singer.provenance.method;
@@ -84,7 +84,7 @@ Singer read_singer(yaml::Node const& root) {
     if (auto const* length = root.find("tract_length")) singer.tract_length = profile::tract_length(*length);
     if (auto const* source = root.find("source")) singer.provenance = read_source(*source);
 
-    constexpr std::string_view example = "vowels: and under it  ɛ: {fR1: 540 Hz ± 25, fR2: 1780 Hz ± 60}";
+    constexpr std::string_view example = "vowels: and below it  ɛ: {fR1: 540 Hz ± 25, fR2: 1780 Hz ± 60}";
     auto const* vowels = root.find("vowels");
     if (!vowels) throw yaml::error_at(root, "the profile has no vowels", "write " + std::string(example));
     yaml::map(*vowels, "vowels", example);
@@ -122,7 +122,7 @@ Measurement read_measurement(yaml::Node const& node, Tuning const& tuning) {
 }
 
 std::vector<ProbeShift> read_shifts(yaml::Node const& node) {
-    constexpr std::string_view example = "shift: and under it  whisper: {fR1: 210 Hz ± 60, pairs: 2}";
+    constexpr std::string_view example = "shift: and below it  whisper: {fR1: 210 Hz ± 60, pairs: 2}";
     yaml::map(node, "shift", example);
     yaml::only_keys(node, "whisper creak");
     std::vector<ProbeShift> out;
@@ -139,9 +139,8 @@ std::vector<ProbeShift> read_shifts(yaml::Node const& node) {
             std::istringstream words(yaml::scalar(*recordings, "the recordings"));
             for (std::string word; words >> word;) {
                 if (word.size() != 16 || word.find_first_not_of("0123456789abcdef") != std::string::npos)
-                    throw yaml::error_at(
-                        *recordings, "\"" + word + "\" is no digest of a recording",
-                        "leave out the recordings; they are written when a shift is learned");
+                    throw yaml::error_at(*recordings, "\"" + word + "\" is not the digest of a recording",
+                                         "leave out recordings; it is written when a shift is learned");
                 shift.recordings.push_back(word);
             }
         }
@@ -155,14 +154,12 @@ std::vector<ProbeShift> read_shifts(yaml::Node const& node) {
 Profile parse_profile(std::string const& text, std::string const& file) {
     auto const root = yaml::parse(text, file);
     if (root.kind == yaml::Node::Kind::null)
-        throw yaml::error_at(root, "the profile is empty",
-                             "see docs/profile-format.md for one to begin with");
+        throw yaml::error_at(root, "the profile is empty", "see docs/profile-format.md for an example");
     yaml::map(root, "a profile", "keys with values, such as  voice: tenor");
     yaml::only_keys(root, "vowelway singer voice average range a4 tract_length source vowels history shift");
     auto const* version = root.find("vowelway");
     if (!version)
-        throw yaml::error_at(root, "this does not say that it is a profile",
-                             "begin the file with  vowelway: 1");
+        throw yaml::error_at(root, "this does not look like a profile", "begin the file with  vowelway: 1");
     if (yaml::scalar(*version, "the version") != "1")
         throw yaml::error_at(*version, "format version " + version->text + " is unknown",
                              "this program reads version 1");
@@ -199,9 +196,10 @@ Remarks profile_remarks(Singer const& singer) {
         if (assumed) list += (list.empty() ? "/" : ", /") + vowel.vowel.ipa() + "/";
     }
     if (list.empty()) return {};
-    return {{Remark::Kind::assumed,
-             fmt::format("the profile gives no deviation for {}: the usual one of the method \"{}\" is taken",
-                         list, to_string(singer.provenance.method))}};
+    return {
+        {Remark::Kind::assumed,
+         fmt::format("the profile gives no deviation for {}: the usual one for the method \"{}\" is assumed",
+                     list, to_string(singer.provenance.method))}};
 }
 
 } // namespace vowelway::io

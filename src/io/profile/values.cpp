@@ -39,7 +39,7 @@ bool is_hertz(std::string_view unit) { return unit == "Hz" || unit == "hz"; }
 Frequency deviation(yaml::Node const& node, std::string_view s, Frequency centre, bool centre_is_pitch) {
     auto const wrong = [&] {
         return yaml::error_at(node, "\"" + std::string(s) + "\" is not a deviation",
-                              "write ± 15 Hz or ± 30c behind the value");
+                              "write ± 15 Hz or ± 30c after the value");
     };
     auto rest = s;
     auto const number = text::eat_number(rest);
@@ -52,10 +52,10 @@ Frequency deviation(yaml::Node const& node, std::string_view s, Frequency centre
     auto const sd = is_cents(unit) ? centre * (std::exp2(*number / 1200) - 1) : hertz(*number);
     if (!(sd > hertz(0)))
         throw yaml::error_at(node, "a deviation must be above 0",
-                             "leave it out and a default is taken, or write how sure you are");
+                             "leave it out to use the default, or write how sure you are");
     if (sd > centre * 0.5)
         throw yaml::error_at(node,
-                             fmt::format("a deviation of {} is more than half of the value ({})",
+                             fmt::format("a deviation of {} is more than half the value ({})",
                                          hz(in_hertz(sd)), hz(in_hertz(centre))),
                              "write one standard deviation, in Hz or with c for cents");
     return sd;
@@ -118,7 +118,7 @@ Resonances resonances(yaml::Node const& map, std::string const& vowel, Tuning co
                              fmt::format("fR{} of /{}/ is {}, not below its fR{} ({})", i, vowel,
                                          hz(in_hertz(found[i - 1]->centre)), i + 1,
                                          hz(in_hertz(found[i]->centre))),
-                             "swapped, or a digit too many?");
+                             "are they swapped, or is there a digit too many?");
     }
     return {*found[0], *found[1], found[2], found[3]};
 }
@@ -150,14 +150,14 @@ Length tract_length(yaml::Node const& node) {
     auto const length = centimetres(unit == "cm" ? *number : *number / 10);
     if (length < centimetres(8) || length > centimetres(25))
         throw yaml::error_at(node, "a vocal tract of " + node.text + " is outside 8..25 cm",
-                             "from the glottis to the lips a grown singer has 13 to 19 cm");
+                             "from glottis to lips an adult singer has 13 to 19 cm");
     return length;
 }
 
 std::string day(yaml::Node const& node) {
     auto const& s = yaml::scalar(node, "the date");
     auto const wrong = [&] {
-        return yaml::error_at(node, "\"" + s + "\" is not a day", "write year, month and day: 2026-10-03");
+        return yaml::error_at(node, "\"" + s + "\" is not a date", "write year, month and day: 2026-10-03");
     };
     if (s.size() != 10 || s[4] != '-' || s[7] != '-') throw wrong();
     auto const number = [&](std::size_t from, std::size_t length) {

@@ -74,8 +74,8 @@ bool same_values(Measurement const& m, VowelResonances const& v) {
 InputError cannot_extend(std::string const& file, std::string const& why) {
     Place place;
     place.file = file;
-    return InputError("the profile cannot be extended in place: " + why,
-                      "write it in the plain form of docs/profile-format.md; it was left as it is", place);
+    return InputError("the measurement cannot be added to the profile: " + why,
+                      "write the profile as in docs/profile-format.md; nothing was changed", place);
 }
 
 /// The entry of the vowel gets the new values: edited field by field, so that comments stay.
@@ -141,7 +141,7 @@ void write_profile(std::filesystem::path const& path, Profile const& profile) {
     Place place;
     place.file = path.string();
     if (std::filesystem::exists(path))
-        throw InputError("is there already", "add to it, or name another file", place);
+        throw InputError("already exists", "add to it, or name another file", place);
     auto const text = profile_text(profile);
     parse_profile(text, path.string()); // never write what cannot be read
     write_file(path, text);
@@ -150,7 +150,7 @@ void write_profile(std::filesystem::path const& path, Profile const& profile) {
 std::string with_measurement(std::string const& text, std::string const& file, Measurement const& m) {
     check(m);
     auto const before = parse_profile(text, file);
-    if (before.singer.average) throw cannot_extend(file, "it is an average voice, no singer");
+    if (before.singer.average) throw cannot_extend(file, "it is an average voice, not one singer");
     auto const root = yaml::parse(text, file);
     yaml::Edit edit(text, root);
 
@@ -169,7 +169,7 @@ std::string with_measurement(std::string const& text, std::string const& file, M
                              current->r3,
                              current->r4,
                              {},
-                             "stood in the profile before"};
+                             "was in the profile before"};
             lines.push_back(line(kept));
         }
     }
@@ -211,7 +211,7 @@ std::string with_measurement(std::string const& text, std::string const& file, M
         auto const* kept = after.singer.find(other.vowel);
         good = good && kept && (kept == now || (near(kept->r1, other.r1) && near(kept->r2, other.r2)));
     }
-    if (!good) throw cannot_extend(file, "the result would not read back as it should");
+    if (!good) throw cannot_extend(file, "the result would not read back correctly");
     return out;
 }
 
@@ -245,7 +245,7 @@ std::string with_shift(std::string const& text, std::string const& file, ProbeSh
     auto const after = parse_profile(out, file);
     if (after.singer.vowels.size() != before.singer.vowels.size() ||
         after.history.size() != before.history.size())
-        throw cannot_extend(file, "the result would not read back as it should");
+        throw cannot_extend(file, "the result would not read back correctly");
     return out;
 }
 

@@ -71,7 +71,7 @@ std::string unpack(zip_t* archive, std::string const& member, std::uintmax_t bou
         out.append(buffer, static_cast<std::size_t>(got));
         if (out.size() > bound)
             throw InputError("\"" + member + "\" unpacks to more than " + mebibytes(bound),
-                             "is it really a score? Export the song again", {file, 0, 0, {}});
+                             "check that it is a score, or export the song again", {file, 0, 0, {}});
     }
 }
 
@@ -119,7 +119,7 @@ std::string root_file(std::string const& container, std::string const& file) {
         if (path.front() == '/' || path.find('\\') != std::string::npos || path == ".." ||
             path.starts_with("../") || path.find("/../") != std::string::npos || path.ends_with("/..") ||
             (path.size() > 1 && path[1] == ':'))
-            throw InputError("the score's path \"" + path + "\" leads out of the archive",
+            throw InputError("the score's path \"" + path + "\" points outside the archive",
                              "export the score again", {where, 0, 0, {}});
         return path;
     }
@@ -136,7 +136,7 @@ bool looks_like_zip(std::string_view bytes) {
 MxlScore read_mxl(std::string const& bytes, std::string const& file) {
     auto const archive = open(source_of(bytes, file), ZIP_RDONLY, file);
     if (zip_name_locate(archive.get(), "META-INF/container.xml", 0) < 0)
-        throw InputError("the archive has no META-INF/container.xml, so it is no compressed score",
+        throw InputError("the archive has no META-INF/container.xml, so it is not a compressed score",
                          "give a .mxl exported by a notation program, or unpack it and give the .xml inside",
                          {file, 0, 0, {}});
     auto const member =

@@ -17,7 +17,7 @@ std::string read_bytes(std::filesystem::path const& file, std::uintmax_t bound) 
     if (status.type() == std::filesystem::file_type::not_found)
         throw InputError("there is no such file", "check the name and the folder", place);
     if (status.type() == std::filesystem::file_type::directory)
-        throw InputError("this is a folder, not a file", "name the file in it", place);
+        throw InputError("this is a folder, not a file", "name a file in it", place);
     if (status.type() != std::filesystem::file_type::regular)
         throw InputError("this is not a regular file", "copy it to a file on the disk first", place);
     auto const size = std::filesystem::file_size(file, error);

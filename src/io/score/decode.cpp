@@ -31,7 +31,7 @@ std::optional<std::string> declared_encoding(std::string_view text) {
 std::string convert(std::string const& bytes, std::string const& encoding, std::string const& file) {
     auto const handle = iconv_open("UTF-8", encoding.c_str());
     if (handle == reinterpret_cast<iconv_t>(-1))
-        throw InputError("the encoding \"" + encoding + "\" is not known here", "save the score as UTF-8",
+        throw InputError("the encoding \"" + encoding + "\" is not known", "save the score as UTF-8",
                          {file, 1, 0, {}});
     std::string out(bytes.size() * 4 + 16, '\0');
     auto* in = const_cast<char*>(bytes.data()); // iconv's signature; it does not write there
@@ -41,8 +41,8 @@ std::string convert(std::string const& bytes, std::string const& encoding, std::
     iconv_close(handle);
     out.resize(out.size() - out_left);
     if (result == static_cast<std::size_t>(-1))
-        throw InputError("the text is not " + encoding + ", which it says it is",
-                         "save the score again as UTF-8", {file, line_of(out, out.size()), 0, {}});
+        throw InputError("the text says it is " + encoding + " but is not", "save the score again as UTF-8",
+                         {file, line_of(out, out.size()), 0, {}});
     return out;
 }
 

@@ -49,7 +49,7 @@ class Walk {
             if (rest.starts_with("<!--"))
                 i = past("-->", i) - 1;
             else if (rest.starts_with("<!ENTITY"))
-                throw InputError("the document type declares entities of its own, which are not read",
+                throw InputError("the document type defines entities, which are not accepted",
                                  "remove the part in [ ] from the <!DOCTYPE>, or export the score again",
                                  {file_, line_of(text_, i), 0, {}});
             else if (text_[i] == '"' || text_[i] == '\'') {
@@ -100,12 +100,12 @@ Outline::Outline(std::string_view text, std::string const& file) {
             if (elements_.size() > static_cast<std::size_t>(most_score_elements))
                 throw InputError("the score has more than " + std::to_string(most_score_elements) +
                                      " elements",
-                                 "export the song alone", {file, line_of(text, at), 0, {}});
+                                 "export only this song", {file, line_of(text, at), 0, {}});
             if (!closed) open.push_back(elements_.size() - 1);
             if (open.size() > static_cast<std::size_t>(deepest_score_nesting))
-                throw InputError("elements are nested more than " + std::to_string(deepest_score_nesting) +
-                                     " deep",
-                                 "this is no score; export it again", {file, line_of(text, at), 0, {}});
+                throw InputError(
+                    "elements are nested more than " + std::to_string(deepest_score_nesting) + " deep",
+                    "this does not look like a score; export it again", {file, line_of(text, at), 0, {}});
             at = end;
         }
     }

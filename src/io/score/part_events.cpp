@@ -112,7 +112,7 @@ class Reader {
         part_.staves = std::max(part_.staves, event.staff);
         if (bar_->events.size() >= static_cast<std::size_t>(most_bar_events))
             throw InputError("a bar has more than " + std::to_string(most_bar_events) + " notes and rests",
-                             "set bar lines", source_.place(node, where_));
+                             "add bar lines", source_.place(node, where_));
         if (voices_.insert(event.voice).second && voices_.size() > static_cast<std::size_t>(most_part_voices))
             throw InputError("a part has more than " + std::to_string(most_part_voices) + " voices",
                              "export the score again", source_.place(node, where_));
@@ -286,11 +286,11 @@ SpelledPitch pitch_of(XmlSource const& source, pugi::xml_node note, std::string 
     SpelledPitch pitch;
     auto const step = trimmed(node.child("step"));
     auto const wrong = [&](std::string const& what) {
-        return InputError(what, "a pitch has a step A to G, an octave 0 to 9 and at most two signs",
+        return InputError(what, "a pitch has a step A to G, an octave 0 to 9 and at most two accidentals",
                           source.place(node, bar));
     };
     if (step.size() != 1 || step[0] < 'A' || step[0] > 'G')
-        throw wrong("\"" + std::string(step) + "\" is no step of a pitch");
+        throw wrong("\"" + std::string(step) + "\" is not a step of a pitch");
     pitch.step = step[0];
     if (auto const alter = node.child("alter"); alter && !trimmed(alter).empty())
         pitch.alter = source.number(alter, bar);

@@ -55,7 +55,7 @@ std::vector<PartInfo> list_parts(XmlSource const& source) {
         auto const [at, fresh] = index.emplace(info.id, out.size());
         if (fresh && out.size() >= static_cast<std::size_t>(most_score_parts))
             throw InputError("the score has more than " + std::to_string(most_score_parts) + " parts",
-                             "export the voice alone", {source.file(), 0, 0, {}});
+                             "export only the voice part", {source.file(), 0, 0, {}});
         if (fresh) out.push_back(std::move(info));
         return out[at->second];
     };

@@ -155,7 +155,7 @@ class PassageReader {
         if (!version)
             throw yaml::error_at(root, "the format version is missing", "begin the file with: vowelway: 1");
         if (yaml::scalar(*version, "the format version") != "1")
-            throw yaml::error_at(*version, "format version " + version->text + " is not known here",
+            throw yaml::error_at(*version, "format version " + version->text + " is not known",
                                  "this program reads vowelway: 1");
         out_.tuning = options_.tuning;
         if (auto const* n = root.find("passage")) out_.title = yaml::scalar(*n, "the name of the passage");
@@ -168,7 +168,7 @@ class PassageReader {
             beats_per_minute_ = bounded_number(*n, "the tempo", 10, 400);
         else
             out_.remarks.push_back(
-                {Remark::Kind::assumed, "the passage gives no tempo; a beat is taken as 72 a minute"});
+                {Remark::Kind::assumed, "the passage gives no tempo; 72 beats a minute are assumed"});
         auto const* notes = root.find("notes");
         if (!notes)
             throw yaml::error_at(root, "the passage has no notes",
@@ -181,7 +181,7 @@ class PassageReader {
                 note(item);
                 if (now_ * 60 / quarters_per_minute() > longest_passage)
                     throw yaml::error_at(item, "the passage is longer than an hour",
-                                         "check the durations before this one, or part it");
+                                         "check the durations before this one, or split the passage");
             } catch (InputError& error) {
                 throw error.at({file_, item.place.line, item.place.column,
                                 "note " + std::to_string(number_) + " of the passage"});

@@ -25,7 +25,7 @@ bool has_extension(std::filesystem::path const& file, std::initializer_list<char
 
 Passage read_score(std::filesystem::path const& file, ScoreOptions const& options) {
     if (!std::isfinite(options.transpose_semitones) || std::abs(options.transpose_semitones) > 48)
-        throw InputError("a transposition of more than four octaves is not read",
+        throw InputError("a transposition of more than four octaves is not possible",
                          "give --transpose -48 to 48");
     if (has_extension(file, {".yaml", ".yml"}))
         return read_passage_yaml(yaml::read_text(file), file.string(), options);
@@ -37,10 +37,10 @@ Passage read_score(std::filesystem::path const& file, ScoreOptions const& option
     }
     if (has_extension(file, {".musicxml", ".xml", ".mxl"}))
         throw InputError(has_extension(file, {".mxl"})
-                             ? "this is not a compressed score: it is no zip archive"
+                             ? "this is not a compressed score: it is not a zip archive"
                              : "this is not XML: it does not begin with <",
                          "export or download it again as MusicXML", {file.string(), 1, 0, {}});
-    throw InputError("what kind of file is this? It is neither MusicXML nor a YAML passage",
+    throw InputError("this is neither MusicXML nor a YAML passage",
                      "give a .musicxml, .xml or .mxl score, or a .yaml passage", {file.string(), 0, 0, {}});
 }
 

@@ -122,7 +122,7 @@ ScoreReading read_music(XmlSource const& source, ScoreOptions const& options) {
     Timeline const time(source, parts, own);
     if (!time.has_tempo())
         remarks.push_back({Remark::Kind::assumed,
-                           "the score gives no tempo in numbers; a quarter note is taken as 72 a minute"});
+                           "the score gives no tempo in numbers; 72 quarter notes a minute are assumed"});
     // The signature the line begins in decides how a transposition is spelled.
     int fifths = 0;
     for (auto const& measure : part.measures)

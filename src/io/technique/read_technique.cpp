@@ -72,7 +72,7 @@ void source(Node const& node, Technique& t) {
         t.upper_complete = hertz(number(*n, "upper_complete", "Hz", 100, 4000));
     if (!(t.upper_begins < t.upper_complete))
         throw yaml::error_at(node, "upper_complete is not above upper_begins",
-                             "the upper register sets in between the two");
+                             "the upper register begins between the two");
 }
 
 Pitch pitch(Node const& node) {
@@ -120,7 +120,7 @@ Technique parse_technique(std::string const& text, std::string const& file) {
                     "vowelway technique description sources weights text_saturation level source relations");
     auto const* version = root.find("vowelway");
     if (!version || yaml::scalar(*version, "the version") != "1")
-        throw yaml::error_at(version ? *version : root, "this is no technique of version 1",
+        throw yaml::error_at(version ? *version : root, "this is not a technique of version 1",
                              "begin the file with vowelway: 1");
     auto const* name = root.find("technique");
     if (!name) throw yaml::error_at(root, "the technique has no name", "add technique: NAME");

@@ -33,7 +33,7 @@ void read_colors(Node const& node, Theme& theme) {
                 fmt::format("put it in quotes, {}: \"#1a1a21\"; a bare # begins a comment", key.text));
         auto const color = parse_color(yaml::scalar(value, "a colour"));
         if (!color)
-            throw yaml::error_at(value, fmt::format("\"{}\" is no colour", value.text),
+            throw yaml::error_at(value, fmt::format("\"{}\" is not a colour", value.text),
                                  "write # and six hexadecimal digits, red, green and blue: \"#1a4f8c\"");
         theme[*parse_ink(key.text)] = *color;
     }
@@ -59,7 +59,8 @@ void refuse_unreadable(Theme const& theme, Node const* colors) {
 FontFamily family(Node const& node) {
     auto const& name = yaml::scalar(node, "a font");
     if (text::trim(name).empty())
-        throw yaml::error_at(node, "the font has no name", "name a family as it is installed: Charis SIL");
+        throw yaml::error_at(node, "the font has no name",
+                             "give the name of an installed font family: Charis SIL");
     return {name, node.place};
 }
 
@@ -81,7 +82,7 @@ Theme parse_theme(std::string const& text, std::string const& file) {
     yaml::only_keys(root, "vowelway theme description colours text music size");
     auto const* version = root.find("vowelway");
     if (!version || yaml::scalar(*version, "the version") != "1")
-        throw yaml::error_at(version ? *version : root, "this is no theme of version 1",
+        throw yaml::error_at(version ? *version : root, "this is not a theme of version 1",
                              "begin the file with vowelway: 1");
     auto const* name = root.find("theme");
     if (!name) throw yaml::error_at(root, "the theme has no name", "add theme: NAME");

@@ -8,7 +8,7 @@ namespace vowelway::io::yaml {
 namespace {
 
 InputError cannot(Node const& node) {
-    return error_at(node, "this place cannot be extended without losing what stands around it",
+    return error_at(node, "nothing can be added here without losing the text around it",
                     "write each value on one line, as in docs/profile-format.md");
 }
 

@@ -88,7 +88,7 @@ class Builder : public YAML::EventHandler {
         return out;
     }
     [[noreturn]] void refuse_alias(YAML::Mark const& mark) {
-        throw InputError("anchors and aliases (& and *) are not read here",
+        throw InputError("anchors and aliases (& and *) are not supported",
                          "write the value out where it is needed", place(offset(mark)));
     }
     Node make(Node::Kind kind, YAML::Mark const& mark, YAML::anchor_t anchor, std::string const& tag) {
@@ -98,7 +98,7 @@ class Builder : public YAML::EventHandler {
         node.offset = offset(mark);
         node.place = place(node.offset);
         if (!tag.empty() && tag != "?" && tag != "!")
-            throw InputError("the tag " + tag + " is not read here", "leave the tag out", node.place);
+            throw InputError("the tag " + tag + " is not supported", "remove it", node.place);
         if (++count_ > most_values)
             throw InputError("more than " + std::to_string(most_values) + " values", "split the file",
                              node.place);
@@ -107,7 +107,7 @@ class Builder : public YAML::EventHandler {
     void open(Node node, YAML::EmitterStyle::value style) {
         node.flow = style == YAML::EmitterStyle::Flow;
         if (open_.size() >= deepest)
-            throw InputError("nested more than " + std::to_string(deepest) + " deep", "write it flatter",
+            throw InputError("nested more than " + std::to_string(deepest) + " deep", "use fewer levels",
                              node.place);
         open_.push_back({std::move(node), std::nullopt, {}});
     }
@@ -129,7 +129,7 @@ class Builder : public YAML::EventHandler {
                 throw InputError("a key must be a word", "write key: value", node.place);
             auto const [first, fresh] = keys.emplace(node.text, node.place.line);
             if (!fresh)
-                throw InputError("\"" + node.text + "\" stands here a second time",
+                throw InputError("\"" + node.text + "\" appears twice",
                                  "keep one of the two; the first is on line " + std::to_string(first->second),
                                  node.place);
             key = std::move(node);
@@ -167,14 +167,15 @@ std::string read_text(std::filesystem::path const& path) {
     whole.file = path.string();
     std::error_code trouble;
     if (std::filesystem::is_directory(path, trouble))
-        throw InputError("is a folder, not a file", "name the file in it", whole);
+        throw InputError("is a folder, not a file", "name a file in it", whole);
     std::ifstream in(path, std::ios::binary);
     if (!in) throw InputError("cannot be read", "check the name and that you may read it", whole);
     std::string text(largest_file + 1, '\0');
     in.read(text.data(), static_cast<std::streamsize>(text.size()));
     text.resize(static_cast<std::size_t>(in.gcount()));
     if (text.size() > largest_file)
-        throw InputError("is larger than 1 MiB", "this is no file of ours; check the name", whole);
+        throw InputError("is larger than 1 MiB", "that is too large for a file of this kind; check the name",
+                         whole);
     std::string_view rest = text;
     while (!rest.empty()) {
         auto const at = static_cast<std::size_t>(rest.data() - text.data());
@@ -200,7 +201,7 @@ Node parse(std::string const& text, std::string const& file) {
         auto node = builder.take();
         Builder second(text, file);
         if (parser.HandleNextDocument(second))
-            throw InputError("holds a second document (---)", "keep one document in a file",
+            throw InputError("has a second document (---)", "keep one document in a file",
                              second.take().place);
         return node;
     } catch (YAML::Exception const& error) {
@@ -218,7 +219,7 @@ InputError error_at(Node const& node, std::string wrong, std::string remedy) {
 
 std::string const& scalar(Node const& node, std::string_view what) {
     if (node.kind != Node::Kind::scalar)
-        throw error_at(node, std::string(what) + " must be one value", "write it behind the colon");
+        throw error_at(node, std::string(what) + " must be one value", "write it after the colon");
     return node.text;
 }
 
@@ -243,7 +244,7 @@ void only_keys(Node const& map, std::string_view known) {
         if (std::find(words.begin(), words.end(), key.text) != words.end()) continue;
         std::string list;
         for (auto const& word : words) list += (list.empty() ? "" : ", ") + word;
-        throw error_at(key, "unknown key \"" + key.text + "\"", "known here: " + list);
+        throw error_at(key, "unknown key \"" + key.text + "\"", "known keys: " + list);
     }
 }
 

@@ -138,7 +138,7 @@ TEST_CASE("a font that cannot serve is refused where it was asked for") {
         chart::write_chart(sample::range_plan(), {.theme = theme}, folder.path / "x.pdf");
         FAIL("drawn");
     } catch (InputError const& error) {
-        CHECK(std::string(error.what()).starts_with("t.yaml:7:3: the font \"Charis SIL\" lacks signs"));
+        CHECK(std::string(error.what()).starts_with("t.yaml:7:3: the font \"Charis SIL\" lacks characters"));
     }
     theme.music = {"No Such Notes"};
     CHECK_THROWS_AS(chart::chart_fonts(theme), InputError);

@@ -108,8 +108,8 @@ TEST_CASE("what only looks like IPA is named, never taken") {
     CHECK(has(remedy("ә"), "write ə"));
     CHECK(has(remedy("ɩ"), "write ɪ")); // symbols of older charts
     CHECK(has(remedy("ɷ"), "write ʊ"));
-    CHECK(has(remedy("k"), "\"k\" is unknown here"));
-    CHECK(has(remedy("ai"), "\"i\" is unknown here"));
+    CHECK(has(remedy("k"), "\"k\" is not known"));
+    CHECK(has(remedy("ai"), "\"i\" is not known"));
     CHECK(remedy("") != "no error");
     CHECK(remedy("//") != "no error");
     CHECK(remedy("a\xff") != "no error");

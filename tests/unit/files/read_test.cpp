@@ -81,7 +81,7 @@ TEST_CASE("what is no readable text is told apart, with file, place and remedy")
         {"surrogate", folder.put("surrogate", "a\xED\xA0\x80"), "1:2 is not UTF-8"},
         {"cut off", folder.put("cut", "a\n\nb\xE2\x82"), "3:2 is not UTF-8"},
         {"NUL", folder.put("nul", std::string("ab\0c", 4)),
-         "1:3 holds a control character, as binary files do"},
+         "1:3 contains a control character, as binary files do"},
         {"text", folder.put("text", "tab\tand\r\nɑ\n"), "read"},
         {"link to text",
          [&] {
@@ -111,7 +111,7 @@ TEST_CASE("a file that may not be read says so, and one that memory does not hol
         try {
             files::read(secret, 100);
         } catch (InputError const& error) {
-            told = error.wrong() == "the file may not be read";
+            told = error.wrong() == "you have no permission to read the file";
         }
 #if !defined(__SANITIZE_ADDRESS__)
         rlimit const gibibyte{1 << 30, 1 << 30};

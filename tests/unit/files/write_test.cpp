@@ -71,7 +71,7 @@ TEST_CASE("a file appears whole, its mode is kept, and nothing is left beside it
     files::write(file, "");
     CHECK(bytes_of(file).empty());
     CHECK(folder.entries() == 1);
-    CHECK(complaint([&] { files::create(file, "x"); }) == "is there already");
+    CHECK(complaint([&] { files::create(file, "x"); }) == "already exists");
     CHECK(bytes_of(file).empty());
     files::create(folder / "new", "new");
     CHECK(bytes_of(folder / "new") == "new");
@@ -111,9 +111,9 @@ TEST_CASE("what must not be replaced is refused, untouched, with nothing left be
         {folder / "sub", "is a folder, not a file"},
         {folder / "sub/", "is a folder, not a file"},
         {folder / "new/", "is a folder, not a file"},
-        {folder / "pipe", "is a device or a pipe, which is not written to"},
-        {"/dev/full", "is a device or a pipe, which is not written to"},
-        {folder / "one", "the file has a second name (hard link), which would keep the old contents"},
+        {folder / "pipe", "is a device or a pipe, not a file"},
+        {"/dev/full", "is a device or a pipe, not a file"},
+        {folder / "one", "the file has another name (a hard link) that would keep the old contents"},
         {folder / "round", "cannot write here: Too many levels of symbolic links"},
         {folder / "missing/plan.txt", "cannot write here: No such file or directory"},
         {folder / "one/plan.txt", "cannot write here: Not a directory"},
@@ -137,10 +137,7 @@ TEST_CASE("a protected file and a protected folder are refused") {
     fs::permissions(folder.path(), fs::perms::all);
     chmod(file.c_str(), 0444);
     CHECK(in_child(
-        [&] {
-            return complaint([&] { files::write(file, "x"); }) == "the file is protected against writing";
-        },
-        true));
+        [&] { return complaint([&] { files::write(file, "x"); }) == "the file is write-protected"; }, true));
     fs::permissions(folder.path(), fs::perms::owner_all | fs::perms::others_exec);
     CHECK(in_child(
         [&] {

@@ -48,24 +48,24 @@ TEST_CASE("areas: RFC 4180, columns in any order, tracts interleaved") {
     CHECK(found.tracts[0].sections.size() == 2);
     CHECK(found.tracts[1].vowel == "i");
     REQUIRE(found.remarks.size() == 1);
-    CHECK(found.remarks[0].text == "columns not used: note, \"x\"");
+    CHECK(found.remarks[0].text == "columns ignored: note, \"x\"");
 }
 
 TEST_CASE("areas: what is wrong is told with line and column") {
     CHECK(complaint("").find("empty") != std::string::npos);
     CHECK(
-        complaint(with("0.5,1,3\nx,2,3\n")).find("t.csv:3:1, column section_length_cm: \"x\" is no number") !=
+        complaint(with("0.5,1,3\nx,2,3\n")).find("t.csv:3:1, column section_length_cm: \"x\" is not a number") !=
         std::string::npos);
     CHECK(complaint(with("0.5,1,3 cm2\n")).find("column area_cm2") != std::string::npos);
-    CHECK(complaint(with("0.5,1,nan\n")).find("is no number") != std::string::npos);
-    CHECK(complaint(with("0.5,1,inf\n")).find("is no number") != std::string::npos);
+    CHECK(complaint(with("0.5,1,nan\n")).find("is not a number") != std::string::npos);
+    CHECK(complaint(with("0.5,1,inf\n")).find("is not a number") != std::string::npos);
     CHECK(complaint(with("0.5,1,-3\n")).find("out of range") != std::string::npos);
     CHECK(complaint(with("0.5,1,1e300\n")).find("out of range") != std::string::npos);
-    CHECK(complaint(with("0.5,1.5,3\n")).find("no whole number") != std::string::npos);
+    CHECK(complaint(with("0.5,1.5,3\n")).find("not a whole number") != std::string::npos);
     CHECK(complaint(with("0.5,-1,3\n")).find("out of range") != std::string::npos);
     CHECK(complaint(with("0.5,7,3\n")).find("section 1 is missing") != std::string::npos);
     CHECK(complaint(with("0,5,1,3\n")).find("4 fields") != std::string::npos);
-    CHECK(complaint(with("\"0.5,1,3\n")).find("never closed") != std::string::npos);
+    CHECK(complaint(with("\"0.5,1,3\n")).find("not closed") != std::string::npos);
     CHECK(complaint(with("\"0.5\"x,1,3\n")).find("after a closing quote") != std::string::npos);
     CHECK(complaint("area_cm2,area_cm2,section_index_from_glottis,section_length_cm\n").find("twice") !=
           std::string::npos);

@@ -225,8 +225,8 @@ TEST_CASE("cues: start, end, vowel, one a line") {
     };
     CHECK(wrong("0 1 a\n2 1 e").find("c.txt:2: the cue ends before it begins") != std::string::npos);
     CHECK(wrong("0 2 a\n1 3 e").find("c.txt:2") != std::string::npos);
-    CHECK(wrong("0 x a").find("is no time") != std::string::npos);
-    CHECK(wrong("0 1").find("a cue of 2 words") != std::string::npos);
+    CHECK(wrong("0 x a").find("is not a time") != std::string::npos);
+    CHECK(wrong("0 1").find("a cue with 2 words") != std::string::npos);
     CHECK(wrong("0 1 q").find("c.txt:1") != std::string::npos);
-    CHECK(wrong("# nothing").find("holds no cues") != std::string::npos);
+    CHECK(wrong("# nothing").find("has no cues") != std::string::npos);
 }

@@ -65,7 +65,7 @@ TEST_CASE("a measurement goes into the history and becomes the current value; co
                   "# the end\n"
                   "history:\n"
                   "  - {date: 2026-10-03, method: whisper, vowel: i, probes: 1, fR1: 300 Hz ± 15, fR2: 2250 "
-                  "Hz ± 60, note: \"stood in the profile before\"}\n"
+                  "Hz ± 60, note: \"was in the profile before\"}\n"
                   "  - {date: 2026-11-02, method: creak, vowel: i, probes: 3, fR1: 320 Hz ± 20, fR2: 2200 Hz "
                   "± 50, F1: 365 Hz, note: \"after \\\"the\\\" cold\"}\n");
 
@@ -176,7 +176,7 @@ TEST_CASE("on disk: begun once, then only extended") {
     auto const path = folder / "me.yaml";
     Profile begun = parse_profile(profile, "p.yaml");
     write_profile(path, begun);
-    CHECK_THROWS_WITH_AS(write_profile(path, begun), doctest::Contains("is there already"), InputError);
+    CHECK_THROWS_WITH_AS(write_profile(path, begun), doctest::Contains("already exists"), InputError);
     append_measurement(path, measured("a", 700, 1250));
     CHECK(read_whole_profile(path).history.size() == 2);
     set_shift(path,

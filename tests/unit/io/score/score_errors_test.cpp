@@ -82,11 +82,11 @@ std::string container(std::string const& path) {
 
 } // namespace
 
-TEST_CASE("files that are no score") {
+TEST_CASE("files that are not scores") {
     refused(".xml", "", "empty");
     refused(".musicxml", "\x01\x02\x03\x04", "not XML");
     refused(".txt", "la la la", "neither MusicXML");
-    refused(".mxl", "la la la", "no zip archive");
+    refused(".mxl", "la la la", "not a zip archive");
     refused(".xml", "<html><body/></html>", "<html>", 1);
     refused(".xml", std::string_view("<score-partwise>\n\0</score-partwise>", 35), "binary", 2);
     refused(".xml", "<?xml version=\"1.0\"?>\n<score-partwise>\n\xFF\xFE\n</score-partwise>", "not UTF-8", 3);
@@ -106,7 +106,7 @@ TEST_CASE("XML that is cut, crossed, hostile or endless") {
     refused(".xml",
             "<!DOCTYPE score-partwise [\n<!ENTITY a \"aaaaaaaaaa\">\n<!ENTITY b "
             "\"&a;&a;&a;&a;\">\n]>\n<score-partwise>&b;</score-partwise>",
-            "entities of its own", 2);
+            "defines entities", 2);
     std::string deep;
     for (int i = 0; i < 100000; ++i) deep += "<a>";
     refused(".xml", deep, "nested more than 64", 1);
@@ -134,7 +134,7 @@ TEST_CASE("times and pitches that cannot be name their bar and line") {
     auto const pitch = [](std::string const& inside) {
         return score(note("<pitch>" + inside + "</pitch><duration>1</duration>"));
     };
-    refused(".xml", pitch("<step>H</step><octave>4</octave>"), "no step", 7, "bar 7");
+    refused(".xml", pitch("<step>H</step><octave>4</octave>"), "not a step", 7, "bar 7");
     refused(".xml", pitch("<step>C</step>"), "no octave", 7, "bar 7");
     refused(".xml", pitch("<step>C</step><octave>11</octave>"), "octave 11", 7, "bar 7");
     refused(".xml", pitch("<step>C</step><alter>9</alter><octave>4</octave>"), "alteration", 7, "bar 7");
@@ -165,7 +165,7 @@ TEST_CASE("archives that are no compressed score") {
             "\"other.xml\", which is not in the archive");
     for (auto const* path : {"../song.xml", "/etc/passwd", "a/../../song.xml", "C:song.xml", "..\\song.xml"})
         refused(".mxl", archive({{"META-INF/container.xml", container(path)}, {"song.xml", good}}),
-                "leads out of the archive");
+                "points outside the archive");
     refused(".mxl", archive({{"META-INF/container.xml", "<container/>"}, {"song.xml", good}}),
             "no <rootfile");
     refused(".mxl", archive({{"META-INF/container.xml", "<container"}, {"song.xml", good}}), "breaks off");

@@ -56,7 +56,7 @@ TEST_CASE("a theme of one's own: what is left out is as usual") {
 TEST_CASE("what is wrong with a theme is said with its place and how to mend it") {
     CHECK(says(message("colors: {}\n"), "t.yaml:3:1: unknown key \"colors\""));
     CHECK(says(message("colours: {pink: \"#ff0000\"}\n"), "t.yaml:3:11: unknown key \"pink\""));
-    CHECK(says(message("colours: {soft: red}\n"), "t.yaml:3:17: \"red\" is no colour"));
+    CHECK(says(message("colours: {soft: red}\n"), "t.yaml:3:17: \"red\" is not a colour"));
     CHECK(says(message("colours:\n  soft: #123456\n"), "put it in quotes"));
     CHECK(says(message("colours: {soft: \"#999999\"}\n"),
                "t.yaml:3:17: soft cannot be read on the paper: their contrast is 2.8"));
