@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/acoustics/reachable.hpp"
 
-#include "acoustics/mouth.hpp"
+#include "acoustics/reach_body.hpp"
+#include "acoustics/reach_search.hpp"
 #include "acoustics/series_tube.hpp"
 #include "vowelway/acoustics/area_from_resonances.hpp"
 
@@ -12,36 +13,28 @@ namespace vowelway::acoustics {
 
 Frequency highest_r1(Frequency quarter) { return std::min(2.15 * quarter, hertz(1300)); }
 
-struct ReachableSet::Body {
-    tube::Mouth mouth;
-    ResonanceSet own;
-    GestureVector cost;
-    double compliant_ratio; // upper end of the compliant band over fR1, at home
-
-    Shape shape_of(tube::Posture const& posture) const {
-        Shape out;
-        out.gesture = posture.gesture;
-        double sum = 0;
-        for (std::size_t p = 0; p < cost.size(); ++p)
-            sum += cost[p] * cost[p] * posture.gesture[p] * posture.gesture[p];
-        out.effort = std::sqrt(sum);
-        for (std::size_t k = 0; k < 4; ++k) {
-            auto& peak = out.resonances.peaks[k];
-            peak = own.peaks[k];
-            if (k < posture.poles.size())
-                peak.centre *=
-                    tube::frequency_of(posture.poles[k]) / tube::frequency_of(mouth.home().poles[k]);
-            // Neighbours repel, in the tract and here; the ratios of a model whose home differs a little may
-            // cross.
-            if (k > 1) peak.centre = std::max(peak.centre, out.resonances.peaks[k - 1].centre + hertz(150));
-            // A measured bandwidth changes as the published model's does.
-            peak.bandwidth *= bandwidth(BandwidthModel::swept_tone, peak.centre).value() /
-                              bandwidth(BandwidthModel::swept_tone, own.peaks[k].centre).value();
-        }
-        out.compliant_to = out.resonances.r1() * compliant_ratio;
-        return out;
+Shape ReachableSet::Body::shape_of(tube::Posture const& posture) const {
+    Shape out;
+    out.gesture = posture.gesture;
+    double sum = 0;
+    for (std::size_t p = 0; p < cost.size(); ++p)
+        sum += cost[p] * cost[p] * posture.gesture[p] * posture.gesture[p];
+    out.effort = std::sqrt(sum);
+    for (std::size_t k = 0; k < 4; ++k) {
+        auto& peak = out.resonances.peaks[k];
+        peak = own.peaks[k];
+        if (k < posture.poles.size())
+            peak.centre *= tube::frequency_of(posture.poles[k]) / tube::frequency_of(mouth.home().poles[k]);
+        // Neighbours repel, in the tract and here; the ratios of a model whose home differs a little may
+        // cross.
+        if (k > 1) peak.centre = std::max(peak.centre, out.resonances.peaks[k - 1].centre + hertz(150));
+        // A measured bandwidth changes as the published model's does.
+        peak.bandwidth *= bandwidth(BandwidthModel::swept_tone, peak.centre).value() /
+                          bandwidth(BandwidthModel::swept_tone, own.peaks[k].centre).value();
     }
-};
+    out.compliant_to = out.resonances.r1() * compliant_ratio;
+    return out;
+}
 
 namespace {
 
@@ -78,6 +71,22 @@ ReachableSet::~ReachableSet() = default;
 
 ReachableSet::ReachableSet(VowelResonances const& vowel, Length tract, ReachOptions const& options)
     : options_(options) {
+    auto const steps = [&](Cents span) {
+        return std::max(0, static_cast<int>(std::lround(span / options_.step)));
+    };
+    up_ = steps(options_.farthest_up);
+    down_ = steps(options_.farthest_down);
+    aside_ = steps(options_.farthest_r2);
+    model(vowel, tract);
+    index_.assign(static_cast<std::size_t>(up_ + down_ + 1) * (2 * aside_ + 1), -1);
+    Search search(*this);
+    if (!body_->usable()) return;
+    search.follow_neighbours(false);
+    search.follow_neighbours(true);
+    search.fill_gaps();
+}
+
+void ReachableSet::model(VowelResonances const& vowel, Length tract) {
     auto const quarter = quarter_wave(tract);
     auto const own = resonance_set(vowel, quarter);
     double const cm = in_centimetres(tract);
@@ -96,107 +105,12 @@ ReachableSet::ReachableSet(VowelResonances const& vowel, Length tract, ReachOpti
     double const ratio = home.poles.size() < 2 ? 1
                                                : compliant_ratio(home.tube, tube::frequency_of(home.poles[0]),
                                                                  tube::frequency_of(home.poles[1]));
-    body_.reset(new Body{std::move(mouth), own, options.cost, ratio});
-
-    auto const steps = [&](Cents span) {
-        return std::max(0, static_cast<int>(std::lround(span / options_.step)));
-    };
-    up_ = steps(options_.farthest_up);
-    down_ = steps(options_.farthest_down);
-    aside_ = steps(options_.farthest_r2);
-    int const rows = up_ + down_ + 1, columns = 2 * aside_ + 1;
-    index_.assign(static_cast<std::size_t>(rows) * columns, -1);
-    auto const cell = [&](int i, int j) -> int& {
-        return index_[static_cast<std::size_t>(i + down_) * columns + (j + aside_)];
-    };
-
-    std::vector<tube::Posture> postures{body_->mouth.home()};
-    shapes_.push_back({own, {}, 0, own.r1() * ratio});
-    cell(0, 0) = 0;
-    if (body_->mouth.home().poles.size() < 2) return;
-
-    std::vector<std::pair<int, int>> order;
-    for (int i = -down_; i <= up_; ++i)
-        for (int j = -aside_; j <= aside_; ++j)
-            if (i || j) order.emplace_back(i, j);
-    std::stable_sort(order.begin(), order.end(), [](auto a, auto b) {
-        return std::hypot(a.first, a.second) < std::hypot(b.first, b.second);
-    });
-    double const grid = options_.step.value / 1200;
-    auto const top = highest_r1(quarter);
-    for (int round = 0; round < 2; ++round)
-        for (auto [i, j] : order) {
-            double const factor1 = std::exp2(grid * i), factor2 = std::exp2(grid * j);
-            auto const r1 = own.r1() * factor1, r2 = own.r2() * factor2;
-            if (r1 > top || r1 < hertz(180) || r2.value() < r1.value() * 1.15) continue;
-            if (cell(i, j) >= 0) continue;
-            // From the solved neighbours on the way home (on the second round, from all), the least strained
-            // first; a second one only when the first leads nowhere or into a much more strained posture,
-            // which Newton's method can end in.
-            int const ni = i - (i > 0) + (i < 0), nj = j - (j > 0) + (j < 0);
-            std::vector<int> starts;
-            auto const consider = [&](int a, int b) {
-                if (auto const* shape = at(a, b)) {
-                    int const k = static_cast<int>(shape - shapes_.data());
-                    if (std::find(starts.begin(), starts.end(), k) == starts.end()) starts.push_back(k);
-                }
-            };
-            for (auto [a, b] : {std::pair{ni, nj}, {ni, j}, {i, nj}}) consider(a, b);
-            if (round > 0)
-                for (int a = i - 1; a <= i + 1; ++a)
-                    for (int b = j - 1; b <= j + 1; ++b) consider(a, b);
-            std::stable_sort(starts.begin(), starts.end(),
-                             [&](int a, int b) { return shapes_[a].effort < shapes_[b].effort; });
-            if (starts.size() > 2) starts.resize(2);
-            std::optional<tube::Posture> best;
-            Shape shape;
-            for (int const from : starts) {
-                auto posture = body_->mouth.towards(postures[from], factor1, factor2, options_.cost,
-                                                    0.2 * grid * std::log(2.0), 6);
-                if (!posture) continue;
-                auto const found = body_->shape_of(*posture);
-                if (!best || found.effort < shape.effort) {
-                    best = std::move(posture);
-                    shape = found;
-                }
-                if (shape.effort < shapes_[from].effort + 0.8) break;
-            }
-            if (!best) continue;
-            cell(i, j) = static_cast<int>(shapes_.size());
-            shapes_.push_back(shape);
-            postures.push_back(std::move(*best));
-        }
-
-    // A cell left out between two opposite neighbours: what lies half way between their gestures, if that is
-    // near it.
-    for (auto [i, j] : order) {
-        if (cell(i, j) >= 0) continue;
-        for (auto [di, dj] : {std::pair{1, 0}, {0, 1}}) {
-            auto const *before = at(i - di, j - dj), *after = at(i + di, j + dj);
-            if (!before || !after) continue;
-            GestureVector between;
-            for (std::size_t p = 0; p < between.size(); ++p)
-                between[p] = (before->gesture[p] + after->gesture[p]) / 2;
-            auto posture = body_->mouth.moved(postures[before - shapes_.data()], between);
-            if (!posture || posture->poles.size() < 2) continue;
-            auto const shape = body_->shape_of(*posture);
-            auto const off = [&](Frequency got, Frequency wanted) {
-                return std::abs(interval(wanted, got).value) / options_.step.value;
-            };
-            if (off(shape.resonances.r1(), own.r1() * std::exp2(grid * i)) > 0.25 ||
-                off(shape.resonances.r2(), own.r2() * std::exp2(grid * j)) > 0.25)
-                continue;
-            cell(i, j) = static_cast<int>(shapes_.size());
-            shapes_.push_back(shape);
-            postures.push_back(std::move(*posture));
-            break;
-        }
-    }
+    body_.reset(new Body{std::move(mouth), own, options_.cost, ratio, acoustics::highest_r1(quarter)});
 }
 
 Shape const* ReachableSet::at(int i, int j) const {
     if (i < -down_ || i > up_ || j < -aside_ || j > aside_) return nullptr;
-    int const k = index_[static_cast<std::size_t>(i + down_) * (2 * aside_ + 1) + (j + aside_)];
+    int const k = index_[cell(i, j)];
     return k < 0 ? nullptr : &shapes_[k];
 }
 

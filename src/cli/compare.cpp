@@ -9,6 +9,7 @@
 #include "vowelway/chart/draw.hpp"
 #include "vowelway/chart/draw_plans.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/thread_pool.hpp"
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/plan/compare_plans.hpp"
 #include "vowelway/plan/make_plan.hpp"
@@ -51,15 +52,18 @@ plan::Comparison compare_voices(std::vector<std::string> const& names, Settings 
     return comparison;
 }
 
-plan::Plan plan_for(std::string const& singer, Settings const& settings) {
+plan::Plan plan_for(std::string const& singer, Settings const& settings, plan::Means const& means) {
     auto options = settings.song;
     options.singer = singer;
-    return make_plan(read_request(options).request);
+    return make_plan(read_request(options).request, means);
 }
 
 void compare_song(std::vector<std::string> const& names, Settings const& settings) {
     auto const charts = chart_options(settings.look);
-    auto const compared = compare_plans(plan_for(names[0], settings), plan_for(names[1], settings));
+    ThreadPool pool;
+    plan::Means const means{.executor = &pool};
+    auto const compared =
+        compare_plans(plan_for(names[0], settings, means), plan_for(names[1], settings, means));
     print_remarks(compared.remarks);
     settings.outputs.write(
         {{Form::table, [&] { return report::plans_compared_text(compared); }},

@@ -8,6 +8,7 @@
 #include "cli/remarks.hpp"
 #include "vowelway/chart/draw.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/thread_pool.hpp"
 #include "vowelway/report/explain_report.hpp"
 
 #include <fmt/format.h>
@@ -94,7 +95,8 @@ void run(Options const& o) {
     auto const charts = chart_options(o.look);
     auto request = read_request(o.plan).request;
     auto const note = find_note(request.passage, o);
-    auto const explanation = explain_note(std::move(request), note);
+    ThreadPool pool;
+    auto const explanation = explain_note(std::move(request), note, {.executor = &pool});
     print_remarks(explanation.remarks);
     o.outputs.write(
         {{Form::table, [&] { return report::explanation_text(explanation); }},

@@ -8,6 +8,7 @@
 #include "cli/score_marks.hpp"
 #include "vowelway/chart/draw.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/thread_pool.hpp"
 #include "vowelway/plan/make_plan.hpp"
 #include "vowelway/report/plan_report.hpp"
 
@@ -47,7 +48,8 @@ void run(Options const& o) {
     check(o);
     auto const charts = charts_of(o);
     auto read = read_request(o.plan);
-    auto const plan = make_plan(std::move(read.request));
+    ThreadPool pool;
+    auto const plan = make_plan(std::move(read.request), {.executor = &pool});
     print_remarks(plan.remarks);
     auto const marked = [&](std::filesystem::path const& file) {
         write_marked_score(o.plan.score, read.score, marks_of(plan, parse_mark_detail(o.marks).value()),

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "plan/cost.hpp"
 
+#include "plan/objective.hpp"
+
 #include <algorithm>
 #include <cmath>
-#include <cstddef>
 
 namespace vowelway::plan {
 
@@ -28,14 +29,6 @@ double relation_cost(Pitch fo, Frequency r1, Frequency home_r1, Technique const&
     return cost;
 }
 
-double text_cost(Bark distance, Technique const& technique) {
-    return technique.text * distance.value / (1 + distance.value / technique.text_saturation.value);
-}
-
-double ring_cost(Decibels level, Decibels expected, double factor, Technique const& technique) {
-    return technique.ring * factor * std::max(0.0, (expected - level - technique.ring_tolerance).value);
-}
-
 } // namespace
 
 Decibels expected_level(Decibels at_ease, Aim const& aim, Pitch fo) {
@@ -58,45 +51,21 @@ double ring_factor(Decibels loudness) { return std::clamp(1 + 0.08 * loudness.va
 void fill_heard(ShapeGrid const& grid, Landscape const& land, Home const& home, Aim const& aim,
                 ShapeCosts& out) {
     out.resize(grid.size());
-    auto const& technique = aim.technique;
-    auto const base_row = Landscape::row_of(home.r1), base_column = Landscape::column_of(home.r2);
-    // In single precision and without calls, so that a row is a few vector instructions.
-    auto const single = [](double v) { return static_cast<float>(v); };
-    float const wanted =
-        single((expected_level(home.at_ease, aim, land.pitch()) - technique.ring_tolerance).value);
-    float const per_decibel = single(technique.ring * ring_factor(land.loudness()));
-    float const front_weight = single(acoustics::distance({{0}, {0}}, {{0}, {1}}).value);
-    float const openness = single(home.spoken.openness.value), front = single(home.spoken.front.value);
-    float const text = single(technique.text), saturation = single(1 / technique.text_saturation.value);
-    float const right = base_column.share, up = base_row.share;
-    auto const columns = static_cast<std::size_t>(Landscape::columns);
+    Objective<float> const objective(land, home, aim);
     int const width = grid.width2();
     float* cell = out.data();
     for (int d1 = grid.low1; d1 <= grid.high1; ++d1, cell += width) {
+        auto const row = objective.row(d1);
         auto const r1 = home.r1 * std::exp2(d1 / 12.0);
-        float const of_r1 = single(stability_cost(land.pitch(), r1, technique) +
-                                   relation_cost(land.pitch(), r1, home.r1, technique));
-        // A step of the grid is a step of the lattice: the shares of the blend are the same for every shape.
-        auto const row =
-            static_cast<std::size_t>(std::clamp(base_row.step + d1, 0, Landscape::rows - 2)) * columns;
-        int const first = base_column.step + grid.low2;
-        int const from = std::clamp(-first, 0, width),
-                  to = std::clamp(Landscape::columns - 1 - first, 0, width);
-        auto const offset =
-            static_cast<std::ptrdiff_t>(row) + first; // may point before the row; from..to never does
-        auto const blend = [&](float const* table, int c) {
-            float const* const v = table + (offset + c);
-            float const low = v[0] + right * (v[1] - v[0]);
-            float const high =
-                v[Landscape::columns] + right * (v[Landscape::columns + 1] - v[Landscape::columns]);
-            return low + up * (high - low);
-        };
+        auto const of_r1 = static_cast<float>(stability_cost(land.pitch(), r1, aim.technique) +
+                                              relation_cost(land.pitch(), r1, home.r1, aim.technique));
+        // The columns within the landscape without calls or branches, so that they are a few vector
+        // instructions.
+        int const from = std::clamp(objective.first_d2() - grid.low2, 0, width),
+                  to = std::clamp(objective.last_d2() - grid.low2 + 1, 0, width);
         for (int c = from; c < to; ++c) {
-            float const off_open = blend(land.opennesses(), c) - openness,
-                        off_front = front_weight * (blend(land.fronts(), c) - front);
-            float const off = std::sqrt(off_open * off_open + off_front * off_front);
-            float const missing = wanted - blend(land.levels(), c);
-            cell[c] = of_r1 + text * off / (1 + saturation * off) + per_decibel * (missing > 0 ? missing : 0);
+            auto const at = row + (grid.low2 + c);
+            cell[c] = of_r1 + objective.text(at) + objective.ring(at);
         }
         for (int c = 0; c < from; ++c) cell[c] = from < to ? cell[from] : 0;
         for (int c = to; c < width; ++c) cell[c] = from < to ? cell[to - 1] : 0;
@@ -105,17 +74,14 @@ void fill_heard(ShapeGrid const& grid, Landscape const& land, Home const& home, 
 
 HeardCost heard_cost(ShapeGrid const& grid, std::size_t shape, Landscape const& land, Home const& home,
                      Aim const& aim) {
-    auto const r1 = home.r1 * std::exp2(grid.d1(shape) / 12.0),
-               r2 = home.r2 * std::exp2(grid.d2(shape) / 12.0);
-    auto const sample = land.at(r1, r2);
-    auto const& technique = aim.technique;
-    HeardCost terms;
-    terms.text = text_cost(distance(sample.heard, home.spoken), technique);
-    terms.ring = ring_cost(sample.level, expected_level(home.at_ease, aim, land.pitch()),
-                           ring_factor(land.loudness()), technique);
-    terms.stability = stability_cost(land.pitch(), r1, technique);
-    terms.relation = relation_cost(land.pitch(), r1, home.r1, technique);
-    return terms;
+    Objective<double> const objective(land, home, aim);
+    auto const at =
+        objective.row(grid.d1(shape)) + std::clamp(grid.d2(shape), objective.first_d2(), objective.last_d2());
+    auto const r1 = home.r1 * std::exp2(grid.d1(shape) / 12.0);
+    return {.text = objective.text(at),
+            .ring = objective.ring(at),
+            .stability = stability_cost(land.pitch(), r1, aim.technique),
+            .relation = relation_cost(land.pitch(), r1, home.r1, aim.technique)};
 }
 
 } // namespace vowelway::plan

@@ -41,11 +41,13 @@ double exposure(Frequency r1, Cents above);
 /// The wish for level: a loud note misses it more than a soft one. 1 at mezzo-forte.
 double ring_factor(Decibels loudness);
 
-/// What is heard of every shape of the grid; shapes beyond the landscape take its edge.
+/// What is heard of every shape of the grid; shapes beyond the landscape take its edge. What the optimiser
+/// decides by: in single precision.
 void fill_heard(ShapeGrid const& grid, Landscape const& land, Home const& home, Aim const& aim,
                 ShapeCosts& out);
 
-/// The same for one shape, term by term.
+/// The same for one shape, term by term, by the same code (src/plan/objective.hpp) in double precision: what
+/// explains a decision.
 HeardCost heard_cost(ShapeGrid const& grid, std::size_t shape, Landscape const& land, Home const& home,
                      Aim const& aim);
 

@@ -23,10 +23,11 @@ struct Decided {
     Plan plan; ///< all but the decisions
     Strategy strategy;
     Work work;
-    std::vector<Choice> choices; ///< of each task
+    std::vector<Choice> choices;            ///< of each task
+    std::vector<std::vector<Advice>> drawn; ///< of each task, draw by draw
 };
 
 /// Errors as make_plan.
-Decided decide_all(PlanRequest request);
+Decided decide_all(PlanRequest request, Means const& means);
 
 } // namespace vowelway::plan

@@ -54,8 +54,8 @@ double line_cost(Decided const& decided, std::size_t index, std::size_t shape) {
     return sum;
 }
 
-CostTerms cost_of(Decided& decided, std::size_t index, std::size_t shape) {
-    auto& strategy = decided.strategy;
+CostTerms cost_of(Decided const& decided, std::size_t index, std::size_t shape) {
+    auto const& strategy = decided.strategy;
     auto const& task = decided.work.tasks[index];
     auto const& model = strategy.models()[task.vowel];
     auto const& grid = strategy.grid();
@@ -74,6 +74,45 @@ CostTerms cost_of(Decided& decided, std::size_t index, std::size_t shape) {
     return out;
 }
 
+void refuse_unexplainable(Passage const& passage, std::size_t note) {
+    if (note >= passage.notes.size()) throw std::out_of_range("the passage has no such note");
+    if (auto const& sung = passage.notes[note]; !sung.vowel)
+        throw InputError(sung.hummed ? "the note is hummed: there is no vowel to explain"
+                                     : "the vowel of the note is not known",
+                         "ask for a note with a vowel", {.file = {}, .musical = "bar " + sung.measure});
+}
+
+ShapeExplained explained(Decided const& decided, std::size_t index, std::size_t shape, Resonance const& r1,
+                         Resonance const& r2, acoustics::NoteSpectrum const& spectrum,
+                         std::vector<Frequency> const& grid) {
+    auto const& strategy = decided.strategy;
+    auto const& reach = *strategy.models()[decided.work.tasks[index].vowel].reach;
+    auto const quarter = strategy.space().quarter();
+    auto const set = acoustics::resonance_set(r1.centre, r2.centre, quarter);
+    auto const gesture = shape == strategy.grid().home() ? acoustics::GestureVector{}
+                                                         : gesture_of(strategy.grid(), shape, reach);
+    auto tract = reach.tract(gesture);
+    auto objection = objection_to(tract);
+    return {r1,
+            r2,
+            spectrum.harmonic_levels(set),
+            curve_of(set, grid, quarter),
+            std::move(tract),
+            std::move(objection),
+            cost_of(decided, index, shape)};
+}
+
+AdviceShares shares_of(std::vector<std::vector<Advice>> const& drawn, std::size_t index) {
+    AdviceShares out;
+    for (auto const& advice : drawn) {
+        double& share = advice[index] == Advice::hold      ? out.hold
+                        : advice[index] == Advice::migrate ? out.migrate
+                                                           : out.modify;
+        share += 1.0 / static_cast<double>(drawn.size());
+    }
+    return out;
+}
+
 } // namespace
 
 double AdviceShares::of(Advice advice) const {
@@ -88,19 +127,15 @@ double AdviceShares::of(Advice advice) const {
     return 0;
 }
 
-NoteExplanation explain_note(PlanRequest request, std::size_t note) {
-    if (note >= request.passage.notes.size()) throw std::out_of_range("the passage has no such note");
-    if (auto const& sung = request.passage.notes[note]; !sung.vowel)
-        throw InputError(sung.hummed ? "the note is hummed: there is no vowel to explain"
-                                     : "the vowel of the note is not known",
-                         "ask for a note with a vowel", {.file = {}, .musical = "bar " + sung.measure});
-    auto decided = decide_all(std::move(request));
+NoteExplanation explain_note(PlanRequest request, std::size_t note, Means const& means) {
+    refuse_unexplainable(request.passage, note);
+    auto const decided = decide_all(std::move(request), means);
     auto const& work = decided.work;
     auto const at = std::find(work.note_of.begin(), work.note_of.end(), note) - work.note_of.begin();
     std::size_t const index = work.strips() + static_cast<std::size_t>(at);
     auto const& task = work.tasks[index];
     auto const& choice = decided.choices[index];
-    auto& strategy = decided.strategy;
+    auto const& strategy = decided.strategy;
     auto const& model = strategy.models()[task.vowel];
     auto const& passage = decided.plan.passage;
 
@@ -117,40 +152,19 @@ NoteExplanation explain_note(PlanRequest request, std::size_t note) {
                         .grid = frequency_grid(),
                         .kept = {},
                         .changed = {},
-                        .shares = {},
+                        .shares = shares_of(decided.drawn, index),
+                        .draws = static_cast<int>(decided.drawn.size()),
                         .remarks = decided.plan.remarks};
     for (std::size_t i = note + 1; out.syllable.empty() && i-- > 0;) out.syllable = passage.notes[i].text();
-
-    auto const quarter = strategy.space().quarter();
-    acoustics::NoteSpectrum const spectrum(task.pitch, quarter, strategy.source(), task.loudness);
+    acoustics::NoteSpectrum const spectrum(task.pitch, strategy.space().quarter(), strategy.source(),
+                                           task.loudness);
     for (int n = 1; n <= spectrum.size(); ++n) out.harmonics.push_back(frequency_of({n}, task.pitch));
     auto const explain = [&](std::size_t shape, Resonance const& r1, Resonance const& r2) {
-        auto const set = acoustics::resonance_set(r1.centre, r2.centre, quarter);
-        auto const gesture = shape == strategy.grid().home()
-                                 ? acoustics::GestureVector{}
-                                 : gesture_of(strategy.grid(), shape, *model.reach);
-        auto tract = model.reach->tract(gesture);
-        auto objection = objection_to(tract);
-        return ShapeExplained{r1,
-                              r2,
-                              spectrum.harmonic_levels(set),
-                              curve_of(set, out.grid, quarter),
-                              std::move(tract),
-                              std::move(objection),
-                              cost_of(decided, index, shape)};
+        return explained(decided, index, shape, r1, r2, spectrum, out.grid);
     };
     out.kept = explain(strategy.grid().home(), model.resonances.r1, model.resonances.r2);
     if (out.decision.advice == Advice::modify)
         out.changed = explain(choice.shape, out.decision.target.r1, out.decision.target.r2);
-
-    auto const& drawn = strategy.drawn();
-    out.draws = static_cast<int>(drawn.size());
-    for (auto const& advice : drawn) {
-        double& share = advice[index] == Advice::hold      ? out.shares.hold
-                        : advice[index] == Advice::migrate ? out.shares.migrate
-                                                           : out.shares.modify;
-        share += 1.0 / static_cast<double>(drawn.size());
-    }
     return out;
 }
 

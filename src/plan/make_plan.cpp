@@ -161,7 +161,7 @@ void warn_of_high_text(Plan& plan) {
 
 } // namespace
 
-Decided decide_all(PlanRequest request) {
+Decided decide_all(PlanRequest request, Means const& means) {
     Plan plan;
     plan.range = planned_range(request);
     plan.technique = request.technique.name;
@@ -175,7 +175,7 @@ Decided decide_all(PlanRequest request) {
     for (auto const& v : plan.vowels) known.push_back(v.resonances);
     auto singer = plan.singer;
     singer.tuning = plan.passage.tuning;
-    Strategy strategy(singer, std::move(request.technique), known, plan.range);
+    Strategy strategy(singer, std::move(request.technique), known, plan.range, means);
     for (auto const& model : strategy.models())
         if (auto const& objection = model.reach->objection(); !objection.empty())
             plan.remarks.push_back(
@@ -183,17 +183,18 @@ Decided decide_all(PlanRequest request) {
 
     list_notes(plan);
     auto work = list_work(plan);
-    auto choices = strategy.decide(work.tasks, request.draws);
+    auto decisions = strategy.decide(work.tasks, request.draws);
     if (plan.singer.average)
         plan.remarks.push_back({Remark::Kind::caution, std::string(average_voice_notice)});
     warn_of_high_text(plan);
-    return {std::move(plan), std::move(strategy), std::move(work), std::move(choices)};
+    return {std::move(plan), std::move(strategy), std::move(work), std::move(decisions.choices),
+            std::move(decisions.drawn)};
 }
 
-Plan make_plan(PlanRequest request) {
-    auto decided = decide_all(std::move(request));
+Plan make_plan(PlanRequest request, Means const& means) {
+    auto decided = decide_all(std::move(request), means);
     auto plan = std::move(decided.plan);
-    auto& strategy = decided.strategy;
+    auto const& strategy = decided.strategy;
     auto const& work = decided.work;
     auto const& choices = decided.choices;
     std::size_t next = 0;
@@ -201,7 +202,7 @@ Plan make_plan(PlanRequest request) {
         plan.vowels[i].reach = rows_of(plan.vowels[i].resonances, *strategy.models()[i].reach);
     for (auto& v : plan.vowels) {
         std::vector<std::vector<Advice>> drawn;
-        for (auto const& advice : strategy.drawn())
+        for (auto const& advice : decided.drawn)
             drawn.emplace_back(advice.begin() + static_cast<std::ptrdiff_t>(next),
                                advice.begin() + static_cast<std::ptrdiff_t>(next + v.strip.size()));
         for (auto& cell : v.strip) {

@@ -61,8 +61,8 @@ std::string relation_sentence(Task const& task, VowelModel const& model, Target 
 }
 
 // Which term of the cost the change saves most, said with its numbers.
-std::string why_modify(Strategy& strategy, Task const& task, Choice const& choice, VowelModel const& model,
-                       Decision const& d) {
+std::string why_modify(Strategy const& strategy, Task const& task, Choice const& choice,
+                       VowelModel const& model, Decision const& d) {
     auto const& land = strategy.landscape(task.pitch, task.loudness);
     auto const& grid = strategy.grid();
     auto const kept = heard_cost(grid, grid.home(), land, model.home, strategy.aim());
@@ -128,7 +128,7 @@ std::string brief_of(Decision const& d) {
 
 } // namespace
 
-Decision read_decision(Strategy& strategy, Task const& task, Choice const& choice) {
+Decision read_decision(Strategy const& strategy, Task const& task, Choice const& choice) {
     auto const& model = strategy.models()[task.vowel];
     auto const& grid = strategy.grid();
     auto const& space = strategy.space();

@@ -8,7 +8,7 @@
 namespace vowelway::plan {
 
 /// Everything said of one task: zone, heard vowels, target with its shade and gesture, reasons.
-Decision read_decision(Strategy& strategy, Task const& task, Choice const& choice);
+Decision read_decision(Strategy const& strategy, Task const& task, Choice const& choice);
 
 /// 0 nothing to watch .. 1: how much a note deserves attention. `before`: the decision on the note before it.
 double importance_of(Decision const& decision, Duration length, Decision const* before);

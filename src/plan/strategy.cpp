@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: MIT
 #include "plan/strategy.hpp"
 
-#include "plan/parallel.hpp"
 #include "vowelway/acoustics/area_from_resonances.hpp"
 #include "vowelway/acoustics/scales.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <compare>
 #include <cstdint>
+#include <map>
 #include <numbers>
 
 namespace vowelway::plan {
@@ -71,23 +72,45 @@ Pitch ease_pitch_of(PitchRange const& range, Tuning const& tuning) {
     return tuning.pitch(range.low) + semitones(7);
 }
 
+Executor& executor_of(Means const& means) {
+    static InlineExecutor inline_; // has no state
+    return means.executor ? *means.executor : inline_;
+}
+
+std::shared_ptr<PlanCache> cache_of(Means const& means) {
+    if (means.cache) return {std::shared_ptr<PlanCache>(), means.cache}; // lent: nobody's to delete
+    return std::make_shared<PlanCache>();
+}
+
 } // namespace
 
+struct Strategy::LandIndex {
+    int cents, level; // steps from A4 = 440 Hz and from mezzo-forte
+    static LandIndex of(Pitch pitch, Decibels loudness) {
+        return {static_cast<int>(std::lround((pitch - Pitch(hertz(440))).value / pitch_step_cents)),
+                static_cast<int>(std::lround(loudness.value / loudness_step_db))};
+    }
+    auto operator<=>(LandIndex const&) const = default;
+};
+
 Strategy::Strategy(Singer const& singer, Technique technique, std::vector<VowelResonances> const& vowels,
-                   PitchRange const& range)
-    : aim_{std::move(technique), ease_pitch_of(range, singer.tuning)}, source_(source_of(aim_.technique)),
-      tract_(tract_of(singer, vowels)), quarter_(acoustics::quarter_wave(tract_)),
+                   PitchRange const& range, Means const& means)
+    : executor_(&executor_of(means)),
+      cache_(cache_of(means)), aim_{std::move(technique), ease_pitch_of(range, singer.tuning)},
+      source_(source_of(aim_.technique)), tract_(tract_of(singer, vowels)),
+      quarter_(acoustics::quarter_wave(tract_)),
       space_(shapes_of(singer, vowels, quarter_), quarter_, acoustics::speaking_pitch(quarter_)) {
     for (double step : {-3.0, 0.0, 3.0})
-        ease_.emplace_back(aim_.ease_pitch + semitones(step), Decibels{0}, source_, quarter_);
+        ease_.push_back(
+            &cache_->shelves().landscape(aim_.ease_pitch + semitones(step), Decibels{0}, source_, quarter_));
     // The reachable sets are what takes longest; each is a matter of its own vowel.
     std::vector<std::shared_ptr<acoustics::ReachableSet const>> reach(vowels.size());
     acoustics::ReachOptions options;
     options.farthest_up = semitones(grid_.high1);
     options.farthest_down = semitones(-grid_.low1);
     options.farthest_r2 = semitones(std::max(grid_.high2, -grid_.low2));
-    in_parallel(vowels.size(), [&](std::size_t i) {
-        reach[i] = std::make_shared<acoustics::ReachableSet const>(vowels[i], tract_, options);
+    executor_->run(vowels.size(), [&](std::size_t i) {
+        reach[i] = cache_->shelves().reach.get(vowels[i], tract_, options);
     });
     for (std::size_t i = 0; i < vowels.size(); ++i) {
         auto const r1 = vowels[i].r1.centre, r2 = vowels[i].r2.centre;
@@ -102,18 +125,17 @@ Strategy::Strategy(Singer const& singer, Technique technique, std::vector<VowelR
 
 Decibels Strategy::level_at_ease(Frequency r1, Frequency r2) const {
     Decibels sum{0};
-    for (auto const& land : ease_) sum = sum + land.at(r1, r2).level;
+    for (auto const* land : ease_) sum = sum + land->at(r1, r2).level;
     return sum / static_cast<double>(ease_.size());
 }
 
-Landscape const& Strategy::landscape(Pitch pitch, Decibels loudness) {
-    auto const cents = static_cast<int>(std::lround((pitch - Pitch(hertz(440))).value / pitch_step_cents));
-    auto const level = static_cast<int>(std::lround(loudness.value / loudness_step_db));
-    auto& land = landscapes_[{cents, level}];
-    if (!land)
-        land = std::make_unique<Landscape>(Pitch(hertz(440)) + Cents{cents * pitch_step_cents},
-                                           Decibels{level * loudness_step_db}, source_, quarter_);
-    return *land;
+Landscape const& Strategy::landscape(Pitch pitch, Decibels loudness) const {
+    return landscape(LandIndex::of(pitch, loudness));
+}
+
+Landscape const& Strategy::landscape(LandIndex at) const {
+    return cache_->shelves().landscape(Pitch(hertz(440)) + Cents{at.cents * pitch_step_cents},
+                                       Decibels{at.level * loudness_step_db}, source_, quarter_);
 }
 
 Home Strategy::home_at(VowelModel const& model, Frequency r1, Frequency r2) const {
@@ -156,14 +178,28 @@ struct Strategy::Prepared {
     std::vector<CourseNote> notes;                                // all but what is heard
 };
 
-Strategy::Prepared Strategy::prepare(std::vector<Task> const& tasks) {
+std::vector<Landscape const*> Strategy::landscapes_of(std::vector<Task> const& tasks) const {
+    std::map<LandIndex, std::size_t> known;
+    std::vector<std::size_t> place; // of each task
+    for (auto const& task : tasks)
+        place.push_back(
+            known.try_emplace(LandIndex::of(task.pitch, task.loudness), known.size()).first->second);
+    std::vector<LandIndex> wanted(known.size());
+    for (auto const& [index, at] : known) wanted[at] = index;
+    std::vector<Landscape const*> lands(wanted.size()), out;
+    executor_->run(wanted.size(), [&](std::size_t i) { lands[i] = &landscape(wanted[i]); });
+    for (auto at : place) out.push_back(lands[at]);
+    return out;
+}
+
+Strategy::Prepared Strategy::prepare(std::vector<Task> const& tasks) const {
     Prepared out;
+    out.lands = landscapes_of(tasks);
     std::map<std::pair<Landscape const*, std::size_t>, std::size_t> known;
-    for (auto const& task : tasks) {
-        auto const* land = &landscape(task.pitch, task.loudness);
-        auto const [at, is_new] = known.try_emplace({land, task.vowel}, out.tables.size());
-        if (is_new) out.tables.emplace_back(land, task.vowel);
-        out.lands.push_back(land);
+    for (std::size_t i = 0; i < tasks.size(); ++i) {
+        auto const& task = tasks[i];
+        auto const [at, is_new] = known.try_emplace({out.lands[i], task.vowel}, out.tables.size());
+        if (is_new) out.tables.emplace_back(out.lands[i], task.vowel);
         out.table_of.push_back(at->second);
         out.notes.push_back({nullptr, &models_[task.vowel].efforts, static_cast<float>(benefit(task.length)),
                              step_cost(task)});
@@ -202,22 +238,22 @@ std::vector<Choice> Strategy::solve(std::vector<Task> const& tasks, Prepared con
     return out;
 }
 
-std::vector<Choice> Strategy::decide(std::vector<Task> const& tasks, int draws) {
+Decisions Strategy::decide(std::vector<Task> const& tasks, int draws) const {
     auto const prepared = prepare(tasks);
     std::vector<Home> homes;
     for (auto const& model : models_) homes.push_back(model.home);
-    auto choices = solve(tasks, prepared, homes);
-    drawn_.assign(static_cast<std::size_t>(draws), {});
-    in_parallel(drawn_.size(), [&](std::size_t draw) {
+    Decisions out{solve(tasks, prepared, homes), std::vector<std::vector<Advice>>(draws)};
+    executor_->run(out.drawn.size(), [&](std::size_t draw) {
         for (auto const& choice : solve(tasks, prepared, draw_homes(static_cast<int>(draw))))
-            drawn_[draw].push_back(choice.advice);
+            out.drawn[draw].push_back(choice.advice);
     });
-    for (std::size_t i = 0; i < choices.size() && draws > 0; ++i) {
-        auto const same = std::count_if(drawn_.begin(), drawn_.end(),
-                                        [&](auto const& d) { return d[i] == choices[i].advice; });
-        choices[i].certainty = static_cast<double>(same) / draws;
+    for (std::size_t i = 0; i < out.choices.size() && draws > 0; ++i) {
+        auto& choice = out.choices[i];
+        auto const same = std::count_if(out.drawn.begin(), out.drawn.end(),
+                                        [&](auto const& d) { return d[i] == choice.advice; });
+        choice.certainty = static_cast<double>(same) / draws;
     }
-    return choices;
+    return out;
 }
 
 } // namespace vowelway::plan

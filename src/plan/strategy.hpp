@@ -7,10 +7,10 @@
 #include "plan/course.hpp"
 #include "plan/landscape.hpp"
 #include "plan/reach.hpp"
+#include "plan/shelves.hpp"
 #include "vowelway/acoustics/reachable.hpp"
 #include "vowelway/plan/plan.hpp"
 
-#include <map>
 #include <memory>
 #include <vector>
 
@@ -43,18 +43,25 @@ struct Choice {
     double certainty = 1;
 };
 
+/// What was found for all tasks.
+struct Decisions {
+    std::vector<Choice> choices;
+    std::vector<std::vector<Advice>> drawn; ///< the advice on each task, draw by draw
+};
+
+/// Threads  once made, any number at once.
 class Strategy {
   public:
-    /// Plans for the singer with these vowels; at least one.
+    /// Plans for the singer with these vowels; at least one. What `means` lends must outlive it.
     Strategy(Singer const& singer, Technique technique, std::vector<VowelResonances> const& vowels,
-             PitchRange const& range);
+             PitchRange const& range, Means const& means = {});
 
     ShapeGrid const& grid() const { return grid_; }
     Aim const& aim() const { return aim_; }
     acoustics::VowelSpace const& space() const { return space_; }
     acoustics::Source const& source() const { return source_; }
     std::vector<VowelModel> const& models() const { return models_; }
-    Landscape const& landscape(Pitch pitch, Decibels loudness);
+    Landscape const& landscape(Pitch pitch, Decibels loudness) const;
 
     /// How much what is heard of a note counts: with the root of its length, one second being 1.
     static double benefit(Duration length);
@@ -62,31 +69,30 @@ class Strategy {
     StepCost step_cost(Task const& task) const;
 
     /// The best course through the tasks, with the certainty of each advice over `draws` draws.
-    std::vector<Choice> decide(std::vector<Task> const& tasks, int draws);
-
-    /// The advice on each task in each draw of the last decide(), draw by draw.
-    std::vector<std::vector<Advice>> const& drawn() const { return drawn_; }
+    Decisions decide(std::vector<Task> const& tasks, int draws) const;
 
   private:
     struct Prepared;
-    Prepared prepare(std::vector<Task> const& tasks);
+    struct LandIndex;
+    Landscape const& landscape(LandIndex at) const;
+    std::vector<Landscape const*> landscapes_of(std::vector<Task> const& tasks) const;
+    Prepared prepare(std::vector<Task> const& tasks) const;
     std::vector<Choice> solve(std::vector<Task> const& tasks, Prepared const& prepared,
                               std::vector<Home> const& homes) const;
     std::vector<Home> draw_homes(int draw) const;
     Home home_at(VowelModel const& model, Frequency r1, Frequency r2) const;
     Decibels level_at_ease(Frequency r1, Frequency r2) const;
 
+    Executor* executor_;
+    std::shared_ptr<PlanCache> cache_; // lent or its own
     ShapeGrid grid_;
     Aim aim_;
     acoustics::Source source_;
     Length tract_;
     Frequency quarter_;
     acoustics::VowelSpace space_;
-    std::vector<Landscape> ease_; ///< around the pitch of ease
+    std::vector<Landscape const*> ease_; ///< around the pitch of ease
     std::vector<VowelModel> models_;
-    std::map<std::pair<int, int>, std::unique_ptr<Landscape>>
-        landscapes_; // by cents of key number and half decibels
-    std::vector<std::vector<Advice>> drawn_;
 };
 
 /// How far the heard vowel must be from the intended one for the ear to take it as drifted.

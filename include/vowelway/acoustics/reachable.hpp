@@ -42,7 +42,8 @@ Frequency highest_r1(Frequency quarter);
 /// change its length: docs/acoustics.md); for each point of a grid in (ln fR1, ln fR2) the cheapest gesture
 /// is found that leads there. Resonances are the vowel's own times the ratio by which the model tract's
 /// change, so that the model's own error at home does not enter. Cost  about 20 µs a shape; make one for each
-/// vowel and keep it.
+/// vowel and keep it (ReachCache).
+/// Threads  once made, any number at once.
 class ReachableSet {
   public:
     ReachableSet(VowelResonances const& vowel, Length tract, ReachOptions const& options = {});
@@ -74,6 +75,12 @@ class ReachableSet {
 
   private:
     struct Body;
+    class Search;
+    void model(VowelResonances const& vowel, Length tract);
+    std::size_t cell(int i, int j) const {
+        return static_cast<std::size_t>(i + down_) * static_cast<std::size_t>(2 * aside_ + 1) +
+               static_cast<std::size_t>(j + aside_);
+    }
     std::unique_ptr<Body> body_;
     ReachOptions options_;
     int up_ = 0, down_ = 0, aside_ = 0;

@@ -81,6 +81,6 @@ struct NoteExplanation {
 /// are as the planner has them: vibrato and the imprecise placement of a resonance widen every resonance
 /// (acoustics/note_spectrum.hpp). Errors  as make_plan; std::out_of_range when there is no such note;
 /// InputError when the note has no vowel to plan.
-NoteExplanation explain_note(PlanRequest request, std::size_t note);
+NoteExplanation explain_note(PlanRequest request, std::size_t note, Means const& means = {});
 
 } // namespace vowelway::plan

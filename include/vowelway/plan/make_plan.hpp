@@ -3,6 +3,7 @@
 #pragma once
 
 #include "vowelway/core/technique.hpp"
+#include "vowelway/plan/means.hpp"
 #include "vowelway/plan/plan.hpp"
 
 #include <optional>
@@ -23,6 +24,7 @@ struct PlanRequest {
 };
 
 /// Throws InputError when there is neither a note nor a range, or no resonances to plan from.
-Plan make_plan(PlanRequest request);
+/// Threads  any number of plans at once, with the same means or others.
+Plan make_plan(PlanRequest request, Means const& means = {});
 
 } // namespace vowelway::plan
