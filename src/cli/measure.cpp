@@ -74,11 +74,11 @@ void write_into(Settings const& s, Profile const& profile, analysis::Measurement
     auto const history = analysis::measured_history(m, s.date, s.note);
     auto const shifts = analysis::learned_shifts(m, profile.shifts, s.date);
     if (std::filesystem::exists(s.into)) {
-        append_measurements(s.into, history);
-        for (auto const& shift : shifts) set_shift(s.into, shift);
+        io::append_measurements(s.into, history);
+        for (auto const& shift : shifts) io::set_shift(s.into, shift);
     } else {
-        write_profile(s.into, analysis::begin_profile(name_of(s, profile), profile.singer.voice,
-                                                      profile.singer.tuning, history, shifts));
+        io::write_profile(s.into, analysis::begin_profile(name_of(s, profile), profile.singer.voice,
+                                                          profile.singer.tuning, history, shifts));
     }
     fmt::print(stderr, "{}: {} measurements written, {}\n", s.into, history.size(), s.date);
 }

@@ -46,7 +46,7 @@ void mark(Tally& tally, fs::path const& file, Passage const& passage, fs::path c
     auto const name = file.stem().string() + ".musicxml";
     auto const plain = out / "plain" / name, marked = out / name;
     io::write_marked_score(file, {}, {}, plain); // nothing to mark: the source's own text
-    write_marked_score(file, {}, marks_for(passage), marked);
+    io::write_marked_score(file, {}, marks_for(passage), marked);
     auto const before = bytes_of(plain);
     if (file.extension() != ".mxl" && before.find("encoding=\"UTF-8\"") != std::string::npos &&
         before != bytes_of(file))
