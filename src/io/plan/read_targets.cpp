@@ -25,10 +25,12 @@ Json parse(std::string_view text, std::string const& file) {
         return Json::parse(text);
     } catch (Json::parse_error const& error) {
         auto const before = text.substr(0, std::min(text.size(), error.byte > 0 ? error.byte - 1 : 0));
-        auto const line = 1 + std::ranges::count(before, '\n');
+        auto const line = 1 + std::count(before.begin(), before.end(), '\n');
         auto const column = before.size() - (before.rfind('\n') + 1) + 1; // npos + 1 is 0
         throw InputError("is not JSON: it breaks off or goes wrong here", remedy,
                          Place{file, static_cast<int>(line), static_cast<int>(column), {}});
+    } catch (Json::out_of_range const&) {
+        throw InputError("holds a number too large for any resonance", remedy, Place{file, 0, 0, {}});
     }
 }
 

@@ -152,7 +152,8 @@ TEST_CASE("a range is two pitches, the lower one first") {
         CHECK(parse_pitch_range(text).str() == "C3..A4");
     }
     CHECK(parse_pitch_range("Bb2..F#4").str() == "B♭2..F♯4");
-    CHECK(error([] { parse_pitch_range("A4..C3"); }).find("begins with the higher pitch") != std::string::npos);
+    CHECK(error([] { parse_pitch_range("A4..C3"); }).find("begins with the higher pitch") !=
+          std::string::npos);
     CHECK(error([] { parse_pitch_range("C4..C4"); }).find("a single pitch") != std::string::npos);
     for (auto const* wrong : {"", "C3", "C3..", "..C3", "C3..H4", "low..high"}) {
         CAPTURE(wrong);

@@ -53,9 +53,8 @@ TEST_CASE("areas: RFC 4180, columns in any order, tracts interleaved") {
 
 TEST_CASE("areas: what is wrong is told with line and column") {
     CHECK(complaint("").find("empty") != std::string::npos);
-    CHECK(
-        complaint(with("0.5,1,3\nx,2,3\n")).find("t.csv:3:1, column section_length_cm: \"x\" is not a number") !=
-        std::string::npos);
+    CHECK(complaint(with("0.5,1,3\nx,2,3\n"))
+              .find("t.csv:3:1, column section_length_cm: \"x\" is not a number") != std::string::npos);
     CHECK(complaint(with("0.5,1,3 cm2\n")).find("column area_cm2") != std::string::npos);
     CHECK(complaint(with("0.5,1,nan\n")).find("is not a number") != std::string::npos);
     CHECK(complaint(with("0.5,1,inf\n")).find("is not a number") != std::string::npos);
