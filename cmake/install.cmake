@@ -18,7 +18,9 @@ foreach(name ${VOWELWAY_BUILT})
     "set(vowelway_arrows_of_${name} \"${arrows}\")\nset(vowelway_packages_of_${name} \"${packages}\")\n")
   install(TARGETS vowelway_${name} EXPORT vowelway_${name} ARCHIVE DESTINATION ${CMAKE_INSTALL_LIBDIR})
   install(EXPORT vowelway_${name} NAMESPACE vowelway:: FILE vowelway_${name}.cmake DESTINATION ${config_folder})
-  install(DIRECTORY include/vowelway/${name} DESTINATION ${CMAKE_INSTALL_INCLUDEDIR}/vowelway)
+  if(EXISTS ${PROJECT_SOURCE_DIR}/include/vowelway/${name}) # yaml has no public headers
+    install(DIRECTORY include/vowelway/${name} DESTINATION ${CMAKE_INSTALL_INCLUDEDIR}/vowelway)
+  endif()
 endforeach()
 set(VOWELWAY_COMPONENTS "${components}")
 

@@ -7,14 +7,17 @@
 
 #include <CLI/CLI.hpp>
 
+#include <csignal>
 #include <exception>
 #include <iostream>
+#include <new>
 
 namespace {
 constexpr int done = 0, our_fault = 1, bad_command_line = 2, bad_input = 3;
 }
 
 int main(int argc, char** argv) try {
+    std::signal(SIGXFSZ, SIG_IGN); // a file too large is told by the writer
     CLI::App app{"vowelway: what each note will do to each vowel, and what to do about it", "vowelway"};
     app.require_subcommand(1);
     app.failure_message(CLI::FailureMessage::simple);
@@ -38,6 +41,9 @@ int main(int argc, char** argv) try {
     return done;
 } catch (vowelway::InputError const& error) {
     std::cerr << error.what() << "\n";
+    return bad_input;
+} catch (std::bad_alloc const&) {
+    std::cerr << "there is not enough memory for this\n  close some programs, or give a shorter input\n";
     return bad_input;
 } catch (std::exception const& error) {
     std::cerr << "vowelway: internal error: " << error.what()

@@ -73,13 +73,12 @@ std::string name_of(Settings const& s, Profile const& profile) {
 void write_into(Settings const& s, Profile const& profile, analysis::Measurements const& m) {
     auto const history = analysis::measured_history(m, s.date, s.note);
     auto const shifts = analysis::learned_shifts(m, profile.shifts, s.date);
-    if (std::filesystem::exists(s.into)) {
-        io::append_measurements(s.into, history);
-        for (auto const& shift : shifts) io::set_shift(s.into, shift);
-    } else {
-        io::write_profile(s.into, analysis::begin_profile(name_of(s, profile), profile.singer.voice,
-                                                          profile.singer.tuning, history, shifts));
-    }
+    auto const began = [&] {
+        return io::begin_profile(s.into, analysis::begin_profile(name_of(s, profile), profile.singer.voice,
+                                                                 profile.singer.tuning, history, shifts));
+    };
+    // Another run may begin the profile in the same moment: then it is there to be extended.
+    if (std::filesystem::exists(s.into) || !began()) io::extend_profile(s.into, history, shifts);
     fmt::print(stderr, "{}: {} measurements written, {}\n", s.into, history.size(), s.date);
 }
 

@@ -4,15 +4,14 @@
 #include "cli/outputs.hpp"
 #include "cli/remarks.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/input_text.hpp"
 #include "vowelway/diction/sing_words.hpp"
+#include "vowelway/files/read.hpp"
 #include "vowelway/report/words_report.hpp"
 
 #include <fmt/format.h>
 
 #include <filesystem>
-#include <fstream>
-#include <iostream>
-#include <iterator>
 #include <memory>
 #include <string>
 #include <vector>
@@ -30,28 +29,17 @@ struct Settings {
 
 constexpr std::size_t longest = 4 << 20;
 
-std::string read_all(std::istream& in, std::string const& name) {
-    std::string out(longest + 1, '\0');
-    in.read(out.data(), static_cast<std::streamsize>(out.size()));
-    out.resize(static_cast<std::size_t>(in.gcount()));
-    if (out.size() > longest)
-        throw InputError("the text is longer than 4 MiB", "give it in pieces", Place{name, 0, 0, ""});
-    return out;
-}
-
 // One argument that names a file is read; "-" is the standard input; anything else is the text itself.
 std::string text_of(std::vector<std::string> const& arguments) {
     if (arguments.size() == 1) {
         auto const& one = arguments.front();
-        if (one == "-") return read_all(std::cin, "standard input");
-        std::error_code error;
-        if (std::filesystem::is_regular_file(one, error)) {
-            std::ifstream file(one, std::ios::binary);
-            if (!file)
-                throw InputError("the text cannot be opened", "check the name and the rights",
-                                 Place{one, 0, 0, ""});
-            return read_all(file, one);
+        if (one == "-") {
+            auto text = files::read_standard_input(longest);
+            require_text(text, "standard input");
+            return text;
         }
+        std::error_code error;
+        if (std::filesystem::is_regular_file(one, error)) return files::read_text(one, longest);
         if (one.ends_with(".txt"))
             throw InputError("there is no such file", "check the name", Place{one, 0, 0, ""});
     }

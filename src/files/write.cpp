@@ -75,15 +75,14 @@ void write(std::filesystem::path const& path, std::string_view bytes) {
     temporary.replace_destination();
 }
 
-void create(std::filesystem::path const& path, std::string_view bytes) {
+bool create(std::filesystem::path const& path, std::string_view bytes) {
     auto const target = end_of_links(path);
     auto const folder = folder_of(target);
     remove_leftovers(folder);
     if (names_folder(target)) throw folder_named(path);
     Temporary temporary(folder, target, 0666);
     temporary.fill(bytes);
-    if (!temporary.create_destination())
-        throw InputError("already exists", "add to it, or name another file", place_of(path));
+    return temporary.create_destination();
 }
 
 } // namespace vowelway::files

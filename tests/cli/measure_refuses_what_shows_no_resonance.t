@@ -21,6 +21,6 @@ $ printf '0.8 1.6 e\n3.2 9.0 o\n' > cues.txt; vowelway measure data/measuring/wh
 !   use the cues of this recording
 -> 3
 $ vowelway measure data/measuring/tone.csv --vowels a --voice tenor
-! data/measuring/tone.csv: there is no such recording
+! data/measuring/tone.csv: there is no such file
 !   check the name and the folder
 -> 3

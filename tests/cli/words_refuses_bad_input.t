@@ -4,8 +4,8 @@ $ vowelway words "amor" --language it --words data/diction/bad_words.yaml
 !   write it in IPA: amore: amore
 -> 3
 $ vowelway words "amor" --language it --words none.yaml
-! none.yaml: the word list cannot be opened
-!   check the name
+! none.yaml: there is no such file
+!   check the name and the folder
 -> 3
 $ vowelway words none.txt
 ! none.txt: there is no such file
@@ -21,8 +21,8 @@ $ vowelway words "..."
 !   write some words, a file or - for the standard input
 -> 3
 $ printf "\377\376" | vowelway words - --language it
-! the text is not UTF-8
-!   save it as UTF-8
+! standard input:1:1: is not UTF-8
+!   save it as UTF-8 text
 -> 3
 $ vowelway words "pst Jazz" --language it
 syllables  sung

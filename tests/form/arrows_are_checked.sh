@@ -23,7 +23,7 @@ done <<CASES
 src/core/pitch.cpp|#include "vowelway/plan/plan.hpp"|core does not link plan
 include/vowelway/core/pitch.hpp|#include "vowelway/acoustics/tract.hpp"|core does not link acoustics
 src/plan/cost.cpp|#include "vowelway/analysis/spectrum.hpp"|plan does not link analysis
-src/io/score/bytes.cpp|#include "plan/cost.hpp"|io does not link plan
+src/io/score/archive.cpp|#include "plan/cost.hpp"|io does not link plan
 src/plan/cost.cpp|#include <Eigen/Dense>|plan does not link Eigen3::Eigen
 src/core/pitch.cpp|  #  include <fmt/format.h>|core does not link fmt::fmt
 src/plan/cost.cpp|#include <pugixml.hpp>|plan does not link pugixml::pugixml

@@ -28,7 +28,9 @@ class WordList {
 ///     words:
 ///       sospiro: sospiro
 ///       Gethsemane: ɡɛt.sɛ.ma.nɛ
-/// At most 20,000 words and 1 MiB. Throws InputError with file, line and column.
+/// At most 20,000 words and 1 MiB. Throws InputError with file, line and column, also for a word twice.
 WordList read_word_list(std::string const& path);
+/// The same from a text; `name` is what messages call it.
+WordList parse_word_list(std::string const& text, std::string const& name);
 
 } // namespace vowelway::diction

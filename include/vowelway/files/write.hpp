@@ -23,8 +23,8 @@ namespace vowelway::files {
 /// of two writers to one path the later wins as a whole.
 void write(std::filesystem::path const& path, std::string_view bytes);
 
-/// The same for a file that must not exist yet: throws InputError "is there already" when it does, also when
-/// another process makes it in the same moment.
-void create(std::filesystem::path const& path, std::string_view bytes);
+/// The same for a new file. False, and nothing is touched, when there is one already, also when another
+/// process makes it in the same moment.
+[[nodiscard]] bool create(std::filesystem::path const& path, std::string_view bytes);
 
 } // namespace vowelway::files

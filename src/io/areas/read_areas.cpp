@@ -4,7 +4,7 @@
 #include "core/text.hpp"
 #include "core/utf8.hpp"
 #include "io/areas/csv.hpp"
-#include "io/score/bytes.hpp"
+#include "vowelway/core/input_text.hpp"
 
 #include <algorithm>
 #include <array>
@@ -15,7 +15,7 @@ namespace vowelway::io {
 
 namespace {
 
-constexpr std::size_t most_bytes = 16 << 20, most_sections = 512, most_tracts = 1000;
+constexpr std::size_t most_sections = 512, most_tracts = 1000;
 
 enum Wanted { section_length, section_index, area, vowel };
 constexpr std::array<std::string_view, 4> column_names{"section_length_cm", "section_index_from_glottis",
@@ -177,12 +177,8 @@ class Table {
 } // namespace
 
 MeasuredTracts parse_areas(std::string_view text, std::string const& name) {
-    if (text.size() > most_bytes)
-        throw InputError("the table is larger than 16 MiB", "put fewer tracts in a file",
-                         Place{name, 0, 0, ""});
-    if (text.find('\0') != std::string_view::npos || !utf8::valid(text))
-        throw InputError("the table is not UTF-8 text", "save it as comma-separated values in UTF-8",
-                         Place{name, 0, 0, ""});
+    require_size(text.size(), largest_areas, name);
+    require_text(text, name);
     csv::Reader reader(text, name);
     auto const header = reader.next();
     if (!header)
@@ -196,10 +192,6 @@ MeasuredTracts parse_areas(std::string_view text, std::string const& name) {
         throw InputError("the table has a header but no sections", "give a line for each section",
                          Place{name, 0, 0, ""});
     return table.tracts();
-}
-
-MeasuredTracts read_areas(std::filesystem::path const& file) {
-    return parse_areas(read_bytes(file, most_bytes), file.string());
 }
 
 } // namespace vowelway::io

@@ -3,11 +3,11 @@
 
 #include "io/audio/mono_mixer.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/files/read.hpp"
 
 #include <fmt/format.h>
 
 #include <cmath>
-#include <filesystem>
 #include <stdexcept>
 
 namespace vowelway::io {
@@ -27,10 +27,7 @@ constexpr char const* record_again =
     "record or copy it again, or save it anew as WAV from a player that plays it";
 
 Handle<AVFormatContext> open(std::string const& path) {
-    if (std::error_code none; std::filesystem::is_directory(path, none))
-        throw InputError("is a folder, not a recording", "name the sound file in it", in(path));
-    if (!std::filesystem::exists(path))
-        throw InputError("there is no such recording", "check the name and the folder", in(path));
+    files::require_readable(path); // the decoders tell neither a folder from a pipe nor wait for none
     AVDictionary* options = nullptr;
     av().av_dict_set(&options, "protocol_whitelist", "file", 0);
     av().av_dict_set(&options, "format_whitelist", containers, 0);

@@ -3,9 +3,9 @@
 
 #include "core/text.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/input_text.hpp"
 
 #include <algorithm>
-#include <fstream>
 #include <iterator>
 #include <optional>
 #include <sstream>
@@ -13,7 +13,6 @@
 namespace vowelway::io {
 namespace {
 
-constexpr std::size_t longest_file = 1 << 20;
 constexpr char const* shape = "write start, end and vowel, such as: 0.50 1.60 e";
 
 /// Seconds, from "3.25", "0:03.2" or "1:02:03".
@@ -32,6 +31,8 @@ std::optional<double> moment(std::string_view text) {
 } // namespace
 
 std::vector<Cue> parse_cues(std::string const& text, std::string const& file) {
+    require_size(text.size(), largest_cues, file);
+    require_text(text, file);
     std::vector<Cue> cues;
     std::istringstream lines(text);
     std::string line;
@@ -61,17 +62,6 @@ std::vector<Cue> parse_cues(std::string const& text, std::string const& file) {
     }
     if (cues.empty()) throw InputError("has no cues", shape, Place{file, 0, 0, {}});
     return cues;
-}
-
-std::vector<Cue> read_cues(std::string const& path) {
-    std::ifstream file(path, std::ios::binary);
-    if (!file) throw InputError("the cue file cannot be opened", "check the name", Place{path, 0, 0, {}});
-    std::string text(longest_file + 1, '\0');
-    file.read(text.data(), static_cast<std::streamsize>(text.size()));
-    text.resize(static_cast<std::size_t>(file.gcount()));
-    if (text.size() > longest_file)
-        throw InputError("is longer than 1 MiB: no cue file", shape, Place{path, 0, 0, {}});
-    return parse_cues(text, path);
 }
 
 } // namespace vowelway::io

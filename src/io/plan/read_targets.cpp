@@ -2,7 +2,7 @@
 #include "vowelway/io/plan/read_targets.hpp"
 
 #include "vowelway/core/error.hpp"
-#include "vowelway/files/read.hpp"
+#include "vowelway/core/input_text.hpp"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -16,7 +16,6 @@ namespace {
 
 using Json = nlohmann::json;
 
-constexpr std::uintmax_t largest_plan = 64 << 20;
 constexpr double longest_note = 24 * 60 * 60; // seconds
 constexpr char const* remedy = "write one with: vowelway plan .. -o plan.json";
 
@@ -114,6 +113,8 @@ void add(std::vector<PlanTarget>& targets, PlanTarget one) {
 } // namespace
 
 std::vector<PlanTarget> parse_plan_targets(std::string_view json, std::string const& file) {
+    require_size(json.size(), largest_plan, file);
+    require_text(json, file);
     auto const plan = parse(json, file);
     Place const place{file, 0, 0, {}};
     if (!plan.is_object()) throw InputError("is not the JSON of a plan", remedy, place);
@@ -128,10 +129,6 @@ std::vector<PlanTarget> parse_plan_targets(std::string_view json, std::string co
         if (auto one = Note((*notes)[i], i, file).target()) add(targets, std::move(*one));
     std::ranges::stable_sort(targets, [](auto const& a, auto const& b) { return a.sung > b.sung; });
     return targets;
-}
-
-std::vector<PlanTarget> read_plan_targets(std::filesystem::path const& path) {
-    return parse_plan_targets(files::read_text(path, largest_plan), path.string());
 }
 
 } // namespace vowelway::io

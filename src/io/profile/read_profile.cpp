@@ -2,7 +2,7 @@
 #include "vowelway/io/profile/read_profile.hpp"
 
 #include "io/profile/values.hpp"
-#include "io/yaml/tree.hpp"
+#include "yaml/tree.hpp"
 
 #include <fmt/format.h>
 
@@ -180,12 +180,6 @@ Profile parse_profile(std::string const& text, std::string const& file) {
         out.shifts = read_shifts(*shift);
     return out;
 }
-
-Profile read_whole_profile(std::filesystem::path const& path) {
-    return parse_profile(yaml::read_text(path), path.string());
-}
-
-Singer read_profile(std::filesystem::path const& path) { return read_whole_profile(path).singer; }
 
 Remarks profile_remarks(Singer const& singer) {
     std::string list;

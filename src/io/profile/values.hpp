@@ -2,9 +2,9 @@
 // The single values of a profile: resonances with deviations, lengths, days. Private to the library.
 #pragma once
 
-#include "io/yaml/tree.hpp"
 #include "vowelway/core/profile.hpp"
 #include "vowelway/core/resonance.hpp"
+#include "yaml/tree.hpp"
 
 #include <optional>
 #include <string>

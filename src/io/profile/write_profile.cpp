@@ -2,9 +2,9 @@
 #include "vowelway/io/profile/write_profile.hpp"
 
 #include "io/profile/values.hpp"
-#include "io/yaml/edit.hpp"
+#include "vowelway/core/input_text.hpp"
 #include "vowelway/io/profile/read_profile.hpp"
-#include "vowelway/io/write_file.hpp"
+#include "yaml/edit.hpp"
 
 #include <fmt/format.h>
 
@@ -78,6 +78,13 @@ InputError cannot_extend(std::string const& file, std::string const& why) {
                       "write the profile as in docs/profile-format.md; nothing was changed", place);
 }
 
+/// What is larger could be written but never read again.
+void refuse_overlong(std::string const& text, std::string const& file) {
+    if (text.size() > yaml::largest_file)
+        throw InputError("the profile would grow past " + size_in_words(yaml::largest_file),
+                         "begin a new profile; nothing was changed", Place{file, 0, 0, {}});
+}
+
 /// The entry of the vowel gets the new values: edited field by field, so that comments stay.
 void set_current(yaml::Edit& edit, yaml::Node const& entry, Measurement const& m) {
     auto const rs = all(m.r1, m.r2, m.r3, m.r4);
@@ -107,7 +114,9 @@ void check(Measurement const& m) {
     // Whatever is written must be readable again: the reader is the judge.
     auto const text = "vowelway: 1\nvowels: {" + m.vowel.ipa() + ": {fR1: 500, fR2: 1500}}\nhistory:\n  - " +
                       line(m) + "\n";
-    parse_profile(text, "the new measurement");
+    auto const back = parse_profile(text, "the new measurement").history.at(0);
+    if (back.date != m.date || back.note != m.note)
+        throw InputError("the date \"" + m.date + "\" is not a day", "write it as 2026-10-03");
 }
 
 } // namespace
@@ -135,16 +144,6 @@ std::string profile_text(Profile const& p) {
     if (!p.shifts.empty()) out += "shift:\n";
     for (auto const& shift : p.shifts) out += fmt::format("  {}: {}\n", to_string(shift.method), line(shift));
     return out;
-}
-
-void write_profile(std::filesystem::path const& path, Profile const& profile) {
-    Place place;
-    place.file = path.string();
-    if (std::filesystem::exists(path))
-        throw InputError("already exists", "add to it, or name another file", place);
-    auto const text = profile_text(profile);
-    parse_profile(text, path.string()); // never write what cannot be read
-    write_file(path, text);
 }
 
 std::string with_measurement(std::string const& text, std::string const& file, Measurement const& m) {
@@ -200,6 +199,7 @@ std::string with_measurement(std::string const& text, std::string const& file, M
         edit.add_block("history", block);
 
     auto const out = edit.done();
+    refuse_overlong(out, file);
     auto const after = parse_profile(out, file);
     auto const* now = after.singer.find(m.vowel);
     bool good = now && near(now->r1, m.r1) && near(now->r2, m.r2) &&
@@ -213,16 +213,6 @@ std::string with_measurement(std::string const& text, std::string const& file, M
     }
     if (!good) throw cannot_extend(file, "the result would not read back correctly");
     return out;
-}
-
-void append_measurements(std::filesystem::path const& path, std::span<Measurement const> measurements) {
-    auto text = yaml::read_text(path);
-    for (auto const& m : measurements) text = with_measurement(text, path.string(), m);
-    if (!measurements.empty()) write_file(path, text);
-}
-
-void append_measurement(std::filesystem::path const& path, Measurement const& measurement) {
-    append_measurements(path, std::span(&measurement, 1));
 }
 
 std::string with_shift(std::string const& text, std::string const& file, ProbeShift const& shift) {
@@ -242,15 +232,12 @@ std::string with_shift(std::string const& text, std::string const& file, ProbeSh
     else
         edit.add_block("shift", entry);
     auto out = edit.done();
+    refuse_overlong(out, file);
     auto const after = parse_profile(out, file);
     if (after.singer.vowels.size() != before.singer.vowels.size() ||
         after.history.size() != before.history.size())
         throw cannot_extend(file, "the result would not read back correctly");
     return out;
-}
-
-void set_shift(std::filesystem::path const& path, ProbeShift const& shift) {
-    write_file(path, with_shift(yaml::read_text(path), path.string(), shift));
 }
 
 } // namespace vowelway::io

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "io/score/archive.hpp"
 
-#include "io/score/bytes.hpp"
 #include "io/score/decode.hpp"
 #include "io/score/outline.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/input_text.hpp"
 #include "vowelway/io/score/read_score.hpp"
 
 #include <algorithm>
@@ -70,7 +70,7 @@ std::string unpack(zip_t* archive, std::string const& member, std::uintmax_t bou
         if (got == 0) return out;
         out.append(buffer, static_cast<std::size_t>(got));
         if (out.size() > bound)
-            throw InputError("\"" + member + "\" unpacks to more than " + mebibytes(bound),
+            throw InputError("\"" + member + "\" unpacks to more than " + size_in_words(bound),
                              "check that it is a score, or export the song again", {file, 0, 0, {}});
     }
 }

@@ -5,11 +5,10 @@
 #include "core/utf8.hpp"
 #include "core/xml.hpp"
 #include "io/score/archive.hpp"
-#include "io/score/bytes.hpp"
 #include "io/score/decode.hpp"
 #include "io/score/lyrics.hpp"
 #include "io/score/score_reading.hpp"
-#include "vowelway/io/write_file.hpp"
+#include "vowelway/core/input_text.hpp"
 
 #include <algorithm>
 #include <stdexcept>
@@ -188,12 +187,6 @@ std::string declared_utf8(std::string text) {
     return text.replace(open + 1, close - open - 1, "UTF-8");
 }
 
-bool wants_archive(std::filesystem::path const& file) {
-    auto extension = file.extension().string();
-    for (char& c : extension) c = static_cast<char>(c | 0x20);
-    return extension == ".mxl";
-}
-
 } // namespace
 
 std::string without_marks(std::string_view musicxml, std::string const& file) {
@@ -217,25 +210,22 @@ std::string without_marks(std::string_view musicxml, std::string const& file) {
     return out;
 }
 
-void write_marked_score(std::filesystem::path const& file, ScoreOptions const& options,
-                        ScoreMarks const& marks, std::filesystem::path const& destination) {
-    auto bytes = read_bytes(file, largest_score_file);
+std::string marked_score(std::string bytes, std::string const& name, ScoreOptions const& options,
+                         ScoreMarks const& marks, ScoreForm form) {
+    require_size(bytes.size(), largest_score_file, name);
     if (!looks_like_zip(bytes) && !looks_like_xml(bytes))
         throw InputError("only a MusicXML score can be marked", "give a .musicxml, .xml or .mxl score",
-                         {file.string(), 0, 0, {}});
-    auto score = unpack_score(std::move(bytes), file);
+                         {name, 0, 0, {}});
+    auto score = unpack_score(std::move(bytes), name);
     XmlSource const source(without_marks(score.xml, score.shown), score.shown);
     std::string text = marked(source, options, marks);
     if (source.decoded().same_bytes)
         text.insert(0, source.decoded().mark > 0 ? "\xEF\xBB\xBF" : "");
     else
         text = declared_utf8(std::move(text));
-    if (!wants_archive(destination))
-        write_file(destination, text);
-    else if (!score.archive.empty())
-        write_file(destination, replace_member(score.archive, score.member, text, score.shown));
-    else
-        write_file(destination, make_mxl(text, score.shown));
+    if (form == ScoreForm::plain) return text;
+    return score.archive.empty() ? make_mxl(text, score.shown)
+                                 : replace_member(score.archive, score.member, text, score.shown);
 }
 
 } // namespace vowelway::io

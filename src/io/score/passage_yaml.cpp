@@ -4,7 +4,7 @@
 #include "io/score/passage_staff.hpp"
 #include "io/score/score_reading.hpp"
 #include "io/score/timeline.hpp"
-#include "io/yaml/tree.hpp"
+#include "yaml/tree.hpp"
 
 #include <algorithm>
 #include <array>

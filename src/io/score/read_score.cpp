@@ -2,19 +2,21 @@
 #include "vowelway/io/score/read_score.hpp"
 
 #include "io/score/archive.hpp"
-#include "io/score/bytes.hpp"
 #include "io/score/decode.hpp"
 #include "io/score/score_reading.hpp"
-#include "io/yaml/tree.hpp"
+#include "vowelway/core/error.hpp"
+#include "vowelway/core/input_text.hpp"
 
 #include <cmath>
+#include <filesystem>
+#include <initializer_list>
 
 namespace vowelway::io {
 
 namespace {
 
-bool has_extension(std::filesystem::path const& file, std::initializer_list<char const*> extensions) {
-    auto extension = file.extension().string();
+bool has_extension(std::string const& name, std::initializer_list<char const*> extensions) {
+    auto extension = std::filesystem::path(name).extension().string();
     for (char& c : extension) c = static_cast<char>(c | 0x20);
     for (auto const* wanted : extensions)
         if (extension == wanted) return true;
@@ -23,25 +25,25 @@ bool has_extension(std::filesystem::path const& file, std::initializer_list<char
 
 } // namespace
 
-Passage read_score(std::filesystem::path const& file, ScoreOptions const& options) {
+Passage parse_score(std::string bytes, std::string const& name, ScoreOptions const& options) {
     if (!std::isfinite(options.transpose_semitones) || std::abs(options.transpose_semitones) > 48)
         throw InputError("a transposition of more than four octaves is not possible",
                          "give --transpose -48 to 48");
-    if (has_extension(file, {".yaml", ".yml"}))
-        return read_passage_yaml(yaml::read_text(file), file.string(), options);
-    auto bytes = read_bytes(file, largest_score_file);
+    if (has_extension(name, {".yaml", ".yml"})) return read_passage_yaml(bytes, name, options);
+    require_size(bytes.size(), largest_score_file, name);
+    if (bytes.empty()) throw InputError("the file is empty", "export or save it again", {name, 0, 0, {}});
     if (looks_like_zip(bytes) || looks_like_xml(bytes)) {
-        auto score = unpack_score(std::move(bytes), file);
+        auto score = unpack_score(std::move(bytes), name);
         XmlSource const source(std::move(score.xml), score.shown);
         return read_music(source, options).passage;
     }
-    if (has_extension(file, {".musicxml", ".xml", ".mxl"}))
-        throw InputError(has_extension(file, {".mxl"})
+    if (has_extension(name, {".musicxml", ".xml", ".mxl"}))
+        throw InputError(has_extension(name, {".mxl"})
                              ? "this is not a compressed score: it is not a zip archive"
                              : "this is not XML: it does not begin with <",
-                         "export or download it again as MusicXML", {file.string(), 1, 0, {}});
+                         "export or download it again as MusicXML", {name, 1, 0, {}});
     throw InputError("this is neither MusicXML nor a YAML passage",
-                     "give a .musicxml, .xml or .mxl score, or a .yaml passage", {file.string(), 0, 0, {}});
+                     "give a .musicxml, .xml or .mxl score, or a .yaml passage", {name, 0, 0, {}});
 }
 
 } // namespace vowelway::io

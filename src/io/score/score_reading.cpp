@@ -3,7 +3,6 @@
 
 #include "core/text.hpp"
 #include "io/score/archive.hpp"
-#include "io/score/bytes.hpp"
 #include "io/score/staff_lines.hpp"
 #include "io/score/sung_line.hpp"
 #include "io/score/timeline.hpp"
@@ -73,9 +72,9 @@ void notice_octave(Passage& passage, ScoreOptions const& options) {
 
 } // namespace
 
-ScoreBytes unpack_score(std::string bytes, std::filesystem::path const& file) {
+ScoreBytes unpack_score(std::string bytes, std::string const& file) {
     ScoreBytes out;
-    out.shown = file.string();
+    out.shown = file;
     if (!looks_like_zip(bytes)) {
         out.xml = std::move(bytes);
         return out;

@@ -21,7 +21,7 @@ struct ScoreBytes {
     std::string xml;
     std::string shown; ///< for messages: "song.mxl/score.xml"
 };
-ScoreBytes unpack_score(std::string bytes, std::filesystem::path const& file);
+ScoreBytes unpack_score(std::string bytes, std::string const& file);
 
 struct ScoreReading {
     Passage passage;

@@ -4,6 +4,7 @@
 #include "core/text.hpp"
 
 #include <algorithm>
+#include <new>
 
 namespace vowelway::io {
 
@@ -13,6 +14,7 @@ XmlSource::XmlSource(std::string bytes, std::string file)
     auto const result =
         doc_.load_buffer(decoded_.text.data(), decoded_.text.size(),
                          pugi::parse_default | pugi::parse_ws_pcdata_single, pugi::encoding_utf8);
+    if (result.status == pugi::status_out_of_memory) throw std::bad_alloc(); // the score may be a good one
     if (!result) {
         auto const at = static_cast<std::size_t>(std::max<std::ptrdiff_t>(0, result.offset));
         throw InputError(std::string("this is not well-formed XML (") + result.description() + ")",

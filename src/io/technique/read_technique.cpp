@@ -3,8 +3,8 @@
 
 #include "core/text.hpp"
 #include "io/built_in_texts.hpp"
-#include "io/yaml/tree.hpp"
 #include "vowelway/core/error.hpp"
+#include "yaml/tree.hpp"
 
 #include <fmt/format.h>
 
@@ -147,20 +147,10 @@ std::vector<std::string> technique_names() {
     return names;
 }
 
-Technique find_technique(std::string const& name_or_path) {
-    auto const texts = built_in_technique_texts();
-    auto const found =
-        std::find_if(texts.begin(), texts.end(), [&](auto const& text) { return text.name == name_or_path; });
-    if (found != texts.end())
-        return parse_technique(std::string(found->yaml), "built-in technique " + name_or_path);
-    if (!std::filesystem::exists(name_or_path)) {
-        std::string names;
-        for (auto const& name : technique_names()) names += (names.empty() ? "" : ", ") + name;
-        throw InputError("no technique \"" + name_or_path +
-                             "\": neither a file nor one that comes with the program",
-                         "name a technique file, or one of " + names);
-    }
-    return parse_technique(yaml::read_text(name_or_path), name_or_path);
+std::optional<Technique> built_in_technique(std::string const& name) {
+    for (auto const& text : built_in_technique_texts())
+        if (text.name == name) return parse_technique(std::string(text.yaml), "built-in technique " + name);
+    return std::nullopt;
 }
 
 } // namespace vowelway::io

@@ -3,22 +3,17 @@
 
 #include "core/text.hpp"
 #include "io/built_in_texts.hpp"
-#include "io/yaml/tree.hpp"
+#include "yaml/tree.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <filesystem>
 #include <optional>
 
 namespace vowelway::io {
 namespace {
 
 using yaml::Node;
-
-std::string joined(std::vector<std::string> const& names) {
-    return fmt::format("{}", fmt::join(names, ", "));
-}
 
 void read_colors(Node const& node, Theme& theme) {
     yaml::map(node, "the colours", "colours: {text: \"#1a1a21\", paper: \"#ffffff\"}");
@@ -104,15 +99,10 @@ std::vector<std::string> theme_names() {
     return names;
 }
 
-Theme find_theme(std::string const& name_or_path) {
-    auto const texts = built_in_theme_texts();
-    auto const found = std::ranges::find(texts, name_or_path, &BuiltInText::name);
-    if (found != texts.end()) return parse_theme(std::string(found->yaml), "built-in theme " + name_or_path);
-    if (!std::filesystem::exists(name_or_path))
-        throw InputError("no theme \"" + name_or_path +
-                             "\": neither a file nor one that comes with the program",
-                         "name a theme file, or one of " + joined(theme_names()));
-    return parse_theme(yaml::read_text(name_or_path), name_or_path);
+std::optional<Theme> built_in_theme(std::string const& name) {
+    for (auto const& text : built_in_theme_texts())
+        if (text.name == name) return parse_theme(std::string(text.yaml), "built-in theme " + name);
+    return std::nullopt;
 }
 
 } // namespace vowelway::io

@@ -5,6 +5,7 @@
 #include "vowelway/core/error.hpp"
 #include "vowelway/core/units.hpp"
 
+#include <cstddef>
 #include <filesystem>
 #include <string>
 #include <string_view>
@@ -22,6 +23,8 @@ struct MeasuredTract {
     std::vector<Section> sections;
 };
 
+inline constexpr std::size_t largest_areas = std::size_t{16} << 20; ///< bytes
+
 struct MeasuredTracts {
     std::vector<MeasuredTract> tracts; ///< in the order in which each vowel first appears
     Remarks remarks;                   ///< which columns were not used
@@ -32,7 +35,9 @@ struct MeasuredTracts {
 /// if there are several tracts. Blank lines and lines that begin with # are skipped. Bounds  16 MiB, 512
 /// sections a tract, 1000 tracts; lengths 0.01..30 cm, areas 0.001..100 cm². Errors  InputError with line,
 /// column name and remedy.
+/// `name` is what messages call the table.
 MeasuredTracts parse_areas(std::string_view csv, std::string const& name);
+/// The same from a file.
 MeasuredTracts read_areas(std::filesystem::path const& file);
 
 } // namespace vowelway::io

@@ -16,11 +16,14 @@ struct Cue {
 };
 
 inline constexpr std::size_t most_cues = 500;
+inline constexpr std::size_t largest_cues = std::size_t{1} << 20; ///< bytes
 
 /// One cue a line: start, end, vowel, separated by blanks, tabs or commas. Times in seconds (3.25) or as a
 /// player shows them (0:03.2). Empty lines and what follows a # are skipped. At most `most_cues`. Throws
 /// InputError with the line for anything else, for an end before its start and for overlapping cues.
-std::vector<Cue> read_cues(std::string const& path);
+/// `file` is what messages call the text.
 std::vector<Cue> parse_cues(std::string const& text, std::string const& file);
+/// The same from a file.
+std::vector<Cue> read_cues(std::string const& path);
 
 } // namespace vowelway::io

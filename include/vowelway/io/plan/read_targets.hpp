@@ -4,12 +4,15 @@
 
 #include "vowelway/core/plan_target.hpp"
 
+#include <cstdint>
 #include <filesystem>
 #include <string>
 #include <string_view>
 #include <vector>
 
 namespace vowelway::io {
+
+inline constexpr std::uintmax_t largest_plan = std::uintmax_t{64} << 20; ///< bytes
 
 /// Notes of one vowel whose targets agree to 10 Hz are one; the longest sung comes first. Notes without a
 /// vowel have no target; fields not needed here are not looked at. Strict: throws InputError with the file

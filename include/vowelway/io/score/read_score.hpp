@@ -55,4 +55,7 @@ inline constexpr int most_score_parts = 300;
 /// Throws InputError with file, line and bar. What was chosen or assumed is in `Passage::remarks`.
 Passage read_score(std::filesystem::path const& file, ScoreOptions const& options = {});
 
+/// The same from the bytes of a file; `name` is the file's name with its extension, as messages give it.
+Passage parse_score(std::string bytes, std::string const& name, ScoreOptions const& options = {});
+
 } // namespace vowelway::io

@@ -4,7 +4,7 @@
 
 #include "vowelway/core/technique.hpp"
 
-#include <filesystem>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -13,6 +13,9 @@ namespace vowelway::io {
 /// A technique that comes with the program by its name ("classical"), else the file of that name.
 /// Throws InputError that lists the names when it is neither.
 Technique find_technique(std::string const& name_or_path);
+
+/// One that comes with the program, by its name; no file is looked for.
+std::optional<Technique> built_in_technique(std::string const& name);
 
 /// Names of the techniques that come with the program.
 std::vector<std::string> technique_names();

@@ -4,6 +4,7 @@
 
 #include "vowelway/core/theme.hpp"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -12,6 +13,9 @@ namespace vowelway::io {
 /// A theme that comes with the program by its name ("large"), else the file of that name.
 /// Throws InputError that lists the names when it is neither.
 Theme find_theme(std::string const& name_or_path);
+
+/// One that comes with the program, by its name; no file is looked for.
+std::optional<Theme> built_in_theme(std::string const& name);
 
 /// Names of the themes that come with the program.
 std::vector<std::string> theme_names();

@@ -151,7 +151,7 @@ TEST_CASE("clipping is found where it is") {
 }
 
 TEST_CASE("files that are none, hold nothing or break off are told with time and remedy") {
-    CHECK(error_of(data("nothing_here.wav")).find("there is no such recording") != std::string::npos);
+    CHECK(error_of(data("nothing_here.wav")).find("there is no such file") != std::string::npos);
     CHECK(error_of(data("")).find("is a folder") != std::string::npos);
     CHECK(error_of(data("MANIFEST.md")).find("is not a recording that can be read") != std::string::npos);
     Temporary const nothing("");
@@ -185,8 +185,8 @@ TEST_CASE("files that are none, hold nothing or break off are told with time and
 }
 
 TEST_CASE("no name opens anything but a local file") {
-    CHECK(error_of("http://localhost:9/x.wav").find("no such recording") != std::string::npos);
-    CHECK(error_of("concat:a.wav|b.wav").find("no such recording") != std::string::npos);
+    CHECK(error_of("http://localhost:9/x.wav").find("no such file") != std::string::npos);
+    CHECK(error_of("concat:a.wav|b.wav").find("no such file") != std::string::npos);
     Temporary const list(
         "#EXTM3U\n#EXT-X-TARGETDURATION:1\n#EXTINF:1,\n" + data("tone.wav") + "\n#EXT-X-ENDLIST\n", ".m3u8");
     CHECK(error_of(list.name()).find("is not a recording") != std::string::npos);

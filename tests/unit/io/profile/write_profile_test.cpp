@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "support/scratch_folder.hpp"
 #include "support/source_dir.hpp"
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/profile/read_profile.hpp"
@@ -6,14 +7,20 @@
 
 #include <doctest/doctest.h>
 
+#include <cmath>
 #include <filesystem>
 #include <fstream>
 #include <random>
+#include <set>
+#include <span>
 #include <sstream>
 #include <string>
+#include <thread>
+#include <vector>
 
 using namespace vowelway;
 using namespace vowelway::io;
+using test::bytes_of;
 
 namespace {
 
@@ -170,20 +177,71 @@ TEST_CASE("what is written reads back the same") {
 }
 
 TEST_CASE("on disk: begun once, then only extended") {
-    auto const folder = std::filesystem::temp_directory_path() / "vowelway_write_profile_test";
-    std::filesystem::remove_all(folder);
-    std::filesystem::create_directories(folder);
+    test::ScratchFolder const folder;
     auto const path = folder / "me.yaml";
     Profile begun = parse_profile(profile, "p.yaml");
-    write_profile(path, begun);
-    CHECK_THROWS_WITH_AS(write_profile(path, begun), doctest::Contains("already exists"), InputError);
-    append_measurement(path, measured("a", 700, 1250));
+    CHECK(begin_profile(path, begun));
+    auto const as_begun = bytes_of(path);
+    begun.singer.name = "Another";
+    CHECK_FALSE(begin_profile(path, begun));
+    CHECK(bytes_of(path) == as_begun);
+    Measurement const one[] = {measured("a", 700, 1250)};
+    ProbeShift const shift[] = {
+        {Method::creak, {ShiftOfResonance{hertz(40), hertz(30)}, {}, {}, {}}, 1, "", {}}};
+    extend_profile(path, one, shift);
     CHECK(read_whole_profile(path).history.size() == 2);
-    set_shift(path,
-              ProbeShift{Method::creak, {ShiftOfResonance{hertz(40), hertz(30)}, {}, {}, {}}, 1, "", {}});
     CHECK(read_whole_profile(path).shifts.size() == 1);
-    CHECK_THROWS_AS(append_measurement(folder / "none.yaml", measured("a", 700, 1250)), InputError);
-    std::filesystem::remove_all(folder);
+    CHECK_THROWS_AS(extend_profile(folder / "none.yaml", one), InputError);
+    CHECK(folder.entries() == 1);
+}
+
+TEST_CASE("what could not be read again is refused before it is written") {
+    test::ScratchFolder const folder;
+    auto const path = folder.put("me.yaml", profile);
+    auto const refused = [&](Measurement const& m) {
+        CHECK_THROWS_AS(extend_profile(path, std::span(&m, 1)), InputError);
+        CHECK(bytes_of(path) == profile);
+        CHECK(folder.entries() == 1);
+    };
+    auto m = measured("a", 700, 1250);
+    m.note = "caf\xE9";
+    refused(m);
+    m.note = std::string("nul\0", 4);
+    refused(m);
+    m.note = "";
+    m.date = "2026-01-01, note: x";
+    refused(m);
+    m.date = "2026-01-01";
+    m.note = std::string(1 << 20, 'n');
+    CHECK_THROWS_WITH_AS(extend_profile(path, std::span(&m, 1)), doctest::Contains("1 MiB"), InputError);
+    refused(m);
+    Profile begun = parse_profile(profile, "p.yaml");
+    begun.singer.name = "caf\xE9";
+    CHECK_THROWS_AS((void)begin_profile(folder / "new.yaml", begun), InputError);
+    CHECK(folder.entries() == 1);
+}
+
+TEST_CASE("of writers that extend one profile at once none loses a measurement") {
+    test::ScratchFolder const folder;
+    auto const path = folder.put("me.yaml", profile);
+    auto const before = read_whole_profile(path).history.size();
+    {
+        std::vector<std::jthread> writers;
+        for (int w = 0; w < 6; ++w)
+            writers.emplace_back([&, w] {
+                for (int i = 0; i < 5; ++i) {
+                    auto const m = measured("a", 650 + 10 * w + i, 1250);
+                    extend_profile(path, std::span(&m, 1));
+                }
+            });
+    }
+    auto const after = read_whole_profile(path);
+    std::set<long> values;
+    for (auto const& m : after.history) values.insert(std::lround(in_hertz(m.r1.centre)));
+    for (int w = 0; w < 6; ++w)
+        for (int i = 0; i < 5; ++i) CHECK(values.contains(650 + 10 * w + i));
+    CHECK(after.history.size() >= before + 30);
+    CHECK(folder.entries() == 1);
 }
 
 TEST_CASE("the example of the documentation is a profile, and grows") {

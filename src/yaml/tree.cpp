@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-#include "io/yaml/tree.hpp"
+#include "yaml/tree.hpp"
 
-#include "core/utf8.hpp"
+#include "vowelway/core/input_text.hpp"
 
 #include <yaml-cpp/eventhandler.h>
 #include <yaml-cpp/exceptions.h>
@@ -9,12 +9,11 @@
 #include <yaml-cpp/parser.h>
 
 #include <algorithm>
-#include <fstream>
 #include <optional>
 #include <sstream>
 #include <unordered_map>
 
-namespace vowelway::io::yaml {
+namespace vowelway::yaml {
 
 namespace {
 
@@ -162,33 +161,9 @@ Node const* Node::find(std::string_view key) const {
     return found == fields.end() ? nullptr : &found->second;
 }
 
-std::string read_text(std::filesystem::path const& path) {
-    Place whole;
-    whole.file = path.string();
-    std::error_code trouble;
-    if (std::filesystem::is_directory(path, trouble))
-        throw InputError("is a folder, not a file", "name a file in it", whole);
-    std::ifstream in(path, std::ios::binary);
-    if (!in) throw InputError("cannot be read", "check the name and that you may read it", whole);
-    std::string text(largest_file + 1, '\0');
-    in.read(text.data(), static_cast<std::streamsize>(text.size()));
-    text.resize(static_cast<std::size_t>(in.gcount()));
-    if (text.size() > largest_file)
-        throw InputError("is larger than 1 MiB", "that is too large for a file of this kind; check the name",
-                         whole);
-    std::string_view rest = text;
-    while (!rest.empty()) {
-        auto const at = static_cast<std::size_t>(rest.data() - text.data());
-        auto const c = utf8::eat(rest);
-        if (!c) throw InputError("is not UTF-8", "save it as UTF-8 text", place_of(text, path.string(), at));
-        if ((*c < 0x20 && *c != '\t' && *c != '\n' && *c != '\r') || *c == 0x7F)
-            throw InputError("holds a control character, as binary files do", "check that it is a text file",
-                             place_of(text, path.string(), at));
-    }
-    return text;
-}
-
 Node parse(std::string const& text, std::string const& file) {
+    require_size(text.size(), largest_file, file);
+    require_text(text, file);
     Builder builder(text, file);
     try {
         std::istringstream in(text);
@@ -248,4 +223,4 @@ void only_keys(Node const& map, std::string_view known) {
     }
 }
 
-} // namespace vowelway::io::yaml
+} // namespace vowelway::yaml

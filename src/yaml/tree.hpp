@@ -1,18 +1,17 @@
 // SPDX-License-Identifier: MIT
-// A YAML text as a tree of values that know where they stand. Private to the library.
-// Strict: no aliases, no tags of its own, no key twice, one document, bounded size and depth.
+// A YAML text as a tree of values that know where they stand. Private to the library: it has no public
+// headers. Strict: no aliases, no tags of its own, no key twice, one document, bounded size and depth.
 #pragma once
 
 #include "vowelway/core/error.hpp"
 
 #include <cstddef>
-#include <filesystem>
 #include <string>
 #include <string_view>
 #include <utility>
 #include <vector>
 
-namespace vowelway::io::yaml {
+namespace vowelway::yaml {
 
 inline constexpr std::size_t largest_file = std::size_t{1} << 20; ///< 1 MiB
 inline constexpr std::size_t most_values = 100'000;
@@ -32,10 +31,8 @@ struct Node {
     Node const* find(std::string_view key) const; ///< null when absent
 };
 
-/// The bytes of a file: at most 1 MiB of UTF-8 without control characters. Throws InputError.
-std::string read_text(std::filesystem::path const& path);
-
-/// Throws InputError with the place. `file` is the name used in messages.
+/// Throws InputError with the place, also for a text over 1 MiB, bytes that are not UTF-8 and control
+/// characters. `file` is the name used in messages.
 Node parse(std::string const& text, std::string const& file);
 
 /// An error at a node.
@@ -59,4 +56,4 @@ Node const& sequence(Node const& node, std::string_view what, std::string_view e
 /// Throws for the first key that is not among `known` (separated by blanks).
 void only_keys(Node const& map, std::string_view known);
 
-} // namespace vowelway::io::yaml
+} // namespace vowelway::yaml

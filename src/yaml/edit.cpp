@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-#include "io/yaml/edit.hpp"
+#include "yaml/edit.hpp"
 
 #include <algorithm>
 
-namespace vowelway::io::yaml {
+namespace vowelway::yaml {
 
 namespace {
 
@@ -162,4 +162,4 @@ std::string quoted(std::string_view text) {
     return out + "\"";
 }
 
-} // namespace vowelway::io::yaml
+} // namespace vowelway::yaml

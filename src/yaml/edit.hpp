@@ -2,14 +2,14 @@
 // Changes to a YAML text that leave everything else as it was typed. Private to the library.
 #pragma once
 
-#include "io/yaml/tree.hpp"
+#include "yaml/tree.hpp"
 
 #include <cstddef>
 #include <string>
 #include <string_view>
 #include <vector>
 
-namespace vowelway::io::yaml {
+namespace vowelway::yaml {
 
 /// Collects changes at places of one text, then makes them all at once.
 class Edit {
@@ -51,4 +51,4 @@ class Edit {
 /// A text in double quotes.
 std::string quoted(std::string_view text);
 
-} // namespace vowelway::io::yaml
+} // namespace vowelway::yaml

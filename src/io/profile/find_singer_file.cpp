@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: MIT
+#include "vowelway/io/profile/built_in.hpp"
+#include "vowelway/io/profile/read_profile.hpp"
+
+#include <filesystem>
+
+namespace vowelway::io {
+
+Singer find_singer(std::string const& name_or_path, Remarks& remarks) {
+    auto const type = parse_voice_type(name_or_path);
+    if (type && *type != VoiceType::other) return built_in_voice(*type);
+    if (std::error_code unknown; !std::filesystem::exists(name_or_path, unknown)) {
+        std::string names;
+        for (auto const voice : all_voice_types)
+            names += (names.empty() ? "" : ", ") + std::string(to_string(voice));
+        throw InputError("no singer \"" + name_or_path + "\": neither a file nor a built-in voice",
+                         "name a profile file, or one of " + names);
+    }
+    auto singer = read_profile(name_or_path);
+    auto const more = profile_remarks(singer);
+    remarks.insert(remarks.end(), more.begin(), more.end());
+    return singer;
+}
+
+} // namespace vowelway::io
