@@ -5,7 +5,6 @@
 
 #include <chrono>
 #include <cstdio>
-#include <filesystem>
 
 using namespace vowelway;
 
@@ -31,19 +30,14 @@ plan::Plan aria_plan() {
 }
 
 void measure(char const* name, plan::Plan const& plan) {
-    auto const folder = std::filesystem::temp_directory_path();
-    for (char const* form : {".pdf", ".svg", ".pdf"}) {
+    for (char const* ending : {".pdf", ".svg", ".pdf"}) {
         auto const start = std::chrono::steady_clock::now();
-        auto const files =
-            chart::write_chart(plan, {}, folder / (std::string("vowelway_chart_speed") + form));
+        auto const files = chart::draw(plan, {}, chart::parse_form(ending).value());
         double const ms =
             std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count();
-        std::uintmax_t bytes = 0;
-        for (auto const& file : files) {
-            bytes += std::filesystem::file_size(file);
-            std::filesystem::remove(file);
-        }
-        std::printf("%-5s %-4s %4zu bars %7.1f ms %8.1f kB in %zu files\n", name, form,
+        std::size_t bytes = 0;
+        for (auto const& file : files) bytes += file.bytes.size();
+        std::printf("%-5s %-4s %4zu bars %7.1f ms %8.1f kB in %zu files\n", name, ending,
                     plan.passage.staff.measures.size(), ms, static_cast<double>(bytes) / 1000, files.size());
     }
 }

@@ -1,89 +1,14 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/chart/draw.hpp"
 #include "vowelway/chart/draw_plans.hpp"
+#include "vowelway/core/error.hpp"
 
-#include "chart/cairo/cairo_canvas.hpp"
+#include "chart/canvas/svg_canvas.hpp"
+#include "chart/caption.hpp"
 #include "chart/charts/charts.hpp"
-
-#include <fmt/format.h>
-
-#include <fstream>
-#include <system_error>
 
 namespace vowelway::chart {
 namespace {
-
-namespace fs = std::filesystem;
-
-/// Written beside its place and renamed: never half a file.
-void save(fs::path const& destination, std::string const& bytes) {
-    auto const fail = [&](std::string const& reason) {
-        throw InputError("cannot write the chart: " + reason,
-                         "choose a folder that exists and can be written to",
-                         {.file = destination.string(), .musical = {}});
-    };
-    fs::path part = destination;
-    part += ".part";
-    {
-        std::ofstream out(part, std::ios::binary | std::ios::trunc);
-        if (!out) fail("the file could not be opened");
-        out.write(bytes.data(), static_cast<std::streamsize>(bytes.size()));
-        out.close();
-        if (!out) {
-            std::error_code ignored;
-            fs::remove(part, ignored);
-            fail("only part of it could be written");
-        }
-    }
-    std::error_code error;
-    fs::rename(part, destination, error);
-    if (error) {
-        std::error_code ignored;
-        fs::remove(part, ignored);
-        fail(error.message());
-    }
-}
-
-fs::path numbered(fs::path const& destination, std::size_t page) {
-    return destination.parent_path() /
-           fmt::format("{}-{}{}", destination.stem().string(), page, destination.extension().string());
-}
-
-Caption caption(plan::Plan const& plan) {
-    auto const& title = plan.passage.title;
-    return {.title = title.empty() ? fmt::format("Vowel plan, {}", plan.range.str()) : title,
-            .description = fmt::format("Vowel plan for {} ({}), technique {}", plan.singer.name,
-                                       to_string(plan.singer.voice), plan.technique)};
-}
-
-Caption caption(plan::Comparison const& comparison) {
-    std::string names;
-    for (auto const& singer : comparison.singers) names += (names.empty() ? "" : ", ") + singer.name;
-    return {.title = "Voices compared", .description = "Turning points and meetings by vowel: " + names};
-}
-
-Caption caption(plan::NoteExplanation const& e) {
-    return {.title = fmt::format("{}{}bar {}, beat {:g}", e.title, e.title.empty() ? "" : ": ",
-                                 e.note.measure, e.note.beat),
-            .description = fmt::format("One note explained for {} ({}), technique {}: {}", e.singer.name,
-                                       to_string(e.singer.voice), e.technique, e.decision.why)};
-}
-
-Caption caption(ProbeMap const& p) {
-    std::string vowels;
-    for (auto const& v : p.vowels) vowels += (vowels.empty() ? "/" : " /") + v.vowel.ipa() + "/";
-    return {.title = fmt::format("{}: {}", p.checks.empty() ? "Vowels measured" : "Vowels checked",
-                                 p.reference.name),
-            .description = fmt::format("Probes of {} on a map of fR1 and fR2", vowels)};
-}
-
-Caption caption(plan::PlansCompared const& c) {
-    auto const& title = c.plans[0].passage.title;
-    return {.title = fmt::format("{}: {} and {}", title.empty() ? "Two plans" : title, c.plans[0].singer.name,
-                                 c.plans[1].singer.name),
-            .description = fmt::format("Where the vowel plans of two singers differ, technique {}",
-                                       c.plans[0].technique)};
-}
 
 /// The paper in the points of the layout.
 Size page_of(ChartOptions const& options) {
@@ -97,29 +22,10 @@ Pitch pitch_of_map(plan::Plan const& plan, ChartOptions const& options) {
     return plan.passage.notes.empty() ? tuning.pitch(plan.range.high) : compass(plan.passage).second;
 }
 
-/// Lays out with the real fonts and writes in the form the name asks for.
 template <class Content>
-std::vector<fs::path> write(Content const& content, ChartOptions const& options,
-                            fs::path const& destination) {
-    auto const form = destination.extension();
-    if (form != ".pdf" && form != ".svg" && form != ".png")
-        throw InputError(fmt::format("a chart cannot be written as \"{}\"", form.string()),
-                         "name the file .pdf, .svg or .png", {.file = destination.string(), .musical = {}});
+std::vector<Document> svg(Content const& content, ChartOptions const& options, TextMeasurer const& measurer) {
     auto const theme = options.grey ? options.theme.grey() : options.theme;
-    PangoText const text(theme);
-    auto const pages = lay_out(content, options, text);
-    if (form == ".pdf") {
-        save(destination, as_pdf(pages, text, theme, caption(content)));
-        return {destination};
-    }
-    std::vector<fs::path> written;
-    for (std::size_t i = 0; i < pages.size(); ++i) {
-        auto const name = pages.size() == 1 ? destination : numbered(destination, i + 1);
-        save(name, form == ".svg" ? as_svg(pages[i], text, theme, caption(content))
-                                  : as_png(pages[i], text, theme, options.png_dpi));
-        written.push_back(name);
-    }
-    return written;
+    return as_svg(lay_out(content, options, measurer), measurer, theme, caption(content));
 }
 
 } // namespace
@@ -168,6 +74,13 @@ Size size_of(Paper paper) {
     return {};
 }
 
+std::optional<Form> parse_form(std::string_view ending) {
+    if (ending == ".pdf") return Form::pdf;
+    if (ending == ".svg") return Form::svg;
+    if (ending == ".png") return Form::png;
+    return std::nullopt;
+}
+
 std::vector<Page> lay_out(plan::Plan const& plan, ChartOptions const& options, TextMeasurer const& measurer) {
     if (plan.vowels.empty())
         throw InputError("the plan has no vowels to chart",
@@ -201,14 +114,14 @@ std::vector<Page> lay_out(plan::Comparison const& comparison, ChartOptions const
     return voices_compared(comparison, page_of(options), measurer);
 }
 
-std::vector<fs::path> write_chart(plan::Plan const& plan, ChartOptions const& options,
-                                  fs::path const& destination) {
-    return write(plan, options, destination);
+std::vector<Document> draw_svg(plan::Plan const& plan, ChartOptions const& options,
+                               TextMeasurer const& measurer) {
+    return svg(plan, options, measurer);
 }
 
-std::vector<fs::path> write_chart(plan::Comparison const& comparison, ChartOptions const& options,
-                                  fs::path const& destination) {
-    return write(comparison, options, destination);
+std::vector<Document> draw_svg(plan::Comparison const& comparison, ChartOptions const& options,
+                               TextMeasurer const& measurer) {
+    return svg(comparison, options, measurer);
 }
 
 std::vector<Page> lay_out(plan::PlansCompared const& compared, ChartOptions const& options,
@@ -216,9 +129,9 @@ std::vector<Page> lay_out(plan::PlansCompared const& compared, ChartOptions cons
     return plans_compared(compared, page_of(options), measurer);
 }
 
-std::vector<fs::path> write_chart(plan::PlansCompared const& compared, ChartOptions const& options,
-                                  fs::path const& destination) {
-    return write(compared, options, destination);
+std::vector<Document> draw_svg(plan::PlansCompared const& compared, ChartOptions const& options,
+                               TextMeasurer const& measurer) {
+    return svg(compared, options, measurer);
 }
 
 std::vector<Page> lay_out(ProbeMap const& probes, ChartOptions const& options, TextMeasurer const& measurer) {
@@ -227,9 +140,9 @@ std::vector<Page> lay_out(ProbeMap const& probes, ChartOptions const& options, T
     return probe_map(probes, page_of(options), measurer);
 }
 
-std::vector<fs::path> write_chart(ProbeMap const& probes, ChartOptions const& options,
-                                  fs::path const& destination) {
-    return write(probes, options, destination);
+std::vector<Document> draw_svg(ProbeMap const& probes, ChartOptions const& options,
+                               TextMeasurer const& measurer) {
+    return svg(probes, options, measurer);
 }
 
 std::vector<Page> lay_out(plan::NoteExplanation const& explanation, ChartOptions const& options,
@@ -239,9 +152,9 @@ std::vector<Page> lay_out(plan::NoteExplanation const& explanation, ChartOptions
     return pages;
 }
 
-std::vector<fs::path> write_chart(plan::NoteExplanation const& explanation, ChartOptions const& options,
-                                  fs::path const& destination) {
-    return write(explanation, options, destination);
+std::vector<Document> draw_svg(plan::NoteExplanation const& explanation, ChartOptions const& options,
+                               TextMeasurer const& measurer) {
+    return svg(explanation, options, measurer);
 }
 
 } // namespace vowelway::chart

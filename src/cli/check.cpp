@@ -55,7 +55,9 @@ void run(Settings const& s) {
     map.checks = checked;
     s.outputs.write({{Form::table, [&] { return report::check_text(m, checked, files); }},
                      {Form::json, [&] { return report::check_json(m, checked, files, profile.singer.name); }},
-                     {Form::chart, [&](auto const& file) { return write_chart(map, charts, file); }}});
+                     {Form::chart, [&](auto const& ending) {
+                          return draw(map, charts, chart::parse_form(ending).value());
+                      }}});
     if (m.vowels.empty())
         throw InputError("no take gives a number", "see the reason of each above, and record again");
 }

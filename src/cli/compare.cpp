@@ -65,22 +65,24 @@ void compare_song(std::vector<std::string> const& names, Settings const& setting
     auto const compared =
         compare_plans(plan_for(names[0], settings, means), plan_for(names[1], settings, means));
     print_remarks(compared.remarks);
-    settings.outputs.write(
-        {{Form::table, [&] { return report::plans_compared_text(compared); }},
-         {Form::csv, [&] { return report::plans_compared_csv(compared); }},
-         {Form::json, [&] { return report::plans_compared_json(compared); }},
-         {Form::chart, [&](auto const& file) { return write_chart(compared, charts, file); }}});
+    settings.outputs.write({{Form::table, [&] { return report::plans_compared_text(compared); }},
+                            {Form::csv, [&] { return report::plans_compared_csv(compared); }},
+                            {Form::json, [&] { return report::plans_compared_json(compared); }},
+                            {Form::chart, [&](auto const& ending) {
+                                 return draw(compared, charts, chart::parse_form(ending).value());
+                             }}});
 }
 
 void compare_singers(std::vector<std::string> const& names, Settings const& settings) {
     auto const charts = chart_options(settings.look);
     auto const comparison = compare_voices(names, settings);
     print_remarks(comparison.remarks);
-    settings.outputs.write(
-        {{Form::table, [&] { return report::comparison_text(comparison); }},
-         {Form::csv, [&] { return report::comparison_csv(comparison); }},
-         {Form::json, [&] { return report::comparison_json(comparison); }},
-         {Form::chart, [&](auto const& file) { return write_chart(comparison, charts, file); }}});
+    settings.outputs.write({{Form::table, [&] { return report::comparison_text(comparison); }},
+                            {Form::csv, [&] { return report::comparison_csv(comparison); }},
+                            {Form::json, [&] { return report::comparison_json(comparison); }},
+                            {Form::chart, [&](auto const& ending) {
+                                 return draw(comparison, charts, chart::parse_form(ending).value());
+                             }}});
 }
 
 void run(Settings const& settings) {

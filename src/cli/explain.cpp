@@ -98,10 +98,11 @@ void run(Options const& o) {
     ThreadPool pool;
     auto const explanation = explain_note(std::move(request), note, {.executor = &pool});
     print_remarks(explanation.remarks);
-    o.outputs.write(
-        {{Form::table, [&] { return report::explanation_text(explanation); }},
-         {Form::json, [&] { return report::explanation_json(explanation); }},
-         {Form::chart, [&](auto const& file) { return write_chart(explanation, charts, file); }}});
+    o.outputs.write({{Form::table, [&] { return report::explanation_text(explanation); }},
+                     {Form::json, [&] { return report::explanation_json(explanation); }},
+                     {Form::chart, [&](auto const& ending) {
+                          return draw(explanation, charts, chart::parse_form(ending).value());
+                      }}});
 }
 
 } // namespace

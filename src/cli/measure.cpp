@@ -107,7 +107,9 @@ void run(Settings s) {
     map.who = name_of(s, profile);
     s.outputs.write({{Form::table, [&] { return report::measurement_text(m, files, reference.tuning); }},
                      {Form::json, [&] { return report::measurement_json(m, files); }},
-                     {Form::chart, [&](auto const& file) { return write_chart(map, charts, file); }}});
+                     {Form::chart, [&](auto const& ending) {
+                          return draw(map, charts, chart::parse_form(ending).value());
+                      }}});
     if (m.vowels.empty())
         throw InputError("no take gives a number", "see the reason of each above, and record again");
     if (!s.into.empty()) write_into(s, profile, m);

@@ -47,6 +47,12 @@ bool same_file(std::string const& output, std::string const& input) {
     return fs::equivalent(output, input, none) && !none;
 }
 
+/// "song-2.svg" of "song.svg".
+fs::path with_suffix(fs::path const& file, std::string const& suffix) {
+    if (suffix.empty()) return file;
+    return file.parent_path() / (file.stem().string() + suffix + file.extension().string());
+}
+
 Writer const& writer_of(std::vector<Writer> const& writers, Form form) {
     auto const found = std::ranges::find(writers, form, &Writer::form);
     if (found == writers.end()) throw std::logic_error("a form without a writer");
@@ -98,12 +104,16 @@ void Outputs::write(std::vector<Writer> const& writers) const {
             continue;
         }
         auto const form = *std::ranges::find_if(forms_, [&](Form f) { return has_ending(f, file); });
-        std::vector<fs::path> written{file};
-        if (auto const* files = std::get_if<Writer::Files>(&writer_of(writers, form).make))
-            written = (*files)(file);
+        std::vector<chart::Document> documents;
+        if (auto const* make = std::get_if<Writer::Documents>(&writer_of(writers, form).make))
+            documents = (*make)(fs::path(file).extension().string());
         else
-            files::write(file, text(form));
-        for (auto const& one : written) std::cerr << "wrote " << one.string() << "\n";
+            documents.push_back({"", text(form)});
+        for (auto const& document : documents) {
+            auto const name = with_suffix(file, document.suffix);
+            files::write(name, document.bytes);
+            std::cerr << "wrote " << name.string() << "\n";
+        }
     }
     finish_standard_output();
 }

@@ -4,8 +4,8 @@
 #pragma once
 
 #include "cli/command.hpp"
+#include "vowelway/chart/document.hpp"
 
-#include <filesystem>
 #include <functional>
 #include <string>
 #include <string_view>
@@ -17,12 +17,13 @@ namespace vowelway::cli {
 /// What an answer can be written as. Names and endings stand in a table in outputs.cpp.
 enum class Form { table, csv, json, chart, score };
 
-/// Makes one form: a text, or files at (or, of several pages, numbered beside) the path, which it returns.
+/// Makes one form: a text, or the documents of a file with that ending (".svg"); several are saved under
+/// numbered names.
 struct Writer {
     using Text = std::function<std::string()>;
-    using Files = std::function<std::vector<std::filesystem::path>(std::filesystem::path const&)>;
+    using Documents = std::function<std::vector<chart::Document>(std::string const& ending)>;
     Form form;
-    std::variant<Text, Files> make;
+    std::variant<Text, Documents> make;
 };
 
 class Outputs {

@@ -8,6 +8,7 @@
 #include "vowelway/chart/draw.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/core/thread_pool.hpp"
+#include "vowelway/files/read.hpp"
 #include "vowelway/io/score/mark_score.hpp"
 #include "vowelway/plan/make_plan.hpp"
 #include "vowelway/report/plan_report.hpp"
@@ -52,16 +53,20 @@ void run(Options const& o) {
     ThreadPool pool;
     auto const plan = make_plan(std::move(read.request), {.executor = &pool});
     print_remarks(plan.remarks);
-    auto const marked = [&](std::filesystem::path const& file) {
-        write_marked_score(o.plan.score, read.score,
-                           report::marks_of(plan, report::parse_mark_detail(o.marks).value()), file);
-        return std::vector{file};
+    auto const marked = [&](std::string const& ending) {
+        auto const form = ending == ".mxl" ? io::ScoreForm::compressed : io::ScoreForm::plain;
+        auto const marks = report::marks_of(plan, report::parse_mark_detail(o.marks).value());
+        auto bytes = io::marked_score(files::read(o.plan.score, io::largest_score_file), o.plan.score,
+                                      read.score, marks, form);
+        return std::vector{chart::Document{"", std::move(bytes)}};
     };
-    o.outputs.write({{Form::table, [&] { return report::plan_text(plan); }},
-                     {Form::csv, [&] { return report::plan_csv(plan); }},
-                     {Form::json, [&] { return report::plan_json(plan); }},
-                     {Form::chart, [&](auto const& file) { return write_chart(plan, charts, file); }},
-                     {Form::score, marked}});
+    o.outputs.write(
+        {{Form::table, [&] { return report::plan_text(plan); }},
+         {Form::csv, [&] { return report::plan_csv(plan); }},
+         {Form::json, [&] { return report::plan_json(plan); }},
+         {Form::chart,
+          [&](auto const& ending) { return draw(plan, charts, chart::parse_form(ending).value()); }},
+         {Form::score, marked}});
 }
 
 } // namespace

@@ -47,13 +47,6 @@ struct TextExtent {
     Box box(Point at) const { return {at.x + left, at.y - above, right - left, above + below}; }
 };
 
-/// Knows how large a text will be.
-class TextMeasurer {
-  public:
-    virtual ~TextMeasurer() = default;
-    virtual TextExtent measure(std::string_view utf8, TextStyle const& style) const = 0;
-};
-
 /// Straight lines and cubic curves, in pieces.
 class Path {
   public:
@@ -77,6 +70,18 @@ class Path {
     Path& add(Verb verb, std::initializer_list<Point> points);
     std::vector<Verb> verbs_;
     std::vector<Point> points_;
+};
+
+class LetterForms;
+
+/// Knows how large a text will be.
+class TextMeasurer {
+  public:
+    virtual ~TextMeasurer() = default;
+    virtual TextExtent measure(std::string_view utf8, TextStyle const& style) const = 0;
+    /// The letters themselves, if they are known here: then an SVG looks the same where the fonts are
+    /// missing.
+    virtual LetterForms const* forms() const { return nullptr; }
 };
 
 /// How a line is drawn. Dashes and gaps alternate; none: solid. Round caps make dots of empty pieces.

@@ -2,15 +2,16 @@
 // Charts of a plan, on paper. Views only: every value they show stands in the plan.
 #pragma once
 
+#include "vowelway/chart/document.hpp"
 #include "vowelway/chart/drawing.hpp"
 #include "vowelway/core/theme.hpp"
 #include "vowelway/plan/compare.hpp"
 #include "vowelway/plan/explain.hpp"
 #include "vowelway/plan/plan.hpp"
 
-#include <filesystem>
 #include <memory>
 #include <optional>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -40,34 +41,40 @@ struct ChartOptions {
         {}; ///< of the resonance map; default: the highest note, or the range's top
 };
 
-/// The fonts of a theme. Throws InputError naming the missing font, the place that asks for it and, of our
-/// own, the Debian package that brings it.
+/// The fonts of a theme, by Pango. Throws InputError naming the missing font, the place that asks for it and,
+/// of our own, the Debian package that brings it.
 std::unique_ptr<TextMeasurer> chart_fonts(Theme const& theme = {});
 
 /// The pages of a chart, laid out with any measurer, in the theme's own points: paper / theme.size. Throws
 /// InputError when the plan has nothing to draw: a passage sheet of a range, or no vowels at all.
 std::vector<Page> lay_out(plan::Plan const& plan, ChartOptions const& options, TextMeasurer const& measurer);
 
-/// Writes the chart as .pdf, .svg or .png. A PDF holds all pages; of SVG and PNG a single page is
-/// written as named, several as name-1.svg, name-2.svg, ... The bytes depend on the plan, the options and
-/// the fonts alone. Each file appears whole or not at all. Returns what was written.
-/// Throws InputError for another extension, a missing font, or a place that cannot be written.
-std::vector<std::filesystem::path> write_chart(plan::Plan const& plan, ChartOptions const& options,
-                                               std::filesystem::path const& destination);
+/// Each page as SVG, laid out and set with any measurer. Where it knows the letters' outlines the words are
+/// drawn by them, otherwise they are text in the theme's fonts. Throws as lay_out does.
+std::vector<Document> draw_svg(plan::Plan const& plan, ChartOptions const& options,
+                               TextMeasurer const& measurer);
+
+enum class Form { pdf, svg, png };
+/// The form of a file by its ending, ".pdf".
+std::optional<Form> parse_form(std::string_view ending);
+
+/// The chart in the theme's fonts: a PDF with all pages, or a document a page. The bytes depend on the plan,
+/// the options and the fonts alone. No file is touched. Throws InputError for a missing font and as lay_out.
+std::vector<Document> draw(plan::Plan const& plan, ChartOptions const& options, Form form);
 
 /// Voices compared: turning points and meetings by vowel and voice. The kind in the options is not looked at.
 std::vector<Page> lay_out(plan::Comparison const& comparison, ChartOptions const& options,
                           TextMeasurer const& measurer);
-std::vector<std::filesystem::path> write_chart(plan::Comparison const& comparison,
-                                               ChartOptions const& options,
-                                               std::filesystem::path const& destination);
+std::vector<Document> draw_svg(plan::Comparison const& comparison, ChartOptions const& options,
+                               TextMeasurer const& measurer);
+std::vector<Document> draw(plan::Comparison const& comparison, ChartOptions const& options, Form form);
 
 /// One note explained, on one page: its spectrum, the resonances, the tract, and what the shapes cost. The
 /// kind is not looked at.
 std::vector<Page> lay_out(plan::NoteExplanation const& explanation, ChartOptions const& options,
                           TextMeasurer const& measurer);
-std::vector<std::filesystem::path> write_chart(plan::NoteExplanation const& explanation,
-                                               ChartOptions const& options,
-                                               std::filesystem::path const& destination);
+std::vector<Document> draw_svg(plan::NoteExplanation const& explanation, ChartOptions const& options,
+                               TextMeasurer const& measurer);
+std::vector<Document> draw(plan::NoteExplanation const& explanation, ChartOptions const& options, Form form);
 
 } // namespace vowelway::chart

@@ -5,7 +5,6 @@
 #include "vowelway/chart/draw.hpp"
 #include "vowelway/plan/compare_plans.hpp"
 
-#include <filesystem>
 #include <vector>
 
 namespace vowelway::chart {
@@ -15,8 +14,8 @@ namespace vowelway::chart {
 /// not looked at.
 std::vector<Page> lay_out(plan::PlansCompared const& compared, ChartOptions const& options,
                           TextMeasurer const& measurer);
-std::vector<std::filesystem::path> write_chart(plan::PlansCompared const& compared,
-                                               ChartOptions const& options,
-                                               std::filesystem::path const& destination);
+std::vector<Document> draw_svg(plan::PlansCompared const& compared, ChartOptions const& options,
+                               TextMeasurer const& measurer);
+std::vector<Document> draw(plan::PlansCompared const& compared, ChartOptions const& options, Form form);
 
 } // namespace vowelway::chart

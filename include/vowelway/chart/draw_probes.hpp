@@ -7,7 +7,6 @@
 #include "vowelway/chart/draw.hpp"
 #include "vowelway/core/singer.hpp"
 
-#include <filesystem>
 #include <string>
 #include <vector>
 
@@ -30,7 +29,8 @@ struct ProbeMap {
 /// table of the verdicts (of a measurement: of the resonances). The kind and the pitch in the options are not
 /// looked at.
 std::vector<Page> lay_out(ProbeMap const& probes, ChartOptions const& options, TextMeasurer const& measurer);
-std::vector<std::filesystem::path> write_chart(ProbeMap const& probes, ChartOptions const& options,
-                                               std::filesystem::path const& destination);
+std::vector<Document> draw_svg(ProbeMap const& probes, ChartOptions const& options,
+                               TextMeasurer const& measurer);
+std::vector<Document> draw(ProbeMap const& probes, ChartOptions const& options, Form form);
 
 } // namespace vowelway::chart

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "chart/cairo/cairo_canvas.hpp"
 
-#include "chart/canvas/svg_canvas.hpp"
-
 #include <cairo-pdf.h>
 
 #include <array>
@@ -136,13 +134,6 @@ std::string as_pdf(std::span<Page const> pages, PangoText const& text, Theme con
     }
     finish(pdf);
     return bytes;
-}
-
-std::string as_svg(Page const& page, PangoText const& text, Theme const& theme, Caption const& caption) {
-    SvgCanvas canvas(text, theme);
-    canvas.fill(Box{0, 0, page.size.width, page.size.height}, Ink::paper);
-    page.drawing.replay(canvas);
-    return canvas.document(page.size, caption.title, caption.description);
 }
 
 namespace {

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
-// Paper by Cairo, PDF and PNG; the files' bytes, SVG by its own canvas.
+// Paper by Cairo: PDF and PNG.
 #pragma once
 
 #include "chart/cairo/pango_text.hpp"
+#include "chart/caption.hpp"
 #include "vowelway/chart/drawing.hpp"
 
 #include <cairo.h>
@@ -12,12 +13,6 @@
 #include <string>
 
 namespace vowelway::chart {
-
-/// What the file says of itself.
-struct Caption {
-    std::string title;
-    std::string description;
-};
 
 class CairoCanvas : public Canvas {
   public:
@@ -46,7 +41,6 @@ class CairoCanvas : public Canvas {
 // Pages are drawn theme.size times as large as they were laid out.
 std::string as_pdf(std::span<Page const> pages, PangoText const& text, Theme const& theme,
                    Caption const& caption);
-std::string as_svg(Page const& page, PangoText const& text, Theme const& theme, Caption const& caption);
 std::string as_png(Page const& page, PangoText const& text, Theme const& theme, double dpi);
 
 } // namespace vowelway::chart

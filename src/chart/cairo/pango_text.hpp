@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
-// Text by Pango, in the charts' own fonts. Only the sources of this layer see Pango and Cairo.
+// Text by Pango, in the charts' own fonts. Only the sources of this folder see Pango and Cairo.
 #pragma once
 
 #include "vowelway/chart/canvas.hpp"
+#include "vowelway/chart/letter_forms.hpp"
 
 #include <pango/pangocairo.h>
 
@@ -18,11 +19,14 @@ template <auto release> struct Release {
 };
 template <class T, auto release> using Handle = std::unique_ptr<T, Release<release>>;
 
-class PangoText : public TextMeasurer {
+class PangoText : public TextMeasurer, public LetterForms {
   public:
     /// Throws InputError when a font of the theme is missing, or lacks signs the charts use.
     explicit PangoText(Theme const& theme);
     TextExtent measure(std::string_view utf8, TextStyle const& style) const override;
+    LetterForms const* forms() const override { return this; }
+    SetText set(std::string_view utf8, TextStyle const& style) const override;
+    Path outline(SetText::Letter const& letter) const override;
     /// The shaped line; lives as long as this object.
     PangoLayoutLine* line(std::string_view utf8, TextStyle const& style) const;
 
@@ -37,6 +41,7 @@ class PangoText : public TextMeasurer {
     std::string text_family_, music_family_;
     Handle<PangoContext, g_object_unref> context_;
     mutable std::unordered_map<std::string, Shaped> shaped_;
+    mutable std::unordered_map<std::string, PangoFont*> fonts_; // by face; the shaped lines keep them
 };
 
 } // namespace vowelway::chart

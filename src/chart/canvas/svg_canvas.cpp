@@ -76,9 +76,8 @@ class PathData {
     Cell at_{0, 0}, start_{0, 0};
 };
 
-/// Hundredths of a point are finer than any printer.
-std::string data_of(Path const& path) {
-    PathData data(100);
+std::string data_of(Path const& path, int unit) {
+    PathData data(unit);
     auto at = path.points().begin();
     for (auto const verb : path.verbs()) {
         switch (verb) {
@@ -100,6 +99,9 @@ std::string data_of(Path const& path) {
     return data.str();
 }
 
+/// Hundredths of a point are finer than any printer.
+std::string data_of(Path const& path) { return data_of(path, 100); }
+
 std::string number(double value) {
     std::string out;
     put(out, std::lround(value * 100), 100);
@@ -109,53 +111,6 @@ std::string number(double value) {
 std::string hex(Color c) {
     auto const byte = [](double v) { return std::lround(v * 255); };
     return fmt::format("#{:02x}{:02x}{:02x}", byte(c.red), byte(c.green), byte(c.blue));
-}
-
-/// What tells a face from another: the font without its size.
-std::string face_of(PangoFont* font) {
-    Handle<PangoFontDescription, pango_font_description_free> const description(pango_font_describe(font));
-    pango_font_description_unset_fields(description.get(), PANGO_FONT_MASK_SIZE);
-    return Handle<char, g_free>(pango_font_description_to_string(description.get())).get();
-}
-
-/// An outline, 1000 to the em, y downwards; empty for a blank.
-std::string outline(PangoFont* font, PangoGlyph glyph) {
-    Handle<cairo_surface_t, cairo_surface_destroy> const surface(
-        cairo_recording_surface_create(CAIRO_CONTENT_ALPHA, nullptr));
-    Handle<cairo_t, cairo_destroy> const cr(cairo_create(surface.get()));
-    auto* const scaled = pango_cairo_font_get_scaled_font(PANGO_CAIRO_FONT(font));
-    if (!scaled) return {};
-    Handle<cairo_font_options_t, cairo_font_options_destroy> const options(cairo_font_options_create());
-    cairo_font_options_set_hint_style(options.get(), CAIRO_HINT_STYLE_NONE);
-    cairo_set_font_options(cr.get(), options.get());
-    cairo_set_font_face(cr.get(), cairo_scaled_font_get_font_face(scaled));
-    cairo_set_font_size(cr.get(), em);
-    cairo_glyph_t const at{glyph, 0, 0};
-    cairo_glyph_path(cr.get(), &at, 1);
-    Handle<cairo_path_t, cairo_path_destroy> const path(cairo_copy_path(cr.get()));
-    PathData data(1);
-    bool ink = false;
-    for (int i = 0; i < path->num_data; i += path->data[i].header.length) {
-        auto const* d = path->data + i;
-        auto const point = [&](int k) { return Point{d[k].point.x, d[k].point.y}; };
-        switch (d->header.type) {
-        case CAIRO_PATH_MOVE_TO:
-            if (i + d->header.length < path->num_data) data.move(point(1)); // cairo ends a path with a move
-            break;
-        case CAIRO_PATH_LINE_TO:
-            data.line(point(1)), ink = true;
-            break;
-        case CAIRO_PATH_CURVE_TO: {
-            Point const points[] = {point(1), point(2), point(3)};
-            data.curve(points), ink = true;
-            break;
-        }
-        case CAIRO_PATH_CLOSE_PATH:
-            data.close();
-            break;
-        }
-    }
-    return ink ? data.str() : std::string{};
 }
 
 } // namespace
@@ -186,41 +141,47 @@ void SvgCanvas::flush() {
     waiting_ = {};
 }
 
-std::string SvgCanvas::glyph(PangoFont* font, PangoGlyph glyph) {
-    auto const [at, fresh] = glyphs_.try_emplace({face_of(font), glyph});
+std::string SvgCanvas::glyph(LetterForms const& forms, SetText::Letter const& letter) {
+    auto const [at, fresh] = glyphs_.try_emplace({letter.face, letter.form});
     if (!fresh) return at->second;
-    auto const data = outline(font, glyph);
-    if (data.empty()) return {};
+    auto const outline = forms.outline(letter);
+    if (outline.empty()) return {};
     at->second = fmt::format("g{}", glyphs_.size());
-    outlines_ += fmt::format("<path id=\"{}\" d=\"{}\"/>\n", at->second, data);
+    outlines_ += fmt::format("<path id=\"{}\" d=\"{}\"/>\n", at->second, data_of(outline, 1));
     return at->second;
 }
 
 void SvgCanvas::text(Point at, std::string_view utf8, TextStyle const& style) {
     flush();
-    double const unit = em / style.size / PANGO_SCALE; // outline units in one of Pango's
+    auto const* const forms = text_->forms();
+    if (!forms) return plain_text(at, utf8, style);
+    double const unit = em / style.size; // outline units in a point
     body_ += fmt::format("<g fill=\"{}\" transform=\"translate({} {})scale({:.4g})\">",
                          hex((*theme_)[style.color]), number(at.x), number(at.y), style.size / em);
-    int pen = 0;
-    for (auto const* run = text_->line(utf8, style)->runs; run; run = run->next) {
-        auto const* const item = static_cast<PangoGlyphItem const*>(run->data);
-        for (int i = 0; i < item->glyphs->num_glyphs; ++i) {
-            auto const& info = item->glyphs->glyphs[i];
-            bool const drawn = info.glyph != PANGO_GLYPH_EMPTY && !(info.glyph & PANGO_GLYPH_UNKNOWN_FLAG);
-            if (auto const name = drawn ? glyph(item->item->analysis.font, info.glyph) : std::string{};
-                !name.empty()) {
-                body_ += "<use href=\"#" + name + "\"";
-                if (long const x = std::lround((pen + info.geometry.x_offset) * unit))
-                    body_ += fmt::format(" x=\"{}\"", x);
-                if (long const y = std::lround(info.geometry.y_offset * unit))
-                    body_ += fmt::format(" y=\"{}\"", y);
-                body_ += "/>";
-            }
-            pen += info.geometry.width;
-        }
+    auto const set = forms->set(utf8, style);
+    for (auto const& letter : set.letters) {
+        auto const name = glyph(*forms, letter);
+        if (name.empty()) continue;
+        body_ += "<use href=\"#" + name + "\"";
+        if (long const x = std::lround(letter.x * unit)) body_ += fmt::format(" x=\"{}\"", x);
+        if (long const y = std::lround(letter.y * unit)) body_ += fmt::format(" y=\"{}\"", y);
+        body_ += "/>";
     }
-    body_ += fmt::format("<text opacity=\"0\" textLength=\"{}\">{}</text></g>\n", std::lround(pen * unit),
-                         escaped_for_xml(utf8));
+    body_ += fmt::format("<text opacity=\"0\" textLength=\"{}\">{}</text></g>\n",
+                         std::lround(set.advance * unit), escaped_for_xml(utf8));
+}
+
+void SvgCanvas::plain_text(Point at, std::string_view utf8, TextStyle const& style) {
+    auto const& family = style.face == Face::music ? theme_->music : theme_->text;
+    body_ += fmt::format("<text x=\"{}\" y=\"{}\" fill=\"{}\" font-family=\"{}, serif\" font-size=\"{}\"",
+                         number(at.x), number(at.y), hex((*theme_)[style.color]),
+                         escaped_for_xml(family.name), number(style.size));
+    if (style.bold) body_ += " font-weight=\"bold\"";
+    if (style.italic) body_ += " font-style=\"italic\"";
+    auto const width = text_->measure(utf8, style).advance; // another font must not run into its neighbours
+    if (width > 0)
+        body_ += fmt::format(" textLength=\"{}\" lengthAdjust=\"spacingAndGlyphs\"", number(width));
+    body_ += ">" + escaped_for_xml(utf8) + "</text>\n";
 }
 
 std::string SvgCanvas::document(Size page, std::string_view title, std::string_view description) {
@@ -233,6 +194,19 @@ std::string SvgCanvas::document(Size page, std::string_view title, std::string_v
                        number(page.width * theme_->size), number(page.height * theme_->size),
                        number(page.width), number(page.height), escaped_for_xml(title),
                        escaped_for_xml(description), outlines_, em, body_);
+}
+
+std::vector<Document> as_svg(std::span<Page const> pages, TextMeasurer const& text, Theme const& theme,
+                             Caption const& caption) {
+    std::vector<Document> all;
+    for (auto const& page : pages) {
+        SvgCanvas canvas(text, theme);
+        canvas.fill(Box{0, 0, page.size.width, page.size.height}, Ink::paper);
+        page.drawing.replay(canvas);
+        auto const suffix = pages.size() == 1 ? std::string() : "-" + std::to_string(all.size() + 1);
+        all.push_back({suffix, canvas.document(page.size, caption.title, caption.description)});
+    }
+    return all;
 }
 
 } // namespace vowelway::chart

@@ -2,10 +2,12 @@
 // Uses every part of the installed library: an average voice, a sung word, a plan, a report, a chart.
 #include <vowelway/chart/draw.hpp>
 #include <vowelway/diction/sing_words.hpp>
+#include <vowelway/files/write.hpp>
 #include <vowelway/io/profile/built_in.hpp>
 #include <vowelway/plan/make_plan.hpp>
 #include <vowelway/report/plan_report.hpp>
 
+#include <filesystem>
 #include <iostream>
 
 int main(int, char** argv) {
@@ -17,5 +19,6 @@ int main(int, char** argv) {
     request.draws = 4;
     auto const plan = plan::make_plan(std::move(request));
     std::cout << report::plan_json(plan).substr(0, 1) << "\n";
-    chart::write_chart(plan, {}, argv[1]);
+    auto const form = chart::parse_form(std::filesystem::path(argv[1]).extension().string()).value();
+    files::write(argv[1], chart::draw(plan, {}, form).at(0).bytes);
 }

@@ -1,32 +1,18 @@
 // SPDX-License-Identifier: MIT
-// The files themselves: repeatable, searchable, titled, whole.
+// The documents themselves: repeatable, searchable, titled.
+#include "support/fixed_measurer.hpp"
 #include "support/sample_plan.hpp"
+#include "support/scratch_folder.hpp"
 #include "vowelway/chart/draw.hpp"
 
 #include <doctest/doctest.h>
 
 #include <cstdio>
-#include <fstream>
-#include <iterator>
-#include <unistd.h>
 
 using namespace vowelway;
 namespace fs = std::filesystem;
 
 namespace {
-
-struct Folder {
-    fs::path path = fs::temp_directory_path() / ("vowelway_chart_" + std::to_string(::getpid()));
-    Folder() { fs::create_directories(path); }
-    ~Folder() { fs::remove_all(path); }
-    Folder(Folder const&) = delete;
-    Folder& operator=(Folder const&) = delete;
-};
-
-std::string bytes_of(fs::path const& file) {
-    std::ifstream in(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
-}
 
 /// What a PDF reader finds in the file: poppler's pdftotext.
 std::string words_of(fs::path const& pdf) {
@@ -43,35 +29,39 @@ std::string words_of(fs::path const& pdf) {
 } // namespace
 
 TEST_CASE("the same plan gives the same bytes, in every form") {
-    Folder const folder;
     auto const plan = sample::song_plan();
-    for (char const* form : {".pdf", ".svg", ".png"}) {
-        CAPTURE(std::string(form));
-        auto const first = chart::write_chart(plan, {}, folder.path / (std::string("a") + form));
-        auto const second = chart::write_chart(plan, {}, folder.path / (std::string("b") + form));
+    for (auto const* ending : {".pdf", ".svg", ".png"}) {
+        CAPTURE(std::string(ending));
+        auto const form = chart::parse_form(ending).value();
+        auto const first = chart::draw(plan, {}, form);
+        auto const second = chart::draw(plan, {}, form);
         REQUIRE(first.size() == second.size());
-        for (std::size_t i = 0; i < first.size(); ++i) CHECK(bytes_of(first[i]) == bytes_of(second[i]));
+        CHECK(first.size() ==
+              (form == chart::Form::pdf ? 1 : chart::lay_out(plan, {}, *chart::chart_fonts()).size()));
+        for (std::size_t i = 0; i < first.size(); ++i) CHECK(first[i].bytes == second[i].bytes);
     }
+    CHECK_FALSE(chart::parse_form(".gif"));
+    CHECK_FALSE(chart::parse_form("pdf"));
 }
 
 TEST_CASE("a PDF can be searched for its words, vowels and pitches") {
-    Folder const folder;
-    auto const file = folder.path / "song.pdf";
-    chart::write_chart(sample::song_plan(), {}, file);
-    auto const words = words_of(file);
+    test::ScratchFolder const folder;
+    auto const pdf = chart::draw(sample::song_plan(), {}, chart::Form::pdf).at(0);
+    CHECK(pdf.suffix.empty());
+    auto const words = words_of(folder.put("song.pdf", pdf.bytes));
     for (char const* word :
          {"Sera di prova", "Ottavio Brandt", "Notes to watch", "ɔ", "F♯4", "keep the shape"})
         CHECK_MESSAGE(words.find(word) != std::string::npos, word);
-    CHECK(bytes_of(file).size() < 300'000);
+    CHECK(pdf.bytes.size() < 300'000);
 }
 
 TEST_CASE("an SVG has title and description; pages are numbered") {
-    Folder const folder;
-    auto const files = chart::write_chart(sample::song_plan(), {}, folder.path / "song.svg");
-    REQUIRE(files.size() > 1);
-    CHECK(files[0].filename() == "song-1.svg");
-    for (auto const& file : files) {
-        auto const svg = bytes_of(file);
+    auto const pages = chart::draw(sample::song_plan(), {}, chart::Form::svg);
+    REQUIRE(pages.size() > 1);
+    CHECK(pages[0].suffix == "-1");
+    CHECK(pages[1].suffix == "-2");
+    for (auto const& page : pages) {
+        auto const& svg = page.bytes;
         CHECK(svg.find("<title>Sera di prova</title>") != std::string::npos);
         CHECK(svg.find("<desc>Vowel plan for Ottavio Brandt (tenor), technique classical</desc>") !=
               std::string::npos);
@@ -79,16 +69,27 @@ TEST_CASE("an SVG has title and description; pages are numbered") {
     }
     for (char const* words : {">Ottavio Brandt, tenor</text>", ">Notes to watch</text>",
                               ">keep the shape</text>"}) // to be found and copied
-        CHECK_MESSAGE(bytes_of(files[0]).find(words) != std::string::npos, words);
-    auto const one = chart::write_chart(sample::range_plan(), {}, folder.path / "range.svg");
+        CHECK_MESSAGE(pages[0].bytes.find(words) != std::string::npos, words);
+    auto const one = chart::draw(sample::range_plan(), {}, chart::Form::svg);
     REQUIRE(one.size() == 1);
-    CHECK(one[0].filename() == "range.svg");
+    CHECK(one[0].suffix.empty());
+}
+
+TEST_CASE("an SVG needs no fonts: with any measurer its words are text where the layout put them") {
+    sample::FixedMeasurer const measurer;
+    auto const pages = chart::draw_svg(sample::song_plan(), {}, measurer);
+    REQUIRE(pages.size() == chart::lay_out(sample::song_plan(), {}, measurer).size());
+    auto const& svg = pages[0].bytes;
+    int texts = 0;
+    for (auto at = svg.find("<text x="); at != std::string::npos; at = svg.find("<text x=", at + 1)) ++texts;
+    CHECK(texts > 50);
+    CHECK(svg.find(">keep the shape</text>") != std::string::npos);
+    CHECK(svg.find("<use") == std::string::npos);
+    CHECK(svg.find("font-family=\"Charis SIL, serif\"") != std::string::npos);
 }
 
 TEST_CASE("grey pages hold no colour") {
-    Folder const folder;
-    auto const files = chart::write_chart(sample::range_plan(), {.grey = true}, folder.path / "range.svg");
-    auto const svg = bytes_of(files.at(0));
+    auto const svg = chart::draw(sample::range_plan(), {.grey = true}, chart::Form::svg).at(0).bytes;
     std::size_t colors = 0;
     for (auto at = svg.find("\"#"); at != std::string::npos; at = svg.find("\"#", at + 1)) {
         unsigned r = 0, g = 0, b = 0;
@@ -103,39 +104,29 @@ TEST_CASE("grey pages hold no colour") {
     CHECK(svg.find("rgb(") == std::string::npos);
 }
 
-TEST_CASE("what cannot be written says so and leaves nothing") {
-    Folder const folder;
-    auto const plan = sample::range_plan();
-    CHECK_THROWS_AS(chart::write_chart(plan, {}, folder.path / "song.gif"), InputError);
-    CHECK_THROWS_AS(chart::write_chart(plan, {}, folder.path / "no_such_folder" / "song.pdf"), InputError);
-    CHECK_THROWS_AS(chart::write_chart(plan, {.kind = chart::Kind::passage_sheet}, folder.path / "song.pdf"),
+TEST_CASE("a sheet of notes cannot be drawn of a range") {
+    CHECK_THROWS_AS(chart::draw(sample::range_plan(), {.kind = chart::Kind::passage_sheet}, chart::Form::pdf),
                     InputError);
-    fs::create_directories(folder.path / "taken.pdf" / "inside");
-    CHECK_THROWS_AS(chart::write_chart(plan, {}, folder.path / "taken.pdf"), InputError);
-    CHECK(std::distance(fs::directory_iterator(folder.path), fs::directory_iterator{}) == 1);
 }
 
 TEST_CASE("a theme's paper and size reach the file") {
-    Folder const folder;
     Theme dark;
     std::swap(dark[Ink::text], dark[Ink::paper]);
-    chart::write_chart(sample::range_plan(), {.theme = dark}, folder.path / "dark.pdf");
-    chart::write_chart(sample::range_plan(), {}, folder.path / "light.pdf");
     auto const usual = chart::lay_out(sample::song_plan(), {}, *chart::chart_fonts());
     Theme large;
     large.size = Theme::largest_size;
     auto const pages = chart::lay_out(sample::song_plan(), {.theme = large}, *chart::chart_fonts(large));
     CHECK(pages.size() > usual.size());
     CHECK(pages[0].size.width == doctest::Approx(usual[0].size.width / Theme::largest_size));
-    CHECK(bytes_of(folder.path / "dark.pdf") != bytes_of(folder.path / "light.pdf"));
+    CHECK(chart::draw(sample::range_plan(), {.theme = dark}, chart::Form::pdf)[0].bytes !=
+          chart::draw(sample::range_plan(), {}, chart::Form::pdf)[0].bytes);
 }
 
 TEST_CASE("a font that cannot serve is refused where it was asked for") {
-    Folder const folder;
     Theme theme;
     theme.music = {"Charis SIL", {.file = "t.yaml", .line = 7, .column = 3, .musical = {}}}; // has no clefs
     try {
-        chart::write_chart(sample::range_plan(), {.theme = theme}, folder.path / "x.pdf");
+        (void)chart::draw(sample::range_plan(), {.theme = theme}, chart::Form::pdf);
         FAIL("drawn");
     } catch (InputError const& error) {
         CHECK(std::string(error.what()).starts_with("t.yaml:7:3: the font \"Charis SIL\" lacks characters"));

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: MIT
+// What a chart's file says of itself. Private to the layer.
+#pragma once
+
+#include "vowelway/chart/draw_plans.hpp"
+#include "vowelway/chart/draw_probes.hpp"
+
+#include <string>
+
+namespace vowelway::chart {
+
+struct Caption {
+    std::string title;
+    std::string description;
+};
+
+Caption caption(plan::Plan const& plan);
+Caption caption(plan::Comparison const& comparison);
+Caption caption(plan::NoteExplanation const& e);
+Caption caption(ProbeMap const& p);
+Caption caption(plan::PlansCompared const& c);
+
+} // namespace vowelway::chart
