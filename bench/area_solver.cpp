@@ -66,14 +66,14 @@ int main(int argc, char** argv) {
         std::map<char, Tally> tallies;
         for (auto const& [name, vowels] : table) {
             auto& tally = tallies[name.front()];
-            auto const length = estimate_tract_length(vowels);
+            auto const length = acoustics::estimate_tract_length(vowels);
             tally.length += in_centimetres(length);
             ++tally.speakers;
             for (auto const& v : vowels) {
                 if (!v.r3) continue;
                 double const start = processor_seconds();
                 auto const found =
-                    area_from_resonances({v.r1.centre, v.r2.centre, v.r3->centre}, length, give);
+                    acoustics::area_from_resonances({v.r1.centre, v.r2.centre, v.r3->centre}, length, give);
                 double const took = processor_seconds() - start;
                 ++tally.all;
                 tally.solved += found.residual < 1e-3;

@@ -39,7 +39,7 @@ int main(int argc, char** argv) {
         std::cerr << "usage: diction_accuracy LEXICON.tsv LANGUAGE [tuning|test|all] [MISSES]\n";
         return 2;
     }
-    auto const language = parse_language(argv[2]);
+    auto const language = diction::parse_language(argv[2]);
     if (!language) return 2;
     std::string const half = argc > 3 ? argv[3] : "test";
     int misses = argc > 4 ? std::atoi(argv[4]) : 0;
@@ -55,7 +55,7 @@ int main(int argc, char** argv) {
     std::string text;
     for (auto const& [word, alternatives] : lexicon) text += word + "\n";
     auto const begin = std::chrono::steady_clock::now();
-    auto const sung = transcribe(text, *language);
+    auto const sung = diction::transcribe(text, *language);
     double const took = std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count();
     if (sung.size() != lexicon.size())
         std::cerr << fmt::format("{} words in, {} out\n", lexicon.size(), sung.size());

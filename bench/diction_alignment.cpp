@@ -33,14 +33,14 @@ int main(int argc, char** argv) {
     diction::Alignment all, ruled;
     for (auto const& file : files) {
         try {
-            auto passage = read_score(file, {});
+            auto passage = io::read_score(file, {});
             auto const read = passage.remarks.size();
-            set_vowels(passage);
-            auto const found = alignment(passage);
+            diction::set_vowels(passage);
+            auto const found = diction::alignment(passage);
             all.syllables += found.syllables;
             all.certain += found.certain;
-            auto const language = parse_language(passage.language);
-            if (language && has_diction_rules(*language)) {
+            auto const language = diction::parse_language(passage.language);
+            if (language && diction::has_diction_rules(*language)) {
                 ruled.syllables += found.syllables;
                 ruled.certain += found.certain;
             }

@@ -35,11 +35,11 @@ int main() {
     constexpr std::array known{Known{"i", 437, 2761}, Known{"e", 536, 2530}, Known{"ɛ", 731, 2058},
                                Known{"ɑ", 936, 1551}, Known{"ɔ", 781, 1136}, Known{"o", 555, 1035},
                                Known{"u", 459, 1105}};
-    auto const quarter = quarter_wave(14.7_cm);
+    auto const quarter = acoustics::quarter_wave(14.7_cm);
     std::vector<std::pair<Vowel, acoustics::ResonanceSet>> vowels;
     for (auto const& v : known)
-        vowels.emplace_back(parse_ipa(v.ipa), resonance_set(hertz(v.f1), hertz(v.f2), quarter));
-    acoustics::VowelSpace const space(vowels, quarter, speaking_pitch(quarter));
+        vowels.emplace_back(parse_ipa(v.ipa), acoustics::resonance_set(hertz(v.f1), hertz(v.f2), quarter));
+    acoustics::VowelSpace const space(vowels, quarter, acoustics::speaking_pitch(quarter));
     double sum = 0;
     for (double fo : {110.0, 220.0, 440.0, 880.0}) {
         acoustics::NoteSpectrum const note(Pitch(hertz(fo)), quarter);

@@ -147,7 +147,7 @@ void mixed_vowels(std::vector<Token> const& tokens, Condition const& c) {
         auto const all = make::peaks(t.formants, spacing, 7800, wider);
         auto const n = static_cast<std::size_t>(c.length * rate);
         auto sound = make::resonate(excite(drawn(c, unit, random), n, rate, random), all, rate);
-        if (rate > 16000) sound = resample(make::scaled(sound), hertz(rate), hertz(16000)).samples;
+        if (rate > 16000) sound = analysis::resample(make::scaled(sound), hertz(rate), hertz(16000)).samples;
         auto const pause = make::white(8000, random); // what the microphone hears before and after
         double const noise_size = std::sqrt(make::power(sound) * std::pow(10, -c.snr_db / 10));
         sound = make::with_noise(std::move(sound), c.snr_db, random);
@@ -160,7 +160,7 @@ void mixed_vowels(std::vector<Token> const& tokens, Condition const& c) {
         auto const scaled_pause = make::scaled(pause, 1.0);
         double pause_most = 0;
         for (double v : pause) pause_most = std::max(pause_most, std::abs(v));
-        auto noise = average_spectrum(scaled_pause, hertz(16000));
+        auto noise = analysis::average_spectrum(scaled_pause, hertz(16000));
         for (auto& p : noise.power) p *= std::pow(pause_most * noise_size * 0.3 / most, 2);
         options.noise = &noise;
         if (c.kind == analysis::ProbeKind::sung) options.fo = hertz(c.fo);
@@ -192,7 +192,8 @@ void in_rooms(std::vector<Token> const& tokens, Condition const& c, double t60, 
             auto sound = make::resonate(
                 excite(drawn(c, unit, random), static_cast<std::size_t>(made_at), made_at, random), peaks,
                 made_at);
-            if (made_at > rate) sound = resample(make::scaled(sound), hertz(made_at), hertz(rate)).samples;
+            if (made_at > rate)
+                sound = analysis::resample(make::scaled(sound), hertz(made_at), hertz(rate)).samples;
             double const size = std::sqrt(make::power(sound));
             for (double v : sound) all.push_back(v / size);
             all.insert(all.end(), static_cast<std::size_t>(0.8 * rate), 0.0);
@@ -259,7 +260,7 @@ void coded(std::vector<Token> const& tokens) {
         return;
     }
     std::vector<float> back;
-    read_audio(packed, hertz(16000), [&](std::span<float const> s) {
+    io::read_audio(packed, hertz(16000), [&](std::span<float const> s) {
         back.insert(back.end(), s.begin(), s.end());
         return true;
     });
@@ -308,12 +309,13 @@ void against_the_bound() {
             }
         }
         std::mt19937 random(99);
-        auto const spectrum = average_spectrum(
+        auto const spectrum = analysis::average_spectrum(
             make::scaled(make::resonate(make::white(4000000, random), peaks, rate)), hertz(rate));
-        auto const r = band_autocorrelation(spectrum, hertz(5000), 10);
-        auto const model = predict(r, 10, hertz(rate));
+        auto const r = analysis::band_autocorrelation(spectrum, hertz(5000), 10);
+        auto const model = analysis::predict(r, 10, hertz(rate));
         for (std::size_t k = 0; k < 2; ++k)
-            bounds[k] = bound_of_centre(model, {hertz(peaks[k].hz), hertz(peaks[k].bandwidth_hz)}, r, 10000);
+            bounds[k] = analysis::bound_of_centre(model, {hertz(peaks[k].hz), hertz(peaks[k].bandwidth_hz)},
+                                                  r, 10000);
         for (std::size_t k = 0; k < 2; ++k)
             fmt::print("{:>6.0f} Hz: rms {:5.2f} Hz, bound {:5.2f} Hz, ratio {:4.2f}, 95 % interval holds "
                        "{:.1f} %\n",

@@ -55,7 +55,8 @@ analysis::Recording hear(std::string const& path) {
     analysis::Recording r;
     r.name = path;
     analysis::Listener listener(analysis::measuring_rate);
-    read_audio(path, analysis::measuring_rate, [&](std::span<float const> s) { return listener.hear(s); });
+    io::read_audio(path, analysis::measuring_rate,
+                   [&](std::span<float const> s) { return listener.hear(s); });
     r.heard = listener.finish();
     return r;
 }
@@ -86,7 +87,7 @@ int main() {
     auto const wav = (folder / "vowelway_speed.wav").string(), m4a = (folder / "vowelway_speed.m4a").string(),
                hour = (folder / "vowelway_hour.m4a").string();
     analysis::MeasureRequest request;
-    request.reference = built_in_voice(VoiceType::tenor);
+    request.reference = io::built_in_voice(VoiceType::tenor);
     request.vowels = parse_vowels("i e a o u");
     request.repeat = 8;
     for (auto kind : {analysis::ProbeKind::whisper, analysis::ProbeKind::creak, analysis::ProbeKind::sung}) {

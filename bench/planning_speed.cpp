@@ -46,7 +46,7 @@ double peak_megabytes() {
 } // namespace
 
 int main() {
-    auto const singer = built_in_voice(VoiceType::soprano);
+    auto const singer = io::built_in_voice(VoiceType::soprano);
     fmt::print("{:>8} {:>6} {:>10} {:>12} {:>9}\n", "notes", "draws", "seconds", "notes/s", "peak MB");
     for (std::size_t notes : {100u, 1000u, 10'000u, 100'000u})
         for (int draws : {0, 200}) {
@@ -54,7 +54,7 @@ int main() {
             plan::PlanRequest request;
             request.singer = singer;
             request.passage = wandering(notes, singer.tuning);
-            request.technique = find_technique("classical");
+            request.technique = io::find_technique("classical");
             request.draws = draws;
             auto const start = std::chrono::steady_clock::now();
             auto const plan = make_plan(std::move(request));

@@ -61,9 +61,9 @@ inline make::Samples in_room(make::Samples x, double rate, double t60, double di
     }
     for (auto& v : tail) v *= std::sqrt(std::pow(10, -direct_db / 10) / energy);
     tail[0] = 1;
-    auto const length = fast_length(size + tail.size());
+    auto const length = analysis::fast_length(size + tail.size());
     x.resize(length), tail.resize(length);
-    RealFft fft;
+    analysis::RealFft fft;
     auto bins = fft.forward(x);
     auto const& of_room = fft.forward(tail);
     for (std::size_t k = 0; k < bins.size(); ++k) bins[k] *= of_room[k];

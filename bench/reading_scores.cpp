@@ -32,12 +32,12 @@ int main(int argc, char** argv) {
     std::size_t notes = 0;
     int files = 0;
     for (int i = 1; i < argc; ++i) try {
-            auto const passage = read_score(argv[i]);
+            auto const passage = io::read_score(argv[i]);
             ScoreMarks marks;
             for (std::size_t n = 0; n < passage.notes.size(); ++n)
                 marks.notes.push_back({n, "ɑ", "open", "△"});
-            double const read = best_of_five([&] { (void)read_score(argv[i]); });
-            double const mark = best_of_five([&] { write_marked_score(argv[i], {}, marks, out); });
+            double const read = best_of_five([&] { (void)io::read_score(argv[i]); });
+            double const mark = best_of_five([&] { io::write_marked_score(argv[i], {}, marks, out); });
             std::printf("%7.2f ms read %7.2f ms marked %5zu notes  %s\n", read, mark, passage.notes.size(),
                         std::filesystem::path(argv[i]).filename().c_str());
             read_all += read;

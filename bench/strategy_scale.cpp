@@ -13,7 +13,7 @@ using namespace vowelway;
 int main(int argc, char** argv) {
     if (argc < 3) return fmt::print(stderr, "usage: strategy_scale VOICE VOWEL\n"), 2;
     Remarks remarks;
-    auto const singer = find_singer(argv[1], remarks);
+    auto const singer = io::find_singer(argv[1], remarks);
     auto const vowel = parse_vowel(argv[2]);
     auto const* known = singer.find(vowel);
     if (!known) return fmt::print(stderr, "no such vowel\n"), 2;
@@ -28,8 +28,8 @@ int main(int argc, char** argv) {
                                        singer.tuning.pitch(parse_spelled_pitch("C5"))});
         technique.text = 0.3;
     }
-    Strategy strategy(singer, technique, {*known}, *singer.range);
-    std::vector<Task> tasks;
+    plan::Strategy strategy(singer, technique, {*known}, *singer.range);
+    std::vector<plan::Task> tasks;
     for (double key = singer.range->low.key_number(); key <= singer.range->high.key_number(); ++key)
         tasks.push_back({0, singer.tuning.pitch(key), Decibels{0}, seconds(1), 0.5});
     auto const choices = strategy.decide(tasks, 50);
@@ -40,14 +40,14 @@ int main(int argc, char** argv) {
                "best: text ring stab rel effort\n",
                "pitch", "fo", "d1", "d2", "fR1/fo", "fR2/fo", "advice", "cert", "kept", "new", "gain");
     for (std::size_t i = 0; i < tasks.size(); ++i) {
-        auto const& c = choices[i];
+        auto const& c = choices.choices[i];
         auto const& g = strategy.grid();
         auto const& land = strategy.landscape(tasks[i].pitch, tasks[i].loudness);
         double const r1 = in_hertz(home.r1) * std::exp2(g.d1(c.shape) / 12.0),
                      r2 = in_hertz(home.r2) * std::exp2(g.d2(c.shape) / 12.0);
         double const fo = in_hertz(tasks[i].pitch.frequency());
-        auto const kept = heard_cost(g, g.home(), land, home, strategy.aim()),
-                   best = heard_cost(g, c.shape, land, home, strategy.aim());
+        auto const kept = plan::heard_cost(g, g.home(), land, home, strategy.aim()),
+                   best = plan::heard_cost(g, c.shape, land, home, strategy.aim());
         fmt::print("{:5} {:6.0f} {:4} {:4} {:6.2f} {:6.2f} {:8} {:5.2f} {:4} {:4} {:6.1f} | {:.2f} {:.2f} "
                    "{:.2f} {:.2f} | {:.2f} {:.2f} {:.2f} {:.2f} {:.2f}\n",
                    singer.tuning.name(tasks[i].pitch).str(), fo, g.d1(c.shape), g.d2(c.shape), r1 / fo,

@@ -24,16 +24,16 @@ struct Line {
 
 Line scale(Singer const& singer, std::string const& vowel, Technique const& technique) {
     auto const* known = singer.find(parse_vowel(vowel));
-    Strategy strategy(singer, technique, {*known}, *singer.range);
-    std::vector<Task> tasks;
+    plan::Strategy strategy(singer, technique, {*known}, *singer.range);
+    std::vector<plan::Task> tasks;
     for (double key = singer.range->low.key_number(); key <= singer.range->high.key_number(); ++key)
         tasks.push_back({0, singer.tuning.pitch(key), Decibels{0}, seconds(1), 0.5});
     auto const found = strategy.decide(tasks, 0);
     Line out{vowel, in_hertz(known->r1.centre), {}, {}, {}};
     for (std::size_t i = 0; i < tasks.size(); ++i) {
         out.fo.push_back(in_hertz(tasks[i].pitch.frequency()));
-        out.r1.push_back(out.home * std::exp2(strategy.grid().d1(found[i].shape) / 12.0));
-        out.advice.push_back(found[i].advice);
+        out.r1.push_back(out.home * std::exp2(strategy.grid().d1(found.choices[i].shape) / 12.0));
+        out.advice.push_back(found.choices[i].advice);
     }
     return out;
 }
@@ -59,7 +59,7 @@ double mean_departure(VoiceType voice, Line const& line, bool print, Departure d
 double classical_penalty(Technique const& t, bool print) {
     double total = 0;
     for (auto voice : {VoiceType::soprano, VoiceType::mezzo, VoiceType::tenor, VoiceType::baritone}) {
-        auto const singer = built_in_voice(voice);
+        auto const singer = io::built_in_voice(voice);
         bool const woman = voice == VoiceType::soprano || voice == VoiceType::mezzo;
         for (std::string const vowel : {"i", "ɛ", "a", "ɔ", "u"}) {
             auto const line = scale(singer, vowel, t);
@@ -79,7 +79,7 @@ double classical_penalty(Technique const& t, bool print) {
 double belt_penalty(Technique const& t, bool print) {
     double total = 0;
     for (auto voice : {VoiceType::mezzo, VoiceType::soprano}) {
-        auto const singer = built_in_voice(voice);
+        auto const singer = io::built_in_voice(voice);
         for (std::string const vowel : {"ɛ", "ɔ", "a"}) {
             auto const line = scale(singer, vowel, t);
             total += mean_departure(voice, line, print, [&](double fo, double r1) {
@@ -99,7 +99,7 @@ double belt_penalty(Technique const& t, bool print) {
 int main(int argc, char** argv) {
     bool const belt = argc > 1 && std::string(argv[1]) == "belt";
     int const trials = argc > 2 ? std::atoi(argv[2]) : 0;
-    auto best = find_technique(belt ? "belt" : "classical"); // the search goes on from what is shipped
+    auto best = io::find_technique(belt ? "belt" : "classical"); // the search goes on from what is shipped
     auto const penalty = belt ? belt_penalty : classical_penalty;
     double least = penalty(best, true);
     fmt::print("start {:.3f}\n", least);
