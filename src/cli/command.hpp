@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// A command and its options. The library that reads the command line is seen by command.cpp and main.cpp
-// alone: its header costs more time to compile than all of a command's own code.
+// A command and its options. The library that reads the command line is seen by command.cpp, app.cpp and
+// help/command_words.cpp alone: its header costs more time to compile than all of a command's own code.
 #pragma once
 
 #include <functional>
