@@ -9,7 +9,9 @@ to=$(cd "$to" && pwd)
 for name in boost fmt nlohmann doctest; do
     ln -sfn "/usr/include/$name" "$to/headers/$name"
 done
-ln -sfn /usr/include/eigen3/Eigen "$to/headers/Eigen"
+for name in Eigen unsupported; do
+    ln -sfn "/usr/include/eigen3/$name" "$to/headers/$name"
+done
 [ -d "$to/yaml-cpp/src" ] && [ -d "$to/pugixml/src" ] && exit 0
 
 # Debian's source packages, checked by its signature, with lists of our own: `deb-src` is seldom switched on.
