@@ -2,9 +2,12 @@
 // The module as two functions: values in, text out. What is wrong comes back as a value, never as an exception.
 import load_vowelway from "./vowelway.mjs";
 
-/** Opens the module from the bytes of vowelway.wasm. */
-export async function open_door(wasmBinary) {
-    const module = await load_vowelway({ wasmBinary });
+/**
+ * Opens the module from the bytes of vowelway.wasm. For charts give measure_text(text, {family, size, bold, italic}),
+ * which answers {advance, left, right, above, below} in points.
+ */
+export async function open_door(wasmBinary, measure_text) {
+    const module = await load_vowelway({ wasmBinary, measure_text });
     const utf8 = new TextEncoder();
 
     function call(name, request, bytes, count) {
@@ -23,6 +26,8 @@ export async function open_door(wasmBinary) {
     return {
         /** The plan of a score: its bytes, MusicXML or a passage in YAML; none for a range. */
         plan: (request, score = new Uint8Array()) => call("_vowelway_plan", request, score, score.length),
+        /** Its charts, {"pages": [SVG, ..]}, as a text. */
+        draw: (request, score = new Uint8Array()) => call("_vowelway_draw", request, score, score.length),
         /** The measurement of a recording: a Float32Array of one channel at 16 kHz. */
         measure: (request, samples) =>
             call("_vowelway_measure", request,

@@ -2,22 +2,27 @@
 // The door of the page: a request as JSON, bytes of a score or samples in; JSON, CSV or text out. The fields
 // are told in src/page/README.md. Each function gives an Outcome; the text is fetched with vowelway_answer.
 #include "page/answer.hpp"
+#include "page/text_measurer.hpp"
 #include "vowelway/analysis/measure.hpp"
+#include "vowelway/chart/draw.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/diction/sing_words.hpp"
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/profile/read_profile.hpp"
 #include "vowelway/io/score/read_score.hpp"
 #include "vowelway/io/technique/read_technique.hpp"
+#include "vowelway/io/theme/read_theme.hpp"
 #include "vowelway/plan/make_plan.hpp"
 #include "vowelway/report/measurement_report.hpp"
 #include "vowelway/report/plan_report.hpp"
 
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <span>
 #include <string>
 #include <string_view>
+#include <utility>
 
 namespace vowelway::page {
 
@@ -76,7 +81,7 @@ Passage passage_of(Json const& request, std::string_view score, Singer const& si
     return passage;
 }
 
-std::string plan_of(Json const& request, std::string_view score) {
+plan::Plan made_plan(Json const& request, std::string_view score) {
     plan::PlanRequest wanted;
     Remarks remarks;
     auto const technique = io::built_in_technique(request.value("technique", "classical"));
@@ -90,11 +95,34 @@ std::string plan_of(Json const& request, std::string_view score) {
     if (!wanted.singer.average && wanted.singer.voice != VoiceType::other)
         wanted.reference = io::built_in_voice(wanted.singer.voice);
     wanted.passage.remarks.insert(wanted.passage.remarks.begin(), remarks.begin(), remarks.end());
-    auto const plan = make_plan(std::move(wanted));
+    return make_plan(std::move(wanted));
+}
+
+std::string plan_of(Json const& request, std::string_view score) {
+    auto const plan = made_plan(request, score);
     auto const form = request.value("form", "json");
     return form == "csv"    ? report::plan_csv(plan)
            : form == "text" ? report::plan_text(plan)
                             : report::plan_json(plan);
+}
+
+/// {"pages": ["<svg ..", ..]}.
+std::string drawing_of(Json const& request, std::string_view score) {
+    chart::ChartOptions options;
+    auto const theme = io::built_in_theme(request.value("theme", "paper"));
+    auto const paper = chart::parse_paper(request.value("paper", "a4"));
+    if (!theme || !paper) throw InputError("there is no such theme or paper", "choose one of the list");
+    options.theme = *theme;
+    options.paper = *paper;
+    options.grey = request.value("grey", false);
+    auto const kind = request.value("chart", "");
+    if (kind == "sheet") options.kind = chart::Kind::passage_sheet;
+    if (kind == "vowels") options.kind = chart::Kind::pitch_by_vowel;
+    if (kind == "map") options.kind = chart::Kind::resonance_map;
+    auto pages = Json::array();
+    for (auto const& page : draw_svg(made_plan(request, score), options, TextMeasurer(options.theme)))
+        pages.push_back(page.bytes);
+    return Json{{"pages", std::move(pages)}}.dump();
 }
 
 std::string measurement_of(Json const& request, std::span<float const> samples) {
@@ -126,6 +154,13 @@ extern "C" {
 /// The plan of a score (bytes of MusicXML or of a YAML passage) or, without bytes, of a range.
 int vowelway_plan(char const* request, std::size_t size, char const* score, std::size_t score_size) {
     return answer([&] { return plan_of(Json::parse(std::string_view(request, size)), {score, score_size}); });
+}
+
+/// The charts of the same plan as SVG, set with the page's own fonts (text_measurer.hpp).
+int vowelway_draw(char const* request, std::size_t size, char const* score, std::size_t score_size) {
+    return answer([&] {
+        return drawing_of(Json::parse(std::string_view(request, size)), {score, score_size});
+    });
 }
 
 /// The measurement of one recording: samples at 16 kHz, one channel.

@@ -10,7 +10,12 @@ const [program, folder, scratch] = process.argv.slice(2);
 const here = dirname(fileURLToPath(import.meta.url));
 const root = join(here, "../..");
 const { open_door } = await import(pathToFileURL(join(folder, "door.mjs")));
-const door = await open_door(readFileSync(join(folder, "vowelway.wasm")));
+// A text is half its size wide a letter: enough to set a page, the same everywhere.
+const measure_text = (text, { size }) => {
+    const advance = [...text].length * size / 2;
+    return { advance, left: 0, right: advance, above: 0.7 * size, below: 0.2 * size };
+};
+const door = await open_door(readFileSync(join(folder, "vowelway.wasm")), measure_text);
 
 let failures = 0;
 function report(name, same, detail = "") {
@@ -84,6 +89,17 @@ for (const vowel of ["a", "i"]) {
     compare(`espeak_fi_${vowel}.wav`, ["measure", file, "--vowels", vowel, "--voice", "baritone", "--as", "json"], () =>
         door.measure({ file, vowels: vowel, rate_hz: 16000, singer: { voice: "baritone" } }, samples(file)));
 }
+
+// Charts are set with the measurer given; what is drawn comes from the plan.
+const request = { singer: { profile: readFileSync(join(root, "charts/demo/ottavio_brandt.yaml"), "utf8") }, file: "giusto_amor.musicxml" };
+const score = readFileSync(join(scratch, "giusto_amor.musicxml"));
+const pages = JSON.parse(door.draw(request, score).text ?? '{"pages": []}').pages;
+report("charts of giusto_amor", pages.length >= 2 && pages.every(page => {
+    writeFileSync(join(scratch, "page.svg"), page);
+    return spawnSync("xmllint", ["--noout", join(scratch, "page.svg")]).status === 0;
+}) && pages[0].includes("Ottavio Brandt"), `${pages.length} pages, ${pages.join("").length} characters`);
+const unmeasured = (await open_door(readFileSync(join(folder, "vowelway.wasm")))).draw(request, score);
+report("no way to measure a text", unmeasured.error?.outcome === 3, unmeasured.error?.wrong);
 
 // What is wrong comes back as a value with its place, as the program prints it.
 const wrong = door.plan({ singer: { profile: "vowelway: 1\nsinger: x\nvoice: tenor\nvowles: {}\n", file: "me.yaml" } });
