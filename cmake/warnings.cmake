@@ -5,8 +5,10 @@ target_compile_options(vowelway_flags INTERFACE
   -Wshadow            # a shadowed name has fooled us into reading the wrong variable
   -Wconversion        # a silent narrowing is a wrong number on paper
   -Wno-sign-conversion  # containers count in size_t, music in int: the casts would hide the code
-  -Wno-restrict       # GCC 12 reports std::string concatenation falsely (GCC bug 105651)
-  -Wnon-virtual-dtor -Woverloaded-virtual -Wduplicated-cond -Wlogical-op
+  $<$<CXX_COMPILER_ID:GNU>:-Wno-restrict>  # GCC 12 reports std::string concatenation falsely (GCC bug 105651)
+  -Wnon-virtual-dtor -Woverloaded-virtual
+  $<$<CXX_COMPILER_ID:GNU>:-Wduplicated-cond>
+  $<$<CXX_COMPILER_ID:GNU>:-Wlogical-op>
   $<$<CONFIG:Debug>:-Og>)
 if(VOWELWAY_SANITIZE)
   target_compile_options(vowelway_flags INTERFACE

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/analysis/listen.hpp"
 
+#include "core/ranges.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -177,8 +179,7 @@ void Listener::turn_page(bool last) {
         auto end = i;
         while (end < levels.size() && pause[end]) ++end;
         auto const piece_levels = std::span(levels).subspan(i, end - i);
-        bool const even =
-            i < end && std::ranges::max(piece_levels) - std::ranges::min(piece_levels) < even_pause;
+        bool const even = i < end && ranges::max(piece_levels) - ranges::min(piece_levels) < even_pause;
         if (even && static_cast<double>(end - i) * step >= 0.1) {
             auto const piece =
                 std::span(page_).subspan(i * length, std::min(end - i, std::size_t{500}) * length);

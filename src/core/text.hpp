@@ -2,8 +2,8 @@
 // Small helpers for reading what people type. Private to the library.
 #pragma once
 
-#include <charconv>
-#include <cmath>
+#include "core/decimal.hpp"
+
 #include <optional>
 #include <string_view>
 
@@ -25,14 +25,13 @@ inline bool eat(std::string_view& s, std::string_view prefix) {
 
 /// A finite decimal number at the start of `s`, taken off it.
 inline std::optional<double> eat_number(std::string_view& s) {
-    double value = 0;
     auto from = s;
     bool const plus = eat(from, "+");
     if (plus && (from.empty() || from.front() == '-')) return std::nullopt;
-    auto const [end, error] = std::from_chars(from.data(), from.data() + from.size(), value);
-    if (error != std::errc{} || !std::isfinite(value)) return std::nullopt;
-    s = from.substr(static_cast<std::size_t>(end - from.data()));
-    return value;
+    auto const number = decimal(from);
+    if (!number) return std::nullopt;
+    s = from.substr(number->length);
+    return number->value;
 }
 
 } // namespace vowelway::text

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/core/theme.hpp"
 
+#include "core/ranges.hpp"
+
 #include <algorithm>
 #include <charconv>
 #include <cmath>
@@ -42,7 +44,7 @@ double contrast(Color const& a, Color const& b) {
 std::string_view to_string(Ink ink) { return names[static_cast<std::size_t>(ink)]; }
 
 std::optional<Ink> parse_ink(std::string_view name) {
-    auto const at = std::ranges::find(names, name);
+    auto const at = ranges::find(names, name);
     if (at == names.end()) return std::nullopt;
     return static_cast<Ink>(at - names.begin());
 }

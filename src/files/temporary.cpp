@@ -42,7 +42,7 @@ std::optional<pid_t> maker(std::string_view name) {
     name.remove_prefix(static_cast<std::size_t>(end - name.data()));
     if (name.size() != 1 + random_digits || name.front() != '-') return std::nullopt;
     name.remove_prefix(1);
-    if (!std::ranges::all_of(name, [](unsigned char c) { return std::isxdigit(c) != 0; }))
+    if (!std::all_of(name.begin(), name.end(), [](unsigned char c) { return std::isxdigit(c) != 0; }))
         return std::nullopt;
     return pid;
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/plan/compare_plans.hpp"
 
+#include "core/ranges.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <utility>
@@ -110,7 +112,7 @@ PlansCompared compare_plans(Plan first, Plan second) {
                          "give a score with words, or a passage with vowels");
     for (auto const& plan : out.plans)
         for (auto const& remark : plan.remarks) {
-            bool const said = std::ranges::any_of(
+            bool const said = ranges::any_of(
                 out.remarks, [&](Remark const& r) { return r.kind == remark.kind && r.text == remark.text; });
             if (!said) out.remarks.push_back(remark);
         }

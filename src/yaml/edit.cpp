@@ -74,13 +74,13 @@ void Edit::add_field(Node const& map, std::string_view key, std::string const& v
 void Edit::add_field_after(Node const& map, std::size_t field, std::string_view key,
                            std::string const& value) {
     auto const& before = map.fields[field];
-    auto const end = std::max(end_of(before.first), end_of(before.second));
+    auto const end = std::max(end_of(before.key), end_of(before.value));
     auto const entry = std::string(key) + ": " + value;
     if (map.flow) {
         changes_.push_back({end, 0, ", " + entry});
         return;
     }
-    auto const indent = indent_of(map.fields.front().first);
+    auto const indent = indent_of(map.fields.front().key);
     if (indent.find_first_not_of(' ') != std::string::npos) throw cannot(map);
     changes_.push_back({end_of_line(end), 0, "\n" + indent + entry});
 }
@@ -94,10 +94,10 @@ void Edit::remove_field(Node const& map, std::size_t field) {
         changes_.push_back({start, stop - start, ""});
     } else if (field > 0) {
         auto const& before = map.fields[field - 1];
-        auto const start = std::max(end_of(before.first), end_of(before.second));
+        auto const start = std::max(end_of(before.key), end_of(before.value));
         changes_.push_back({start, end - start, ""});
     } else if (map.fields.size() > 1) {
-        changes_.push_back({key.offset, map.fields[1].first.offset - key.offset, ""});
+        changes_.push_back({key.offset, map.fields[1].key.offset - key.offset, ""});
     } else {
         changes_.push_back({key.offset, end - key.offset, ""});
     }
@@ -123,9 +123,9 @@ void Edit::add_block(std::string_view key, std::string const& line) {
 
 void Edit::fill(Node const& value, std::string const& line) {
     auto const field = std::find_if(root_.fields.begin(), root_.fields.end(),
-                                    [&](auto const& f) { return &f.second == &value; });
+                                    [&](auto const& f) { return &f.value == &value; });
     if (field == root_.fields.end()) throw cannot(value);
-    auto const key_end = end_of(field->first);
+    auto const key_end = end_of(field->key);
     auto const colon = text_.find(':', key_end);
     if (colon == std::string::npos) throw cannot(value);
     if (value.kind == Node::Kind::null)

@@ -133,7 +133,7 @@ class Builder : public YAML::EventHandler {
                                  node.place);
             key = std::move(node);
         } else {
-            parent.fields.emplace_back(std::move(*key), std::move(node));
+            parent.fields.push_back({std::move(*key), std::move(node)});
             key.reset();
         }
     }
@@ -156,9 +156,9 @@ class Builder : public YAML::EventHandler {
 } // namespace
 
 Node const* Node::find(std::string_view key) const {
-    auto const found = std::find_if(fields.begin(), fields.end(),
-                                    [&](auto const& field) { return field.first.text == key; });
-    return found == fields.end() ? nullptr : &found->second;
+    auto const found =
+        std::find_if(fields.begin(), fields.end(), [&](auto const& field) { return field.key.text == key; });
+    return found == fields.end() ? nullptr : &found->value;
 }
 
 Node parse(std::string const& text, std::string const& file) {

@@ -8,7 +8,6 @@
 #include <cstddef>
 #include <string>
 #include <string_view>
-#include <utility>
 #include <vector>
 
 namespace vowelway::yaml {
@@ -17,18 +16,25 @@ inline constexpr std::size_t largest_file = std::size_t{1} << 20; ///< 1 MiB
 inline constexpr std::size_t most_values = 100'000;
 inline constexpr std::size_t deepest = 16;
 
+struct Field;
+
 struct Node {
     enum class Kind { null, scalar, sequence, map };
     Kind kind = Kind::null;
-    std::string text;                          ///< of a scalar
-    bool quoted = false;                       ///< of a scalar
-    bool flow = false;                         ///< of a collection: in braces or brackets
-    Place place;                               ///< file, line and column (in characters), both from 1
-    std::size_t offset = 0;                    ///< bytes from the start of the text
-    std::vector<Node> items;                   ///< of a sequence
-    std::vector<std::pair<Node, Node>> fields; ///< of a map, in the order of the file
+    std::string text;          ///< of a scalar
+    bool quoted = false;       ///< of a scalar
+    bool flow = false;         ///< of a collection: in braces or brackets
+    Place place;               ///< file, line and column (in characters), both from 1
+    std::size_t offset = 0;    ///< bytes from the start of the text
+    std::vector<Node> items;   ///< of a sequence
+    std::vector<Field> fields; ///< of a map, in the order of the file
 
     Node const* find(std::string_view key) const; ///< null when absent
+};
+
+/// A key of a map and what stands behind it.
+struct Field {
+    Node key, value;
 };
 
 /// Throws InputError with the place, also for a text over 1 MiB, bytes that are not UTF-8 and control

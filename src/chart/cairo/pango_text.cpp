@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "chart/cairo/pango_text.hpp"
 
+#include "core/ranges.hpp"
+
 #include "vowelway/chart/draw.hpp"
 #include "vowelway/core/error.hpp"
 
@@ -102,7 +104,7 @@ PangoFontMap* font_map(Theme const& theme) {
 /// One line, whatever the text holds.
 std::string one_line(std::string_view text) {
     std::string result(text);
-    std::ranges::replace_if(
+    ranges::replace_if(
         result, [](char c) { return c == '\n' || c == '\r' || c == '\t'; }, ' ');
     return result;
 }

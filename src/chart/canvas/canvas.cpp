@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/chart/canvas.hpp"
 
+#include "core/ranges.hpp"
+
 #include <algorithm>
 
 namespace vowelway::chart {
@@ -43,8 +45,8 @@ Path Path::moved(Point by) const {
 
 Box Path::bounds() const {
     if (points_.empty()) return {};
-    auto const [left, right] = std::ranges::minmax_element(points_, {}, &Point::x);
-    auto const [top, bottom] = std::ranges::minmax_element(points_, {}, &Point::y);
+    auto const [left, right] = ranges::minmax_element(points_, {}, &Point::x);
+    auto const [top, bottom] = ranges::minmax_element(points_, {}, &Point::y);
     return {left->x, top->y, right->x - left->x, bottom->y - top->y};
 }
 

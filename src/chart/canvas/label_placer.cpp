@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "chart/canvas/label_placer.hpp"
 
+#include "core/ranges.hpp"
+
 #include <algorithm>
 
 namespace vowelway::chart {
@@ -10,7 +12,7 @@ bool LabelPlacer::free(Box const& box) const {
                         box.bottom() <= area_.bottom();
     constexpr double clear = 1.2;
     Box const wide{box.left - clear, box.top - clear, box.width + 2 * clear, box.height + 2 * clear};
-    return inside && std::ranges::none_of(taken_, [&](Box const& t) { return t.overlaps(wide); });
+    return inside && ranges::none_of(taken_, [&](Box const& t) { return t.overlaps(wide); });
 }
 
 std::optional<Box> LabelPlacer::find(Box wished, double most) {

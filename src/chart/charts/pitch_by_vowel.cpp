@@ -6,6 +6,7 @@
 #include "chart/page/front.hpp"
 #include "chart/page/marks.hpp"
 #include "chart/page/pitch_axis.hpp"
+#include "core/ranges.hpp"
 
 #include <fmt/format.h>
 
@@ -126,7 +127,7 @@ void draw_crossings(Canvas& canvas, Strip const& s, PitchAxis const& axis, doubl
     std::vector<plan::Crossing const*> order;
     for (auto const& c : s.vowel->crossings)
         if (c.harmonic.number <= most_harmonics && c.resonance.number <= 2) order.push_back(&c);
-    std::ranges::stable_sort(order, {}, [](plan::Crossing const* c) { return rank(*c); });
+    ranges::stable_sort(order, {}, [](plan::Crossing const* c) { return rank(*c); });
     LabelPlacer placer(
         {s.body_left() + 0.6, axis.top + 1, s.body_right() - s.body_left() - 1, axis.bottom - axis.top - 2});
     for (auto const& cell : s.vowel->strip) // the bars of the time sung stay readable
@@ -239,10 +240,9 @@ std::vector<Page> pitch_by_vowel(plan::Plan const& plan, Size paper, TextMeasure
         Drawing head(measurer);
         double const head_height = p == 0 ? draw_title(head, title, width) : 0;
         Drawing legend(measurer);
-        double const legend_height =
-            draw_legend(legend, 0, width, most,
-                        std::ranges::any_of(plan.vowels,
-                                            [](plan::VowelPlan const& v) { return v.resonances.estimated; }));
+        double const legend_height = draw_legend(
+            legend, 0, width, most,
+            ranges::any_of(plan.vowels, [](plan::VowelPlan const& v) { return v.resonances.estimated; }));
         head.replay(page.drawing, {margin_side, margin_top});
 
         double const names = margin_top + head_height + 16; // baseline of the vowels' names

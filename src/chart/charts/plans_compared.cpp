@@ -5,6 +5,7 @@
 #include "chart/page/front.hpp"
 #include "chart/page/marks.hpp"
 #include "chart/page/system_block.hpp"
+#include "core/ranges.hpp"
 
 #include <fmt/format.h>
 
@@ -29,9 +30,9 @@ std::map<std::size_t, int> listed(plan::PlansCompared const& c) {
     std::vector<plan::ComparedNote const*> order;
     for (auto const& n : c.notes)
         if (n.weight > 0) order.push_back(&n);
-    std::ranges::stable_sort(order, std::greater{}, &plan::ComparedNote::weight);
+    ranges::stable_sort(order, std::greater{}, &plan::ComparedNote::weight);
     order.resize(std::min(order.size(), most_listed));
-    std::ranges::sort(order, {}, &plan::ComparedNote::note);
+    ranges::sort(order, {}, &plan::ComparedNote::note);
     std::map<std::size_t, int> numbers;
     for (auto const* n : order) numbers.emplace(n->note, static_cast<int>(numbers.size()) + 1);
     return numbers;
@@ -94,7 +95,7 @@ double differences(Canvas& canvas, plan::PlansCompared const& c, std::map<std::s
         auto const box = canvas.write(
             {what, base}, fitted(m, text, bold(type::body), first - what - name_width - 8), bold(type::body));
         canvas.write({std::max(box.right(), what) + 4, base}, name, plain(type::body));
-        auto const at = std::ranges::find(c.notes, index, &plan::ComparedNote::note);
+        auto const at = ranges::find(c.notes, index, &plan::ComparedNote::note);
         for (std::size_t s = 0; s < 2; ++s)
             doing(canvas, *c.plans[s].notes[index].decision, at->way[s],
                   first + room * static_cast<double>(s), base, room - 6);
@@ -171,7 +172,7 @@ void frames(Canvas& canvas, plan::PlansCompared const& c, Block const& block, do
     };
     std::vector<Run> runs;
     for (auto const& s : block.soundings) {
-        auto const at = std::ranges::find(c.notes, s.note, &plan::ComparedNote::note);
+        auto const at = ranges::find(c.notes, s.note, &plan::ComparedNote::note);
         if (at == c.notes.end() || at->parting == plan::Parting::none) continue;
         bool const sure = at->certainty >= plan::sure_parting;
         if (!runs.empty() && runs.back().sure == sure && s.from - runs.back().to < 1.5)

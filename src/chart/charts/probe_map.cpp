@@ -6,6 +6,7 @@
 #include "chart/page/marks.hpp"
 #include "chart/page/probe_table.hpp"
 #include "chart/page/resonance_plane.hpp"
+#include "core/ranges.hpp"
 
 #include <fmt/format.h>
 
@@ -123,7 +124,7 @@ std::vector<Spot> all_spots(ProbeMap const& p) {
 }
 
 analysis::MeasuredVowel const* found_of(ProbeMap const& p, analysis::ProbeComparison const& c) {
-    auto const at = std::ranges::find_if(
+    auto const at = ranges::find_if(
         p.vowels, [&](analysis::MeasuredVowel const& v) { return v.vowel == c.vowel && v.kind == c.kind; });
     return at == p.vowels.end() ? nullptr : &*at;
 }
@@ -211,11 +212,11 @@ double legend(Canvas& canvas, ProbeMap const& p, double y, double width) {
     for (auto const kind :
          {analysis::ProbeKind::whisper, analysis::ProbeKind::creak, analysis::ProbeKind::sung}) {
         bool const there =
-            std::ranges::any_of(p.vowels, [&](analysis::MeasuredVowel const& v) { return v.kind == kind; });
+            ranges::any_of(p.vowels, [&](analysis::MeasuredVowel const& v) { return v.kind == kind; });
         if (there) entry(9, to_string(kind), [&](Point c) { pooled(canvas, kind, c); });
     }
     bool const several =
-        std::ranges::any_of(p.vowels, [](analysis::MeasuredVowel const& v) { return v.takes > 1; });
+        ranges::any_of(p.vowels, [](analysis::MeasuredVowel const& v) { return v.takes > 1; });
     if (several) entry(9, "a single take", [&](Point c) { single(canvas, p.vowels.front().kind, c); });
     entry(16,
           p.checks.empty()      ? "where it was expected"
@@ -233,10 +234,10 @@ double legend(Canvas& canvas, ProbeMap const& p, double y, double width) {
               canvas.line({c.x - 2.6, c.y}, {c.x + 2.6, c.y}, {.width = 0.8, .color = ink::first});
               canvas.line({c.x, c.y - 2.6}, {c.x, c.y + 2.6}, {.width = 0.8, .color = ink::first});
           });
-    bool const planned = std::ranges::any_of(
+    bool const planned = ranges::any_of(
         p.checks, [](analysis::Checked const& c) { return c.against == analysis::Checked::Against::plan; });
     if (planned) entry(9, "a target of the plan ± 3 %", [&](Point c) { target_mark(canvas, c); });
-    bool const off = std::ranges::any_of(
+    bool const off = ranges::any_of(
         p.checks, [](analysis::Checked const& c) { return c.comparison.verdict == analysis::Verdict::off; });
     if (off)
         entry(18, "off: from the probe to where it should be", [&](Point c) {

@@ -6,6 +6,7 @@
 #include "chart/page/front.hpp"
 #include "chart/page/marks.hpp"
 #include "chart/page/resonance_plane.hpp"
+#include "core/ranges.hpp"
 
 #include <fmt/format.h>
 
@@ -23,7 +24,7 @@ constexpr std::string_view sentence =
 
 /// The cell of a strip nearest to a pitch.
 plan::PitchCell const* cell_at(plan::VowelPlan const& v, Pitch pitch) {
-    auto const nearest = std::ranges::min_element(
+    auto const nearest = ranges::min_element(
         v.strip, {}, [&](plan::PitchCell const& c) { return std::abs((c.pitch - pitch).value); });
     return nearest == v.strip.end() ? nullptr : &*nearest;
 }
@@ -92,8 +93,8 @@ bool modified(plan::VowelPlan const& v, Pitch pitch) {
 }
 
 bool reach_shown(plan::Plan const& plan, Pitch pitch) {
-    return std::ranges::any_of(
-        plan.vowels, [&](plan::VowelPlan const& v) { return modified(v, pitch) && !v.reach.empty(); });
+    return ranges::any_of(plan.vowels,
+                          [&](plan::VowelPlan const& v) { return modified(v, pitch) && !v.reach.empty(); });
 }
 
 double legend(Canvas& canvas, plan::Plan const& plan, bool with_reach, double width) {
@@ -118,7 +119,7 @@ double legend(Canvas& canvas, plan::Plan const& plan, bool with_reach, double wi
     if (with_reach)
         line({.width = 0.7, .color = ink::modify, .dashes = {0.7, 2.2}}, "limit of reach, by the model");
     bool const estimated =
-        std::ranges::any_of(plan.vowels, [](plan::VowelPlan const& v) { return v.resonances.estimated; });
+        ranges::any_of(plan.vowels, [](plan::VowelPlan const& v) { return v.resonances.estimated; });
     if (estimated)
         entry(12, "estimated, not measured", [&](double at, double middle) {
             canvas.stroke(Path().circle({at + 6, middle}, 5),

@@ -4,6 +4,7 @@
 #include "chart/page/front.hpp"
 #include "chart/page/marks.hpp"
 #include "chart/page/pitch_axis.hpp"
+#include "core/ranges.hpp"
 
 #include <fmt/format.h>
 
@@ -111,7 +112,7 @@ PitchAxis axis_of(plan::Comparison const& comparison, std::size_t voices, Tuning
 }
 
 bool all_average(plan::Comparison const& comparison) {
-    return std::ranges::all_of(comparison.singers, &Singer::average);
+    return ranges::all_of(comparison.singers, &Singer::average);
 }
 
 double legend(Canvas& canvas, plan::Comparison const& comparison, std::size_t voices, double y,
@@ -179,8 +180,8 @@ double table(Canvas& canvas, plan::Comparison const& comparison, std::size_t voi
         }
         canvas.line({0, y + 3}, {width, y + 3}, {.width = 0.35, .color = ink::rule});
     }
-    bool const guessed = std::ranges::any_of(comparison.rows, [](plan::ComparedRow const& r) {
-        return std::ranges::any_of(r.of, [](auto const& v) { return v && v->resonances.estimated; });
+    bool const guessed = ranges::any_of(comparison.rows, [](plan::ComparedRow const& r) {
+        return ranges::any_of(r.of, [](auto const& v) { return v && v->resonances.estimated; });
     });
     if (guessed) canvas.write({0, y += 13}, "e: estimated, not measured", plain(type::small, ink::soft));
     return y + 6;

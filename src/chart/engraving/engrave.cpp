@@ -2,6 +2,7 @@
 // Heads, stems, flags, rests and the signs on the staff. Beams and curves are in engrave_groups.cpp.
 #include "chart/engraving/engrave.hpp"
 #include "chart/canvas/style.hpp"
+#include "core/ranges.hpp"
 
 #include <algorithm>
 #include <array>
@@ -211,7 +212,7 @@ std::vector<Engraver::Set> Engraver::set_events(System const& system) const {
         auto const& e = staff_->measures[a.measure].events[a.event];
         Set set{.atom = &a, .event = &e, .scale = e.grace ? grace_scale : 1};
         for (auto const& head : e.heads) set.steps.push_back(staff_step(head.written, a.clef));
-        std::ranges::sort(set.steps);
+        ranges::sort(set.steps);
         set.has_stem = !e.rest() && e.value >= NoteValue::half && e.stem != StemDirection::none;
         if (set.has_stem) {
             int const low = set.steps.front(), high = set.steps.back();

@@ -2,6 +2,7 @@
 // What binds several notes: beams, ties, slurs, tuplets.
 #include "chart/canvas/style.hpp"
 #include "chart/engraving/engrave.hpp"
+#include "core/ranges.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -167,7 +168,7 @@ void Engraver::slurs(std::vector<Set> const& sets, System const& system, Canvas&
         // below.
         bool const graced = under.front()->event->grace;
         bool const below =
-            graced || std::ranges::all_of(under, [](Set const* s) { return s->has_stem && s->stem.up; });
+            graced || ranges::all_of(under, [](Set const* s) { return s->has_stem && s->stem.up; });
         auto const edge = [&](Set const& s) { return below ? bottom_of(s) : top_of(s); };
         double const start = edge(*under.front()), end = edge(*under.back()), width = to - from;
         double height = std::min(std::clamp(width * 0.12, 0.7 * space, 2.0 * space), width * 0.5);

@@ -2,6 +2,8 @@
 // Passes 2 and 3 of the score: which bars share a system, and where everything stands in it.
 #include "chart/engraving/score_layout.hpp"
 
+#include "core/ranges.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <iterator>
@@ -145,7 +147,7 @@ std::vector<System> assign_systems(std::vector<Bar> bars, double width) {
     }
     std::vector<std::pair<std::size_t, std::size_t>> cuts;
     for (std::size_t j = n; j > 0; j = from[j]) cuts.emplace_back(from[j], j);
-    std::ranges::reverse(cuts);
+    ranges::reverse(cuts);
 
     std::vector<System> systems;
     for (auto const& [i, j] : cuts) {

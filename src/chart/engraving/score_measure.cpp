@@ -2,6 +2,7 @@
 // Pass 1 of the score: what there is to set, and how much room it wants.
 #include "chart/canvas/style.hpp"
 #include "chart/engraving/score_layout.hpp"
+#include "core/ranges.hpp"
 #include "core/utf8.hpp"
 
 #include <algorithm>
@@ -14,7 +15,7 @@ namespace {
 int letter_index(char step) { return static_cast<int>(std::string_view("CDEFGAB").find(step)); }
 
 bool silent(StaffMeasure const& m) {
-    return std::ranges::all_of(m.events, [](StaffEvent const& e) { return e.rest() && !e.fermata; });
+    return ranges::all_of(m.events, [](StaffEvent const& e) { return e.rest() && !e.fermata; });
 }
 
 /// A bar of rest that may be counted together with the one before it.
@@ -30,8 +31,7 @@ double spring_of(StaffEvent const& e) {
 }
 
 double accidental_room(StaffEvent const& e) {
-    bool const any =
-        std::ranges::any_of(e.heads, [](StaffHead const& h) { return h.accidental.has_value(); });
+    bool const any = ranges::any_of(e.heads, [](StaffHead const& h) { return h.accidental.has_value(); });
     return any ? 1.65 * space : 0;
 }
 

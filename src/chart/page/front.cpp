@@ -2,6 +2,7 @@
 #include "chart/page/front.hpp"
 
 #include "chart/page/marks.hpp"
+#include "core/ranges.hpp"
 
 #include <fmt/format.h>
 
@@ -167,9 +168,9 @@ std::map<std::size_t, int> notes_to_watch(plan::Plan const& plan, std::size_t at
     for (std::size_t i = 0; i < plan.notes.size(); ++i)
         if (plan.notes[i].decision && plan.notes[i].vowel && plan.notes[i].importance > 0)
             order.push_back(plan.notes[i].note);
-    std::ranges::stable_sort(order, std::greater{}, [&](std::size_t i) { return plan.notes[i].importance; });
+    ranges::stable_sort(order, std::greater{}, [&](std::size_t i) { return plan.notes[i].importance; });
     order.resize(std::min(order.size(), at_most));
-    std::ranges::sort(order);
+    ranges::sort(order);
     std::map<std::size_t, int> numbers;
     for (auto const index : order) {
         int const number = static_cast<int>(numbers.size()) + 1;

@@ -3,6 +3,7 @@
 
 #include "chart/page/front.hpp"
 #include "chart/page/marks.hpp"
+#include "core/ranges.hpp"
 
 #include <fmt/format.h>
 
@@ -60,7 +61,7 @@ std::vector<analysis::Checked const*> in_order(std::vector<analysis::Checked> co
                : c->comparison.verdict == analysis::Verdict::unclear ? 1
                                                                      : 2;
     };
-    std::ranges::stable_sort(order, {}, rank);
+    ranges::stable_sort(order, {}, rank);
     return order;
 }
 
@@ -193,7 +194,7 @@ double table_of_vowels(Canvas& canvas, ProbeMap const& p, double y, double width
 
 double draw_probe_table(Canvas& canvas, ProbeMap const& p, double y, double width) {
     y = p.checks.empty() ? table_of_vowels(canvas, p, y, width) : table_of_checks(canvas, p, y, width);
-    auto const refused = std::ranges::count_if(p.takes, [](analysis::Take const& t) { return !t.usable(); });
+    auto const refused = ranges::count_if(p.takes, [](analysis::Take const& t) { return !t.usable(); });
     if (refused == 0) return y;
     canvas.write({0, y += 9},
                  fmt::format("{} no result; the table form says why",

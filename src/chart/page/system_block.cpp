@@ -2,6 +2,7 @@
 #include "chart/page/system_block.hpp"
 
 #include "chart/page/marks.hpp"
+#include "core/ranges.hpp"
 
 #include <fmt/format.h>
 
@@ -153,7 +154,7 @@ void BlockMaker::over_staff(System const& system, Drawing& drawing) const {
                0,
                {}},
               system.width);
-    std::ranges::stable_sort(texts, {}, &Over::x);
+    ranges::stable_sort(texts, {}, &Over::x);
     double last_x = -1e9, end = 0; // what begins together is read in a row
     for (auto const& text : texts) {
         auto fitting = text;
@@ -277,8 +278,8 @@ double BlockMaker::advice(std::vector<Sounding> const& soundings, double width, 
         if (advice == plan::Advice::modify || (advice == plan::Advice::migrate && is_sure(*run.decision)))
             speaking.push_back(&run);
     }
-    std::ranges::stable_partition(
-        speaking, [](Run const* run) { return run->decision->advice == plan::Advice::modify; });
+    ranges::stable_partition(speaking,
+                             [](Run const* run) { return run->decision->advice == plan::Advice::modify; });
 
     std::vector<std::pair<double, double>> taken[2];
     double y_end = runs.empty() ? y : y + 10;
@@ -293,9 +294,8 @@ double BlockMaker::advice(std::vector<Sounding> const& soundings, double width, 
         auto const put = [&](double need, bool words) {
             for (int r = 0; r < 2; ++r) {
                 double const from = std::min(run->from, limit - need), to = from + need + 2 * clear;
-                if (need <= 0 || std::ranges::any_of(taken[r], [&](auto const& t) {
-                        return from < t.second && t.first < to;
-                    }))
+                if (need <= 0 ||
+                    ranges::any_of(taken[r], [&](auto const& t) { return from < t.second && t.first < to; }))
                     continue;
                 double const baseline = y + 10 + (r + 1) * line - 2.5;
                 drawing.text({from, baseline}, shade, shade_style);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/io/plan/read_targets.hpp"
 
+#include "core/ranges.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/core/input_text.hpp"
 
@@ -98,7 +99,7 @@ class Note {
 };
 
 void add(std::vector<PlanTarget>& targets, PlanTarget one) {
-    auto const same = std::ranges::find_if(targets, [&](PlanTarget const& o) {
+    auto const same = ranges::find_if(targets, [&](PlanTarget const& o) {
         return o.vowel == one.vowel && o.r1 == one.r1 && o.r2 == one.r2;
     });
     if (same == targets.end()) {
@@ -127,7 +128,7 @@ std::vector<PlanTarget> parse_plan_targets(std::string_view json, std::string co
     std::vector<PlanTarget> targets;
     for (std::size_t i = 0; i < notes->size(); ++i)
         if (auto one = Note((*notes)[i], i, file).target()) add(targets, std::move(*one));
-    std::ranges::stable_sort(targets, [](auto const& a, auto const& b) { return a.sung > b.sung; });
+    ranges::stable_sort(targets, [](auto const& a, auto const& b) { return a.sung > b.sung; });
     return targets;
 }
 

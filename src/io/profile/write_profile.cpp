@@ -90,7 +90,7 @@ void set_current(yaml::Edit& edit, yaml::Node const& entry, Measurement const& m
     auto const rs = all(m.r1, m.r2, m.r3, m.r4);
     std::size_t r2_field = 0;
     for (std::size_t f = 0; f < entry.fields.size(); ++f)
-        if (entry.fields[f].first.text == "fR2") r2_field = f;
+        if (entry.fields[f].key.text == "fR2") r2_field = f;
     for (std::size_t f = 0; f < entry.fields.size(); ++f) {
         auto const& [key, value] = entry.fields[f];
         auto const index = static_cast<std::size_t>(key.text.back() - '1');
@@ -176,10 +176,10 @@ std::string with_measurement(std::string const& text, std::string const& file, M
 
     auto const& vowels = *root.find("vowels");
     auto const entry = std::find_if(vowels.fields.begin(), vowels.fields.end(), [&](auto const& f) {
-        return parse_vowel(f.first.text).quality() == m.vowel.quality();
+        return parse_vowel(f.key.text).quality() == m.vowel.quality();
     });
     if (entry != vowels.fields.end())
-        set_current(edit, entry->second, m);
+        set_current(edit, entry->value, m);
     else
         edit.add_field(vowels, m.vowel.quality().ipa(),
                        "{" + fields(all(m.r1, m.r2, m.r3, m.r4), true) + "}");

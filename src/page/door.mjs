@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: MIT
+// The module as two functions: values in, text out. What is wrong comes back as a value, never as an exception.
+import load_vowelway from "./vowelway.mjs";
+
+/**
+ * Opens the module from the bytes of vowelway.wasm. For charts give measure_text(text, {family, size, bold, italic}),
+ * which answers {advance, left, right, above, below} in points.
+ */
+export async function open_door(wasmBinary, measure_text) {
+    const module = await load_vowelway({ wasmBinary, measure_text });
+    const utf8 = new TextEncoder();
+
+    function call(name, request, bytes, count) {
+        const words = utf8.encode(JSON.stringify(request));
+        const at = module._malloc(words.length + 8 + bytes.length);
+        const bytes_at = (at + words.length + 7) & ~7; // samples are read as floats
+        module.HEAPU8.set(words, at);
+        module.HEAPU8.set(bytes, bytes_at);
+        const outcome = module[name](at, words.length, bytes_at, count);
+        module._free(at);
+        const from = module._vowelway_answer();
+        const text = new TextDecoder().decode(module.HEAPU8.slice(from, from + module._vowelway_answer_size()));
+        return outcome === 0 ? { text } : { error: { ...JSON.parse(text), outcome } };
+    }
+
+    return {
+        /** The plan of a score: its bytes, MusicXML or a passage in YAML; none for a range. */
+        plan: (request, score = new Uint8Array()) => call("_vowelway_plan", request, score, score.length),
+        /** Its charts, {"pages": [SVG, ..]}, as a text. */
+        draw: (request, score = new Uint8Array()) => call("_vowelway_draw", request, score, score.length),
+        /** The measurement of a recording: a Float32Array of one channel at 16 kHz. */
+        measure: (request, samples) =>
+            call("_vowelway_measure", request,
+                 new Uint8Array(samples.buffer, samples.byteOffset, samples.byteLength), samples.length),
+    };
+}
