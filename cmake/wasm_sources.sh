@@ -14,14 +14,15 @@ for name in Eigen unsupported; do
 done
 [ -d "$to/yaml-cpp/src" ] && [ -d "$to/pugixml/src" ] && exit 0
 
-# Debian's source packages, checked by its signature, with lists of our own: `deb-src` is seldom switched on.
-. /etc/os-release
+# Debian's source packages, from the repository that apt uses, checked by its signature, with lists of our own:
+# `deb-src` is seldom switched on.
+repository=$(apt-get indextargets --format '$(REPO_URI) $(RELEASE)' 'Created-By: Packages' | head -n 1)
+[ -n "$repository" ] || { echo "apt knows no repository: run apt-get update" >&2; exit 1; }
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 chmod 755 "$work"
 mkdir -p "$work/lists/partial"
-echo "deb-src [signed-by=/usr/share/keyrings/debian-archive-keyring.gpg] http://deb.debian.org/debian $VERSION_CODENAME main" \
-    >"$work/sources.list"
+echo "deb-src [signed-by=/usr/share/keyrings/debian-archive-keyring.gpg] $repository main" >"$work/sources.list"
 apt() {
     apt-get -q -o Dir::Etc::SourceList="$work/sources.list" -o Dir::Etc::SourceParts=/dev/null \
         -o Dir::State::Lists="$work/lists" -o Dir::Cache::pkgcache= -o Dir::Cache::srcpkgcache= \
