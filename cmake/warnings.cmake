@@ -8,7 +8,10 @@ target_compile_options(vowelway_flags INTERFACE
   -Wno-restrict       # GCC 12 reports std::string concatenation falsely (GCC bug 105651)
   -Wnon-virtual-dtor -Woverloaded-virtual -Wduplicated-cond -Wlogical-op
   $<$<CONFIG:Debug>:-Og>)
-if(VOWELWAY_SANITIZE)
+if(VOWELWAY_SANITIZE STREQUAL "thread")
+  target_compile_options(vowelway_flags INTERFACE -fsanitize=thread -fno-omit-frame-pointer)
+  target_link_options(vowelway_flags INTERFACE -fsanitize=thread)
+elseif(VOWELWAY_SANITIZE)
   target_compile_options(vowelway_flags INTERFACE
     -fsanitize=address,undefined -fno-sanitize-recover=all -fno-omit-frame-pointer)
   target_link_options(vowelway_flags INTERFACE -fsanitize=address,undefined)
