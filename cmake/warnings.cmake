@@ -10,7 +10,10 @@ target_compile_options(vowelway_flags INTERFACE
   $<$<CXX_COMPILER_ID:GNU>:-Wduplicated-cond>
   $<$<CXX_COMPILER_ID:GNU>:-Wlogical-op>
   $<$<CONFIG:Debug>:-Og>)
-if(VOWELWAY_SANITIZE)
+if(VOWELWAY_SANITIZE STREQUAL "thread")
+  target_compile_options(vowelway_flags INTERFACE -fsanitize=thread -fno-omit-frame-pointer)
+  target_link_options(vowelway_flags INTERFACE -fsanitize=thread)
+elseif(VOWELWAY_SANITIZE)
   target_compile_options(vowelway_flags INTERFACE
     -fsanitize=address,undefined -fno-sanitize-recover=all -fno-omit-frame-pointer)
   target_link_options(vowelway_flags INTERFACE -fsanitize=address,undefined)

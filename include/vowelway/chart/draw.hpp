@@ -42,7 +42,8 @@ struct ChartOptions {
 };
 
 /// The fonts of a theme, by Pango. Throws InputError naming the missing font, the place that asks for it and,
-/// of our own, the Debian package that brings it.
+/// of our own, the Debian package that brings it. Threads  the measurer stays on the thread that asked for
+/// it; each thread loads fonts of its own, which end with it.
 std::unique_ptr<TextMeasurer> chart_fonts(Theme const& theme = {});
 
 /// The pages of a chart, laid out with any measurer, in the theme's own points: paper / theme.size. Throws

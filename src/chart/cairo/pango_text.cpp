@@ -32,6 +32,7 @@ constexpr char const* own_configuration =
 <cachedir>/var/cache/fontconfig</cachedir><cachedir prefix="xdg">fontconfig</cachedir></fontconfig>)";
 
 using Configuration = Handle<FcConfig, FcConfigDestroy>;
+using FontMap = Handle<PangoFontMap, g_object_unref>;
 
 /// What a font must hold for the charts: IPA of the vowels; clefs, notes, rests.
 constexpr char32_t vowel_signs[] = U"aɑæɐʌəɛɜeøœɔoɪʊʏiyuɯɨ",
@@ -83,22 +84,23 @@ Configuration own_fonts() {
     return config;
 }
 
-/// The fonts are loaded once and live as long as the process: Pango keeps them in its own caches anyway. The
-/// whole machine's are loaded only for a theme that needs them. Not for several threads at once.
+/// The lists of fonts are read once for the process; Pango's maps of them, which keep what was loaded, are
+/// not made for threads, so each thread has its own. The whole machine's are loaded only for a theme that
+/// needs them.
 PangoFontMap* font_map(Theme const& theme) {
     static Configuration const own = own_fonts();
     if (has_fonts(own.get(), theme)) {
-        static PangoFontMap* const map = made_map(own);
-        return map;
+        thread_local FontMap const map(made_map(own));
+        return map.get();
     }
     static Configuration const all(FcInitLoadConfigAndFonts());
-    static PangoFontMap* const map = made_map(all);
     Theme const usual;
     if (!has_family(all.get(), theme.text.name, vowel_signs))
         refuse(all.get(), theme.text, usual.text, "fonts-sil-charis", "words and IPA");
     if (!has_family(all.get(), theme.music.name, music_signs))
         refuse(all.get(), theme.music, usual.music, "fonts-noto-core", "clefs and notes");
-    return map;
+    thread_local FontMap const map(made_map(all));
+    return map.get();
 }
 
 /// One line, whatever the text holds.

@@ -19,6 +19,7 @@ template <auto release> struct Release {
 };
 template <class T, auto release> using Handle = std::unique_ptr<T, Release<release>>;
 
+/// Threads  stays on the thread that made it.
 class PangoText : public TextMeasurer, public LetterForms {
   public:
     /// Throws InputError when a font of the theme is missing, or lacks signs the charts use.
