@@ -11,10 +11,7 @@
 #include "vowelway/report/plan_report.hpp"
 
 #include <cstdio>
-#include <filesystem>
-#include <fstream>
 #include <functional>
-#include <iterator>
 #include <string>
 #include <thread>
 #include <vector>
@@ -46,7 +43,7 @@ plan::PlanRequest request(double size, double semitones_up) {
     return out;
 }
 
-std::string text_of(std::vector<diction::SungWord> const& words) {
+std::string text_of(std::vector<SungWord> const& words) {
     std::string out;
     for (auto const& word : words) {
         for (auto const& s : word.syllables) out += s.text + " " + s.vowel.held.ipa() + " " + s.ipa + "\n";
@@ -55,19 +52,12 @@ std::string text_of(std::vector<diction::SungWord> const& words) {
     return out;
 }
 
-std::string file_of(plan::Plan const& plan, std::string const& ending) {
-    auto const name = "vowelway_threads_" +
-                      std::to_string(std::hash<std::thread::id>{}(std::this_thread::get_id())) + ending;
-    auto const path = std::filesystem::temp_directory_path() / name;
-    std::string out;
+std::string bytes_of(plan::Plan const& plan, chart::Form form) {
     chart::ChartOptions options;
     options.kind = chart::Kind::passage_sheet;
     options.png_dpi = 40;
-    for (auto const& written : chart::write_chart(plan, options, path)) {
-        std::ifstream file(written, std::ios::binary);
-        out.append(std::istreambuf_iterator<char>(file), {});
-        std::filesystem::remove(written);
-    }
+    std::string out;
+    for (auto const& document : chart::draw(plan, options, form)) out += document.bytes;
     return out;
 }
 
@@ -96,12 +86,13 @@ std::vector<Job> jobs() {
                           {spanish, "Del cabello más sutil que tienes en tu trenzado"},
                           {swedish, "Uti vår hage där växa blå bär"},
                           {finnish, "Oi Suomi katso sinun päiväs koittaa"}})
-        out.push_back({"words", [=](auto const&) { return text_of(transcribe(w.text, w.language)); }});
+        out.push_back(
+            {"words", [=](auto const&) { return text_of(diction::transcribe(w.text, w.language)); }});
     out.push_back({"language", [](auto const&) {
                        auto passage = sample::song();
                        passage.language.clear();
                        for (auto& note : passage.notes) note.vowel.reset();
-                       set_vowels(passage);
+                       diction::set_vowels(passage);
                        std::string found = passage.language;
                        for (auto const& note : passage.notes)
                            if (note.vowel) found += note.vowel->held.ipa();
@@ -113,12 +104,12 @@ std::vector<Job> jobs() {
                            options.kind = kind;
                            auto const fonts = chart::chart_fonts();
                            std::string strokes;
-                           for (auto const& page : lay_out(sample::song_plan(), options, *fonts))
+                           for (auto const& page : chart::lay_out(sample::song_plan(), options, *fonts))
                                strokes += page.drawing.strokes();
                            return strokes;
                        }});
-    for (auto const* ending : {".pdf", ".svg", ".png"})
-        out.push_back({"file", [=](auto const&) { return file_of(sample::song_plan(), ending); }});
+    for (auto form : {chart::Form::pdf, chart::Form::svg, chart::Form::png})
+        out.push_back({"file", [=](auto const&) { return bytes_of(sample::song_plan(), form); }});
     return out;
 }
 
