@@ -18,7 +18,7 @@ done
 test -n "$(find "$prefix/usr" -name formats.md)" || fail "the docs are not installed"
 # Built with the flags of the tree it was installed from, sanitizers included.
 flags=""
-grep -q '^VOWELWAY_SANITIZE:BOOL=ON' "$build/CMakeCache.txt" && flags="-fsanitize=address,undefined"
+grep -q '^VOWELWAY_SANITIZE:[A-Z]*=ON' "$build/CMakeCache.txt" && flags="-fsanitize=address,undefined"
 configure() {
     name=$1; shift
     cmake -G Ninja -S "$here/$name" -B "$prefix/$name" -DCMAKE_PREFIX_PATH="$prefix/usr" -DCMAKE_CXX_FLAGS="$flags" "$@" \
