@@ -35,7 +35,7 @@ std::string objection_to(tube::SeriesSolution const& solved, std::vector<double>
 
 } // namespace
 
-SolvedTract area_from_resonances(ResonanceTargets const& wanted, Length length, double length_sd,
+FittedTract area_from_resonances(ResonanceTargets const& wanted, Length length, double length_sd,
                                  std::optional<Vowel> const& like, TractLoss loss) {
     double const cm = in_centimetres(length);
     if (!(cm >= 5 && cm <= 25))
@@ -49,7 +49,7 @@ SolvedTract area_from_resonances(ResonanceTargets const& wanted, Length length, 
                              "give 0 < fR1 < fR2 < fR3");
     auto const solved =
         tube::solve_series(targets, like ? tube::tract_like(*like) : tube::mean_tract(), cm, length_sd, loss);
-    SolvedTract out;
+    FittedTract out;
     for (std::size_t i = 0; i < solved.tube.size(); ++i)
         out.tract.push_back({centimetres(solved.tube.length[i]), square_centimetres(solved.tube.area[i])});
     out.series = solved.series;

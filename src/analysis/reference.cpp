@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/analysis/reference.hpp"
 
+#include <algorithm>
 #include <cmath>
+#include <string>
 
 namespace vowelway::analysis {
 
@@ -36,6 +38,25 @@ void use_shifts(MeasureRequest& request, std::vector<ProbeShift> const& known) {
         shifts.pairs = learned.pairs;
         request.taught.insert(request.taught.end(), learned.recordings.begin(), learned.recordings.end());
     }
+}
+
+void add_remarks(Measurements& m, Remarks before, Singer const& reference) {
+    if (reference.average)
+        before.push_back(
+            {Remark::Kind::assumed, "the resonances are looked for around those of the " + reference.name});
+    m.remarks.insert(m.remarks.begin(), before.begin(), before.end());
+    m.remarks.push_back(
+        {Remark::Kind::caution,
+         "whisper or creak softly and briefly; stop if it tires you; this is no medical advice"});
+}
+
+Frequency band_of(Frequency rate) { return 0.95 * std::min(rate / 2.0, measuring_rate / 2.0); }
+
+void warn_of_band(std::string const& name, Frequency rate, Remarks& remarks) {
+    if (rate >= hertz(11000)) return;
+    auto const highest = std::to_string(static_cast<int>(std::nearbyint(in_hertz(rate) / 2)));
+    remarks.push_back(
+        {Remark::Kind::caution, name + " holds nothing above " + highest + " Hz; fR3 may be missing"});
 }
 
 } // namespace vowelway::analysis

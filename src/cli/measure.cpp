@@ -5,6 +5,7 @@
 #include "cli/outputs.hpp"
 #include "cli/remarks.hpp"
 #include "vowelway/analysis/history.hpp"
+#include "vowelway/analysis/reference.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/profile/read_profile.hpp"
@@ -95,13 +96,7 @@ void run(Settings s) {
     auto const recordings = read_recordings(s.measuring, remarks);
     auto const files = names_of(recordings);
     auto m = measure(recordings, request);
-    if (reference.average)
-        remarks.push_back(
-            {Remark::Kind::assumed, "the resonances are looked for around those of the " + reference.name});
-    m.remarks.insert(m.remarks.begin(), remarks.begin(), remarks.end());
-    m.remarks.push_back(
-        {Remark::Kind::caution,
-         "whisper or creak softly and briefly; stop if it tires you; this is no medical advice"});
+    analysis::add_remarks(m, std::move(remarks), reference);
     print_remarks(m.remarks);
     auto map = probe_map(m, recordings, reference, s.date);
     map.who = name_of(s, profile);

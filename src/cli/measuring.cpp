@@ -58,12 +58,9 @@ std::vector<analysis::Recording> read_recordings(MeasuringOptions const& o, Rema
                                          io::clock_time(r.heard.length)),
                              "use the cues of this recording", Place{o.cues, 0, 0, {}});
         for (auto const& c : cues) r.cued.push_back(c.vowel);
-        r.band = 0.95 * std::min(facts.rate / 2.0, analysis::measuring_rate / 2.0);
+        r.band = analysis::band_of(facts.rate);
         r.clipped = facts.clipped;
-        if (facts.rate < hertz(11000))
-            remarks.push_back({Remark::Kind::caution,
-                               path + " holds nothing above " +
-                                   fmt::format("{:.0f} Hz; fR3 may be missing", in_hertz(facts.rate) / 2)});
+        analysis::warn_of_band(path, facts.rate, remarks);
         recordings.push_back(std::move(r));
     }
     return recordings;

@@ -3,11 +3,12 @@
 import load_vowelway from "./vowelway.mjs";
 
 /**
- * Opens the module from the bytes of vowelway.wasm. For charts give measure_text(text, {family, size, bold, italic}),
- * which answers {advance, left, right, above, below} in points.
+ * Opens the module from the bytes of vowelway.wasm. What a page may bring:
+ * measure_text(text, {family, size, bold, italic}) answers {advance, left, right, above, below} in points, for charts;
+ * pronounce(word, language) answers IPA as espeak-ng writes it, or nothing.
  */
-export async function open_door(wasmBinary, measure_text) {
-    const module = await load_vowelway({ wasmBinary, measure_text });
+export async function open_door(wasmBinary, { measure_text, pronounce } = {}) {
+    const module = await load_vowelway({ wasmBinary, measure_text, pronounce });
     const utf8 = new TextEncoder();
 
     function call(name, request, bytes, count) {

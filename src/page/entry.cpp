@@ -4,6 +4,7 @@
 #include "page/answer.hpp"
 #include "page/text_measurer.hpp"
 #include "vowelway/analysis/measure.hpp"
+#include "vowelway/analysis/reference.hpp"
 #include "vowelway/chart/draw.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/diction/sing_words.hpp"
@@ -18,7 +19,6 @@
 
 #include <nlohmann/json.hpp>
 
-#include <algorithm>
 #include <span>
 #include <string>
 #include <string_view>
@@ -31,18 +31,14 @@ namespace {
 using Json = nlohmann::json;
 
 /// {"voice": "tenor"} or {"profile": "vowelway: 1 ..", "file": "me.yaml"}.
-io::Profile profile_of(Json const& from, Remarks& remarks) {
-    if (from.contains("profile")) {
-        auto profile = io::parse_profile(from["profile"], from.value("file", "the profile"));
-        auto const assumed = io::profile_remarks(profile.singer);
-        remarks.insert(remarks.end(), assumed.begin(), assumed.end());
-        return profile;
-    }
+Profile profile_of(Json const& from) {
+    if (from.contains("profile"))
+        return io::parse_profile(from["profile"], from.value("file", "the profile"));
     std::string const name = from.value("voice", "");
     auto const voice = parse_voice_type(name);
     if (!voice || *voice == VoiceType::other)
         throw InputError("there is no voice \"" + name + "\"", "choose a voice type or open a profile");
-    io::Profile average;
+    Profile average;
     average.singer = io::built_in_voice(*voice);
     return average;
 }
@@ -88,7 +84,8 @@ plan::Plan made_plan(Json const& request, std::string_view score) {
     if (!technique) throw InputError("there is no such technique", "choose one of the list");
     wanted.technique = *technique;
     wanted.draws = request.value("draws", wanted.draws);
-    wanted.singer = profile_of(request.at("singer"), remarks).singer;
+    wanted.singer = profile_of(request.at("singer")).singer;
+    if (!wanted.singer.average) remarks = io::profile_remarks(wanted.singer);
     wanted.passage = passage_of(request, score, wanted.singer);
     if (request.contains("range")) wanted.range = parse_pitch_range(request["range"].get<std::string>());
     if (request.contains("vowels")) wanted.vowels = parse_vowels(request["vowels"].get<std::string>());
@@ -126,24 +123,31 @@ std::string drawing_of(Json const& request, std::string_view score) {
 }
 
 std::string measurement_of(Json const& request, std::span<float const> samples) {
-    analysis::Listener listener(analysis::measuring_rate);
-    listener.hear(samples);
     analysis::Recording recording;
     recording.name = request.value("file", "the recording");
+    analysis::Listener listener(analysis::measuring_rate);
+    listener.hear(samples);
     recording.heard = listener.finish();
-    recording.band =
-        0.95 * std::min(hertz(request.value("rate_hz", 48000.0)) / 2.0, analysis::measuring_rate / 2.0);
     if (listener.overfull())
-        throw InputError("holds more than 180 s of sound", "cut out the probes: a breath is enough",
+        throw InputError("holds too much sound", "cut out the probes: a breath is enough",
                          {recording.name, 0, 0, {}});
+    auto const rate = hertz(request.at("rate_hz").get<double>());
+    recording.band = analysis::band_of(rate);
     Remarks remarks;
+    auto const profile = profile_of(request.at("singer"));
+    analysis::warn_of_band(recording.name, rate, remarks);
     analysis::MeasureRequest wanted;
-    wanted.reference = profile_of(request.at("singer"), remarks).singer;
+    wanted.reference = profile.singer;
+    if (!profile.singer.average && profile.singer.voice != VoiceType::other)
+        wanted.reference =
+            analysis::reference_singer(profile.singer, io::built_in_voice(profile.singer.voice));
     wanted.vowels = parse_vowels(request.at("vowels").get<std::string>());
     wanted.repeat = request.value("repeat", 0);
     if (request.contains("probe"))
         wanted.kind = analysis::parse_probe_kind(request["probe"].get<std::string>());
-    auto const measured = measure({recording}, wanted);
+    analysis::use_shifts(wanted, profile.shifts);
+    auto measured = measure({recording}, wanted);
+    analysis::add_remarks(measured, std::move(remarks), wanted.reference);
     return report::measurement_json(measured, {recording.name});
 }
 

@@ -3,7 +3,7 @@
 
 #include "vowelway/core/error.hpp"
 
-#include <emscripten/em_js.h>
+#include <emscripten/emscripten.h>
 
 // Five numbers into `out`: advance, left, right, above, below. 0 when the page cannot measure.
 // clang-format off

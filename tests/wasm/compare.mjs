@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
 // The module and the native program say the same: plans byte for byte, measurements of the same samples too.
-//   node compare.mjs PROGRAM FOLDER_OF_THE_MODULE SCRATCH
+//   node compare.mjs PROGRAM PRONOUNCE FOLDER_OF_THE_MODULE SCRATCH
 import { spawnSync } from "node:child_process";
 import { readFileSync, writeFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 
-const [program, folder, scratch] = process.argv.slice(2);
+const [program, pronouncer, folder, scratch] = process.argv.slice(2);
 const here = dirname(fileURLToPath(import.meta.url));
 const root = join(here, "../..");
 const { open_door } = await import(pathToFileURL(join(folder, "door.mjs")));
@@ -15,7 +15,19 @@ const measure_text = (text, { size }) => {
     const advance = [...text].length * size / 2;
     return { advance, left: 0, right: advance, above: 0.7 * size, below: 0.2 * size };
 };
-const door = await open_door(readFileSync(join(folder, "vowelway.wasm")), measure_text);
+// The words' sounds come from the synthesiser of the native program; each is asked for once.
+const known = new Map();
+function pronounce(word, language) {
+    const key = `${language} ${word}`;
+    if (!known.has(key)) {
+        const run = spawnSync(pronouncer, [language, word], { encoding: "utf8" });
+        if (run.status !== 0) throw new Error(`${pronouncer} ${key}: ${run.status}`);
+        known.set(key, run.stdout);
+    }
+    return known.get(key);
+}
+const bytes_of_module = readFileSync(join(folder, "vowelway.wasm"));
+const door = await open_door(bytes_of_module, { measure_text, pronounce });
 
 let failures = 0;
 function report(name, same, detail = "") {
@@ -38,6 +50,7 @@ function timed(work) {
 }
 
 function compare(name, args, work) {
+    work(); // so that no time below is that of the synthesiser or of the compiler of the module
     const ours = native(args), theirs = timed(work);
     if (theirs.error) return report(name, false, JSON.stringify(theirs.error));
     if (ours.text !== theirs.text) {
@@ -57,7 +70,7 @@ function unpacked(file) {
     return name;
 }
 
-for (const { score, singer, words, ...request } of JSON.parse(readFileSync(join(here, "songs.json")))) {
+for (const { score, singer, ...request } of JSON.parse(readFileSync(join(here, "songs.json")))) {
     const file = unpacked(join(root, score));
     const args = ["plan", file, "--as", "json", "--singer"];
     if (singer.endsWith(".yaml")) {
@@ -69,10 +82,6 @@ for (const { score, singer, words, ...request } of JSON.parse(readFileSync(join(
     }
     for (const key of ["technique", "language", "transpose"])
         if (key in request) args.push(`--${key}`, String(request[key]));
-    if (words) {
-        args.push("--words", join(here, words));
-        request.words = readFileSync(join(here, words), "utf8");
-    }
     compare(file, args, () => door.plan({ ...request, file }, readFileSync(join(scratch, file))));
 }
 
@@ -84,10 +93,13 @@ function samples(file) {
     for (let i = 0; i < out.length; ++i) out[i] = bytes.readInt16LE(at + 2 * i) / 32768;
     return out;
 }
-for (const vowel of ["a", "i"]) {
+const demo = "charts/demo/ottavio_brandt.yaml";
+for (const [vowel, known, singer] of [
+    ["a", ["--voice", "baritone"], { voice: "baritone" }],
+    ["i", ["--singer", join(root, demo)], { profile: readFileSync(join(root, demo), "utf8"), file: demo }]]) {
     const file = join(root, `tests/data/measuring/espeak_fi_${vowel}.wav`);
-    compare(`espeak_fi_${vowel}.wav`, ["measure", file, "--vowels", vowel, "--voice", "baritone", "--as", "json"], () =>
-        door.measure({ file, vowels: vowel, rate_hz: 16000, singer: { voice: "baritone" } }, samples(file)));
+    compare(basename(file), ["measure", file, "--vowels", vowel, ...known, "--as", "json"], () =>
+        door.measure({ file, vowels: vowel, rate_hz: 16000, singer }, samples(file)));
 }
 
 // Charts are set with the measurer given; what is drawn comes from the plan.
@@ -98,8 +110,13 @@ report("charts of giusto_amor", pages.length >= 2 && pages.every(page => {
     writeFileSync(join(scratch, "page.svg"), page);
     return spawnSync("xmllint", ["--noout", join(scratch, "page.svg")]).status === 0;
 }) && pages[0].includes("Ottavio Brandt"), `${pages.length} pages, ${pages.join("").length} characters`);
-const unmeasured = (await open_door(readFileSync(join(folder, "vowelway.wasm")))).draw(request, score);
+const unmeasured = (await open_door(bytes_of_module, { pronounce })).draw(request, score);
+const mute = (await open_door(bytes_of_module, { measure_text })).plan(request, score);
+report("no synthesiser", mute.error?.outcome === 3 && /pronounced/.test(mute.error.wrong), mute.error?.wrong);
 report("no way to measure a text", unmeasured.error?.outcome === 3, unmeasured.error?.wrong);
+
+const packed = door.plan({ ...request, file: "song.mxl" }, readFileSync(join(root, "charts/demo/giusto_amor.mxl")));
+report("a score still compressed", packed.error?.outcome === 3 && packed.error.file === "song.mxl", packed.error?.wrong);
 
 // What is wrong comes back as a value with its place, as the program prints it.
 const wrong = door.plan({ singer: { profile: "vowelway: 1\nsinger: x\nvoice: tenor\nvowles: {}\n", file: "me.yaml" } });

@@ -1,12 +1,10 @@
 #!/bin/sh
 # Builds the module of the page and compares it in node with the native program.
-#   sh tests/wasm/run.sh PROGRAM
+#   sh tests/wasm/run.sh BUILD      (a native build with the tests)
 set -eu
-program=$(realpath "${1:?"name the native program"}")
+build=$(realpath "${1:?"name the folder of a native build"}")
 cd "$(dirname "$0")/../.."
-sh cmake/set_up.sh unzip
 sh src/page/make.sh
 scratch=$(mktemp -d)
 trap 'rm -rf "$scratch"' EXIT
-cp src/page/door.mjs build/wasm/src/page/
-node tests/wasm/compare.mjs "$program" build/wasm/src/page "$scratch"
+node tests/wasm/compare.mjs "$build/src/cli/vowelway" "$build/tests/wasm/pronounce" build/wasm/src/page "$scratch"

@@ -25,7 +25,7 @@ struct ResonanceTargets {
 /// spread over those vowels. Near a uniform tube the odd terms a1, a3, a5 move fR1, fR2, fR3 alone and the
 /// even ones nothing (Schroeder 1967, Mermelstein 1967). One of many tracts with these resonances: they do
 /// not tell more.
-struct SolvedTract {
+struct FittedTract {
     AreaFunction tract;
     std::array<double, 8> series{}; ///< a_1 .. a_8
     Length length;                  ///< of the tract found
@@ -41,7 +41,7 @@ struct SolvedTract {
 /// cm, growing with the square of the length. An objection says which resonances cannot be reached, or what
 /// no human tract has: a cross-section below 0.05 or above 20 cm² (for 17 cm). Errors  InputError unless 0 <
 /// fR1 < fR2 < fR3 and the length is 5..25 cm.
-SolvedTract area_from_resonances(ResonanceTargets const& targets, Length length, double length_sd = 0,
+FittedTract area_from_resonances(ResonanceTargets const& targets, Length length, double length_sd = 0,
                                  std::optional<Vowel> const& like = {},
                                  TractLoss loss = TractLoss::closed_glottis);
 

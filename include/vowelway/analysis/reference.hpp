@@ -7,6 +7,7 @@
 #include "vowelway/core/profile.hpp"
 #include "vowelway/core/singer.hpp"
 
+#include <string>
 #include <vector>
 
 namespace vowelway::analysis {
@@ -18,5 +19,13 @@ Singer reference_singer(Singer const& own, Singer const& average);
 
 /// The singer's own shifts instead of the published ones, and the recordings they rest on.
 void use_shifts(MeasureRequest& request, std::vector<ProbeShift> const& known);
+
+/// What is said with every measurement: `before` (what was assumed until then) and the reference come first,
+/// the caution last.
+void add_remarks(Measurements& measurements, Remarks before, Singer const& reference);
+
+/// Of a recording made at a rate: up to where it holds sound, and a caution where fR3 may lie above.
+Frequency band_of(Frequency rate);
+void warn_of_band(std::string const& name, Frequency rate, Remarks& remarks);
 
 } // namespace vowelway::analysis

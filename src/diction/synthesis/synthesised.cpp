@@ -14,6 +14,13 @@ constexpr std::string_view general[] = {"aɪ", "aʊ", "ai", "au", "eɪ", "ei", "
                                         "ʌu", "ʌʊ", "iu", "iʊ", "uɪ", "ui", "ɑɪ", "ɑʊ", "ɑu", "ɑi"};
 } // namespace
 
+std::string spoken(std::vector<Letter> const& word) {
+    if (word.size() != 1) return lower(word);
+    auto bare = word;
+    bare.front().mark = 0;
+    return lower(bare);
+}
+
 Sounds synthesised(Word const& word, Language language) {
     Sounds out;
     out.nuclei = gather(phones(Synthesiser::instance().ipa(spoken(word), language)), general);

@@ -111,11 +111,4 @@ std::string Synthesiser::ipa(std::string_view word, Language language) {
     return out;
 }
 
-std::string spoken(std::vector<Letter> const& word) {
-    if (word.size() != 1) return lower(word);
-    auto bare = word;
-    bare.front().mark = 0;
-    return lower(bare);
-}
-
 } // namespace vowelway::diction

@@ -20,7 +20,8 @@ void read_words(yaml::Node const& words, WordList& list) {
     yaml::map(words, "`words`", "one `word: IPA` on each line, indented");
     if (words.fields.size() > most_words)
         throw yaml::error_at(words, "more than 20,000 words", "keep one list per song");
-    for (auto const& [word, ipa] : words.fields) {
+    for (auto const& field : words.fields) {
+        auto const &word = field.key, &ipa = field.value;
         if (ipa.kind != yaml::Node::Kind::scalar)
             throw yaml::error_at(word, "a word has no pronunciation", "write `word: IPA`");
         yaml::placed(ipa, [&] {

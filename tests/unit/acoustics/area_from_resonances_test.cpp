@@ -24,7 +24,7 @@ VowelResonances resonances_of(tables::Utterance const& u) {
     return v;
 }
 
-double area_near(SolvedTract const& t, double share) {
+double area_near(FittedTract const& t, double share) {
     return in_square_centimetres(
         t.tract[static_cast<std::size_t>(share * static_cast<double>(t.tract.size()))].area);
 }
