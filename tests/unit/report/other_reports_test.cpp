@@ -72,7 +72,7 @@ TEST_CASE("a measurement as text: no finer than 10 Hz, and why a take gave no nu
     CHECK(text.find("400 ± 30") != std::string::npos);
     CHECK(text.find("2010 ± 80") != std::string::npos);
     CHECK(text.find("404") == std::string::npos);
-    CHECK(text.find("take.wav 0.50-1.25 s /e/: no number: too soft\n") != std::string::npos);
+    CHECK(text.find("take.wav 0.50-1.25 s /e/: no result: too soft\n") != std::string::npos);
 }
 
 // Interval by hand: 1200 log2(449/400) is 200.07 cents, two semitones.
