@@ -17,8 +17,8 @@ Synthesiser& Synthesiser::instance() {
 }
 
 std::string Synthesiser::ipa(std::string_view word, Language) {
-    throw InputError("how \"" + std::string(word) + "\" is pronounced follows from no rule known here",
-                     "write its pronunciation into the words");
+    throw InputError("no rule says how \"" + std::string(word) + "\" is pronounced",
+                     "add its pronunciation to the words");
 }
 
 } // namespace diction

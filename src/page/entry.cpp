@@ -51,7 +51,7 @@ Tuning tuning_of(Json const& request, Singer const& singer) {
     if (!request.contains("a4_hz")) return singer.tuning;
     auto const a4 = hertz(request["a4_hz"].get<double>());
     if (!(a4 >= hertz(380) && a4 <= hertz(500)))
-        throw InputError("this is no tuning of A4", "give 380 to 500 Hz; today's is 440 Hz");
+        throw InputError("this is not a tuning of A4", "give 380 to 500 Hz; the standard is 440 Hz");
     return Tuning{a4};
 }
 
@@ -134,7 +134,8 @@ std::string measurement_of(Json const& request, std::span<float const> samples) 
     recording.band =
         0.95 * std::min(hertz(request.value("rate_hz", 48000.0)) / 2.0, analysis::measuring_rate / 2.0);
     if (listener.overfull())
-        throw InputError("holds more than 180 s of sound", "cut out the probes: a breath is enough",
+        throw InputError("has more than 180 s of sound",
+                         "cut out the part with the vowels: one breath is enough",
                          {recording.name, 0, 0, {}});
     Remarks remarks;
     analysis::MeasureRequest wanted;
