@@ -101,7 +101,7 @@ TEST_CASE("a check as JSON and as text") {
     CHECK(text.find("plan e̞ bar 4, 5") != std::string::npos);
     CHECK(text.find("+2.0  +2.1") != std::string::npos);
     CHECK(text.find("/e/ against the plan: fR1 high\n") != std::string::npos);
-    CHECK(text.find("no number: too soft") != std::string::npos);
+    CHECK(text.find("no result: too soft") != std::string::npos);
 }
 
 // By hand: 700 to 742 Hz is 1200 log2(1.06) = 100.9 cents; each deviation 1 % is 17.2 cents, of both 23.8:
