@@ -8,12 +8,12 @@
 namespace vowelway::cli {
 
 void add_chart_look(Command& command, ChartLook& look) {
-    command.value("--size", look.paper, "paper of the charts")
+    command.value("--size", look.paper, "paper size of the charts")
         .one_of({"a4", "letter", "tablet"})
         .shows_default();
     command
         .value("--theme", look.theme,
-               fmt::format("colours, fonts and size of the type: {}, or a YAML file",
+               fmt::format("colours, fonts and type size: {}, or a YAML file",
                            fmt::join(io::theme_names(), ", ")))
         .shows_default();
     command.flag("--grey", look.grey, "charts without colour");

@@ -38,8 +38,9 @@ void run(Settings const& s) {
     if (!s.plan.empty()) {
         targets = io::read_plan_targets(s.plan);
         if (targets.empty())
-            remarks.push_back({Remark::Kind::caution,
-                               s.plan + " has no notes with targets: make the plan of a score or a passage"});
+            remarks.push_back(
+                {Remark::Kind::caution,
+                 s.plan + " has no notes with targets: make the plan from a score or a passage"});
     }
     auto const reference = reference_for(profile.singer);
     auto const request = request_for(s.measuring, reference, profile.shifts);
@@ -59,19 +60,20 @@ void run(Settings const& s) {
                           return draw(map, charts, chart::parse_form(ending).value());
                       }}});
     if (m.vowels.empty())
-        throw InputError("no take gives a number", "see the reason of each above, and record again");
+        throw InputError("no take gives a result", "see the reasons above, and record again");
 }
 
 } // namespace
 
 void add_check(Command& program) {
-    auto command = program.add("check", "New probes against a singer's profile or the targets of a plan");
+    auto command =
+        program.add("check", "A new recording against a singer's profile or the targets of a plan");
     auto s = std::make_shared<Settings>();
     add_measuring_options(command, s->measuring);
     command.value("--singer", s->measuring.singer, "the profile (or a voice type) to compare with")
         .required();
-    command.value("--plan", s->plan, "a plan as JSON: compare with its targets as well");
-    command.value("--date", s->date, "day of the recording, for the trend over the profile's history");
+    command.value("--plan", s->plan, "a plan as JSON, to compare with its targets too");
+    command.value("--date", s->date, "date of the recording, for the trend over the profile's history");
     s->outputs.add_to(command, {Form::table, Form::json, Form::chart});
     add_chart_look(command, s->measuring.look);
     command.footer("Example: vowelway check take.wav --vowels \"i e a o u\" --singer me.yaml --plan "

@@ -97,9 +97,10 @@ void run(Settings const& settings) {
     if (names.size() > most_singers)
         bad_command_line("SINGER", fmt::format("more than {} singers", most_singers));
     bool const song = !settings.song.score.empty();
-    if (song && names.size() != 2) bad_command_line("--song", "is compared for two singers at a time");
+    if (song && names.size() != 2) bad_command_line("--song", "compares two singers at a time");
     if (song && !settings.vowels.empty())
-        bad_command_line("--vowels", "is for voices compared without a song, whose words say the vowels");
+        bad_command_line("--vowels",
+                         "cannot be used with --song: the vowels come from the words of the song");
     if (song)
         compare_song(names, settings);
     else
@@ -110,11 +111,11 @@ void run(Settings const& settings) {
 
 void add_compare(Command& program) {
     auto command = program.add(
-        "compare", "Where the vowels of several singers or voice types turn, and where they differ");
+        "compare", "Where the vowels of several singers or voice types turn, and how they differ");
     auto settings = std::make_shared<Settings>();
     command.values("SINGER", settings->singers, "profiles or voice types, two or more");
     command.flag("--voices", settings->voices, "all average voices (besides those named)");
-    command.value("--vowels", settings->vowels, "only these, \"i e a o u\" (IPA or X-SAMPA)");
+    command.value("--vowels", settings->vowels, "only these vowels, \"i e a o u\" (IPA or X-SAMPA)");
     command
         .value("--song", settings->song.score,
                "MusicXML or a passage in YAML: where the plans of two singers for it differ")

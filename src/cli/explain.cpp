@@ -68,7 +68,7 @@ double order_of(Passage const& passage, std::string const& measure) {
         auto const last =
             std::ranges::find_if(passage.notes.rbegin(), passage.notes.rend(), may_be_explained);
         if (first != passage.notes.end())
-            remedy = fmt::format("there is no such bar; the notes sung go from {} to {}", where(*first),
+            remedy = fmt::format("there is no such bar; the sung notes go from {} to {}", where(*first),
                                  where(*last));
     } else if (before && after) {
         remedy = fmt::format("the nearest are {} and {}", where(*before), where(*after));
@@ -108,7 +108,7 @@ void run(Options const& o) {
 } // namespace
 
 void add_explain(Command& program) {
-    auto command = program.add("explain", "One note, and everything that decided about it");
+    auto command = program.add("explain", "One note, and everything that decided it");
     auto o = std::make_shared<Options>();
     command.value("SCORE", o->plan.score, "MusicXML (.musicxml .xml .mxl) or a passage in YAML")
         .required()
@@ -116,7 +116,7 @@ void add_explain(Command& program) {
     command.value("--measure", o->measure, "the bar, by its printed number").required().called("BAR");
     command
         .value("--beat", o->beat,
-               "the beat on which the note begins, 1 the first (default: the first note of the bar)")
+               "the beat the note begins on, counted from 1 (default: the first note of the bar)")
         .between(1.0, 1000.0);
     add_plan_options(command, o->plan);
     o->outputs.add_to(command, {Form::table, Form::json, Form::chart});

@@ -23,6 +23,6 @@ int main(int argc, char** argv) try {
     return bad_input;
 } catch (std::exception const& error) {
     std::cerr << "vowelway: internal error: " << error.what()
-              << "\n  this is our fault; please report it with the input\n";
+              << "\n  this is a fault in vowelway; please report it with the input\n";
     return our_fault;
 }

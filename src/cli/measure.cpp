@@ -57,7 +57,7 @@ Profile profile_for(Settings const& s, Remarks& remarks) {
     }
     if (s.measuring.voice.empty())
         throw InputError(
-            "nothing says where this singer's resonances are due",
+            "there is nothing to say where this singer's resonances should be",
             "name the voice (--voice tenor), a profile (--singer me.yaml), or --into an existing profile");
     Profile p;
     p.singer = io::built_in_voice(voice_of(s.measuring.voice));
@@ -106,7 +106,7 @@ void run(Settings s) {
                           return draw(map, charts, chart::parse_form(ending).value());
                       }}});
     if (m.vowels.empty())
-        throw InputError("no take gives a number", "see the reason of each above, and record again");
+        throw InputError("no take gives a result", "see the reasons above, and record again");
     if (!s.into.empty()) write_into(s, profile, m);
 }
 
@@ -117,13 +117,12 @@ void add_measure(Command& program) {
         program.add("measure", "Resonances of a singer's vowels from a whisper, a creak or a low note");
     auto s = std::make_shared<Settings>();
     add_measuring_options(command, s->measuring);
-    command.value("--voice", s->measuring.voice,
-                  "the voice type, when there is no profile to know the singer from");
-    command.value("--singer", s->measuring.singer, "a profile or a voice type to know the singer from");
-    command.value("--into", s->into, "the profile to extend, or to begin");
-    command.value("--name", s->name, "the singer's name in a new profile (otherwise the file's)");
-    command.value("--date", s->date, "day of the recording, such as 2026-10-03 (otherwise today)");
-    command.value("--note", s->note, "a remark kept with the measurement");
+    command.value("--voice", s->measuring.voice, "the voice type, if the singer has no profile");
+    command.value("--singer", s->measuring.singer, "the singer's profile, or a voice type");
+    command.value("--into", s->into, "the profile to add to, or a new one");
+    command.value("--name", s->name, "the singer's name in a new profile (default: the name of the file)");
+    command.value("--date", s->date, "date of the recording, such as 2026-10-03 (default: today)");
+    command.value("--note", s->note, "a note kept with the measurement");
     s->outputs.add_to(command, {Form::table, Form::json, Form::chart});
     add_chart_look(command, s->measuring.look);
     command.footer(

@@ -18,10 +18,10 @@ void add_measuring_options(Command& command, MeasuringOptions& o) {
     command.values("AUDIO", o.audio, "recordings: wav, flac, mp3, ogg, opus, m4a, aac, webm, mp4").required();
     command.value("--vowels", o.vowels,
                   "the vowels in the order they were said, IPA or X-SAMPA: \"i e a o u\"");
-    command.value("--repeat", o.repeat, "times the list is gone through (otherwise found out)")
+    command.value("--repeat", o.repeat, "how many times the list is said (default: found from the recording)")
         .between(1, 50);
     command.value("--cues", o.cues, "a file with start, end and vowel on each line, for one recording");
-    command.value("--probe", o.probe, "whisper, creak or sung (otherwise recognised)")
+    command.value("--probe", o.probe, "whisper, creak or sung (default: recognised)")
         .one_of({"whisper", "creak", "sung"});
 }
 
@@ -49,9 +49,8 @@ std::vector<analysis::Recording> read_recordings(MeasuringOptions const& o, Rema
                                           [&](std::span<float const> s) { return listener.hear(s); });
         r.heard = listener.finish();
         if (listener.overfull())
-            throw InputError(
-                fmt::format("holds more than {:.0f} s of sound", in_seconds(analysis::most_sound)),
-                "cut out the probes: a breath is enough", Place{path, 0, 0, {}});
+            throw InputError(fmt::format("has more than {:.0f} s of sound", in_seconds(analysis::most_sound)),
+                             "cut out the part with the vowels: one breath is enough", Place{path, 0, 0, {}});
         if (!cues.empty() && cues.back().span.end > r.heard.length + seconds(0.05))
             throw InputError(fmt::format("the cues go on to {} but the recording ends at {}",
                                          io::clock_time(cues.back().span.end),
@@ -83,7 +82,8 @@ analysis::MeasureRequest request_for(MeasuringOptions const& o, Singer const& re
     request.reference = reference;
     if (!o.vowels.empty()) request.vowels = parse_vowels(o.vowels);
     if (request.vowels.empty() && o.cues.empty())
-        bad_command_line("--vowels", "say what was spoken, such as --vowels \"i e a o u\", or give --cues");
+        bad_command_line("--vowels",
+                         "list the vowels that were said, such as --vowels \"i e a o u\", or give --cues");
     request.repeat = o.repeat;
     if (!o.probe.empty()) request.kind = analysis::parse_probe_kind(o.probe);
     analysis::use_shifts(request, known);

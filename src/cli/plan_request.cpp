@@ -14,7 +14,8 @@ Tuning tuning_of(PlanOptions const& o, Singer const& singer) {
     if (o.a4.empty()) return singer.tuning;
     auto const a4 = parse_frequency(o.a4, Tuning{});
     if (a4 < hertz(380) || a4 > hertz(500))
-        throw InputError("--a4 " + o.a4 + " is no tuning of A4", "give 380 to 500 Hz; today's is 440 Hz");
+        throw InputError("--a4 " + o.a4 + " is not a tuning of A4",
+                         "give 380 to 500 Hz; the standard is 440 Hz");
     return Tuning{a4};
 }
 
@@ -52,11 +53,12 @@ Passage read_passage(PlanOptions const& o, io::ScoreOptions const& options) {
 void add_song_options(Command& command, PlanOptions& o) {
     command.value("--part", o.part, "part by name or number (default: the one with the words)");
     command.value("--verse", o.verse, "verse (default: the first)").between(1, 99);
-    command.value("--language", o.language, "language of the words (default: found from them)").called("TAG");
+    command.value("--language", o.language, "language of the words (default: recognised from them)")
+        .called("TAG");
     command.value("--words", o.words, "your own pronunciations, YAML").called("FILE");
     command.value("--transpose", o.transpose, "semitones up (or down, negative)").between(-36.0, 36.0);
     command.value("--technique", o.technique, "classical, belt, choral, or a YAML file").shows_default();
-    command.value("--draws", o.draws, "draws over the deviations, for the certainty of each advice")
+    command.value("--draws", o.draws, "random draws within the deviations, for the certainty of each advice")
         .between(0, 10000)
         .shows_default();
     command.value("--a4", o.a4, "tuning of A4 (default: the profile's, else 440 Hz)").called("HZ");
@@ -68,9 +70,12 @@ void add_plan_options(Command& command, PlanOptions& o) {
                "profile (YAML) or a voice type: bass baritone tenor countertenor alto mezzo soprano treble")
         .required()
         .called("PROFILE");
-    command.value("--range", o.range, "pitches to plan, C3..A4; alone, or instead of the singer's range")
+    command
+        .value("--range", o.range,
+               "pitches to plan, C3..A4: without a score, or instead of the singer's range")
         .called("LOW..HIGH");
-    command.value("--vowels", o.vowels, "vowels to plan besides those sung, \"i e a o u\" (IPA or X-SAMPA)");
+    command.value("--vowels", o.vowels,
+                  "vowels to plan besides those in the song, \"i e a o u\" (IPA or X-SAMPA)");
     add_song_options(command, o);
 }
 

@@ -58,7 +58,7 @@ void history(Settings const& settings) {
 } // namespace
 
 void add_profile(Command& program) {
-    auto command = program.add("profile", "What is known of a singer");
+    auto command = program.add("profile", "What is known about a singer");
     command.needs_command();
     command.footer("Example: vowelway profile show me.yaml");
     auto const add = [&](char const* name, char const* says) {
@@ -69,11 +69,11 @@ void add_profile(Command& program) {
         return std::pair(sub, settings);
     };
     auto [shown, show_settings] =
-        add("show", "Resonances as frequencies and pitches, tract length, likeness to voice types");
+        add("show", "Resonances as frequencies and pitches, tract length, nearest voice types");
     shown.footer("Example: vowelway profile show me.yaml\n         vowelway profile show tenor --as json");
     shown.runs([settings = show_settings] { show(*settings); });
     auto [past, past_settings] = add("history", "Every measurement, and what changed from one to the next");
-    past.value("--vowels", past_settings->vowels, "only these, \"i e a o u\" (IPA or X-SAMPA)");
+    past.value("--vowels", past_settings->vowels, "only these vowels, \"i e a o u\" (IPA or X-SAMPA)");
     past.footer("Example: vowelway profile history me.yaml --vowels \"a e\"");
     past.runs([settings = past_settings] { history(*settings); });
 }

@@ -12,7 +12,8 @@ void print(std::string_view text) { std::cout << text; }
 void finish_standard_output() {
     std::cout.flush();
     if (!std::cout)
-        throw InputError("cannot write to standard output", "check the disk or the program behind the pipe");
+        throw InputError("cannot write to standard output",
+                         "check the disk, or the program that reads the output");
 }
 
 } // namespace vowelway::cli

@@ -72,7 +72,7 @@ void run(Settings const& settings) {
     }
     auto const words = transcribe(text, language, options);
     if (words.empty())
-        throw InputError("the text holds no words", "write some words, a file or - for the standard input");
+        throw InputError("the text has no words", "write some words, a file or - for the standard input");
     settings.outputs.write({{Form::table, [&] { return report::words_text(words); }},
                             {Form::json, [&] { return report::words_json(words, tag(language)); }}});
 }

@@ -47,7 +47,7 @@ Tuning tuning_of(Json const& request, Singer const& singer) {
     if (!request.contains("a4_hz")) return singer.tuning;
     auto const a4 = hertz(request["a4_hz"].get<double>());
     if (!(a4 >= hertz(380) && a4 <= hertz(500)))
-        throw InputError("this is no tuning of A4", "give 380 to 500 Hz; today's is 440 Hz");
+        throw InputError("this is not a tuning of A4", "give 380 to 500 Hz; the standard is 440 Hz");
     return Tuning{a4};
 }
 
@@ -129,7 +129,8 @@ std::string measurement_of(Json const& request, std::span<float const> samples) 
     listener.hear(samples);
     recording.heard = listener.finish();
     if (listener.overfull())
-        throw InputError("holds too much sound", "cut out the probes: a breath is enough",
+        throw InputError("has more than 180 s of sound",
+                         "cut out the part with the vowels: one breath is enough",
                          {recording.name, 0, 0, {}});
     auto const rate = hertz(request.at("rate_hz").get<double>());
     recording.band = analysis::band_of(rate);

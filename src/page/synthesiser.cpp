@@ -36,8 +36,8 @@ Synthesiser& Synthesiser::instance() {
 std::string Synthesiser::ipa(std::string_view word, Language language) {
     char* const said = vowelway_pronounce(word.data(), word.size(), std::string(tag(language)).c_str());
     if (!said)
-        throw InputError("how \"" + std::string(word) + "\" is pronounced is known to the synthesiser alone",
-                         "load the synthesiser, or write the word's pronunciation into the words");
+        throw InputError("no rule says how \"" + std::string(word) + "\" is pronounced",
+                         "load the synthesiser, or add the word's pronunciation to the words");
     std::string out = said;
     std::free(said);
     return out;

@@ -107,7 +107,7 @@ std::string check_text(analysis::Measurements const& m, std::vector<analysis::Ch
     auto out = table_of(checks);
     for (auto const& t : m.takes)
         if (!t.usable())
-            out += fmt::format("{} {:.2f}-{:.2f} s /{}/: no number: {}\n", files[t.recording],
+            out += fmt::format("{} {:.2f}-{:.2f} s /{}/: no result: {}\n", files[t.recording],
                                in_seconds(t.span.start), in_seconds(t.span.end), t.vowel.ipa(), t.refused);
     return out;
 }

@@ -73,12 +73,13 @@ std::string plans_compared_text(plan::PlansCompared const& c) {
     }
     auto const all = c.times[0].all();
     if (table.empty())
-        out += "Nowhere do the two plans part.\n";
+        out += "The two plans do not differ.\n";
     else
         out += table.str() +
-               fmt::format("\nThey differ on {} of the time sung, surely (at least {:.0f} %) on {}.\n+5: fR1 "
-                           "five semitones above the own vowel's. ?: the measurements leave it open.\n",
-                           share(c.parting, all), 100 * plan::sure_parting, share(c.surely_parting, all));
+               fmt::format(
+                   "\nThey differ for {} of the time sung, certainly (at least {:.0f} %) for {}.\n+5: fR1 "
+                   "five semitones above the singer's own vowel. ?: uncertain.\n",
+                   share(c.parting, all), 100 * plan::sure_parting, share(c.surely_parting, all));
     return out + "\n" + times_table(c);
 }
 

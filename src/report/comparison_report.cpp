@@ -104,7 +104,7 @@ std::string comparison_text(plan::Comparison const& c) {
         for (auto const& v : row.of) estimated = estimated || (v && v->resonances.estimated);
     if (estimated) out += "? estimated, not measured\n";
     if (auto const generic = passaggi(c); !generic.empty())
-        out += fmt::format("\nPassaggio of the handbooks: {}\n{}", plan::generic_passaggio_label, generic);
+        out += fmt::format("\nPassaggio in the handbooks: {}\n{}", plan::generic_passaggio_label, generic);
     std::string averages;
     for (auto const& singer : c.singers)
         if (singer.average) averages += (averages.empty() ? "" : ", ") + name_of(singer);

@@ -46,8 +46,8 @@ std::string advice(plan::NoteExplanation const& e) {
                                                number(std::abs(d.gain.value), 1))
                                  : "");
     if (e.draws > 0)
-        out += fmt::format("of {} draws over the deviations: hold {} %, migrate {} %, modify {} %\n", e.draws,
-                           number(100 * e.shares.hold), number(100 * e.shares.migrate),
+        out += fmt::format("of {} random draws within the deviations: hold {} %, migrate {} %, modify {} %\n",
+                           e.draws, number(100 * e.shares.hold), number(100 * e.shares.migrate),
                            number(100 * e.shares.modify));
     return out;
 }

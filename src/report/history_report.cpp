@@ -61,11 +61,11 @@ std::string history_text(Profile const& profile, std::vector<HistoryEntry> const
                    c ? step(c->r1, c->r1_clear) : "", hertz_of(m.r2), tuning.name(m.r2.centre).str(),
                    c ? step(c->r2, c->r2_clear) : "", m.note});
     }
-    auto out = table.str() + "change: semitones since the measurement before; ! more than twice what the "
-                             "deviations of both explain\n";
+    auto out = table.str() + "change: semitones since the previous measurement; ! more than twice the "
+                             "combined deviation\n";
     if (assumed) out += "* deviation assumed, not measured\n";
     for (auto const& shift : profile.shifts) {
-        out += fmt::format("own shift of a {}:", to_string(shift.method));
+        out += fmt::format("the singer's own shift for a {}:", to_string(shift.method));
         for (std::size_t i = 0; i < shift.of.size(); ++i)
             if (auto const& s = shift.of[i])
                 out += fmt::format(" fR{} {:+.0f} ±{:.0f} Hz", i + 1, in_hertz(s->mean), in_hertz(s->sd));

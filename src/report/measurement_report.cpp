@@ -160,8 +160,8 @@ std::string measurement_text(analysis::Measurements const& m, std::vector<std::s
                     heard(1), heard(2), with_sd(r[0]), pitch(0), with_sd(r[1]), pitch(1), with_sd(r[2])});
     }
     if (!m.vowels.empty())
-        out += vowels.str() + "F: peaks in the sound, Hz. fR: resonances of the tract, the probe's own shift "
-                              "taken off, Hz ± one SD.\n";
+        out += vowels.str() + "F: peaks in the sound, Hz. fR: resonances of the tract, the probe's shift "
+                              "subtracted, Hz ± one SD.\n";
     for (auto const& v : m.vowels)
         for (auto const& f : v.findings)
             out += fmt::format("/{}/: {}; try: {}\n", v.vowel.ipa(), f.says, f.tries);
@@ -174,7 +174,7 @@ std::string measurement_text(analysis::Measurements const& m, std::vector<std::s
         auto const where = fmt::format("{} {:.2f}-{:.2f} s /{}/", files[t.recording],
                                        in_seconds(t.span.start), in_seconds(t.span.end), t.vowel.ipa());
         if (!t.usable()) {
-            out += fmt::format("{}: no number: {}\n", where, t.refused);
+            out += fmt::format("{}: no result: {}\n", where, t.refused);
             continue;
         }
         for (auto const& f : t.quality.findings)

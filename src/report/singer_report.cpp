@@ -25,9 +25,9 @@ std::string how(plan::TractLength const& t) {
     case plan::TractLength::From::given:
         return "as given in the profile";
     case plan::TractLength::From::upper_resonances:
-        return fmt::format("estimated from the upper resonances of {} vowels, as of a tube", t.vowels);
+        return fmt::format("estimated from the upper resonances of {} vowels, as for a tube", t.vowels);
     case plan::TractLength::From::average_voices:
-        return fmt::format("estimated from {} vowels against the nearest average voice", t.vowels);
+        return fmt::format("estimated from {} vowels compared with the nearest average voice", t.vowels);
     }
     return "";
 }
@@ -88,7 +88,7 @@ std::string placement_table(std::vector<plan::Placement> const& among) {
                    semitones_above(p.above[2]), std::to_string(p.vowels), fmt::format("{:.1f}", p.distance)});
     return "Against the average voices: semitones above them, mean over the vowels both have\n\n" +
            table.str() +
-           "distance: 1 is as far as voices of one type usually lie apart; resonances tell a voice type only "
+           "distance: 1 is how far apart voices of one type usually lie; resonances show a voice type only "
            "roughly\n";
 }
 
@@ -114,7 +114,7 @@ std::string singer_text(SingerPicture const& p) {
     std::string out = fmt::format("{}\nvoice: {}", s.name.empty() ? "(no name)" : s.name, to_string(s.voice));
     if (s.range) out += "; range: " + s.range->str();
     out += fmt::format("; A4 = {} Hz\n", number(in_hertz(s.tuning.a4), 2));
-    out += fmt::format("known by: {}", to_string(s.provenance.method));
+    out += fmt::format("source: {}", to_string(s.provenance.method));
     if (!s.provenance.date.empty()) out += ", " + s.provenance.date;
     if (!s.provenance.note.empty()) out += fmt::format(" ({})", s.provenance.note);
     out += "\n";

@@ -19,7 +19,7 @@ i            -1.8
 a            -1.0
 * further apart than the uncertainty of both: 95 % sure which is higher
 
-Passaggio of the handbooks: generic, from memory (R. Miller 1986, 2000); no singer was measured
+Passaggio in the handbooks: generic, from memory (R. Miller 1986, 2000); no singer was measured
   lyric tenor: D4 and G4
   lyric bass: A♭3 and D♭4
 

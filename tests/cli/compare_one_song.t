@@ -6,8 +6,8 @@ Steps: Average bass and Average tenor, technique classical
 bar  beat  syllable  pitch  vowel  Average bass          Average tenor  differ in  certain
 1     2.2            F4     a      turning, modify a +1  turning, hold  advice       8 % ?
 
-They differ on 40 % of the time sung, surely (at least 75 %) on 0 %.
-+5: fR1 five semitones above the own vowel's. ?: the measurements leave it open.
+They differ for 40 % of the time sung, certainly (at least 75 %) for 0 %.
++5: fR1 five semitones above the singer's own vowel. ?: uncertain.
 
 of the time sung  hold  migrate  modify
 Average bass      20 %      0 %    80 %
@@ -22,10 +22,10 @@ $ grep -c '"differ_in": null' both.json
 2
 # Three are too many for one sheet, and a song says its own vowels.
 $ vowelway compare bass tenor alto --song steps.yaml
-! --song: is compared for two singers at a time
+! --song: compares two singers at a time
 ! ...
 -> 2
 $ vowelway compare bass tenor --song steps.yaml --vowels "i a"
-! --vowels: is for voices compared without a song, whose words say the vowels
+! --vowels: cannot be used with --song: the vowels come from the words of the song
 ! ...
 -> 2

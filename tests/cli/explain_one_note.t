@@ -35,7 +35,7 @@ $ vowelway explain data/profiles/rising_fifth.yaml --singer data/profiles/even_n
 -> 3
 $ vowelway explain data/profiles/rising_fifth.yaml --singer data/profiles/even_numbers.yaml --measure 9
 ! data/profiles/rising_fifth.yaml: no note with a vowel begins at bar 9
-!   there is no such bar; the notes sung go from bar 1, beat 1 (D3) to bar 1, beat 4 (A4)
+!   there is no such bar; the sung notes go from bar 1, beat 1 (D3) to bar 1, beat 4 (A4)
 -> 3
 $ vowelway explain data/profiles/rising_fifth.yaml --singer data/profiles/even_numbers.yaml --measure 1 -o note.csv
 ! --output: note.csv has no known ending; use one of .txt .json .pdf .svg .png

@@ -2,10 +2,10 @@
 $ vowelway measure data/measuring/creak_e_a_o.ogg data/measuring/whisper_e_a_o.m4a --vowels "e a o" --voice tenor --into me.yaml --date 2026-11-01
 vowel  probe    takes   F1    F2    F3       fR1             fR2              fR3
 ...
-F: peaks in the sound, Hz. fR: resonances of the tract, the probe's own shift taken off, Hz ± one SD.
+F: peaks in the sound, Hz. fR: resonances of the tract, the probe's shift subtracted, Hz ± one SD.
 ...
-! assumed: the resonances are looked for around those of the Average tenor
-! caution: whisper or creak softly and briefly; stop if it tires you; this is no medical advice
+! assumed: the resonances are expected near those of the Average tenor
+! caution: whisper or creak softly and briefly; stop if it tires you; this is not medical advice
 ! me.yaml: 6 measurements written, 2026-11-01
 $ grep -c "date: 2026-11-01, method: creak" me.yaml
 3

@@ -1,14 +1,14 @@
 # A number is given only where the sound shows it.
 $ vowelway measure data/measuring/sung_high_a.ogg --vowels a --voice tenor
-data/measuring/sung_high_a.ogg 0.78-1.39 s /a/: no number: sung at 441 Hz: above 310 Hz the harmonics lie too far apart to show the resonances between them; creak, or sing lower
-! assumed: the resonances are looked for around those of the Average tenor
-! caution: whisper or creak softly and briefly; stop if it tires you; this is no medical advice
-! no take gives a number
-!   see the reason of each above, and record again
+data/measuring/sung_high_a.ogg 0.78-1.39 s /a/: no result: sung at 441 Hz: above 310 Hz the harmonics lie too far apart to show the resonances between them; creak, or sing lower
+! assumed: the resonances are expected near those of the Average tenor
+! caution: whisper or creak softly and briefly; stop if it tires you; this is not medical advice
+! no take gives a result
+!   see the reasons above, and record again
 -> 3
 # Whose resonances?
 $ vowelway measure data/measuring/whisper_e_a_o.m4a --vowels "e a o"
-! nothing says where this singer's resonances are due
+! there is nothing to say where this singer's resonances should be
 !   name the voice (--voice tenor), a profile (--singer me.yaml), or --into an existing profile
 -> 3
 # Three sounds, five vowels.

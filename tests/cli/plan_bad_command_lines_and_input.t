@@ -36,8 +36,8 @@ $ vowelway plan --range C3..A4 --singer tenor --vowels "i q"
 !   "q" is not known; write one symbol of the IPA vowel chart with its diacritics (ɛ, a̝, õ) or X-SAMPA (E, a_r, o~)
 -> 3
 $ vowelway plan --range C3..A4 --singer tenor --a4 4400
-! --a4 4400 is no tuning of A4
-!   give 380 to 500 Hz; today's is 440 Hz
+! --a4 4400 is not a tuning of A4
+!   give 380 to 500 Hz; the standard is 440 Hz
 -> 3
 # Nothing is half-written: a folder that is not there.
 $ vowelway plan --range C3..A4 --singer tenor --vowels a -o no/such/plan.json

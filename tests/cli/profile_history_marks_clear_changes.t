@@ -5,8 +5,8 @@ i      2026-09-01  creak         3  250 ±10  B3 +21 c            2200 ±70  C�
        2026-10-03  creak         3  300 ±20  D4 +37 c    +3.2 !  2200 ±70  C♯7 -14 c    0.0
 a      2026-09-01  whisper       2  650 ±60  E5 -24 c            1300 ±90  E6 -24 c
        2026-10-03  creak         3  707 ±20  F5 +20 c    +1.4    1250 ±60  E♭6 +8 c    -0.7
-change: semitones since the measurement before; ! more than twice what the deviations of both explain
-own shift of a whisper: fR1 +230 ±60 Hz fR2 +100 ±70 Hz; from 1 vowel
+change: semitones since the previous measurement; ! more than twice the combined deviation
+the singer's own shift for a whisper: fR1 +230 ±60 Hz fR2 +100 ±70 Hz; from 1 vowel
 $ vowelway profile history tenor
 ! the average tenor has no history
 !   name the profile of a singer

@@ -2,8 +2,8 @@
 $ vowelway profile show data/profiles/demo_tenor.yaml
 Demo tenor
 voice: tenor; range: B2..C5; A4 = 440 Hz
-known by: creak, 2026-10-03 (third lesson)
-vocal tract: 17.0 cm ±0.8, estimated from the upper resonances of 4 vowels, as of a tube
+source: creak, 2026-10-03 (third lesson)
+vocal tract: 17.0 cm ±0.8, estimated from the upper resonances of 4 vowels, as for a tube
 
 vowel   fR1 Hz  as a pitch     fR2 Hz  as a pitch       fR3 Hz  as a pitch
 i      300 ±20  D4 ±1.1 st   2200 ±70  C♯7 ±0.5 st    2950 ±90  F♯7 ±0.5 st
@@ -23,5 +23,5 @@ alto          -0.9  -1.9  -1.2       4       1.0
 mezzo         -1.4  -2.5  -1.7       4       1.3
 soprano       -1.9  -3.0  -2.1       4       1.7
 treble        -3.6  -4.7  -3.8       4       2.5
-distance: 1 is as far as voices of one type usually lie apart; resonances tell a voice type only roughly
+distance: 1 is how far apart voices of one type usually lie; resonances show a voice type only roughly
 ! assumed: the profile gives no deviation for /a/: the usual one for the method "creak" is assumed

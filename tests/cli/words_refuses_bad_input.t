@@ -17,7 +17,7 @@ $ vowelway words "amor" --language klingon
 -> 3
 $ vowelway words "..."
 ! guessed: the language is taken to be Italian (there are no words)
-! the text holds no words
+! the text has no words
 !   write some words, a file or - for the standard input
 -> 3
 $ printf "\377\376" | vowelway words - --language it

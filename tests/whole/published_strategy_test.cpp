@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Published strategies must emerge from the optimiser: no rule of the program says any of them. The weights
 // were searched for with these papers in mind (bench/strategy_tune.cpp), so this shows that one set of
-// weights does justice to all of them, on voices and vowels together; it is no blind prediction.
+// weights does justice to all of them, on voices and vowels together; it is not an independent prediction.
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/technique/read_technique.hpp"
 #include "vowelway/plan/make_plan.hpp"

@@ -13,7 +13,7 @@
 
 namespace vowelway::acoustics {
 
-/// What a shape shall resonate at.
+/// The resonances that a shape should have.
 struct ResonanceTargets {
     Frequency r1, r2;
     std::optional<Frequency> r3;

@@ -19,6 +19,6 @@ std::string plan_json(plan::Plan const& plan);
 inline constexpr std::string_view voice_caution =
     "Never push and never chase a number; comfort decides. Stop when the voice is hoarse or sore; if that "
     "lasts, see a doctor. "
-    "This is no medical advice and does not replace a teacher.";
+    "This is not medical advice and does not replace a teacher.";
 
 } // namespace vowelway::report

@@ -23,8 +23,7 @@ constexpr double missing_least = 0.25; // s
 
 Place in(std::string const& path) { return Place{path, 0, 0, {}}; }
 
-constexpr char const* record_again =
-    "record or copy it again, or save it anew as WAV from a player that plays it";
+constexpr char const* record_again = "record or copy it again, or open it in a player and save it as WAV";
 
 Handle<AVFormatContext> open(std::string const& path) {
     files::require_readable(path); // the decoders tell neither a folder from a pipe nor wait for none
@@ -47,8 +46,7 @@ Handle<AVFormatContext> open(std::string const& path) {
 
 Handle<AVCodecContext> decoder_of(AVStream const& stream, std::string const& path) {
     auto const* const codec = av().avcodec_find_decoder(stream.codecpar->codec_id);
-    if (!codec)
-        throw InputError("its coding is not one that can be read", "save it as WAV or FLAC first", in(path));
+    if (!codec) throw InputError("its audio format cannot be read", "save it as WAV or FLAC first", in(path));
     Handle<AVCodecContext> decoder{av().avcodec_alloc_context3(codec)};
     if (!decoder || av().avcodec_parameters_to_context(decoder.get(), stream.codecpar) < 0)
         throw InputError("is damaged at its beginning", record_again, in(path));
@@ -58,7 +56,7 @@ Handle<AVCodecContext> decoder_of(AVStream const& stream, std::string const& pat
         throw InputError("is damaged at its beginning", record_again, in(path));
     if (decoder->sample_rate < lowest_rate)
         throw InputError(
-            fmt::format("is sampled at {} Hz only: fR2 and fR3 would be missing", decoder->sample_rate),
+            fmt::format("is sampled at only {} Hz: fR2 and fR3 would be missing", decoder->sample_rate),
             "record at 16 kHz or more (any phone's voice recorder does)", in(path));
     return decoder;
 }
@@ -87,7 +85,7 @@ class Reading {
             if (frame_->sample_rate != decoder_.sample_rate ||
                 frame_->ch_layout.nb_channels != decoder_.ch_layout.nb_channels)
                 throw InputError("changes its sampling rate or its channels at " + clock_time(length()),
-                                 "save each part as a file of its own", in(path_));
+                                 "save each part as a separate file", in(path_));
             bool const more = give(mixer_.mix(frame_.get()));
             av().av_frame_unref(frame_.get());
             if (mixer_.broken()) return damaged();
@@ -95,7 +93,7 @@ class Reading {
             if (length() > longest_recording)
                 throw InputError(
                     fmt::format("lasts more than {:.0f} hours", in_seconds(longest_recording) / 3600),
-                    "cut out the minutes with the probes", in(path_));
+                    "cut out the part with the vowels", in(path_));
         }
     }
     void finish() { give(mixer_.mix(nullptr)); }
@@ -135,7 +133,7 @@ AudioFacts read_audio(std::string const& path, Frequency rate, AudioSink const& 
 
     auto const container = open(path);
     int const index = av().av_find_best_stream(container.get(), AVMEDIA_TYPE_AUDIO, -1, -1, nullptr, 0);
-    if (index < 0) throw InputError("holds no sound", "choose a recording with sound", in(path));
+    if (index < 0) throw InputError("has no sound", "choose a recording with sound", in(path));
     for (unsigned s = 0; s < container->nb_streams; ++s)
         if (static_cast<int>(s) != index) container->streams[s]->discard = AVDISCARD_ALL;
     AVStream& stream = *container->streams[index];
@@ -161,10 +159,10 @@ AudioFacts read_audio(std::string const& path, Frequency rate, AudioSink const& 
         reading.finish();
         double const found = in_seconds(reading.length());
         double const announced = announced_length(*container, stream);
-        if (found == 0) throw InputError("holds no sound", "choose a recording with sound", in(path));
+        if (found == 0) throw InputError("has no sound", "choose a recording with sound", in(path));
         if (announced - found > std::max(missing_least, missing_share * announced))
-            throw InputError(fmt::format("breaks off at {} though it announces {}",
-                                         clock_time(reading.length()), clock_time(seconds(announced))),
+            throw InputError(fmt::format("breaks off at {} but should last {}", clock_time(reading.length()),
+                                         clock_time(seconds(announced))),
                              record_again, in(path));
     }
 

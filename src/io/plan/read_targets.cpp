@@ -30,7 +30,7 @@ Json parse(std::string_view text, std::string const& file) {
         throw InputError("is not JSON: it breaks off or goes wrong here", remedy,
                          Place{file, static_cast<int>(line), static_cast<int>(column), {}});
     } catch (Json::out_of_range const&) {
-        throw InputError("holds a number too large for any resonance", remedy, Place{file, 0, 0, {}});
+        throw InputError("has a number too large for any resonance", remedy, Place{file, 0, 0, {}});
     }
 }
 

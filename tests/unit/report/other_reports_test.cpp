@@ -72,7 +72,7 @@ TEST_CASE("a measurement as text: no finer than 10 Hz, and why a take gave no nu
     CHECK(text.find("400 ± 30") != std::string::npos);
     CHECK(text.find("2010 ± 80") != std::string::npos);
     CHECK(text.find("404") == std::string::npos);
-    CHECK(text.find("take.wav 0.50-1.25 s /e/: no number: too soft\n") != std::string::npos);
+    CHECK(text.find("take.wav 0.50-1.25 s /e/: no result: too soft\n") != std::string::npos);
 }
 
 // Interval by hand: 1200 log2(449/400) is 200.07 cents, two semitones.
@@ -101,7 +101,7 @@ TEST_CASE("a check as JSON and as text") {
     CHECK(text.find("plan e̞ bar 4, 5") != std::string::npos);
     CHECK(text.find("+2.0  +2.1") != std::string::npos);
     CHECK(text.find("/e/ against the plan: fR1 high\n") != std::string::npos);
-    CHECK(text.find("no number: too soft") != std::string::npos);
+    CHECK(text.find("no result: too soft") != std::string::npos);
 }
 
 // By hand: 700 to 742 Hz is 1200 log2(1.06) = 100.9 cents; each deviation 1 % is 17.2 cents, of both 23.8:

@@ -160,7 +160,7 @@ TEST_CASE("files that are none, hold nothing or break off are told with time and
     Temporary const empty(wav({}, 44100));
     CHECK(error_of(empty.name()) != "");
     Temporary const slow(wav(tone(200, 6000, 1, 0.5), 6000));
-    CHECK(error_of(slow.name()).find("sampled at 6000 Hz only") != std::string::npos);
+    CHECK(error_of(slow.name()).find("sampled at only 6000 Hz") != std::string::npos);
 
     // a WAV of floats in which one is no number (format 3; bits of a quiet NaN)
     std::string floats = "RIFF" + number(36 + 32000, 4) + "WAVEfmt " + number(16, 4) + number(3, 2) +
