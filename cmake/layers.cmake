@@ -76,6 +76,11 @@ function(vowelway_build_layer name)
   if(EMSCRIPTEN)
     target_precompile_headers(${target} REUSE_FROM vowelway_vocabulary)
   endif()
+  if(VOWELWAY_PRECOMPILE)
+    target_precompile_headers(${target} PRIVATE <algorithm> <array> <cmath> <functional> <map> <memory> <optional> <span>
+      <string> <string_view> <vector> ${PROJECT_SOURCE_DIR}/include/vowelway/core/units.hpp)
+    target_compile_options(${target} PRIVATE $<$<CXX_COMPILER_ID:GNU>:-fpch-preprocess>) # ccache asks for it
+  endif()
   foreach(package ${layer_HEADERS})
     target_include_directories(${target} SYSTEM PRIVATE $<TARGET_PROPERTY:${package},INTERFACE_INCLUDE_DIRECTORIES>)
   endforeach()

@@ -57,10 +57,82 @@ Tube series_tube(Series const& series, double length, TractLoss loss) {
     return t;
 }
 
+namespace {
+
+constexpr int unknowns = series_terms + 1; // the last is ln(length)
+using Unknowns = Eigen::Matrix<double, unknowns, 1>;
+using Jacobian = Eigen::Matrix<double, 3, unknowns>;
+
+Eigen::Vector3d misses(std::vector<double> const& targets, std::vector<Complex> const& poles) {
+    Eigen::Vector3d out = Eigen::Vector3d::Zero();
+    for (std::size_t k = 0; k < targets.size(); ++k) out[k] = std::log(targets[k] / frequency_of(poles[k]));
+    return out;
+}
+
+// How freely each unknown moves: as it does between the vowels of real tracts.
+Unknowns spread_of(double length_sd) {
+    Unknowns spread;
+    for (int m = 0; m < series_terms; ++m) spread[m] = spread_series[m] * spread_series[m];
+    spread[series_terms] = length_sd * length_sd;
+    return spread;
+}
+
+Jacobian jacobian_of(SeriesSolution const& now, int count) {
+    Jacobian out = Jacobian::Zero();
+    std::vector<double> slopes;
+    for (int k = 0; k < count; ++k) {
+        sensitivities(now.tube, now.poles[k], slopes, nullptr);
+        for (int i = 0; i < series_sections; ++i)
+            for (int m = 0; m < series_terms; ++m) out(k, m) += slopes[i] * basis()[i][m];
+        out(k, series_terms) = -1;
+    }
+    return out;
+}
+
+// The likeliest of the steps after which the linearised resonances are right.
+Unknowns likeliest_step(Jacobian const& jacobian, Unknowns const& spread, Eigen::Vector3d const& miss,
+                        int count) {
+    constexpr double longest_step = 0.4;
+    Eigen::Matrix3d normal = jacobian * spread.asDiagonal() * jacobian.transpose();
+    for (int k = 0; k < 3; ++k) normal(k, k) += k < count ? 1e-9 : 1;
+    Unknowns step = spread.asDiagonal() * (jacobian.transpose() * normal.ldlt().solve(miss));
+    if (double const size = step.cwiseAbs().maxCoeff(); size > longest_step) step *= longest_step / size;
+    return step;
+}
+
+// Takes the step, or the half, the quarter .. of it that comes nearer to the targets; false when none does.
+bool take(SeriesSolution& now, Eigen::Vector3d& miss, Unknowns step, Jacobian const& jacobian,
+          std::vector<double> const& targets) {
+    for (int halving = 0; halving < 6; ++halving, step *= 0.5) {
+        auto series = now.series;
+        for (int m = 0; m < series_terms; ++m) series[m] += step[m];
+        double const length = now.length * std::exp(step[series_terms]);
+        auto t = series_tube(series, length, now.tube.loss);
+        Eigen::Vector3d const shift = jacobian * step;
+        auto guesses = now.poles;
+        for (std::size_t k = 0; k < targets.size(); ++k)
+            guesses[k] = Complex(guesses[k].real(), guesses[k].imag() * std::exp(shift[k]));
+        auto poles = follow(t, guesses);
+        if (poles.empty()) continue;
+        auto const left = misses(targets, poles);
+        if (left.norm() > 0.999 * miss.norm()) continue;
+        now.series = series;
+        now.length = length;
+        now.tube = std::move(t);
+        now.poles = std::move(poles);
+        miss = left;
+        now.residual = left.cwiseAbs().maxCoeff();
+        return true;
+    }
+    return false;
+}
+
+} // namespace
+
 SeriesSolution solve_series(std::vector<double> const& targets, Series const& start, double length,
                             double length_sd, TractLoss loss) {
-    constexpr double accuracy = 1e-4, longest_step = 0.4;
-    constexpr int most_steps = 40, unknowns = series_terms + 1; // the last is ln(length)
+    constexpr double accuracy = 1e-4;
+    constexpr int most_steps = 40;
     auto const count = static_cast<int>(targets.size());
     SeriesSolution now;
     now.series = start;
@@ -68,59 +140,14 @@ SeriesSolution solve_series(std::vector<double> const& targets, Series const& st
     now.tube = series_tube(now.series, length, loss);
     now.poles = first_poles(now.tube, count);
     if (now.poles.size() < targets.size()) return now;
-    auto const misses = [&](std::vector<Complex> const& poles) {
-        Eigen::Vector3d out = Eigen::Vector3d::Zero();
-        for (int k = 0; k < count; ++k) out[k] = std::log(targets[k] / frequency_of(poles[k]));
-        return out;
-    };
-    Eigen::Vector3d miss = misses(now.poles);
+    auto miss = misses(targets, now.poles);
     now.residual = miss.cwiseAbs().maxCoeff();
-
-    // How freely each unknown moves: as it does between the vowels of real tracts.
-    using Unknowns = Eigen::Matrix<double, unknowns, 1>;
-    Unknowns spread;
-    for (int m = 0; m < series_terms; ++m) spread[m] = spread_series[m] * spread_series[m];
-    spread[series_terms] = length_sd * length_sd;
-
-    std::vector<double> slopes;
+    auto const spread = spread_of(length_sd);
     while (now.residual > accuracy && now.steps < most_steps) {
         ++now.steps;
-        Eigen::Matrix<double, 3, unknowns> jacobian = Eigen::Matrix<double, 3, unknowns>::Zero();
-        for (int k = 0; k < count; ++k) {
-            sensitivities(now.tube, now.poles[k], slopes, nullptr);
-            for (int i = 0; i < series_sections; ++i)
-                for (int m = 0; m < series_terms; ++m) jacobian(k, m) += slopes[i] * basis()[i][m];
-            jacobian(k, series_terms) = -1;
-        }
-        // The likeliest of the steps after which the linearised resonances are right.
-        Eigen::Matrix3d normal = jacobian * spread.asDiagonal() * jacobian.transpose();
-        for (int k = 0; k < 3; ++k) normal(k, k) += k < count ? 1e-9 : 1;
-        Unknowns step = spread.asDiagonal() * (jacobian.transpose() * normal.ldlt().solve(miss));
-        if (!step.allFinite()) return now;
-        if (double const size = step.cwiseAbs().maxCoeff(); size > longest_step) step *= longest_step / size;
-        bool better = false;
-        for (int halving = 0; halving < 6 && !better; ++halving, step *= 0.5) {
-            auto series = now.series;
-            for (int m = 0; m < series_terms; ++m) series[m] += step[m];
-            double const new_length = now.length * std::exp(step[series_terms]);
-            auto const t = series_tube(series, new_length, loss);
-            Eigen::Vector3d const shift = jacobian * step;
-            auto guesses = now.poles;
-            for (int k = 0; k < count; ++k)
-                guesses[k] = Complex(guesses[k].real(), guesses[k].imag() * std::exp(shift[k]));
-            auto poles = follow(t, guesses);
-            if (poles.empty()) continue;
-            auto const left = misses(poles);
-            if (left.norm() > 0.999 * miss.norm()) continue;
-            better = true;
-            now.series = series;
-            now.length = new_length;
-            now.tube = t;
-            now.poles = std::move(poles);
-            miss = left;
-            now.residual = left.cwiseAbs().maxCoeff();
-        }
-        if (!better) break;
+        auto const jacobian = jacobian_of(now, count);
+        auto const step = likeliest_step(jacobian, spread, miss, count);
+        if (!step.allFinite() || !take(now, miss, step, jacobian, targets)) break;
     }
     return now;
 }

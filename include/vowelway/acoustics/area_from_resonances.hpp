@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // From measured resonances back to a shape of the tract that has them.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/acoustics/tract.hpp"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // How wide a resonance of the vocal tract is, when nobody has measured it.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/core/pitch.hpp"

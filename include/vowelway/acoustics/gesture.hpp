@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // What a singer does to the tract, in degrees a singer can feel.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include <array>

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Which vowel a listener is predicted to hear from the harmonics that are there.
+// Threads: a VowelSpace, once made, is only read; any number at once.
 #pragma once
 
 #include "vowelway/acoustics/note_spectrum.hpp"

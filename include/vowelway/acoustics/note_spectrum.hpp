@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The harmonics of one sung note as they leave the mouth, for any number of shapes of the tract. Everything
 // that does not depend on the shape is computed once, so that a planner may try thousands of shapes a note.
+// Threads: a NoteSpectrum, once made, is only read; any number at once.
 #pragma once
 
 #include "vowelway/acoustics/source.hpp"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Scales of the ear: critical-band rate (Bark), equivalent rectangular bandwidth, A-weighting.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/core/units.hpp"

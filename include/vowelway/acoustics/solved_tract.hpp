@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // A tract and all that is told of it.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/acoustics/tract.hpp"

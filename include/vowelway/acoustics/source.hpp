@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The sound of the vocal folds before the tract shapes it.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/core/pitch.hpp"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The vocal tract as a row of tubes: its resonances, and how it loads the vocal folds.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/core/units.hpp"

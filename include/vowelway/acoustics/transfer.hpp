@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // What a tract with known resonances does to the sound that passes through it.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/acoustics/bandwidth.hpp"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Is it where it should be? New probes against a profile or a plan's targets, and the drift over weeks.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/analysis/measure.hpp"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // New probes against all that is known of a singer: the profile, its history and the targets of a plan.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/analysis/check.hpp"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // What excites the tract in a piece of sound: noise, separate pulses, or a pitch.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/analysis/formants.hpp"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // What to look for in a probe of a vowel, from a singer's profile or an average voice.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/analysis/formants.hpp"

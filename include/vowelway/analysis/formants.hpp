@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The formants of a steady piece of sound: the estimator.
 // A formant F is a peak of the radiated sound; what it tells of the tract (fR) is tract_reading.hpp's.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/analysis/room.hpp"

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // From measurements to what a profile remembers, and what changed in it. Plain values; nothing is read or
 // written.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/analysis/measure.hpp"

@@ -2,6 +2,7 @@
 // Linear prediction: the all-pole spectrum that fits a sound, and its poles.
 // J. Makhoul, "Linear prediction: a tutorial review", Proc. IEEE 63 (1975) 561, for the normal equations,
 // the recursion that solves them, and prediction from a part of the spectrum.
+// Threads: any number at once, each with WeightedMoments of its own.
 #pragma once
 
 #include "vowelway/analysis/spectrum.hpp"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Which parts of a recording sound, and which are pauses: in one pass, in bounded memory.
+// Threads: any number at once, each with a Listener of its own.
 #pragma once
 
 #include "vowelway/analysis/room.hpp"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // From what was heard to resonances per take and vowel: the whole way, without files.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/analysis/listen.hpp"

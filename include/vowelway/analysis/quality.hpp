@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Is this probe a good one? In numbers, and in a teacher's words.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/analysis/excitation.hpp"

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Where a singer's resonances are due: what is known of the singer, the rest from the average of the voice
 // type.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/analysis/measure.hpp"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // How a room rings after a sound, and how far that blurs a spectrum.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/core/units.hpp"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Sound as samples, and its average power spectrum.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/core/units.hpp"

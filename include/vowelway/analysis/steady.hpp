@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Where one vowel ends and the next begins in a breath, and which part of a vowel is steady.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/analysis/spectrum.hpp"

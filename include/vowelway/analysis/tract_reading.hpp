@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // From the formants of a probe to the resonances of the tract that sings: the glottis that whispers or
 // creaks is more open than the one that sings, and shifts them.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/analysis/formants.hpp"

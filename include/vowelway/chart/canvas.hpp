@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // What charts draw on. Lengths are in points (1/72 inch), x grows to the right and y downwards.
+// Threads: a Canvas, a Path and a TextMeasurer belong to one thread at a time.
 #pragma once
 
 #include "vowelway/core/theme.hpp"

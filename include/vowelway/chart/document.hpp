@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // What drawing gives: bytes, to be saved or sent by whoever asked.
+// Threads: plain values.
 #pragma once
 
 #include <string>

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Charts of a plan, on paper. Views only: every value they show stands in the plan.
+// Threads: any number of charts at once, each laid out with a measurer of its own thread.
 #pragma once
 
 #include "vowelway/chart/document.hpp"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The chart of two singers' plans for one song.
+// Threads: as draw.hpp.
 #pragma once
 
 #include "vowelway/chart/draw.hpp"

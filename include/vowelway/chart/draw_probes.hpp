@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The chart of new probes: where each lies among the vowels it should be like.
+// Threads: as draw.hpp.
 #pragma once
 
 #include "vowelway/analysis/check.hpp"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // A canvas that remembers: layout measures with it, pages are made of it, tests read it.
+// Threads: a Drawing, with its measurer, belongs to one thread at a time.
 #pragma once
 
 #include "vowelway/chart/canvas.hpp"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The letters of a text as paths.
+// Threads: belongs to one thread at a time.
 #pragma once
 
 #include "vowelway/chart/canvas.hpp"

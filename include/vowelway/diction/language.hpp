@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The languages that are sung, and how one is recognised from a text.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include <optional>

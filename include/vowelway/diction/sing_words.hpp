@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // From written words to sung vowels: what is held on each syllable, and what passes before and after it.
 // Rules, sources and accuracy: docs/diction.md.
+// Threads: any number at once; the synthesiser, one for the process, takes words one at a time.
 #pragma once
 
 #include "vowelway/core/passage.hpp"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // A teacher's own pronunciations: they win over every rule.
+// Threads: a WordList that nobody adds to may be asked by any number at once.
 #pragma once
 
 #include <map>

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Singers and voice types side by side: where each vowel turns and meets, and where they truly differ.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/core/error.hpp"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Two singers, one song: where their plans part.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/plan/plan.hpp"

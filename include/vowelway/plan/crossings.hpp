@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Crossings: the pitches at which a harmonic of the voice meets a resonance of the tract.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/plan/plan.hpp"

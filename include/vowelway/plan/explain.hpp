@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // One sung note with everything that decided about it, as plain values.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/acoustics/tract.hpp"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The resonances of any vowel for a singer, measured or, failing that, estimated and marked so.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/core/singer.hpp"

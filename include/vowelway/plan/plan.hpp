@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The plan: everything the outputs say, computed once, as plain values. No output computes anything.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/acoustics/gesture.hpp"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Zones: where a sung pitch lies for a vowel, and how surely.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/plan/plan.hpp"
