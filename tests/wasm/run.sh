@@ -1,10 +1,11 @@
 #!/bin/sh
 # Builds the module of the page and compares it in node with the native program.
-#   sh tests/wasm/run.sh BUILD      (a native build with the tests)
+#   sh tests/wasm/run.sh PROGRAM PRONOUNCE      (of native builds; PRONOUNCE is built with the tests)
 set -eu
-build=$(realpath "${1:?"name the folder of a native build"}")
+program=$(realpath "${1:?"name the native program"}")
+pronounce=$(realpath "${2:?"name the test program that asks the native synthesiser"}")
 cd "$(dirname "$0")/../.."
 sh src/page/make.sh
 scratch=$(mktemp -d)
 trap 'rm -rf "$scratch"' EXIT
-node tests/wasm/compare.mjs "$build/src/cli/vowelway" "$build/tests/wasm/pronounce" build/wasm/src/page "$scratch"
+node tests/wasm/compare.mjs "$program" "$pronounce" build/wasm/src/page "$scratch"
