@@ -21,6 +21,7 @@ vowelway_material(CLI11 CLI11::CLI11 BSD-3-Clause "command line")
 vowelway_material(cairo PkgConfig::vowelway_cairo "LGPL-2.1-only OR MPL-1.1" "PDF and PNG, with pango (LGPL-2.0-or-later) and fontconfig (HPND-sell-variant)")
 vowelway_material(espeak-ng PkgConfig::vowelway_espeak GPL-3.0-or-later "sounds of words where rules have none")
 vowelway_material(ffmpeg PkgConfig::vowelway_ffmpeg GPL-2.0-or-later "reading recordings")
+vowelway_material(libsndfile PkgConfig::vowelway_sndfile LGPL-2.1-or-later "writing sound")
 
 get_property(materials GLOBAL PROPERTY vowelway_materials)
 set(lines "")

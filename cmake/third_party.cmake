@@ -22,6 +22,7 @@ vowelway_package(PkgConfig::vowelway_libzip   PKGCONFIG libzip>=1.7      HEADERS
 vowelway_package(PkgConfig::vowelway_espeak   PKGCONFIG espeak-ng        HEADERS espeak-ng/)
 vowelway_package(PkgConfig::vowelway_ffmpeg   PKGCONFIG libavformat libavcodec libavutil libswresample
                                               HEADERS libav libsw)
+vowelway_package(PkgConfig::vowelway_sndfile  PKGCONFIG sndfile>=1.2   HEADERS sndfile)
 vowelway_package(PkgConfig::vowelway_cairo    PKGCONFIG cairo>=1.16 cairo-pdf cairo-png pangocairo>=1.50 pangoft2 fontconfig
                                               HEADERS cairo pango/ fontconfig/ ft2build.h freetype/ glib)
 vowelway_package(doctest::doctest             PACKAGE doctest 2.4        HEADERS doctest/)

@@ -24,13 +24,15 @@ constexpr std::array<std::pair<TractLoss, std::string_view>, 4> loss_names{
      {TractLoss::closed_glottis, "closed-glottis"},
      {TractLoss::voiced, "voiced"}}};
 
-tube::Tube checked(AreaFunction const& tract, TractLoss loss) {
+} // namespace
+
+tube::Tube tube::checked(AreaFunction const& tract, TractLoss loss) {
     constexpr std::size_t most = 512;
     if (tract.empty()) throw InputError("the area function has no sections", "give at least one section");
     if (tract.size() > most)
         throw InputError("the area function has " + std::to_string(tract.size()) + " sections",
                          "give at most " + std::to_string(most));
-    tube::Tube out;
+    Tube out;
     out.loss = loss;
     for (std::size_t i = 0; i < tract.size(); ++i) {
         double const length = in_centimetres(tract[i].length), area = in_square_centimetres(tract[i].area);
@@ -50,8 +52,6 @@ tube::Tube checked(AreaFunction const& tract, TractLoss loss) {
     return out;
 }
 
-} // namespace
-
 std::string_view to_string(TractLoss loss) {
     for (auto const& [value, name] : loss_names)
         if (value == loss) return name;
@@ -65,7 +65,7 @@ std::optional<TractLoss> parse_tract_loss(std::string_view name) {
 }
 
 std::vector<TractResonance> resonances(AreaFunction const& tract, TractLoss loss, Frequency up_to) {
-    auto const t = checked(tract, loss);
+    auto const t = tube::checked(tract, loss);
     std::vector<TractResonance> out;
     // Losses shift a resonance by far less than the 400 Hz of margin here.
     for (auto const& pole : tube::poles_below(t, up_to.value() + 400)) {
@@ -76,12 +76,12 @@ std::vector<TractResonance> resonances(AreaFunction const& tract, TractLoss loss
 }
 
 AcousticImpedance input_impedance(AreaFunction const& tract, Frequency f, TractLoss loss) {
-    auto const z = tube::input_impedance(checked(tract, loss), f.value());
+    auto const z = tube::input_impedance(tube::checked(tract, loss), f.value());
     return {{z.real()}, {z.imag()}};
 }
 
 std::vector<Band> compliant_bands(AreaFunction const& tract, TractLoss loss, Frequency up_to) {
-    auto const t = checked(tract, loss);
+    auto const t = tube::checked(tract, loss);
     auto const compliant = [&](double f) { return tube::input_impedance(t, f).imag() < 0; };
     constexpr double step = 4, lowest = 60;
     std::vector<Band> out;
@@ -103,7 +103,7 @@ std::vector<Band> compliant_bands(AreaFunction const& tract, TractLoss loss, Fre
 }
 
 Sensitivity sensitivity(AreaFunction const& tract, int number, TractLoss loss) {
-    auto const t = checked(tract, loss);
+    auto const t = tube::checked(tract, loss);
     auto const poles = number >= 1 && tube::lossless_resonance(t, number) < 8000
                            ? tube::first_poles(t, number)
                            : std::vector<tube::Complex>{};

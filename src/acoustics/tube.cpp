@@ -211,6 +211,23 @@ std::vector<Complex> poles_below(Tube const& t, double up_to) {
     return poles_while(t, [&](int, double f) { return f < up_to; });
 }
 
+TwoPort two_port(Tube const& t, Complex s, std::size_t from, std::size_t to) {
+    Chain chain(t, s);
+    Complex a = 1, b = 0, low = 0, d = 1; // of P and V
+    for (std::size_t i = from; i < to; ++i) {
+        chain.at(i);
+        Complex const up = chain.sh / t.area[i], down = chain.sh * t.area[i];
+        Complex const na = chain.ch * a - up * low, nb = chain.ch * b - up * d;
+        low = chain.ch * low - down * a;
+        d = chain.ch * d - down * b;
+        a = na;
+        b = nb;
+    }
+    return {a, b * chain.scale(), low / chain.scale(), d};
+}
+
+Complex radiation_load(Tube const& t, Complex s) { return load(t, s).impedance; }
+
 Complex input_impedance(Tube const& t, double f) {
     Complex const s(0, 2 * pi * f);
     Chain chain(t, s);

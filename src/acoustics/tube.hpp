@@ -21,6 +21,9 @@ struct Tube {
     std::size_t size() const { return area.size(); }
 };
 
+/// Throws InputError unless the sections are in the range of AreaFunction.
+Tube checked(AreaFunction const& tract, TractLoss loss);
+
 /// A pole s = -pi B + j 2 pi F.
 double frequency_of(Complex pole);
 double bandwidth_of(Complex pole);
@@ -43,6 +46,14 @@ std::vector<Complex> first_poles(Tube const& t, int count);
 std::vector<Complex> poles_below(Tube const& t, double up_to);
 
 Complex input_impedance(Tube const& t, double f);
+
+/// [P U]lipward = [a b; c d] [P U]glottisward over the sections `from` .. `to` - 1.
+struct TwoPort {
+    Complex a, b, c, d;
+};
+TwoPort two_port(Tube const& t, Complex s, std::size_t from, std::size_t to);
+/// What the lips feel of the air outside.
+Complex radiation_load(Tube const& t, Complex s);
 
 /// d ln F / d ln area and d ln F / d ln length of every section at a pole.
 void sensitivities(Tube const& t, Complex pole, std::vector<double>& by_area, std::vector<double>* by_length);

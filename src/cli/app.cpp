@@ -55,6 +55,7 @@ std::unique_ptr<CLI::App> make_app() {
     add_check(program);
     add_compare(program);
     add_explain(program);
+    add_hear(program);
     add_measure(program);
     add_plan(program);
     add_profile(program);

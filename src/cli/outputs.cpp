@@ -22,10 +22,14 @@ struct FormRow {
     Form form;
     std::string_view as, endings;
 };
-constexpr std::array form_rows{FormRow{Form::table, "table", ".txt"}, FormRow{Form::csv, "csv", ".csv"},
+constexpr std::array form_rows{FormRow{Form::table, "table", ".txt"},
+                               FormRow{Form::csv, "csv", ".csv"},
                                FormRow{Form::json, "json", ".json"},
                                FormRow{Form::chart, "", ".pdf .svg .png"},
-                               FormRow{Form::score, "", ".mxl .musicxml .xml"}};
+                               FormRow{Form::score, "", ".mxl .musicxml .xml"},
+                               FormRow{Form::wav, "wav", ".wav"},
+                               FormRow{Form::flac, "flac", ".flac"},
+                               FormRow{Form::midi, "", ".mid"}};
 
 FormRow const& row_of(Form form) { return *std::ranges::find(form_rows, form, &FormRow::form); }
 
@@ -104,6 +108,11 @@ void Outputs::write(std::vector<Writer> const& writers) const {
             continue;
         }
         auto const form = *std::ranges::find_if(forms_, [&](Form f) { return has_ending(f, file); });
+        if (auto const& save = writer_of(writers, form).save) {
+            save(file);
+            std::cerr << "wrote " << file << "\n";
+            continue;
+        }
         std::vector<chart::Document> documents;
         if (auto const* make = std::get_if<Writer::Documents>(&writer_of(writers, form).make))
             documents = (*make)(fs::path(file).extension().string());

@@ -6,6 +6,7 @@
 #include "cli/command.hpp"
 #include "vowelway/chart/document.hpp"
 
+#include <filesystem>
 #include <functional>
 #include <string>
 #include <string_view>
@@ -15,7 +16,7 @@
 namespace vowelway::cli {
 
 /// What an answer can be written as. Names and endings stand in a table in outputs.cpp.
-enum class Form { table, csv, json, chart, score };
+enum class Form { table, csv, json, chart, score, wav, flac, midi };
 
 /// Makes one form: a text, or the documents of a file with that ending (".svg"); several are saved under
 /// numbered names.
@@ -24,6 +25,8 @@ struct Writer {
     using Documents = std::function<std::vector<chart::Document>(std::string const& ending)>;
     Form form;
     std::variant<Text, Documents> make;
+    /// For what is too long to be held in memory: writes the file itself; `make` is for standard output.
+    std::function<void(std::filesystem::path const&)> save = {};
 };
 
 class Outputs {

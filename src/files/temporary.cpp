@@ -99,6 +99,26 @@ void Temporary::fill(std::string_view bytes) {
         if (written <= 0) throw refused(destination_, "write", written < 0 ? errno : ENOSPC);
         bytes.remove_prefix(static_cast<std::size_t>(written));
     }
+    sync();
+}
+
+void Temporary::write_at(off_t offset, std::string_view bytes) {
+    while (!bytes.empty()) {
+        auto const written = ::pwrite(file_.get(), bytes.data(), bytes.size(), offset);
+        if (written < 0 && errno == EINTR) continue;
+        if (written <= 0) throw refused(destination_, "write", written < 0 ? errno : ENOSPC);
+        offset += written;
+        bytes.remove_prefix(static_cast<std::size_t>(written));
+    }
+}
+
+std::size_t Temporary::read_at(off_t offset, std::span<char> bytes) const {
+    auto const got = ::pread(file_.get(), bytes.data(), bytes.size(), offset);
+    if (got < 0) throw refused(destination_, "read back", errno);
+    return static_cast<std::size_t>(got);
+}
+
+void Temporary::sync() {
     int synced = 0;
     do synced = fsync(file_.get());
     while (synced != 0 && errno == EINTR);

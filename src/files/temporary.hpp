@@ -4,7 +4,9 @@
 
 #include "files/handle.hpp"
 
+#include <cstddef>
 #include <filesystem>
+#include <span>
 #include <string_view>
 #include <sys/types.h>
 
@@ -27,6 +29,10 @@ class Temporary {
     void take_after(uid_t owner, gid_t group, mode_t mode);
     /// All bytes, down to the disk.
     void fill(std::string_view bytes);
+    /// Overwrites or appends; sync() brings all down to the disk.
+    void write_at(off_t offset, std::string_view bytes);
+    std::size_t read_at(off_t offset, std::span<char> bytes) const;
+    void sync();
     void replace_destination();
     /// False when something stands there already.
     bool create_destination();

@@ -2,7 +2,9 @@
 #include "vowelway/files/write.hpp"
 
 #include "files/temporary.hpp"
+#include "vowelway/files/pieces.hpp"
 
+#include <algorithm>
 #include <cerrno>
 #include <optional>
 #include <sys/stat.h>
@@ -63,16 +65,36 @@ std::optional<struct stat> replaceable(std::filesystem::path const& target,
 
 } // namespace
 
-void write(std::filesystem::path const& path, std::string_view bytes) {
+Pieces::Pieces(std::filesystem::path const& path) {
     auto const target = end_of_links(path);
     auto const folder = folder_of(target);
     remove_leftovers(folder); // first: one killed while creating is a second name of its file
     auto const known = replaceable(target, path);
     // Nobody else reads a private file's new contents, not even before it has its mode.
-    Temporary temporary(folder, target, known ? 0600 : 0666);
-    if (known) temporary.take_after(known->st_uid, known->st_gid, known->st_mode & 07777);
-    temporary.fill(bytes);
-    temporary.replace_destination();
+    temporary_ = std::make_unique<Temporary>(folder, target, known ? 0600 : 0666);
+    if (known) temporary_->take_after(known->st_uid, known->st_gid, known->st_mode & 07777);
+}
+
+Pieces::~Pieces() = default;
+
+void Pieces::write_at(std::uint64_t offset, std::string_view bytes) {
+    temporary_->write_at(static_cast<off_t>(offset), bytes);
+    size_ = std::max(size_, offset + bytes.size());
+}
+
+std::size_t Pieces::read_at(std::uint64_t offset, std::span<char> bytes) const {
+    return temporary_->read_at(static_cast<off_t>(offset), bytes);
+}
+
+void Pieces::keep() {
+    temporary_->sync();
+    temporary_->replace_destination();
+}
+
+void write(std::filesystem::path const& path, std::string_view bytes) {
+    Pieces whole(path);
+    whole.write_at(0, bytes);
+    whole.keep();
 }
 
 bool create(std::filesystem::path const& path, std::string_view bytes) {

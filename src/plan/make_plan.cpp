@@ -6,6 +6,7 @@
 #include "plan/reading.hpp"
 #include "vowelway/plan/crossings.hpp"
 #include "vowelway/plan/known_resonances.hpp"
+#include "vowelway/plan/sung_source.hpp"
 
 #include <algorithm>
 #include <cmath>

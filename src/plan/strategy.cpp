@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "plan/strategy.hpp"
 
-#include "vowelway/acoustics/area_from_resonances.hpp"
 #include "vowelway/acoustics/scales.hpp"
+#include "vowelway/plan/sung_source.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -39,21 +39,6 @@ class NormalDraws {
     }
     std::uint64_t state_;
 };
-
-acoustics::Source source_of(Technique const& t) {
-    acoustics::Source source;
-    source.slope = t.source_slope;
-    source.upper_slope = t.upper_slope;
-    source.upper_begins = t.upper_begins;
-    source.upper_complete = t.upper_complete;
-    return source;
-}
-
-Length tract_of(Singer const& singer, std::vector<VowelResonances> const& vowels) {
-    if (singer.tract_length) return *singer.tract_length;
-    return acoustics::estimate_tract_length(singer.vowels.empty() ? std::span(vowels)
-                                                                  : std::span(singer.vowels));
-}
 
 std::vector<std::pair<Vowel, acoustics::ResonanceSet>>
 shapes_of(Singer const& singer, std::vector<VowelResonances> const& vowels, Frequency quarter) {
@@ -97,7 +82,7 @@ Strategy::Strategy(Singer const& singer, Technique technique, std::vector<VowelR
                    PitchRange const& range, Means const& means)
     : executor_(&executor_of(means)),
       cache_(cache_of(means)), aim_{std::move(technique), ease_pitch_of(range, singer.tuning)},
-      source_(source_of(aim_.technique)), tract_(tract_of(singer, vowels)),
+      source_(source_of(aim_.technique)), tract_(tract_length_of(singer, vowels)),
       quarter_(acoustics::quarter_wave(tract_)),
       space_(shapes_of(singer, vowels, quarter_), quarter_, acoustics::speaking_pitch(quarter_)) {
     for (double step : {-3.0, 0.0, 3.0})

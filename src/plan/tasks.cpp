@@ -22,6 +22,4 @@ double line_between(SungNote const& before, SungNote const& note) {
     return line;
 }
 
-Decibels loudness_of(SungNote const& note) { return {3.5 * note.dynamic.value_or(0)}; }
-
 } // namespace vowelway::plan

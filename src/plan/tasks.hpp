@@ -19,7 +19,4 @@ namespace vowelway::plan {
 /// Common practice, no source; the sizes are our judgement.
 double line_between(SungNote const& before, SungNote const& note);
 
-/// Loudness against mezzo-forte: 3.5 dB a step of the dynamic marks (our judgement: pp -10, ff +7 dB).
-Decibels loudness_of(SungNote const& note);
-
 } // namespace vowelway::plan

@@ -6,7 +6,7 @@ set -eu
 program=$1
 scratch=$(mktemp -d)
 trap 'rm -rf "$scratch"' EXIT
-if ldd "$program" | grep -E 'libav|libsw|libespeak'; then
+if ldd "$program" | grep -E 'libav|libsw|libsndfile|libespeak'; then
     echo "these are loaded at every start" >&2
     exit 1
 fi

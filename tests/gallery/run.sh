@@ -8,7 +8,8 @@ work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 mkdir "$work/bin" "$work/charts"
 ln -s "$1" "$work/bin/vowelway"
-ln -s "$source/charts/demo" "$work/charts/demo"
+cp -r "$source/charts/demo" "$work/charts/demo" # sounds are made beside the songs
+rm -f "$work/charts/demo/"*.flac
 ln -s "$source/tests" "$work/tests"
 PATH="$work/bin:$PATH"
 export PATH
@@ -16,7 +17,8 @@ cd "$work"
 sed -n 's/^    \(vowelway .*\)$/\1/p' "$source/charts/README.md" >commands
 while IFS= read -r command; do
     sh -c "$command" </dev/null >/dev/null 2>err || { echo "fails as printed: $command" >&2; cat err >&2; exit 1; }
-    for made in charts/*.*; do
+    for made in charts/*.* charts/demo/*.flac; do
+        [ -e "$made" ] || continue
         grep -q "^$made " makers 2>/dev/null || echo "$made $command" >>makers
     done
 done <commands
@@ -27,6 +29,7 @@ words() {
     *.pdf) pdftotext "$1" - ;;
     *.svg) sed -n 's|.*<text [^>]*>\(.*\)</text>.*|\1|p' "$1" ;;
     *.json) cat "$1" ;;
+    *.flac) ffmpeg -nostdin -v error -i "$1" -f md5 - ;; # the samples
     *.png) head -c 24 "$1" | tail -c 8 | od -A n -t u1 ;; # width and height
     esac
 }
@@ -52,8 +55,8 @@ while read -r made command; do
     echo "stale: $made, made by: $command" >&2
     stale=$((stale + 1))
 done <makers
-for kept in "$source"/charts/*.*; do # pictures that no command makes
-    name=charts/$(basename "$kept")
+for kept in "$source"/charts/*.* "$source"/charts/demo/*.flac; do # pictures that no command makes
+    name=charts/${kept#"$source"/charts/}
     case $name in charts/README.md | charts/make.sh | charts/made_with.txt) continue ;; esac
     [ -e "$name" ] && continue
     echo "stale: no command of charts/README.md makes $name" >&2

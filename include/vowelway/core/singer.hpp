@@ -4,6 +4,7 @@
 
 #include "vowelway/core/pitch.hpp"
 #include "vowelway/core/resonance.hpp"
+#include "vowelway/core/vibrato.hpp"
 
 #include <array>
 #include <optional>
@@ -32,6 +33,7 @@ struct Singer {
     std::optional<PitchRange> range; ///< comfortable range
     Tuning tuning;
     std::optional<Length> tract_length; ///< glottis to lips; estimated from the resonances when absent
+    std::optional<Vibrato> vibrato;     ///< in place of the technique's
     Provenance provenance;
     bool average = false; ///< an average of many speakers, no single singer: every output says so
     std::vector<VowelResonances> vowels;

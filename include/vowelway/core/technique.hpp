@@ -4,6 +4,7 @@
 
 #include "vowelway/core/resonance.hpp"
 #include "vowelway/core/units.hpp"
+#include "vowelway/core/vibrato.hpp"
 
 #include <optional>
 #include <string>
@@ -42,6 +43,7 @@ struct Technique {
     double effort = 0.16;   ///< cost of a gesture at the end of its comfortable travel
     double attention = 0.2; ///< cost of leaving the vowel's own shape at all: nobody can tune every note
     double line = 0.1;      ///< cost of moving fR1 by 1 semitone between neighbouring notes of half a second
+    Vibrato vibrato;        ///< of the sound alone; the singer's own goes before it
     // The source (docs/acoustics.md).
     Decibels source_slope{-12}, upper_slope{-22};
     Frequency upper_begins = hertz(400), upper_complete = hertz(800);

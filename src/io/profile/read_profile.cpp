@@ -2,6 +2,7 @@
 #include "vowelway/io/profile/read_profile.hpp"
 
 #include "io/profile/values.hpp"
+#include "io/vibrato.hpp"
 #include "yaml/tree.hpp"
 
 #include <fmt/format.h>
@@ -82,6 +83,7 @@ Singer read_singer(yaml::Node const& root) {
         singer.range =
             yaml::placed(*range, [&] { return parse_pitch_range(yaml::scalar(*range, "the range")); });
     if (auto const* length = root.find("tract_length")) singer.tract_length = profile::tract_length(*length);
+    if (auto const* vibrato = root.find("vibrato")) singer.vibrato = read_vibrato(*vibrato);
     if (auto const* source = root.find("source")) singer.provenance = read_source(*source);
 
     constexpr std::string_view example = "vowels: and below it  ɛ: {fR1: 540 Hz ± 25, fR2: 1780 Hz ± 60}";
@@ -156,7 +158,8 @@ Profile parse_profile(std::string const& text, std::string const& file) {
     if (root.kind == yaml::Node::Kind::null)
         throw yaml::error_at(root, "the profile is empty", "see docs/profile-format.md for an example");
     yaml::map(root, "a profile", "keys with values, such as  voice: tenor");
-    yaml::only_keys(root, "vowelway singer voice average range a4 tract_length source vowels history shift");
+    yaml::only_keys(
+        root, "vowelway singer voice average range a4 tract_length vibrato source vowels history shift");
     auto const* version = root.find("vowelway");
     if (!version)
         throw yaml::error_at(root, "this does not look like a profile", "begin the file with  vowelway: 1");

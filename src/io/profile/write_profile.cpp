@@ -129,6 +129,9 @@ std::string profile_text(Profile const& p) {
     if (s.average) out += "average: true\n";
     if (s.range) out += "range: " + s.range->str() + "\n";
     if (in_hertz(s.tuning.a4) != 440) out += "a4: " + written(s.tuning.a4) + "\n";
+    if (s.vibrato)
+        out += fmt::format("vibrato: {{extent: {:g} cents, rate: {:g} Hz}}\n", s.vibrato->extent.value,
+                           in_hertz(s.vibrato->rate));
     if (s.tract_length) out += fmt::format("tract_length: {:.1f} cm\n", in_centimetres(*s.tract_length));
     out += fmt::format("source: {{method: {}", to_string(s.provenance.method));
     if (!s.provenance.date.empty()) out += ", date: " + s.provenance.date;

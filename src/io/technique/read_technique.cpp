@@ -3,6 +3,7 @@
 
 #include "core/text.hpp"
 #include "io/built_in_texts.hpp"
+#include "io/vibrato.hpp"
 #include "vowelway/core/error.hpp"
 #include "yaml/tree.hpp"
 
@@ -116,8 +117,9 @@ WantedRelation relation(Node const& node) {
 Technique parse_technique(std::string const& text, std::string const& file) {
     auto const root = yaml::parse(text, file);
     yaml::map(root, "a technique", "vowelway: 1");
-    yaml::only_keys(root,
-                    "vowelway technique description sources weights text_saturation level source relations");
+    yaml::only_keys(
+        root,
+        "vowelway technique description sources weights text_saturation level source relations vibrato");
     auto const* version = root.find("vowelway");
     if (!version || yaml::scalar(*version, "the version") != "1")
         throw yaml::error_at(version ? *version : root, "this is not a technique of version 1",
@@ -135,6 +137,7 @@ Technique parse_technique(std::string const& text, std::string const& file) {
         t.text_saturation = {number(*n, "text_saturation", "Bark", 0.1, 20)};
     if (auto const* n = root.find("level")) level(*n, t);
     if (auto const* n = root.find("source")) source(*n, t);
+    if (auto const* n = root.find("vibrato")) t.vibrato = read_vibrato(*n);
     if (auto const* n = root.find("relations"))
         for (auto const& item : yaml::sequence(*n, "the relations", "relations: [..]").items)
             t.relations.push_back(relation(item));

@@ -2,6 +2,7 @@
 // How notes are bound to each other: common practice, no source.
 #include "plan/cost.hpp"
 #include "plan/tasks.hpp"
+#include "vowelway/plan/sung_source.hpp"
 
 #include <doctest/doctest.h>
 
