@@ -32,11 +32,11 @@ $ vowelway hear data/profiles/rising_fifth.yaml --singer tenor --from 7
 -> 3
 $ vowelway hear data/profiles/rising_fifth.yaml --singer tenor --measure 9
 ! data/profiles/rising_fifth.yaml: no note with a vowel begins at bar 9
-!   there is no such bar; the notes sung go from bar 1, beat 1 (D3) to bar 1, beat 4 (A4)
+!   there is no such bar; the sung notes go from bar 1, beat 1 (D3) to bar 1, beat 4 (A4)
 -> 3
 # A disk that is full is said, whether it is standard output or a file.
 $ vowelway hear --singer tenor --vowel i --only low --seconds 1 --as wav -o - 2>&1 >/dev/full | tail -2
 cannot write to standard output
-  check the disk or the program behind the pipe
+  check the disk, or the program that reads the output
 $ vowelway hear --singer tenor --vowel i --only low --seconds 1 -o nowhere/i.wav 2>&1 | grep -c nowhere/i.wav
 1

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Noise of the breath in a tract whose glottis is open: what a whisper sounds like.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/acoustics/tract.hpp"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // What the planner takes a singer's voice to be, for all who compute or sound the same note.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/acoustics/source.hpp"
