@@ -13,8 +13,8 @@
 
 #include <fmt/format.h>
 
-#include <chrono>
 #include <cstdio>
+#include <ctime>
 #include <sys/resource.h>
 
 using namespace vowelway;
@@ -29,11 +29,11 @@ long memory_kb() {
 
 // Two passes, as a file takes: one to hear how loud it is, one to play.
 void time_of(std::string const& name, sound::Programme const& programme) {
-    auto const begin = std::chrono::steady_clock::now();
+    auto const begin = std::clock(); // of the processor: others may be at work
     auto const balance = sound::balance(programme);
     double sum = 0;
     sound::play(programme, balance.gain, [&](std::span<float const> x) { sum += static_cast<double>(x[0]); });
-    double const took = std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count();
+    double const took = static_cast<double>(std::clock() - begin) / CLOCKS_PER_SEC;
     double const length = in_seconds(length_of(programme));
     fmt::print(
         "{:28} {:7.1f} s of sound in {:6.3f} s: {:4.0f} times real time; {:.1f} LUFS, peak {:.1f} dBFS; "

@@ -3,6 +3,10 @@
 
 #include <CLI/CLI.hpp>
 
+#include <cmath>
+#include <cstdlib>
+#include <string>
+
 namespace vowelway::cli {
 
 Option& Option::required() {
@@ -27,6 +31,12 @@ Option& Option::between(int low, int high) {
 
 Option& Option::between(double low, double high) {
     option_->check(CLI::Range(low, high));
+    // The library's range lets "nan" pass.
+    option_->check(
+        [](std::string const& text) {
+            return std::isnan(std::strtod(text.c_str(), nullptr)) ? text + " is not a number" : std::string();
+        },
+        "");
     return *this;
 }
 

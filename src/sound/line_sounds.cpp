@@ -83,6 +83,10 @@ std::vector<LineNote> notes_of(plan::Plan const& plan, Timing const& timing, Voi
     return out;
 }
 
+std::string bars_from(std::string const& first, std::string const& last) {
+    return first == last ? "bar " + first : "bars " + first + " to " + last;
+}
+
 } // namespace
 
 Programme line_sounds(plan::Plan const& plan, Timing const& timing, Voice const& voice,
@@ -100,7 +104,7 @@ Programme line_sounds(plan::Plan const& plan, Timing const& timing, Voice const&
     auto const& first = passage.notes[timing.notes.front().note];
     auto const& last = passage.notes[timing.notes.back().note];
     out.items.push_back(
-        {"bars " + first.measure + " to " + last.measure + ", vowels " + (asked.kept ? "kept" : "as planned"),
+        {bars_from(first.measure, last.measure) + ", vowels " + (asked.kept ? "kept" : "as planned"),
          lead,
          timing.length + tail,
          [voice, notes, vibrato = asked.vibrato] { return sung(voice, LineCourse(notes, vibrato)); },

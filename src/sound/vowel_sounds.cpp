@@ -2,12 +2,10 @@
 #include "vowelway/sound/vowel_sounds.hpp"
 
 #include "sound/pacing.hpp"
-#include "vowelway/acoustics/reachable.hpp"
+#include "sound/whispered_shapes.hpp"
 #include "vowelway/sound/tones.hpp"
-#include "vowelway/sound/whisper.hpp"
 
 #include <cmath>
-#include <cstddef>
 
 namespace vowelway::sound {
 
@@ -23,63 +21,13 @@ std::string named(VowelSoundsAsked const& asked, char const* name, Frequency f) 
            asked.tuning.name(f).str() + ")";
 }
 
-class Shapes {
-  public:
-    explicit Shapes(VowelSoundsAsked const& asked)
-        : resonances_(whispered_resonances(asked.vowel)), reach_(resonances_, asked.tract) {}
-
-    VowelResonances const& resonances() const { return resonances_; }
-    acoustics::AreaFunction with(acoustics::GestureVector const& gesture) const {
-        return reach_.tract(gesture);
-    }
-
-  private:
-    VowelResonances resonances_;
-    acoustics::ReachableSet reach_;
-};
-
-constexpr std::size_t part(acoustics::GesturePart p) { return static_cast<std::size_t>(p); }
-
-// The breath turned to noise by the teeth: so many sections from the glottis that an eighth of the tract is
-// before it.
-std::size_t at_the_teeth(acoustics::AreaFunction const& tract) {
-    Length const whole = acoustics::length_of(tract);
-    Length sum{};
-    for (std::size_t i = 0; i < tract.size(); ++i) {
-        sum += tract[i].length;
-        if (sum >= 0.875 * whole) return std::min(i + 1, tract.size() - 1);
-    }
-    return tract.size() - 1;
-}
-
-Whispered too_high(Shapes const& shapes) {
-    using P = acoustics::GesturePart;
-    acoustics::GestureVector gesture{};
-    gesture[part(P::larynx)] = 1;
-    gesture[part(P::lip_opening)] = 0.7;
-    gesture[part(P::lip_protrusion)] = -0.7;
-    gesture[part(P::tongue_advancement)] = 0.6;
-    auto tract = shapes.with(gesture);
-    auto const place = at_the_teeth(tract);
-    return {std::move(tract), place, Decibels{3}};
-}
-
-Whispered drawn_back(Shapes const& shapes) {
-    using P = acoustics::GesturePart;
-    acoustics::GestureVector gesture{};
-    gesture[part(P::tongue_advancement)] = -1;
-    gesture[part(P::larynx)] = -0.4;
-    gesture[part(P::lip_protrusion)] = 0.4;
-    return {shapes.with(gesture), {}, Decibels{-12}};
-}
-
 void add_whisper(Programme& out, std::string what, Whispered whispered, Duration length) {
     then(
         out, std::move(what), length,
         [whispered = std::move(whispered)] { return whisper(whispered, quiet); }, {}, seconds(0.15));
 }
 
-std::string as_it_should_be(VowelSoundsAsked const& asked, Shapes const& shapes) {
+std::string as_it_should_be(VowelSoundsAsked const& asked, WhisperedShapes const& shapes) {
     return "/" + asked.vowel.vowel.ipa() + "/ whispered: low pitch near " +
            rounded(shapes.resonances().r1.centre) + ", high pitch near " +
            rounded(shapes.resonances().r2.centre);
@@ -106,8 +54,8 @@ Programme vowel_sounds(VowelSoundsAsked const& asked) {
         with(out, band(high));
     }
     if (wanted(VowelSound::whisper)) {
-        Shapes const shapes(asked);
-        add_whisper(out, as_it_should_be(asked, shapes), {.tract = shapes.with({})}, asked.each);
+        WhisperedShapes const shapes(asked.vowel, asked.tract);
+        add_whisper(out, as_it_should_be(asked, shapes), shapes.as_it_should_be(), asked.each);
     }
     if (asked.faults) {
         auto faults = fault_sounds(asked);
@@ -121,19 +69,20 @@ Programme vowel_sounds(VowelSoundsAsked const& asked) {
 }
 
 Programme fault_sounds(VowelSoundsAsked const& asked) {
-    Shapes const shapes(asked);
+    WhisperedShapes const shapes(asked.vowel, asked.tract);
     Programme out;
     auto const good = [&] {
-        add_whisper(out, as_it_should_be(asked, shapes), {.tract = shapes.with({})}, asked.each);
+        add_whisper(out, as_it_should_be(asked, shapes), shapes.as_it_should_be(), asked.each);
     };
     good();
-    add_whisper(
-        out,
-        "a fault, exaggerated: larynx raised, sound spread and hissing at the teeth; all pitches too high",
-        too_high(shapes), asked.each);
+    add_whisper(out,
+                "a fault, exaggerated: larynx raised, tongue forward, a hiss at the teeth; the high pitch "
+                "too high, the "
+                "low one lost",
+                shapes.too_high(), asked.each);
     good();
     add_whisper(out, "a fault, exaggerated: tongue drawn back, sound dull; the high pitch too low",
-                drawn_back(shapes), asked.each);
+                shapes.drawn_back(), asked.each);
     good();
     return out;
 }

@@ -63,3 +63,8 @@ $ vowelway words amore --language it >&-
 ! cannot write to standard output
 !   check the disk, or the program that reads the output
 -> 3
+$ vowelway hear --vowel i --singer tenor --only low --seconds 1 >/dev/full
+! ...
+! cannot write to standard output
+!   check the disk or the program behind the pipe
+-> 3

@@ -3,6 +3,7 @@
 #include "support/scratch_folder.hpp"
 #include "unit/sound/measures.hpp"
 #include "vowelway/acoustics/hearing.hpp"
+#include "vowelway/acoustics/reachable.hpp"
 #include "vowelway/analysis/measure.hpp"
 #include "vowelway/io/audio/write_audio.hpp"
 #include "vowelway/io/profile/built_in.hpp"
@@ -11,6 +12,7 @@
 #include "vowelway/plan/sung_source.hpp"
 #include "vowelway/sound/loudness.hpp"
 #include "vowelway/sound/note_sounds.hpp"
+#include "vowelway/sound/tones.hpp"
 #include "vowelway/sound/vowel_sounds.hpp"
 #include "vowelway/sound/whisper.hpp"
 
@@ -21,6 +23,7 @@
 #include <cstdio>
 #include <cstdlib>
 #include <fstream>
+#include <random>
 #include <utility>
 
 using namespace vowelway;
@@ -145,7 +148,11 @@ TEST_CASE("loudness and peak as ffmpeg's meter of EBU R128 reads them") {
                                              .only = {},
                                              .each = seconds(2),
                                              .faults = true});
-    for (sound::Programme const* programme : {&std::as_const(sung), &probes}) {
+    // A loud click and a soft tone: here the peak decides, and lies between the samples.
+    sound::Programme click;
+    click.items = {{"", seconds(0), seconds(0.06), [] { return sound::click(true, Decibels{100}); }},
+                   {"", seconds(1), seconds(5), [] { return sound::tone(hertz(700), Decibels{50}); }}};
+    for (sound::Programme const* programme : {&std::as_const(sung), &probes, &std::as_const(click)}) {
         auto const balance = sound::balance(*programme);
         auto const path = (folder / "x.wav").string();
         io::write_audio(path, io::AudioForm::wav, sound::sample_rate,
@@ -154,9 +161,11 @@ TEST_CASE("loudness and peak as ffmpeg's meter of EBU R128 reads them") {
             output_of("ffmpeg -hide_banner -nostats -i " + path + " -af ebur128=peak=true -f null - 2>&1");
         auto const summary = says.find("Summary:");
         REQUIRE(summary != says.npos);
-        CHECK(std::abs(number_behind(says, "I:", summary) + 23) <= 0.1);
+        CHECK(balance.held_by_peak == (programme == &click));
+        if (!balance.held_by_peak) CHECK(std::abs(number_behind(says, "I:", summary) + 23) <= 0.1);
         CHECK(std::abs(number_behind(says, "I:", summary) - balance.loudness.integrated.value) <= 0.11);
         CHECK(number_behind(says, "Peak:", summary) < -6);
+        CHECK(std::abs(number_behind(says, "Peak:", summary) - balance.loudness.peak.value) <= 0.25);
     }
 }
 
@@ -254,6 +263,63 @@ TEST_CASE("a modelled whisper, measured, gives the singer's resonances within th
                   << " fR2 within the 90 % interval, " << refused << " are refused");
     CHECK(inside[0] >= 0.85 * all);
     CHECK(inside[1] >= 0.85 * all);
+}
+
+// The interval covers what singers scatter about the mean shift. So it is asked of whispers that scatter as
+// published: 255 +-90, 115 +-105, 125 +-125 Hz (Swerdlin, Smith & Wolfe 2010). fR1 of close vowels, which
+// cannot follow that mean, is not counted.
+TEST_CASE("whispers that scatter as singers do lie in the 90 % interval about nine times in ten") {
+    std::mt19937_64 random(20260411); // any seed; the standard fixes its numbers
+    auto const normal = [&] {
+        auto const even = [&] { return (static_cast<double>(random() >> 11U) + 0.5) * 0x1p-53; };
+        double const radius = std::sqrt(-2 * std::log(even()));
+        return radius * std::cos(2 * std::numbers::pi * even());
+    };
+    int asked[2]{}, inside[2]{}, refused = 0;
+    for (auto const type : all_voice_types) {
+        auto const singer = io::built_in_voice(type);
+        for (auto const& vowel : parse_vowels("i e ɛ a ɔ o u")) {
+            auto const& known = *singer.find(vowel);
+            bool const close = analysis::is_close(vowel);
+            auto whispering = sound::whispered_resonances(known);
+            double const mean = in_hertz(whispering.r1.centre - known.r1.centre);
+            double low = 0, high = 0;
+            do { // a tract has its resonances in order, and apart
+                low = in_hertz(known.r1.centre) + mean + (close ? 0 : 90 * normal());
+                high = in_hertz(known.r2.centre) + 115 + 105 * normal();
+            } while (low < 200 || low > 0.85 * high);
+            whispering.r1.centre = hertz(low);
+            whispering.r2.centre = hertz(high);
+            auto const tract = acoustics::ReachableSet(whispering, plan::tract_length_of(singer)).tract();
+            sound::Programme one;
+            one.items.push_back({"",
+                                 seconds(0.1),
+                                 seconds(2),
+                                 [&] { return sound::whisper({.tract = tract}, Decibels{50}); },
+                                 {},
+                                 seconds(0.15)});
+            try {
+                auto const m = measured(heard(one, 1e-4), singer, vowel, analysis::ProbeKind::whisper);
+                Resonance const truth[]{known.r1, known.r2};
+                for (std::size_t k = close ? 1 : 0; k < 2; ++k) {
+                    auto const& found = m.vowels.at(0).tract.resonances[k];
+                    ++asked[k];
+                    inside[k] += found && std::abs(in_hertz(found->centre - truth[k].centre)) <=
+                                              1.645 * in_hertz(found->sd);
+                }
+            } catch (InputError const&) {
+                ++refused;
+            }
+        }
+    }
+    MESSAGE("scattered whispers: fR1 in the 90 % interval " << inside[0] << " of " << asked[0] << ", fR2 "
+                                                            << inside[1] << " of " << asked[1] << ", refused "
+                                                            << refused);
+    for (std::size_t k = 0; k < 2; ++k) { // three deviations of a count of about 50 are 12 %
+        CHECK(inside[k] >= 0.78 * asked[k]);
+        CHECK(asked[k] >= 35);
+    }
+    CHECK(inside[0] + inside[1] < asked[0] + asked[1]); // an interval that holds everything says nothing
 }
 
 TEST_CASE("low notes, rendered and measured, give F1 and F2 back") {

@@ -24,8 +24,8 @@ struct VowelSoundsAsked {
     Tuning tuning;                  ///< for the names of pitches
     std::optional<VowelSound> only; ///< nothing: all, one after the other
     Duration each = seconds(2);
-    /// Two ways to go wrong, exaggerated, each after the whisper as it should be: the larynx raised and the
-    /// breath noisy at the front; the tongue drawn back and the sound dull.
+    /// Two ways to go wrong, exaggerated, each after the whisper as it should be: the larynx raised, the
+    /// tongue forward and the breath noisy at the teeth; the tongue drawn back and the sound dull.
     bool faults = false;
 };
 
