@@ -66,5 +66,5 @@ $ vowelway words amore --language it >&-
 $ vowelway hear --vowel i --singer tenor --only low --seconds 1 >/dev/full
 ! ...
 ! cannot write to standard output
-!   check the disk or the program behind the pipe
+!   check the disk, or the program that reads the output
 -> 3
