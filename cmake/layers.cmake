@@ -50,6 +50,16 @@ function(vowelway_wanted result)
   set(${result} ${sorted} PARENT_SCOPE)
 endfunction()
 
+# vowelway_precompile(TARGET ..): where VOWELWAY_PRECOMPILE asks for it, the headers that every source reads are read once.
+function(vowelway_precompile target)
+  if(NOT VOWELWAY_PRECOMPILE)
+    return()
+  endif()
+  target_precompile_headers(${target} PRIVATE <algorithm> <array> <cmath> <functional> <map> <memory> <optional> <span>
+    <string> <string_view> <vector> ${PROJECT_SOURCE_DIR}/include/vowelway/core/units.hpp ${ARGN})
+  target_compile_options(${target} PRIVATE $<$<CXX_COMPILER_ID:GNU>:-fpch-preprocess>) # ccache asks for it
+endfunction()
+
 function(vowelway_build_layer name)
   file(GLOB_RECURSE sources CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/src/${name}/*.cpp)
   if(VOWELWAY_LEFT_OUT) # of the WebAssembly build
@@ -76,11 +86,7 @@ function(vowelway_build_layer name)
   if(EMSCRIPTEN)
     target_precompile_headers(${target} REUSE_FROM vowelway_vocabulary)
   endif()
-  if(VOWELWAY_PRECOMPILE)
-    target_precompile_headers(${target} PRIVATE <algorithm> <array> <cmath> <functional> <map> <memory> <optional> <span>
-      <string> <string_view> <vector> ${PROJECT_SOURCE_DIR}/include/vowelway/core/units.hpp)
-    target_compile_options(${target} PRIVATE $<$<CXX_COMPILER_ID:GNU>:-fpch-preprocess>) # ccache asks for it
-  endif()
+  vowelway_precompile(${target})
   foreach(package ${layer_HEADERS})
     target_include_directories(${target} SYSTEM PRIVATE $<TARGET_PROPERTY:${package},INTERFACE_INCLUDE_DIRECTORIES>)
   endforeach()
