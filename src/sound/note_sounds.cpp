@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/sound/note_sounds.hpp"
+#include "core/ranges.hpp"
 
 #include "sound/pacing.hpp"
 #include "vowelway/acoustics/transfer.hpp"
@@ -94,7 +95,7 @@ class Aimed {
             points_.push_back({cell.pitch, cell.decision.target.r1.centre, cell.decision.target.r2.centre});
     }
     void set(Moment& m) const {
-        auto const after = std::ranges::find_if(points_, [&](Point const& p) { return p.pitch > m.pitch; });
+        auto const after = ranges::find_if(points_, [&](Point const& p) { return p.pitch > m.pitch; });
         if (after == points_.begin() || after == points_.end()) {
             auto const& end = after == points_.end() ? points_.back() : points_.front();
             m.r1 = end.r1;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/sound/programme.hpp"
+#include "core/ranges.hpp"
 
 #include <algorithm>
 #include <array>
@@ -40,7 +41,7 @@ std::vector<Playing> in_order(Programme const& programme) {
         out.push_back({&item, nullptr, begin, end, std::min(samples_in(item.fade), (end - begin) / 2),
                        std::pow(10, item.level.value / 20)});
     }
-    std::ranges::stable_sort(out, {}, &Playing::begin);
+    ranges::stable_sort(out, {}, &Playing::begin);
     return out;
 }
 
@@ -50,7 +51,7 @@ void add(Playing& playing, std::size_t now, std::span<double> block, std::span<d
     if (from >= to) return;
     if (!playing.part) playing.part = playing.item->make();
     auto const own = alone.subspan(0, to - from);
-    std::ranges::fill(own, 0.0);
+    std::fill(own.begin(), own.end(), 0.0);
     playing.part->add(own);
     for (std::size_t i = 0; i < own.size(); ++i) block[from - now + i] += own[i] * playing.edge(from + i);
 }
@@ -73,7 +74,7 @@ void play(Programme const& programme, double gain, Sink const& sink) {
     for (std::size_t now = 0; now < total; now += block_size) {
         std::size_t const size = std::min(block_size, total - now);
         std::span const here(block.data(), size);
-        std::ranges::fill(here, 0.0);
+        std::fill(here.begin(), here.end(), 0.0);
         for (; next < waiting.size() && waiting[next].begin < now + size; ++next)
             playing.push_back(std::move(waiting[next]));
         for (auto& one : playing) add(one, now, here, alone);

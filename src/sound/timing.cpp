@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/sound/timing.hpp"
+#include "core/ranges.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -67,7 +68,8 @@ class Clock {
     /// Seconds at a place.
     double time(double at) const {
         if (points_.size() == 1) return points_[0].time + (at - points_[0].at) * last_speed_;
-        auto after = std::ranges::upper_bound(points_, at, {}, &Point::at);
+        auto after = std::upper_bound(points_.begin(), points_.end(), at,
+                                      [](auto t, Point const& p) { return t < p.at; });
         after = std::clamp(after, points_.begin() + 1, points_.end() - 1);
         auto const &a = *(after - 1), &b = *after;
         return a.time + (at - a.at) * (b.time - a.time) / (b.at - a.at);
@@ -84,7 +86,7 @@ class Clock {
 std::size_t find_bar(Passage const& passage, std::vector<Bar> const& bars, std::string const& number,
                      bool last) {
     auto const is = [&](Bar const& bar) { return bar.number == number; };
-    if (auto const at = std::ranges::find_if(bars, is); at != bars.end() && !last)
+    if (auto const at = ranges::find_if(bars, is); at != bars.end() && !last)
         return static_cast<std::size_t>(at - bars.begin());
     if (auto const at = std::find_if(bars.rbegin(), bars.rend(), is); at != bars.rend())
         return static_cast<std::size_t>(bars.rend() - at) - 1;
@@ -96,7 +98,7 @@ std::size_t find_bar(Passage const& passage, std::vector<Bar> const& bars, std::
 }
 
 std::size_t bar_of(std::vector<Bar> const& bars, SungNote const& note) {
-    auto const at = std::ranges::find(bars, note.measure, &Bar::number);
+    auto const at = ranges::find(bars, note.measure, &Bar::number);
     return static_cast<std::size_t>(at - bars.begin());
 }
 

@@ -48,7 +48,7 @@ class InMemory : public Store {
   public:
     void write_at(std::uint64_t offset, std::string_view bytes) override {
         if (bytes_.size() < offset + bytes.size()) bytes_.resize(offset + bytes.size());
-        std::ranges::copy(bytes, bytes_.begin() + static_cast<std::ptrdiff_t>(offset));
+        std::copy(bytes.begin(), bytes.end(), bytes_.begin() + static_cast<std::ptrdiff_t>(offset));
     }
     std::size_t read_at(std::uint64_t offset, std::span<char> bytes) const override {
         if (offset >= bytes_.size()) return 0;
