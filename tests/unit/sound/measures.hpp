@@ -23,12 +23,18 @@ inline double level_at(std::vector<double> const& x, double hz, std::size_t from
     double const n = static_cast<double>(to - from), pi = std::numbers::pi;
     std::complex<double> sum = 0;
     double weight = 0;
+    // Both go round by a product a sample: after a million of them they are right to 1e-10.
+    double const step = -2 * pi * hz / in_hertz(sample_rate);
+    auto now = std::polar(1.0, step * static_cast<double>(from)), round = std::complex<double>(1);
+    auto const turn = std::polar(1.0, step), more = std::polar(1.0, 2 * pi / n);
     for (std::size_t i = from; i < to; ++i) {
-        double const t = static_cast<double>(i - from) / n;
-        double const w = 0.35875 - 0.48829 * std::cos(2 * pi * t) + 0.14128 * std::cos(4 * pi * t) -
-                         0.01168 * std::cos(6 * pi * t);
-        sum += w * x[i] * std::polar(1.0, -2 * pi * hz * static_cast<double>(i) / in_hertz(sample_rate));
+        double const c = round.real();
+        double const w = 0.35875 - 0.48829 * c + 0.14128 * (2 * c * c - 1) -
+                         0.01168 * (4 * c * c - 3) * c; // of once, twice, thrice the angle
+        sum += w * x[i] * now;
         weight += w;
+        now *= turn;
+        round *= more;
     }
     return 20 * std::log10(2 * std::abs(sum) / weight / std::numbers::sqrt2);
 }
