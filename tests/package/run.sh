@@ -36,6 +36,15 @@ for root in "$work/tgz" "$work/deb/usr"; do
     grep -q '"spdxVersion": "SPDX-2.3"' "$root"/share/doc/vowelway/vowelway.spdx.json || fail "no bill of materials"
 done
 
+# What compiler and linker do against faults (cmake/hardening.cmake), read off the packed program.
+program=$work/deb/usr/bin/vowelway
+readelf -hW "$program" | grep -q 'Type: *DYN' || fail "not position independent"
+readelf -lW "$program" | grep -q 'GNU_RELRO' || fail "no RELRO"
+readelf -dW "$program" | grep -q 'NOW' || fail "RELRO is not full: symbols are bound late"
+readelf -lW "$program" | grep 'GNU_STACK' | grep -q ' RW ' || fail "the stack can be executed"
+readelf --dyn-syms -W "$program" | grep -q '__stack_chk_fail' || fail "no stack protector"
+readelf --dyn-syms -W "$program" | grep -q '__[a-z]*_chk@' || fail "nothing is fortified"
+
 # What apt would have to install besides: every dependency exists.
 dpkg-deb -f "$work"/packages/*.deb Depends | tr ',' '\n' | sed 's/^ *//; s/[ (|].*//' | while read -r name; do
     [ -z "$name" ] || dpkg-query -W "$name" >/dev/null 2>&1 || apt-cache show "$name" >/dev/null 2>&1 || fail "the package depends on $name, which does not exist"
