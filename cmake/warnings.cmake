@@ -13,6 +13,10 @@ target_compile_options(vowelway_flags INTERFACE
 if(VOWELWAY_SANITIZE STREQUAL "thread")
   target_compile_options(vowelway_flags INTERFACE -fsanitize=thread -fno-omit-frame-pointer)
   target_link_options(vowelway_flags INTERFACE -fsanitize=thread)
+elseif(VOWELWAY_SANITIZE STREQUAL "fuzzer") # of clang: tests/fuzz
+  set(fuzzed -fsanitize=fuzzer-no-link,address,undefined,float-cast-overflow)
+  target_compile_options(vowelway_flags INTERFACE ${fuzzed} -fno-sanitize-recover=all -fno-omit-frame-pointer)
+  target_link_options(vowelway_flags INTERFACE -fsanitize=address,undefined)
 elseif(VOWELWAY_SANITIZE)
   target_compile_options(vowelway_flags INTERFACE
     -fsanitize=address,undefined -fno-sanitize-recover=all -fno-omit-frame-pointer)

@@ -12,8 +12,8 @@
 #include <CLI/CLI.hpp>
 
 #include <algorithm>
-#include <iostream>
 #include <memory>
+#include <sstream>
 #include <string>
 #include <unistd.h>
 
@@ -83,13 +83,17 @@ int run(int argc, char** argv) {
     }
     if (!first.empty() && first[0] != '-')
         if (auto const program = words_of(*app); !is_command(program, first)) {
-            std::cerr << no_such_command(program, first);
+            say(no_such_command(program, first));
             return bad_command_line;
         }
     try {
         app->parse(argc, argv);
     } catch (CLI::ParseError const& error) {
-        if (app->exit(error) != 0) return bad_command_line;
+        std::ostringstream out, wrong;
+        bool const bad = app->exit(error, out, wrong) != 0;
+        print(out.str());
+        say(wrong.str());
+        if (bad) return bad_command_line;
     }
     finish_standard_output();
     return done;

@@ -73,7 +73,7 @@ void add_check(Command& program) {
     command.value("--singer", s->measuring.singer, "the profile (or a voice type) to compare with")
         .required();
     command.value("--plan", s->plan, "a plan as JSON, to compare with its targets too");
-    command.value("--date", s->date, "date of the recording, for the trend over the profile's history");
+    command.value("--date", s->date, "date of the recording, for the trend over the profile's history").day();
     s->outputs.add_to(command, {Form::table, Form::json, Form::chart});
     add_chart_look(command, s->measuring.look);
     command.footer("Example: vowelway check take.wav --vowels \"i e a o u\" --singer me.yaml --plan "

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "cli/command.hpp"
 
+#include "core/utf8.hpp"
+#include "core/visible.hpp"
+#include "vowelway/analysis/check.hpp"
+
 #include <CLI/CLI.hpp>
 
 #include <cmath>
@@ -40,6 +44,27 @@ Option& Option::between(double low, double high) {
     return *this;
 }
 
+Option& Option::text() {
+    option_->check(CLI::Validator(
+        [](std::string& text) {
+            return utf8::valid(text) && visible(text) == text && text.find('\n') == std::string::npos
+                       ? std::string()
+                       : "is not plain text: it has control characters, or is not UTF-8";
+        },
+        ""));
+    return *this;
+}
+
+Option& Option::day() {
+    option_->check(CLI::Validator(
+        [](std::string& text) {
+            return analysis::day_number(text) ? std::string()
+                                              : visible(text) + " is not a day; write it as 2026-10-03";
+        },
+        ""));
+    return *this;
+}
+
 Option& Option::shows_default() {
     option_->capture_default_str();
     return *this;
@@ -50,7 +75,13 @@ Command Command::add(std::string const& name, std::string const& says) {
 }
 
 Option Command::value(std::string const& names, std::string& value, std::string const& says) {
-    return Option(app_->add_option(names, value, says));
+    auto* const option = app_->add_option(names, value, says);
+    option->check(CLI::Validator(
+        [](std::string& text) {
+            return text.empty() ? std::string("is empty; leave it out or name a value") : "";
+        },
+        ""));
+    return Option(option);
 }
 
 Option Command::value(std::string const& names, int& value, std::string const& says) {

@@ -24,6 +24,10 @@ class Option {
     Option& one_of(std::vector<std::string> const& values);
     Option& between(int low, int high);
     Option& between(double low, double high);
+    /// Words for people: UTF-8 without control characters, on one line.
+    Option& text();
+    /// A day, such as 2026-10-03.
+    Option& day();
     /// The help shows the value that holds without the option.
     Option& shows_default();
 
@@ -36,6 +40,7 @@ class Command {
   public:
     explicit Command(CLI::App* app) : app_(app) {}
     Command add(std::string const& name, std::string const& says);
+    /// An empty value is refused.
     Option value(std::string const& names, std::string& value, std::string const& says);
     Option value(std::string const& names, int& value, std::string const& says);
     Option value(std::string const& names, double& value, std::string const& says);

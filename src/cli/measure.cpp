@@ -4,6 +4,7 @@
 #include "cli/measuring.hpp"
 #include "cli/outputs.hpp"
 #include "cli/remarks.hpp"
+#include "cli/standard_output.hpp"
 #include "vowelway/analysis/history.hpp"
 #include "vowelway/analysis/reference.hpp"
 #include "vowelway/core/error.hpp"
@@ -80,7 +81,7 @@ void write_into(Settings const& s, Profile const& profile, analysis::Measurement
     };
     // Another run may begin the profile in the same moment: then it is there to be extended.
     if (std::filesystem::exists(s.into) || !began()) io::extend_profile(s.into, history, shifts);
-    fmt::print(stderr, "{}: {} measurements written, {}\n", s.into, history.size(), s.date);
+    say(fmt::format("{}: {} measurements written, {}\n", s.into, history.size(), s.date));
 }
 
 void run(Settings s) {
@@ -120,9 +121,10 @@ void add_measure(Command& program) {
     command.value("--voice", s->measuring.voice, "the voice type, if the singer has no profile");
     command.value("--singer", s->measuring.singer, "the singer's profile, or a voice type");
     command.value("--into", s->into, "the profile to add to, or a new one");
-    command.value("--name", s->name, "the singer's name in a new profile (default: the name of the file)");
-    command.value("--date", s->date, "date of the recording, such as 2026-10-03 (default: today)");
-    command.value("--note", s->note, "a note kept with the measurement");
+    command.value("--name", s->name, "the singer's name in a new profile (default: the name of the file)")
+        .text();
+    command.value("--date", s->date, "date of the recording, such as 2026-10-03 (default: today)").day();
+    command.value("--note", s->note, "a note kept with the measurement").text();
     s->outputs.add_to(command, {Form::table, Form::json, Form::chart});
     add_chart_look(command, s->measuring.look);
     command.footer(

@@ -2,13 +2,13 @@
 #include "cli/outputs.hpp"
 
 #include "cli/standard_output.hpp"
+#include "core/visible.hpp"
 #include "vowelway/files/write.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <array>
-#include <iostream>
 #include <stdexcept>
 
 namespace vowelway::cli {
@@ -98,7 +98,10 @@ std::string Outputs::first(Form form) const {
 }
 
 void Outputs::write(std::vector<Writer> const& writers) const {
-    auto const text = [&](Form form) { return std::get<Writer::Text>(writer_of(writers, form).make)(); };
+    auto const text = [&](Form form) {
+        auto made = std::get<Writer::Text>(writer_of(writers, form).make)();
+        return form == Form::table || form == Form::csv ? visible(made) : made;
+    };
     auto const named = std::ranges::find_if(
         forms_, [&](Form form) { return !row_of(form).as.empty() && row_of(form).as == as_; });
     if (files_.empty()) print(text(*named));
@@ -110,7 +113,7 @@ void Outputs::write(std::vector<Writer> const& writers) const {
         auto const form = *std::ranges::find_if(forms_, [&](Form f) { return has_ending(f, file); });
         if (auto const& save = writer_of(writers, form).save) {
             save(file);
-            std::cerr << "wrote " << file << "\n";
+            say("wrote " + file + "\n");
             continue;
         }
         std::vector<chart::Document> documents;
@@ -121,7 +124,7 @@ void Outputs::write(std::vector<Writer> const& writers) const {
         for (auto const& document : documents) {
             auto const name = with_suffix(file, document.suffix);
             files::write(name, document.bytes);
-            std::cerr << "wrote " << name.string() << "\n";
+            say("wrote " + name.string() + "\n");
         }
     }
     finish_standard_output();

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: MIT
 #include "cli/remarks.hpp"
 
-#include <iostream>
+#include "cli/standard_output.hpp"
+
+#include <string>
 
 namespace vowelway::cli {
 
 void print_remarks(Remarks const& remarks) {
-    for (auto const& remark : remarks) std::cerr << to_string(remark.kind) << ": " << remark.text << "\n";
+    for (auto const& remark : remarks) say(std::string(to_string(remark.kind)) + ": " + remark.text + "\n");
 }
 
 } // namespace vowelway::cli

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "cli/standard_output.hpp"
 
+#include "core/visible.hpp"
 #include "vowelway/core/error.hpp"
 
 #include <iostream>
@@ -8,6 +9,8 @@
 namespace vowelway::cli {
 
 void print(std::string_view text) { std::cout << text; }
+
+void say(std::string_view text) { std::cerr << visible(text); }
 
 void finish_standard_output() {
     std::cout.flush();

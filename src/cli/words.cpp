@@ -27,7 +27,7 @@ struct Settings {
     bool r_colour = false;
 };
 
-constexpr std::size_t longest = 4 << 20;
+constexpr std::size_t longest = 1 << 20;
 
 // One argument that names a file is read; "-" is the standard input; anything else is the text itself.
 std::string text_of(std::vector<std::string> const& arguments) {

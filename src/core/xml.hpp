@@ -2,15 +2,17 @@
 // Text for XML: SVG and scores. Private to the library.
 #pragma once
 
+#include "core/visible.hpp"
+
 #include <string>
 #include <string_view>
 
 namespace vowelway {
 
-/// As element content or attribute value; characters that XML 1.0 forbids are left out.
+/// As element content or attribute value; what visible() writes out, XML 1.0 mostly forbids.
 inline std::string escaped_for_xml(std::string_view text) {
     std::string out;
-    for (char const c : text) {
+    for (char const c : visible(text)) {
         if (c == '&')
             out += "&amp;";
         else if (c == '<')
@@ -19,7 +21,7 @@ inline std::string escaped_for_xml(std::string_view text) {
             out += "&gt;";
         else if (c == '"')
             out += "&quot;";
-        else if (static_cast<unsigned char>(c) >= 0x20 || c == '\n' || c == '\t')
+        else
             out += c;
     }
     return out;

@@ -136,8 +136,10 @@ void Edit::fill(Node const& value, std::string const& line) {
 
 std::string Edit::done() const {
     auto changes = changes_;
-    std::stable_sort(changes.begin(), changes.end(),
-                     [](Change const& a, Change const& b) { return a.at < b.at; });
+    std::stable_sort(changes.begin(), changes.end(), [](Change const& a, Change const& b) {
+        // What is put in stands before what is taken out at the same place.
+        return a.at != b.at ? a.at < b.at : a.length == 0 && b.length > 0;
+    });
     bool const windows = text_.find("\r\n") != std::string::npos;
     std::string out;
     std::size_t from = 0;
@@ -157,7 +159,10 @@ std::string quoted(std::string_view text) {
     std::string out = "\"";
     for (char const c : text) {
         if (c == '"' || c == '\\') out += '\\';
-        out += static_cast<unsigned char>(c) < 0x20 ? ' ' : c;
+        if (c == '\t' || c == '\n' || c == '\r')
+            out += c == '\t' ? "\\t" : c == '\n' ? "\\n" : "\\r";
+        else
+            out += static_cast<unsigned char>(c) < 0x20 ? ' ' : c;
     }
     return out + "\"";
 }

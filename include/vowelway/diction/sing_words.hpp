@@ -23,7 +23,7 @@ struct DictionOptions {
 };
 
 /// Every word of a text, in order; each piece between blanks that holds a letter or a digit is one word.
-/// Texts up to 4 MiB; longer ones throw InputError. Bytes that are not UTF-8 throw it too.
+/// Texts up to 1 MiB; longer ones throw InputError. Bytes that are not UTF-8 throw it too.
 std::vector<SungWord> transcribe(std::string_view text, Language language,
                                  DictionOptions const& options = {});
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "chart/cairo/cairo_canvas.hpp"
 
+#include "core/visible.hpp"
+
 #include <cairo-pdf.h>
 
 #include <array>
@@ -118,8 +120,8 @@ std::string as_pdf(std::span<Page const> pages, PangoText const& text, Theme con
     Surface const surface(cairo_pdf_surface_create_for_stream(
         append, &bytes, pages.front().size.width * theme.size, pages.front().size.height * theme.size));
     auto* const pdf = surface.get();
-    cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_TITLE, caption.title.c_str());
-    cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_SUBJECT, caption.description.c_str());
+    cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_TITLE, visible(caption.title).c_str());
+    cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_SUBJECT, visible(caption.description).c_str());
     cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_CREATOR, "vowelway");
     // A fixed day: the same plan gives the same bytes.
     cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_CREATE_DATE, "2000-01-01T00:00:00Z");

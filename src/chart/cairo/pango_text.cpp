@@ -2,6 +2,7 @@
 #include "chart/cairo/pango_text.hpp"
 
 #include "core/ranges.hpp"
+#include "core/visible.hpp"
 
 #include "vowelway/chart/draw.hpp"
 #include "vowelway/core/error.hpp"
@@ -105,7 +106,7 @@ PangoFontMap* font_map(Theme const& theme) {
 
 /// One line, whatever the text holds.
 std::string one_line(std::string_view text) {
-    std::string result(text);
+    std::string result = visible(text);
     ranges::replace_if(
         result, [](char c) { return c == '\n' || c == '\r' || c == '\t'; }, ' ');
     return result;

@@ -18,8 +18,9 @@ std::mutex in_use;
 /// The functions that are used, loaded with the synthesiser: its libraries of sound devices cost a process
 /// that needs no words a third of its start.
 struct Espeak {
-    decltype(&::espeak_Initialize) initialize;
-    decltype(&::espeak_Terminate) terminate;
+    decltype(&::espeak_ng_InitializePath) set_path;
+    decltype(&::espeak_ng_Initialize) initialize;
+    decltype(&::espeak_ng_Terminate) terminate;
     decltype(&::espeak_ng_SetVoiceByName) set_voice;
     decltype(&::espeak_TextToPhonemes) to_phonemes;
 };
@@ -28,8 +29,9 @@ Espeak load() {
     LateLibrary const from("libespeak-ng.so.1", "words are read with espeak-ng: install its library (Debian: "
                                                 "the package libespeak-ng1)");
     Espeak e{};
-    from.bind(e.initialize, "espeak_Initialize");
-    from.bind(e.terminate, "espeak_Terminate");
+    from.bind(e.set_path, "espeak_ng_InitializePath");
+    from.bind(e.initialize, "espeak_ng_Initialize");
+    from.bind(e.terminate, "espeak_ng_Terminate");
     from.bind(e.set_voice, "espeak_ng_SetVoiceByName");
     from.bind(e.to_phonemes, "espeak_TextToPhonemes");
     return e;
@@ -78,8 +80,10 @@ Synthesiser& Synthesiser::instance() {
 }
 
 Synthesiser::Synthesiser() {
-    // Retrieval mode opens no sound device; the flag keeps the library from ending the program.
-    if (espeak().initialize(AUDIO_OUTPUT_RETRIEVAL, 0, nullptr, espeakINITIALIZE_DONT_EXIT) < 0)
+    // Not espeak_Initialize: it prepares an output too, and that looks for the sound server and makes a
+    // folder in the user's home whatever the mode.
+    espeak().set_path(nullptr);
+    if (espeak().initialize(nullptr) != ENS_OK)
         throw InputError("the pronunciation data of espeak-ng cannot be found",
                          "install the package espeak-ng-data, or set ESPEAK_DATA_PATH to the folder that "
                          "holds espeak-ng-data");

@@ -11,12 +11,12 @@
 namespace vowelway::diction {
 
 namespace {
-constexpr std::size_t longest_text = 4 << 20;
-constexpr std::size_t longest_word = 120; // letters; longer ones are not words
+constexpr std::size_t longest_text = 1 << 20; // a libretto is an eighth of it
+constexpr std::size_t longest_word = 120;     // letters; longer ones are not words
 } // namespace
 
 std::vector<SungWord> transcribe(std::string_view text, Language language, DictionOptions const& options) {
-    if (text.size() > longest_text) throw InputError("the text is longer than 4 MiB", "split it into pieces");
+    if (text.size() > longest_text) throw InputError("the text is longer than 1 MiB", "split it into pieces");
     if (!utf8::valid(text)) throw InputError("the text is not UTF-8", "save it as UTF-8");
     std::vector<SungWord> out;
     while (!text.empty()) {

@@ -17,7 +17,8 @@ using namespace ffmpeg;
 
 // Containers of sound only: no playlist, and nothing that would open another file.
 constexpr char const* containers = "wav,w64,aiff,au,caf,flac,mp3,ogg,mov,matroska,aac,amr";
-constexpr int lowest_rate = 8000;
+constexpr int lowest_rate = 8000, highest_rate = 768'000; // Hz; the most that sound cards offer
+constexpr int most_channels = 32;
 constexpr double missing_share = 0.02; // of the announced length, beyond which the file counts as broken off
 constexpr double missing_least = 0.25; // s
 
@@ -58,6 +59,14 @@ Handle<AVCodecContext> decoder_of(AVStream const& stream, std::string const& pat
         throw InputError(
             fmt::format("is sampled at only {} Hz: fR2 and fR3 would be missing", decoder->sample_rate),
             "record at 16 kHz or more (any phone's voice recorder does)", in(path));
+    if (decoder->sample_rate > highest_rate)
+        throw InputError(fmt::format("says that it is sampled at {} Hz; at most {} are read",
+                                     decoder->sample_rate, highest_rate),
+                         record_again, in(path));
+    if (decoder->ch_layout.nb_channels > most_channels)
+        throw InputError(fmt::format("has {} channels; at most {} are read", decoder->ch_layout.nb_channels,
+                                     most_channels),
+                         "save it as one or two channels", in(path));
     return decoder;
 }
 
@@ -126,7 +135,7 @@ double announced_length(AVFormatContext const& container, AVStream const& stream
 
 } // namespace
 
-AudioFacts read_audio(std::string const& path, Frequency rate, AudioSink const& sink) {
+AudioFacts read_audio(std::string const& path, Frequency rate, AudioSink const& sink) try {
     auto const wanted = static_cast<int>(std::lround(in_hertz(rate)));
     if (wanted < 8000 || wanted > 96000) throw std::invalid_argument("read_audio: rate outside 8..96 kHz");
     av().av_log_set_level(AV_LOG_QUIET);
@@ -175,6 +184,8 @@ AudioFacts read_audio(std::string const& path, Frequency rate, AudioSink const& 
     facts.peak = reading.mixer().peak();
     facts.clipped = reading.mixer().clipped();
     return facts;
+} catch (InputError& error) {
+    throw error.at(in(path));
 }
 
 std::string clock_time(Duration moment) {

@@ -2,6 +2,7 @@
 #include "vowelway/io/plan/read_targets.hpp"
 
 #include "core/ranges.hpp"
+#include "io/plan/json_bounds.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/core/input_text.hpp"
 
@@ -116,6 +117,7 @@ void add(std::vector<PlanTarget>& targets, PlanTarget one) {
 std::vector<PlanTarget> parse_plan_targets(std::string_view json, std::string const& file) {
     require_size(json.size(), largest_plan, file);
     require_text(json, file);
+    require_json_bounds(json, file);
     auto const plan = parse(json, file);
     Place const place{file, 0, 0, {}};
     if (!plan.is_object()) throw InputError("is not the JSON of a plan", remedy, place);

@@ -2,6 +2,7 @@
 // A passage written by hand: YAML in, notes and a plain staff out.
 #include "core/text.hpp"
 #include "io/score/passage_staff.hpp"
+#include "io/score/score_bounds.hpp"
 #include "io/score/score_reading.hpp"
 #include "io/score/timeline.hpp"
 #include "yaml/tree.hpp"
@@ -187,6 +188,7 @@ class PassageReader {
                                 "note " + std::to_string(number_) + " of the passage"});
             }
         }
+        require_sung_notes(out_.notes.size(), notes->place.file);
         if (out_.notes.empty())
             throw yaml::error_at(*notes, "the passage has only rests", "add a note with a pitch");
         build_staff(out_, written_, time_, {key_.fifths + shift_.fifths});

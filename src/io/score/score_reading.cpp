@@ -3,6 +3,7 @@
 
 #include "core/text.hpp"
 #include "io/score/archive.hpp"
+#include "io/score/score_bounds.hpp"
 #include "io/score/staff_lines.hpp"
 #include "io/score/sung_line.hpp"
 #include "io/score/timeline.hpp"
@@ -100,9 +101,10 @@ ScoreReading read_music(XmlSource const& source, ScoreOptions const& options) {
     auto& passage = out.passage;
     auto& remarks = passage.remarks;
     passage.tuning = options.tuning;
+    auto const infos = list_parts(source);
+    require_score_bounds(source, infos);
     read_header(source.root(), passage);
 
-    auto const infos = list_parts(source);
     int voice = 0;
     auto const chosen = choose_part(source, infos, options, voice, remarks);
     std::vector<Part> parts;
@@ -136,6 +138,7 @@ ScoreReading read_music(XmlSource const& source, ScoreOptions const& options) {
                          infos.size() > 1 ? "choose another part with --part"
                                           : "it holds only rests, or notes without pitch",
                          {source.file(), 0, 0, {}});
+    require_sung_notes(sung.notes.size(), source.file());
     if (std::none_of(sung.notes.begin(), sung.notes.end(),
                      [](SungNote const& n) { return !n.syllables.empty() || n.hummed || n.typed_ipa; }))
         remarks.push_back({Remark::Kind::assumed, "the part has no words: the vowels are unknown"});

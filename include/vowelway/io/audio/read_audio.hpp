@@ -34,8 +34,8 @@ using AudioSink = std::function<bool(std::span<float const>)>;
 /// Reads wav, aiff, caf, flac, mp3, ogg, opus, m4a, aac, amr, webm and the sound of mp4 and mov.
 /// `rate` between 8 and 96 kHz. Only the named local file is read, never an address on a network.
 /// Throws InputError when the file is missing, holds no sound, is damaged (with the moment) or breaks off,
-/// is sampled below 8 kHz, or is longer than `longest_recording`. What the sink was given before a throw
-/// must not be used.
+/// is sampled below 8 or above 768 kHz, has more than 32 channels, or is longer than `longest_recording`.
+/// What the sink was given before a throw must not be used.
 AudioFacts read_audio(std::string const& path, Frequency rate, AudioSink const& sink);
 
 /// "0:03.2" or "1:02:03.4": a moment of a recording as a player shows it.

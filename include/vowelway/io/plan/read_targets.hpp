@@ -13,6 +13,8 @@
 namespace vowelway::io {
 
 inline constexpr std::uintmax_t largest_plan = std::uintmax_t{64} << 20; ///< bytes
+inline constexpr int deepest_plan = 32;                  ///< lists and objects within each other
+inline constexpr std::size_t most_plan_values = 4000000; ///< numbers, texts, lists and objects
 
 /// Notes of one vowel whose targets agree to 10 Hz are one; the longest sung comes first. Notes without a
 /// vowel have no target; fields not needed here are not looked at. Strict: throws InputError with the file

@@ -4,6 +4,7 @@
 
 #include "vowelway/core/passage.hpp"
 
+#include <cstddef>
 #include <cstdint>
 #include <filesystem>
 #include <optional>
@@ -31,6 +32,12 @@ inline constexpr int most_bar_events = 5000; ///< notes and rests of one part in
 inline constexpr int most_part_voices = 64;
 inline constexpr int most_lyric_lines = 100;
 inline constexpr int most_score_parts = 300;
+inline constexpr int most_score_bars = 20'000;       ///< of a part; the longest acts of opera have some 3000
+inline constexpr int most_sung_notes = 20'000;       ///< of the line, in a score or a passage
+inline constexpr int longest_lyric = 1000;           ///< bytes under one note in one line of words
+inline constexpr int longest_text = 64 << 10;        ///< bytes of any other text between two tags
+inline constexpr int longest_attribute = 4000;       ///< bytes of an attribute, or of a name
+inline constexpr std::size_t most_lyrics = 4u << 20; ///< bytes of all words of a part
 
 /// Reads MusicXML (1.0 to 4.0, partwise or timewise, plain or compressed) or a YAML passage; which one is
 /// seen from the name (.yaml, .yml) and the first bytes.

@@ -162,6 +162,17 @@ TEST_CASE("files that are none, hold nothing or break off are told with time and
     Temporary const slow(wav(tone(200, 6000, 1, 0.5), 6000));
     CHECK(error_of(slow.name()).find("sampled at only 6000 Hz") != std::string::npos);
 
+    // what the header claims is bounded before anything is converted
+    for (std::uint32_t const rate : {1'000'000U, 100'000'000U, 2'147'483'647U}) {
+        Temporary const absurd(wav(tone(200, 48000, 1, 0.5), rate));
+        CHECK(error_of(absurd.name()).find("at most 768000 are read") != std::string::npos);
+    }
+    auto many = wav(tone(200, 48000, 1, 0.5), 48000);
+    many.replace(22, 2, number(64, 2));  // channels
+    many.replace(32, 2, number(128, 2)); // bytes a frame
+    Temporary const channels(many);
+    CHECK(error_of(channels.name()).find("has 64 channels; at most 32 are read") != std::string::npos);
+
     // a WAV of floats in which one is no number (format 3; bits of a quiet NaN)
     std::string floats = "RIFF" + number(36 + 32000, 4) + "WAVEfmt " + number(16, 4) + number(3, 2) +
                          number(1, 2) + number(16000, 4) + number(64000, 4) + number(4, 2) + number(32, 2) +

@@ -81,3 +81,17 @@ TEST_CASE("unknown vowels, other kinds of value and impossible times are refused
         CHECK(what_is_wrong(plan(note("400", "1800", "\"e\"", rest))).find("plan.json, note 1: ") == 0);
     }
 }
+
+TEST_CASE("the tree of a plan is bounded before it is built") {
+    auto const many = [](std::size_t n, std::string const& text) {
+        std::string out;
+        for (std::size_t i = 0; i < n; ++i) out += text;
+        return out;
+    };
+    CHECK(what_is_wrong(plan(many(30, "[") + many(30, "]"))).find("note 1") != std::string::npos);
+    CHECK(what_is_wrong(plan(many(31, "[") + many(31, "]"))).find("nested more than 32 deep") !=
+          std::string::npos);
+    CHECK(what_is_wrong(many(1'000'000, "[")).find("nested more than 32 deep") != std::string::npos);
+    CHECK(what_is_wrong(plan(many(io::most_plan_values, "0,") + "0")).find("4000000 values") !=
+          std::string::npos);
+}

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: MIT
+// The round trip of the marked score: marks go in and come out, and leave everything else alone.
+#include "fuzz/reads.hpp"
+#include "vowelway/io/score/mark_score.hpp"
+#include "vowelway/io/score/read_score.hpp"
+
+int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size) {
+    using namespace vowelway;
+    return fuzz::reads(data, size, [](std::string const& text) {
+        auto const name = std::string("fuzz.musicxml");
+        auto const passage = io::parse_score(text, name);
+        ScoreMarks marks;
+        marks.heading = "two lines\nwith <signs> & \"quotes\"";
+        for (std::size_t i = 0; i < passage.notes.size(); i += 2)
+            marks.notes.push_back({i, i % 4 == 0 ? "ɛ" : "", "open & round", "↑"});
+        auto const bare = io::without_marks(text, name);
+        auto const marked = io::marked_score(text, name, {}, marks, io::ScoreForm::plain);
+        fuzz::require(io::parse_score(marked, name).notes.size() == passage.notes.size());
+        fuzz::require(io::marked_score(marked, name, {}, marks, io::ScoreForm::plain) == marked);
+        bool const same_encoding = marked.find("encoding=\"UTF-8\"") == std::string::npos ||
+                                   text.find("encoding=\"UTF-8\"") != std::string::npos;
+        if (same_encoding && text.starts_with("<")) fuzz::require(io::without_marks(marked, name) == bare);
+    });
+}

@@ -1,0 +1,55 @@
+#!/bin/sh
+# Every hostile input is answered or refused within bounds of time and memory, and never ends the program otherwise. The
+# bounds are in docs/limits.md.
+#   run.sh PROGRAM [RECORDING]     a program without sanitizers: they take memory and time of their own
+set -eu
+program=$(cd "$(dirname "$1")" && pwd)/$(basename "$1")
+here=$(cd "$(dirname "$0")" && pwd)
+recording=$here/../data/measuring/creak_e_a_o.ogg
+seconds=20           # of processor time
+kilobytes=1536000    # of memory, that of the libraries and of two threads included
+work=$(mktemp -d)
+trap 'rm -rf "$work"' EXIT
+sh "$here/make_inputs.sh" "$work/in"
+
+status=0 count=0
+for file in "$work"/in/*; do
+    name=$(basename "$file")
+    case $name in
+    plan-*) set -- plan "$file" --singer tenor --draws 0 --language it ;;
+    profile-*) set -- profile show "$file" ;;
+    words-*) set -- words "$file" --language de ;;
+    check-*) set -- check "$recording" --vowels "e a o" --singer tenor --plan "$file" ;;
+    tract-*) set -- tract "$file" ;;
+    cues-*) set -- measure "$recording" --cues "$file" --voice tenor ;;
+    measure-*) set -- measure "$file" --vowels a --voice tenor ;;
+    esac
+    for form in table json pdf; do
+        case $form-$1 in
+        pdf-words | pdf-tract) continue ;;
+        pdf-*) output=$work/out.pdf ;;
+        *) output=- ;;
+        esac
+        as=json
+        [ $form = json ] || as=table
+        code=0
+        (
+            ulimit -t $seconds
+            ulimit -v $kilobytes
+            exec "$program" "$@" --as $as -o "$output"
+        ) >"$work/out" 2>"$work/err" </dev/null || code=$?
+        count=$((count + 1))
+        case $code in
+        0 | 3) ;;
+        *)
+            status=1
+            echo "hostile: $name as $form ended with $code: $(head -c 300 "$work/err" | head -2 | tr '\n' ' ')" >&2
+            ;;
+        esac
+        # A refusal is the same in every form.
+        [ $code -ne 3 ] || break
+    done
+done
+[ $count -gt 40 ] || { echo "hostile: only $count runs" >&2; exit 1; }
+[ $status -ne 0 ] || echo "hostile: $count runs, each within $seconds s and $kilobytes kB"
+exit $status
