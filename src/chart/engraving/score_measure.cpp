@@ -86,6 +86,9 @@ class Measuring {
     std::vector<Bar> bars();
 
   private:
+    void signs(Bar& bar, KeySignature const& before) const;
+    std::size_t bars_of_rest(std::size_t first) const;
+    void events(Bar& bar);
     Atom event(std::size_t measure, std::size_t index);
     double under(Underlay const& u) const;
 
@@ -133,68 +136,86 @@ Atom Measuring::event(std::size_t measure, std::size_t index) {
     return a;
 }
 
+Atom& add(Bar& bar, Atom::Kind kind, double left, double right, double spring = 0) {
+    return bar.atoms.emplace_back(
+        Atom{.kind = kind, .measure = bar.measure, .left = left, .right = right, .spring = spring});
+}
+
+/// Clef, key, time and repeat at the beginning of a bar; those of the first stand at the head of its system.
+void Measuring::signs(Bar& bar, KeySignature const& before) const {
+    auto const& m = staff_.measures[bar.measure];
+    bool const first = bar.measure == 0;
+    if (m.clef && !first) add(bar, Atom::Kind::clef, 0, 2.6 * space).clef = clef_;
+    if (m.key && !first) {
+        int const count = std::max(std::abs(key_.fifths), key_.fifths == 0 ? std::abs(before.fifths) : 0);
+        auto& a = add(bar, Atom::Kind::key, 0, count * 1.05 * space + 0.3 * space);
+        a.key = key_;
+        a.key_before = before;
+    }
+    if (m.time && m.time->sign != TimeSignature::Sign::none) {
+        double const digits = m.time->sign == TimeSignature::Sign::numbers
+                                  ? measurer_.measure(m.time->beats, bold(3 * space)).advance
+                                  : 1.8 * space;
+        add(bar, Atom::Kind::time, 0, digits + 0.6 * space);
+    }
+    if (m.repeat_begins) add(bar, Atom::Kind::repeat_begin, 0.2 * space, 1.6 * space);
+}
+
+/// How many bars of rest from this one on are counted together; 1: it stands alone.
+std::size_t Measuring::bars_of_rest(std::size_t first) const {
+    auto const& measures = staff_.measures;
+    auto const& m = measures[first];
+    if (!silent(m) || !m.clef_changes.empty() || m.repeat_ends) return 1;
+    std::size_t run = 1;
+    while (first + run < measures.size() && joins_rest(measures[first + run]) &&
+           measures[first + run - 1].right == Barline::regular && !measures[first + run - 1].repeat_ends)
+        ++run;
+    return run;
+}
+
+/// The events of a bar, with the clefs that change between them.
+void Measuring::events(Bar& bar) {
+    auto const& m = staff_.measures[bar.measure];
+    auto change = m.clef_changes.begin();
+    auto const change_clef = [&] {
+        clef_ = change->second;
+        add(bar, Atom::Kind::clef, 0, 2.3 * space).clef = clef_;
+        ++change;
+    };
+    for (std::size_t k = 0; k < m.events.size(); ++k) {
+        while (change != m.clef_changes.end() && change->first <= m.events[k].onset + 1e-6) change_clef();
+        bar.atoms.push_back(event(bar.measure, k));
+        bar.atoms.back().clef = clef_;
+    }
+    while (change != m.clef_changes.end()) change_clef();
+    if (m.events.empty()) add(bar, Atom::Kind::multi_rest, 0.8 * space, 4 * space).bars = 1;
+}
+
+void add_barline(Bar& bar, StaffMeasure const& last, std::size_t index) {
+    auto& a = add(bar, Atom::Kind::barline, 0.3 * space, 0.9 * space);
+    a.measure = index;
+    if (last.repeat_ends)
+        a.left = 1.7 * space;
+    else if (last.right == Barline::final || last.right == Barline::double_)
+        a.left = 1.0 * space;
+}
+
 std::vector<Bar> Measuring::bars() {
     std::vector<Bar> result;
     auto const& measures = staff_.measures;
     for (std::size_t i = 0; i < measures.size(); ++i) {
-        auto const& m = measures[i];
         KeySignature const before = key_;
-        if (m.clef) clef_ = *m.clef;
-        if (m.key) key_ = *m.key;
+        if (measures[i].clef) clef_ = *measures[i].clef;
+        if (measures[i].key) key_ = *measures[i].key;
         Bar bar{.measure = i, .clef = clef_, .key = key_};
-        auto const add = [&](Atom::Kind kind, double left, double right, double spring = 0) -> Atom& {
-            return bar.atoms.emplace_back(
-                Atom{.kind = kind, .measure = i, .left = left, .right = right, .spring = spring});
-        };
-        if (m.clef && i > 0) add(Atom::Kind::clef, 0, 2.6 * space).clef = clef_;
-        if (m.key && i > 0) {
-            int const signs = std::max(std::abs(key_.fifths), key_.fifths == 0 ? std::abs(before.fifths) : 0);
-            auto& a = add(Atom::Kind::key, 0, signs * 1.05 * space + 0.3 * space);
-            a.key = key_;
-            a.key_before = before;
-        }
-        if (m.time && m.time->sign != TimeSignature::Sign::none) {
-            double const digits = m.time->sign == TimeSignature::Sign::numbers
-                                      ? measurer_.measure(m.time->beats, bold(3 * space)).advance
-                                      : 1.8 * space;
-            add(Atom::Kind::time, 0, digits + 0.6 * space);
-        }
-        if (m.repeat_begins) add(Atom::Kind::repeat_begin, 0.2 * space, 1.6 * space);
-
-        std::size_t run = 1;
-        bool const still = silent(m) && m.clef_changes.empty() && !m.repeat_ends;
-        if (still)
-            while (i + run < measures.size() && joins_rest(measures[i + run]) &&
-                   measures[i + run - 1].right == Barline::regular && !measures[i + run - 1].repeat_ends)
-                ++run;
-        if (still && run > 1) {
-            auto& a = add(Atom::Kind::multi_rest, 0.8 * space, 7 * space, 2 * space);
-            a.bars = run;
-            i += run - 1;
+        signs(bar, before);
+        if (auto const rests = bars_of_rest(i); rests > 1) {
+            add(bar, Atom::Kind::multi_rest, 0.8 * space, 7 * space, 2 * space).bars = rests;
+            i += rests - 1;
         } else {
-            auto change = m.clef_changes.begin();
-            for (std::size_t k = 0; k < m.events.size(); ++k) {
-                for (; change != m.clef_changes.end() && change->first <= m.events[k].onset + 1e-6;
-                     ++change) {
-                    clef_ = change->second;
-                    add(Atom::Kind::clef, 0, 2.3 * space).clef = clef_;
-                }
-                bar.atoms.push_back(event(i, k));
-                bar.atoms.back().clef = clef_;
-            }
-            for (; change != m.clef_changes.end(); ++change) {
-                clef_ = change->second;
-                add(Atom::Kind::clef, 0, 2.3 * space).clef = clef_;
-            }
-            if (m.events.empty()) add(Atom::Kind::multi_rest, 0.8 * space, 4 * space).bars = 1;
+            events(bar);
         }
-        bar.atoms.push_back(
-            {.kind = Atom::Kind::barline, .measure = i, .left = 0.3 * space, .right = 0.9 * space});
-        auto const& last = measures[i];
-        if (last.repeat_ends)
-            bar.atoms.back().left = 1.7 * space;
-        else if (last.right == Barline::final || last.right == Barline::double_)
-            bar.atoms.back().left = 1.0 * space;
+        add_barline(bar, measures[i], i);
         result.push_back(std::move(bar));
     }
     return result;
@@ -206,37 +227,6 @@ int staff_step(SpelledPitch const& written, Clef const& clef) {
     int const reference = clef.sign == 'F' ? 3 * 7 + 3 : clef.sign == 'C' ? 4 * 7 : 4 * 7 + 4; // F3, C4, G4
     int const bottom = reference - 2 * (clef.line - 1);
     return written.octave * 7 + letter_index(written.step) - bottom;
-}
-
-Staff staff_to_draw(Passage const& passage) {
-    if (!passage.staff.measures.empty()) return passage.staff;
-    // Without notation: heads spaced by the seconds they last, four to a bar without barlines between.
-    Staff staff;
-    double mean = 0;
-    for (auto const& n : passage.notes) mean += n.spelled.key_number();
-    mean /= std::max<double>(1, static_cast<double>(passage.notes.size()));
-    Clef const clef = mean < 57 ? Clef{'F', 4, 0} : Clef{'G', 2, 0};
-    constexpr std::size_t notes_a_bar = 4;
-    for (std::size_t i = 0; i < passage.notes.size(); ++i) {
-        if (i % notes_a_bar == 0) {
-            StaffMeasure m;
-            m.implicit = true;
-            m.right = Barline::none;
-            if (i == 0) m.clef = clef;
-            staff.measures.push_back(std::move(m));
-        }
-        auto const& n = passage.notes[i];
-        StaffEvent e;
-        e.length = std::clamp(in_seconds(n.length), 0.1, 8.0);
-        e.stem = StemDirection::none;
-        e.heads.push_back({.written = n.spelled, .accidental = {}});
-        if (n.spelled.alter == 1) e.heads.back().accidental = Accidental::sharp;
-        if (n.spelled.alter == -1) e.heads.back().accidental = Accidental::flat;
-        e.sung = i;
-        staff.measures.back().events.push_back(std::move(e));
-    }
-    if (!staff.measures.empty()) staff.measures.back().right = Barline::final;
-    return staff;
 }
 
 std::vector<Bar> measure_bars(plan::Plan const& plan, Staff const& staff, TextMeasurer const& measurer) {
