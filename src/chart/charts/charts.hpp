@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// The charts: each one file, plan and paper in, pages out.
+// The charts: each one file, or a room of its own; plan and paper in, pages out.
 #pragma once
 
 #include "vowelway/chart/draw_probes.hpp"

@@ -3,8 +3,11 @@
 // assign blocks to pages -> place and draw.
 #include "chart/canvas/style.hpp"
 #include "chart/charts/charts.hpp"
-#include "chart/page/front.hpp"
+#include "chart/page/lane_legend.hpp"
+#include "chart/page/remarks.hpp"
 #include "chart/page/system_block.hpp"
+#include "chart/page/title.hpp"
+#include "chart/page/watch.hpp"
 
 #include <algorithm>
 

@@ -3,9 +3,9 @@
 // front), the singer's vowels with their uncertainty, and the harmonics of one pitch through it.
 #include "chart/canvas/label_placer.hpp"
 #include "chart/charts/charts.hpp"
-#include "chart/page/front.hpp"
-#include "chart/page/marks.hpp"
+#include "chart/page/legend.hpp"
 #include "chart/page/resonance_plane.hpp"
+#include "chart/page/title.hpp"
 #include "core/ranges.hpp"
 
 #include <fmt/format.h>
@@ -97,35 +97,90 @@ bool reach_shown(plan::Plan const& plan, Pitch pitch) {
                           [&](plan::VowelPlan const& v) { return modified(v, pitch) && !v.reach.empty(); });
 }
 
-double legend(Canvas& canvas, plan::Plan const& plan, bool with_reach, double width) {
-    auto const style = plain(type::label);
-    auto const& m = canvas.measurer();
-    double x = 0, y = 9;
-    auto const entry = [&](double sample, std::string_view text, auto draw) {
-        double const need = sample + 4 + m.measure(text, style).advance;
-        if (x > 0 && x + need > width) x = 0, y += 12.5;
-        draw(x, y - 3);
-        canvas.write({x + sample + 4, y}, text, style);
-        x += need + 14;
-    };
+double draw_legend(Canvas& canvas, plan::Plan const& plan, bool with_reach, double width) {
+    Legend legend(canvas, 9, width, 14);
     auto const line = [&](Pen const& pen, std::string_view text) {
-        entry(16, text, [&](double at, double middle) { canvas.line({at, middle}, {at + 16, middle}, pen); });
+        legend.entry(16, text, [&](double x, double y) { canvas.line({x, y - 3}, {x + 16, y - 3}, pen); });
     };
     line({.width = 1.3, .color = ink::black}, "harmonic at fR1");
     line({.width = 0.8, .color = ink::black, .dashes = {3, 2}}, "harmonic at fR2");
-    entry(18, "modify: from the vowel's own shape to the target", [&](double at, double middle) {
-        draw_arrow(canvas, {at, middle}, {at + 18, middle});
+    legend.entry(18, "modify: from the vowel's own shape to the target", [&](double x, double y) {
+        draw_arrow(canvas, {x, y - 3}, {x + 18, y - 3});
     });
     if (with_reach)
         line({.width = 0.7, .color = ink::modify, .dashes = {0.7, 2.2}}, "limit of reach, by the model");
     bool const estimated =
         ranges::any_of(plan.vowels, [](plan::VowelPlan const& v) { return v.resonances.estimated; });
     if (estimated)
-        entry(12, "estimated, not measured", [&](double at, double middle) {
-            canvas.stroke(Path().circle({at + 6, middle}, 5),
+        legend.entry(12, "estimated, not measured", [&](double x, double y) {
+            canvas.stroke(Path().circle({x + 6, y - 3}, 5),
                           {.width = 0.8, .color = ink::first, .dashes = {2, 1.5}});
         });
-    return y + 3;
+    return legend.y() + 3;
+}
+
+struct Name {
+    Box box;
+    std::string text;
+    TextStyle style;
+};
+
+/// The vowels' names are placed first, so that nothing takes their room.
+std::vector<Name> place_names(plan::Plan const& plan, Plane const& plane, LabelPlacer& labels,
+                              TextMeasurer const& measurer) {
+    std::vector<Name> names;
+    for (auto const& v : plan.vowels) {
+        auto const centre = plane.at({v.resonances.r1, v.resonances.r2});
+        auto const style = bold(16);
+        auto const text = v.resonances.vowel.quality().ipa();
+        auto const e = measurer.measure(text, style);
+        auto const round = ellipse(plane, {v.resonances.r1, v.resonances.r2}).bounds();
+        Box const wish{round.right() + 3, centre.y - (e.above + e.below) / 2, e.right - e.left,
+                       e.above + e.below};
+        if (auto const spot = labels.find(wish, 60)) names.push_back({*spot, text, style});
+    }
+    return names;
+}
+
+void draw_ellipse(Canvas& canvas, plan::VowelPlan const& v, Plane const& plane) {
+    auto const path = ellipse(plane, {v.resonances.r1, v.resonances.r2});
+    canvas.fill(path, ink::white);
+    canvas.stroke(path,
+                  {.width = 0.8,
+                   .color = ink::first,
+                   .dashes = v.resonances.estimated ? std::vector<double>{2, 1.5} : std::vector<double>{}});
+}
+
+/// The middle of a vowel, and where it is to go at this pitch.
+void draw_aim(Canvas& canvas, plan::VowelPlan const& v, Pitch pitch, Plane const& plane,
+              LabelPlacer& labels) {
+    auto const centre = plane.at({v.resonances.r1, v.resonances.r2});
+    canvas.fill(Path().circle(centre, 2.2), ink::black);
+    if (!modified(v, pitch)) return;
+    auto const& target = cell_at(v, pitch)->decision.target;
+    auto const aim = plane.at({target.r1, target.r2});
+    draw_arrow(canvas, centre, aim);
+    auto const style = bold(11, ink::modify);
+    auto const text = target.shade.quality().ipa();
+    auto const e = canvas.measurer().measure(text, style);
+    Box const wish{aim.x + 4, aim.y + 3, e.right - e.left, e.above + e.below};
+    if (auto const spot = labels.find(wish, 20))
+        canvas.text({spot->left - e.left, spot->top + e.above}, text, style);
+}
+
+void draw_vowels(Canvas& canvas, plan::Plan const& plan, Pitch pitch, Plane const& plane) {
+    LabelPlacer labels({plane.box.left + 1, plane.box.top + 1, plane.box.width - 2, plane.box.height - 2});
+    auto const names = place_names(plan, plane, labels, canvas.measurer());
+    for (auto const& v : plan.vowels) draw_ellipse(canvas, v, plane);
+    for (auto const& v : plan.vowels)
+        if (modified(v, pitch))
+            canvas.stroke(limits_of(v, plane), {.width = 0.7, .color = ink::modify, .dashes = {0.7, 2.2}});
+    draw_harmonics(canvas, plane, pitch, labels);
+    for (auto const& v : plan.vowels) draw_aim(canvas, v, pitch, plane, labels);
+    for (auto const& name : names) {
+        auto const e = canvas.measurer().measure(name.text, name.style);
+        canvas.text({name.box.left - e.left, name.box.top + e.above}, name.text, name.style);
+    }
 }
 
 } // namespace
@@ -144,60 +199,12 @@ std::vector<Page> resonance_map(plan::Plan const& plan, Pitch pitch, Size paper,
     head.replay(canvas, {margin_side, margin_top});
 
     Drawing under(measurer);
-    double const legend_height = legend(under, plan, reach_shown(plan, pitch), width);
+    double const legend_height = draw_legend(under, plan, reach_shown(plan, pitch), width);
     double const top = margin_top + used + 24, bottom = paper.height - margin_bottom - legend_height - 40;
     under.replay(canvas, {margin_side, bottom + 31});
     auto const plane = plane_around(spots_of(plan, pitch), {margin_side + 26, top, width - 52, bottom - top});
     draw_axes(canvas, plane, tuning);
-    LabelPlacer labels({plane.box.left + 1, plane.box.top + 1, plane.box.width - 2, plane.box.height - 2});
-
-    // The vowels' names are placed first, so that nothing takes their room.
-    struct Name {
-        Box box;
-        std::string text;
-        TextStyle style;
-    };
-    std::vector<Name> names;
-    for (auto const& v : plan.vowels) {
-        auto const centre = plane.at({v.resonances.r1, v.resonances.r2});
-        auto const style = bold(16);
-        auto const text = v.resonances.vowel.quality().ipa();
-        auto const e = measurer.measure(text, style);
-        auto const round = ellipse(plane, {v.resonances.r1, v.resonances.r2}).bounds();
-        Box const wish{round.right() + 3, centre.y - (e.above + e.below) / 2, e.right - e.left,
-                       e.above + e.below};
-        if (auto const spot = labels.find(wish, 60)) names.push_back({*spot, text, style});
-    }
-    for (auto const& v : plan.vowels) {
-        auto const path = ellipse(plane, {v.resonances.r1, v.resonances.r2});
-        canvas.fill(path, ink::white);
-        canvas.stroke(
-            path, {.width = 0.8,
-                   .color = ink::first,
-                   .dashes = v.resonances.estimated ? std::vector<double>{2, 1.5} : std::vector<double>{}});
-    }
-    for (auto const& v : plan.vowels)
-        if (modified(v, pitch))
-            canvas.stroke(limits_of(v, plane), {.width = 0.7, .color = ink::modify, .dashes = {0.7, 2.2}});
-    draw_harmonics(canvas, plane, pitch, labels);
-    for (auto const& v : plan.vowels) {
-        auto const centre = plane.at({v.resonances.r1, v.resonances.r2});
-        canvas.fill(Path().circle(centre, 2.2), ink::black);
-        if (!modified(v, pitch)) continue;
-        auto const& target = cell_at(v, pitch)->decision.target;
-        auto const aim = plane.at({target.r1, target.r2});
-        draw_arrow(canvas, centre, aim);
-        auto const style = bold(11, ink::modify);
-        auto const text = target.shade.quality().ipa();
-        auto const e = measurer.measure(text, style);
-        Box const wish{aim.x + 4, aim.y + 3, e.right - e.left, e.above + e.below};
-        if (auto const spot = labels.find(wish, 20))
-            canvas.text({spot->left - e.left, spot->top + e.above}, text, style);
-    }
-    for (auto const& name : names) {
-        auto const e = measurer.measure(name.text, name.style);
-        canvas.text({name.box.left - e.left, name.box.top + e.above}, name.text, name.style);
-    }
+    draw_vowels(canvas, plan, pitch, plane);
 
     std::vector<Page> result;
     result.push_back(std::move(page));

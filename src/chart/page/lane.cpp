@@ -10,6 +10,8 @@
 namespace vowelway::chart {
 namespace {
 
+constexpr int most_harmonics = 24; // looked for in a lane
+
 /// What is drawn of one sounding note.
 struct Bands {
     Resonance r1, r2;
@@ -61,6 +63,117 @@ void aim(Canvas& canvas, LaneScale const& scale, Resonance const& own, Resonance
 
 bool within(Frequency f, Resonance const& r) { return f >= bottom_of(r) && f <= top_of(r); }
 
+/// Every octave of C, named in the gutter.
+void draw_octaves(Canvas& canvas, Tuning const& tuning, LaneScale const& scale, double width) {
+    for (int octave = 1; octave <= 8; ++octave) {
+        auto const c = tuning.pitch(SpelledPitch{'C', 0, octave}).frequency();
+        if (!scale.holds(c)) continue;
+        double const y = scale.y(c);
+        canvas.line({0, y}, {width, y}, {.width = 0.5, .color = ink::hair});
+        if (y > 4 && y < scale.height - 2)
+            canvas.write({-4, y + 2.6}, SpelledPitch{'C', 0, octave}.str(), plain(type::small, ink::soft),
+                         Align::right);
+    }
+}
+
+void draw_bands(Canvas& canvas, plan::Plan const& plan, LaneScale const& scale, Sounding const& s) {
+    auto const bands = bands_of(plan, s.note);
+    if (!bands) return;
+    auto const& decision = *plan.notes[s.note].decision;
+    band(canvas, scale, bands->r2, s.from, s.to, ink::second, ink::second_wash, true, {});
+    band(canvas, scale, bands->r1, s.from, s.to, ink::first, ink::first_wash, false, decision.zone);
+}
+
+/// fo and 2fo strong, the others thin.
+Pen pen_of(Harmonic harmonic) {
+    int const n = harmonic.number;
+    return {.width = n == 1   ? 1.3
+                     : n == 2 ? 0.95
+                              : 0.45,
+            .color = n <= 2   ? ink::black
+                     : n <= 6 ? ink::soft
+                              : ink::rule};
+}
+
+/// Of one note; fo and 2fo are joined to those of the note before, where that ends as this one begins.
+void draw_harmonics(Canvas& canvas, Passage const& passage, LaneScale const& scale, Sounding const& s,
+                    Sounding const* before) {
+    for (int n = 1; n <= most_harmonics; ++n) {
+        auto const f = frequency_of(Harmonic{n}, passage.notes[s.note].pitch);
+        if (!scale.holds(f)) break;
+        double const y = scale.y(f);
+        auto const pen = pen_of(Harmonic{n});
+        canvas.line({s.from, y}, {s.to, y}, pen);
+        if (!before || std::abs(s.from - before->to) >= 0.5 || n > 2) continue;
+        auto const left = frequency_of(Harmonic{n}, passage.notes[before->note].pitch);
+        if (scale.holds(left))
+            canvas.line({s.from, scale.y(left)}, {s.from, y}, {.width = pen.width * 0.6, .color = pen.color});
+    }
+}
+
+/// Dots where a harmonic lies in a band.
+void draw_meetings(Canvas& canvas, Pitch pitch, LaneScale const& scale, Sounding const& s,
+                   Bands const& bands) {
+    double const x = std::min(s.head, s.to - 2);
+    for (int n = 1; n <= most_harmonics; ++n) {
+        auto const f = frequency_of(Harmonic{n}, pitch);
+        if (!scale.holds(f)) break;
+        bool const first = within(f, bands.r1), second = within(f, bands.r2);
+        if (!first && !second) continue;
+        double const radius = first && n <= 2 ? 2.5 : 1.55;
+        canvas.fill(Path().circle({x, scale.y(f)}, radius + 0.7), ink::white);
+        canvas.fill(Path().circle({x, scale.y(f)}, radius), ink::black);
+    }
+}
+
+/// What a modification aims at, and where harmonics meet the bands.
+void draw_aims(Canvas& canvas, plan::Plan const& plan, LaneScale const& scale, Sounding const& s) {
+    auto const bands = bands_of(plan, s.note);
+    if (!bands) return;
+    if (bands->aimed) {
+        auto const& target = plan.notes[s.note].decision->target;
+        aim(canvas, scale, bands->r1, target.r1, s.from, s.to);
+        aim(canvas, scale, bands->r2, target.r2, s.from, s.to);
+    }
+    draw_meetings(canvas, plan.passage.notes[s.note].pitch, scale, s, *bands);
+}
+
+void draw_rail(Canvas& canvas, plan::Plan const& plan, LaneScale const& scale, Sounding const& s) {
+    auto const& d = plan.notes[s.note].decision;
+    if (!d) return;
+    Box const box{s.from, scale.height + 2, s.to - s.from, rail_height - 2};
+    fill_zone(canvas, box, d->zone);
+    canvas.stroke(Path().rectangle(box), {.width = 0.45, .color = ink::first});
+}
+
+/// In the room under clef and key: the harmonics of the first note.
+void name_harmonics(Canvas& canvas, Passage const& passage, LaneScale const& scale, Sounding const& first) {
+    constexpr double names = 16; // the room they need
+    if (first.from <= names) return;
+    double last_y = 1e9;
+    for (int n = 1; n <= 3; ++n) {
+        auto const f = frequency_of(Harmonic{n}, passage.notes[first.note].pitch);
+        if (!scale.holds(f)) break;
+        double const y = scale.y(f) + 2.4;
+        if (last_y - y < 8) continue;
+        canvas.write({first.from - 3, y}, Harmonic{n}.str(), plain(type::small), Align::right);
+        last_y = y;
+    }
+}
+
+/// At the end of the lane: the bands of the last note that has some.
+void name_bands(Canvas& canvas, plan::Plan const& plan, std::vector<Sounding> const& soundings,
+                LaneScale const& scale, double width) {
+    for (auto s = soundings.rbegin(); s != soundings.rend(); ++s) {
+        auto const bands = bands_of(plan, s->note);
+        if (!bands) continue;
+        double const y1 = scale.y(bands->r1.centre) + 2.4, y2 = scale.y(bands->r2.centre) + 2.4;
+        canvas.write({width + 3, y1}, "fR1", plain(type::small, ink::first));
+        if (std::abs(y1 - y2) > 8) canvas.write({width + 3, y2}, "fR2", plain(type::small, ink::second));
+        return;
+    }
+}
+
 } // namespace
 
 double LaneScale::y(Frequency f) const {
@@ -85,104 +198,19 @@ LaneScale lane_scale(plan::Plan const& plan, double height) {
 
 void draw_lane(Canvas& canvas, plan::Plan const& plan, std::vector<Sounding> const& soundings,
                LaneScale const& scale, double width) {
-    auto const& tuning = plan.passage.tuning;
-    // Behind everything: every octave of C, named in the gutter.
     canvas.fill(Box{0, 0, width, scale.height}, ink::wash);
-    for (int octave = 1; octave <= 8; ++octave) {
-        auto const c = tuning.pitch(SpelledPitch{'C', 0, octave}).frequency();
-        if (!scale.holds(c)) continue;
-        double const y = scale.y(c);
-        canvas.line({0, y}, {width, y}, {.width = 0.5, .color = ink::hair});
-        if (y > 4 && y < scale.height - 2)
-            canvas.write({-4, y + 2.6}, SpelledPitch{'C', 0, octave}.str(), plain(type::small, ink::soft),
-                         Align::right);
-    }
-    // The bands.
+    draw_octaves(canvas, plan.passage.tuning, scale, width);
+    for (auto const& s : soundings) draw_bands(canvas, plan, scale, s);
+    Sounding const* before = nullptr;
     for (auto const& s : soundings) {
-        auto const bands = bands_of(plan, s.note);
-        if (!bands) continue;
-        auto const& decision = *plan.notes[s.note].decision;
-        band(canvas, scale, bands->r2, s.from, s.to, ink::second, ink::second_wash, true, {});
-        band(canvas, scale, bands->r1, s.from, s.to, ink::first, ink::first_wash, false, decision.zone);
+        draw_harmonics(canvas, plan.passage, scale, s, before);
+        before = &s;
     }
-    // The harmonics: fo and 2fo strong, the others thin.
-    double previous_end = -1;
-    std::optional<std::size_t> previous;
-    for (auto const& s : soundings) {
-        auto const pitch = plan.passage.notes[s.note].pitch;
-        for (int n = 1; n <= 24; ++n) {
-            auto const f = frequency_of(Harmonic{n}, pitch);
-            if (!scale.holds(f)) break;
-            double const y = scale.y(f);
-            Pen const pen{.width = n == 1   ? 1.3
-                                   : n == 2 ? 0.95
-                                            : 0.45,
-                          .color = n <= 2   ? ink::black
-                                   : n <= 6 ? ink::soft
-                                            : ink::rule};
-            canvas.line({s.from, y}, {s.to, y}, pen);
-            bool const joined = previous && std::abs(s.from - previous_end) < 0.5 && n <= 2;
-            if (joined) {
-                auto const before = frequency_of(Harmonic{n}, plan.passage.notes[*previous].pitch);
-                if (scale.holds(before))
-                    canvas.line({s.from, scale.y(before)}, {s.from, y},
-                                {.width = pen.width * 0.6, .color = pen.color});
-            }
-        }
-        previous = s.note;
-        previous_end = s.to;
-    }
-    // What a modification aims at, and the dots where a harmonic lies in a band.
-    for (auto const& s : soundings) {
-        auto const bands = bands_of(plan, s.note);
-        if (!bands) continue;
-        if (bands->aimed) {
-            auto const& target = plan.notes[s.note].decision->target;
-            aim(canvas, scale, bands->r1, target.r1, s.from, s.to);
-            aim(canvas, scale, bands->r2, target.r2, s.from, s.to);
-        }
-        auto const pitch = plan.passage.notes[s.note].pitch;
-        double const x = std::min(s.head, s.to - 2);
-        for (int n = 1; n <= 24; ++n) {
-            auto const f = frequency_of(Harmonic{n}, pitch);
-            if (!scale.holds(f)) break;
-            bool const first = within(f, bands->r1), second = within(f, bands->r2);
-            if (!first && !second) continue;
-            double const radius = first && n <= 2 ? 2.5 : 1.55;
-            canvas.fill(Path().circle({x, scale.y(f)}, radius + 0.7), ink::white);
-            canvas.fill(Path().circle({x, scale.y(f)}, radius), ink::black);
-        }
-    }
-    // The rail.
-    for (auto const& s : soundings) {
-        auto const& d = plan.notes[s.note].decision;
-        if (!d) continue;
-        Box const box{s.from, scale.height + 2, s.to - s.from, rail_height - 2};
-        fill_zone(canvas, box, d->zone);
-        canvas.stroke(Path().rectangle(box), {.width = 0.45, .color = ink::first});
-    }
-    // Names in the room under clef and key: harmonics of the first note, and at its end the bands.
+    for (auto const& s : soundings) draw_aims(canvas, plan, scale, s);
+    for (auto const& s : soundings) draw_rail(canvas, plan, scale, s);
     if (soundings.empty()) return;
-    auto const& first = soundings.front();
-    double last_y = 1e9;
-    constexpr double names = 16; // the room they need
-    if (first.from > names)
-        for (int n = 1; n <= 3; ++n) {
-            auto const f = frequency_of(Harmonic{n}, plan.passage.notes[first.note].pitch);
-            if (!scale.holds(f)) break;
-            double const y = scale.y(f) + 2.4;
-            if (last_y - y < 8) continue;
-            canvas.write({first.from - 3, y}, Harmonic{n}.str(), plain(type::small), Align::right);
-            last_y = y;
-        }
-    for (auto s = soundings.rbegin(); s != soundings.rend(); ++s) {
-        auto const bands = bands_of(plan, s->note);
-        if (!bands) continue;
-        double const y1 = scale.y(bands->r1.centre) + 2.4, y2 = scale.y(bands->r2.centre) + 2.4;
-        canvas.write({width + 3, y1}, "fR1", plain(type::small, ink::first));
-        if (std::abs(y1 - y2) > 8) canvas.write({width + 3, y2}, "fR2", plain(type::small, ink::second));
-        break;
-    }
+    name_harmonics(canvas, plan.passage, scale, soundings.front());
+    name_bands(canvas, plan, soundings, scale, width);
 }
 
 } // namespace vowelway::chart

@@ -27,6 +27,10 @@ struct LaneScale {
 };
 LaneScale lane_scale(plan::Plan const& plan, double height);
 
+/// Left of the lane (and of the staff above it): names of the rows and of the pitches. Right of it: names of
+/// the bands.
+inline constexpr double gutter_left = 33, gutter_right = 17;
+
 /// Below the lane a rail repeats the zone of each note, large enough to read.
 inline constexpr double rail_height = 9;
 

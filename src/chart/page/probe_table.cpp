@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "chart/page/probe_table.hpp"
 
-#include "chart/page/front.hpp"
 #include "chart/page/marks.hpp"
+#include "chart/page/text.hpp"
 #include "core/ranges.hpp"
 
 #include <fmt/format.h>

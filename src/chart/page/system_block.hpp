@@ -4,6 +4,7 @@
 
 #include "chart/engraving/engrave.hpp"
 #include "chart/page/lane.hpp"
+#include "chart/page/words_under.hpp"
 #include "vowelway/chart/drawing.hpp"
 #include "vowelway/plan/plan.hpp"
 
@@ -11,9 +12,6 @@
 #include <vector>
 
 namespace vowelway::chart {
-
-/// Left of the staff: names of the rows and of the pitches. Right of it: names of the bands.
-inline constexpr double gutter_left = 33, gutter_right = 17;
 
 struct Block {
     Drawing upper;   ///< staff's top line at y = 0, staff's beginning at x = 0
@@ -37,17 +35,12 @@ class BlockMaker {
     Block make(System const& system);
 
   private:
-    void over_staff(System const& system, Drawing& drawing) const;
-    double under_staff(System const& system, Drawing& drawing);
-    double advice(std::vector<Sounding> const& soundings, double width, double y, Drawing& drawing) const;
-    std::vector<Sounding> soundings(System const& system) const;
-
     plan::Plan const* plan_;
     Staff const* staff_;
     std::map<std::size_t, int> const* watched_;
     TextMeasurer const* measurer_;
     Engraver engraver_;
-    bool hyphen_open_ = false, extender_open_ = false; ///< over the break of a system
+    WordsUnder words_;
 };
 
 } // namespace vowelway::chart

@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: MIT
+#include "chart/page/lane_legend.hpp"
+
+#include "chart/page/legend.hpp"
+#include "chart/page/marks.hpp"
+
+#include <vector>
+
+namespace vowelway::chart {
+namespace {
+
+void harmonics(Canvas& canvas, Legend& legend) {
+    auto const line = [&](Pen const& pen, std::string_view text) {
+        legend.entry(16, text, [&](double x, double y) { canvas.line({x, y - 3}, {x + 16, y - 3}, pen); });
+    };
+    line({.width = 1.3, .color = ink::black}, "fo");
+    line({.width = 0.95, .color = ink::black}, "2fo");
+    line({.width = 0.45, .color = ink::soft}, "3fo and higher");
+    legend.entry(9, "harmonic in a band", [&](double x, double y) {
+        canvas.fill(Path().circle({x + 4, y - 3}, 2.5), ink::black);
+    });
+}
+
+void bands(Canvas& canvas, Legend& legend) {
+    auto const band = [&](Ink wash, Ink edge, std::vector<double> const& dashes, std::string_view text) {
+        legend.entry(18, text, [&](double x, double y) {
+            canvas.fill(Box{x, y - 8, 18, 9}, wash);
+            for (double const side : {y - 8, y + 1})
+                canvas.line({x, side}, {x + 18, side}, {.width = 0.6, .color = edge, .dashes = dashes});
+        });
+    };
+    band(ink::first_wash, ink::first, {}, "fR1 ± its uncertainty");
+    band(ink::second_wash, ink::second, {2.2, 1.4}, "fR2");
+    legend.entry(6, "uncertain", [&](double x, double y) { canvas.write({x, y}, "?", bold(type::label)); });
+}
+
+void zones(Canvas& canvas, Legend& legend) {
+    auto const zone = [&](plan::Zone which, double p, std::string_view text) {
+        legend.entry(18, text, [&](double x, double y) {
+            Box const box{x, y - 8, 18, 9};
+            canvas.fill(box, ink::first_wash);
+            fill_zone(canvas, box, {which, p, 0});
+            canvas.line({x, box.top}, {box.right(), box.top}, {.width = 0.6, .color = ink::first});
+            canvas.line({x, box.bottom()}, {box.right(), box.bottom()}, {.width = 0.6, .color = ink::first});
+        });
+    };
+    zone(plan::Zone::open, 0, "open: 2fo below fR1");
+    zone(plan::Zone::turning, 0.6, "turning: 2fo passes it");
+    zone(plan::Zone::close, 1, "close: 2fo above it");
+    zone(plan::Zone::meeting, 1, "meeting: fo at it");
+    zone(plan::Zone::above, 1, "above: fo over it");
+}
+
+void advice(Canvas& canvas, Legend& legend) {
+    for (auto const advice : {plan::Advice::hold, plan::Advice::migrate, plan::Advice::modify})
+        legend.entry(9, meaning(advice), [&](double x, double y) {
+            advice_sign(canvas, {x + 4, y - 3}, 7, advice);
+        });
+    legend.entry(12, "where to move the band", [&](double x, double y) {
+        canvas.line({x, y - 8}, {x + 12, y - 8}, {.width = 1.2, .color = ink::modify});
+        canvas.line({x + 6, y}, {x + 6, y - 5}, {.width = 0.9, .color = ink::modify});
+        canvas.fill(Path().move({x + 6, y - 7.6}).line({x + 4.2, y - 4.2}).line({x + 7.8, y - 4.2}).close(),
+                    ink::modify);
+    });
+}
+
+} // namespace
+
+double draw_lane_legend(Canvas& canvas, double y, double width) {
+    Legend legend(canvas, y + 9, width, 11);
+    harmonics(canvas, legend);
+    bands(canvas, legend);
+    zones(canvas, legend);
+    advice(canvas, legend);
+    return legend.y() + 6;
+}
+
+} // namespace vowelway::chart

@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: MIT
+#include "chart/page/watch.hpp"
+
+#include "chart/page/marks.hpp"
+#include "chart/page/note_cells.hpp"
+#include "chart/page/passive_ranges.hpp"
+#include "chart/page/text.hpp"
+#include "core/ranges.hpp"
+
+#include <algorithm>
+#include <functional>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace vowelway::chart {
+namespace {
+
+/// Where the columns of the table begin. What to do matters more than what is heard, and that more than what
+/// happens: where room is short, these are left out in that order.
+struct Columns {
+    NoteColumns note;
+    std::optional<double> happens, heard;
+    double act = 0;
+    double right = 0; ///< end of the table
+};
+
+/// The widest of what there is to do.
+double widest_action(TextMeasurer const& m, plan::Plan const& plan,
+                     std::map<std::size_t, int> const& watched) {
+    double longest = 0;
+    for (auto const& [index, number] : watched) {
+        auto const& d = *plan.notes[index].decision;
+        double const shade = d.advice == plan::Advice::modify
+                                 ? m.measure(d.target.shade.quality().ipa(), bold(type::body)).advance + 5
+                                 : 0;
+        longest = std::max(longest, 12 + shade + m.measure(brief_of(d), plain(type::label)).advance);
+    }
+    return longest;
+}
+
+Columns columns_of(double x, double width, double widest) {
+    double const happens = x + 136, heard = x + 207, full = x + 233, right = x + width;
+    Columns c{.note = {x, x + 17, x + 56, happens}, .happens = {}, .heard = {}, .right = right};
+    bool const narrow = width < 330 || full + widest > right, narrower = heard + 1 + widest > right;
+    if (!narrower) c.happens = happens;
+    if (!narrow) c.heard = heard;
+    c.act = narrower ? happens + 1 : narrow ? heard + 1 : full;
+    return c;
+}
+
+void draw_heads(Canvas& canvas, Columns const& c, double y) {
+    auto const small = plain(type::small, ink::soft);
+    draw_note_heads(canvas, c.note, y);
+    if (c.happens) canvas.write({*c.happens, y}, "what happens", small);
+    if (c.heard) canvas.write({*c.heard, y}, "heard", small);
+    canvas.write({c.act, y}, "what to do", small);
+}
+
+void draw_action(Canvas& canvas, Columns const& c, plan::Decision const& d, double base) {
+    advice_sign(canvas, {c.act + 4, base - 3}, 7, d.advice);
+    double from = c.act + 11;
+    if (d.advice == plan::Advice::modify)
+        from =
+            canvas.write({from, base}, d.target.shade.quality().ipa(), bold(type::body, color_of(d.advice)))
+                .right() +
+            5;
+    canvas.write({from, base}, fitted(canvas.measurer(), brief_of(d), plain(type::label), c.right - from),
+                 plain(type::label, color_of(d.advice)));
+}
+
+void draw_row(Canvas& canvas, Columns const& c, plan::Plan const& plan, std::size_t note, int number,
+              double base) {
+    auto const& d = *plan.notes[note].decision;
+    auto const& vowel = plan.vowels[*plan.notes[note].vowel].resonances.vowel;
+    draw_note_cells(canvas, plan, note, number, c.note, base);
+    constexpr double happens_width = 71;
+    if (c.happens)
+        canvas.write({*c.happens, base},
+                     fitted(canvas.measurer(), happening(d.zone.zone), plain(type::label), happens_width - 3),
+                     plain(type::label));
+    if (c.heard && !(d.heard.vowel.quality() == vowel.quality()))
+        canvas.write({*c.heard + 8, base}, d.heard.vowel.quality().ipa(), plain(type::body, ink::migrate),
+                     Align::centre);
+    draw_action(canvas, c, d, base);
+}
+
+double watch_table(Canvas& canvas, plan::Plan const& plan, std::map<std::size_t, int> const& watched,
+                   double x, double y, double width) {
+    y = draw_heading(canvas, x, y, width, "Notes to watch");
+    if (watched.empty()) {
+        canvas.write({x, y + 12}, "None stands out: sing as usual.", plain(type::body));
+        return y + 18;
+    }
+    auto const columns = columns_of(x, width, widest_action(canvas.measurer(), plan, watched));
+    y += 9;
+    draw_heads(canvas, columns, y);
+    y += 3;
+    for (auto const& [note, number] : watched) {
+        double const base = y + 11;
+        draw_row(canvas, columns, plan, note, number, base);
+        y = base + 3.4;
+        canvas.line({x, y}, {x + width, y}, {.width = 0.35, .color = ink::rule});
+    }
+    return y + 2;
+}
+
+} // namespace
+
+std::map<std::size_t, int> notes_to_watch(plan::Plan const& plan, std::size_t at_most) {
+    std::vector<std::size_t> order;
+    for (std::size_t i = 0; i < plan.notes.size(); ++i)
+        if (plan.notes[i].decision && plan.notes[i].vowel && plan.notes[i].importance > 0)
+            order.push_back(plan.notes[i].note);
+    ranges::stable_sort(order, std::greater{}, [&](std::size_t i) { return plan.notes[i].importance; });
+    order.resize(std::min(order.size(), at_most));
+    ranges::sort(order);
+    std::map<std::size_t, int> numbers;
+    for (auto const index : order) {
+        int const number = static_cast<int>(numbers.size()) + 1;
+        numbers.emplace(index, number);
+    }
+    return numbers;
+}
+
+double draw_watch(Canvas& canvas, plan::Plan const& plan, std::map<std::size_t, int> const& watched, double y,
+                  double width) {
+    constexpr std::string_view ranges = "Vowel as it is, up to";
+    constexpr double gap = 16, least_width = 430; // of both beside each other
+    if (width >= least_width) {
+        double const right = std::min(158.0, width * 0.31), left = width - right - gap;
+        double const a = watch_table(canvas, plan, watched, 0, y, left);
+        double const b = draw_passive_ranges(canvas, plan, plan.vowels, left + gap,
+                                             draw_heading(canvas, left + gap, y, right, ranges), right);
+        return std::max(a, b) + 6;
+    }
+    // One below the other, the ranges in two columns.
+    y = draw_heading(canvas, 0, watch_table(canvas, plan, watched, 0, y, width) + 6, width, ranges);
+    double const column = (width - gap) / 2;
+    std::span<plan::VowelPlan const> const all(plan.vowels);
+    auto const half = (all.size() + 1) / 2;
+    double const a = draw_passive_ranges(canvas, plan, all.first(half), 0, y, column);
+    if (half == all.size()) return a + 6;
+    return std::max(a, draw_passive_ranges(canvas, plan, all.subspan(half), column + gap, y, column)) + 6;
+}
+
+} // namespace vowelway::chart
