@@ -40,42 +40,60 @@ struct Mark {
     int number = 1;
 };
 
+using Marks = std::vector<Mark>;
+
+void read_levels(pugi::xml_node dynamics, double at, Marks& marks) {
+    for (auto const& mark : dynamics.children())
+        if (auto const level = level_of(mark.name())) marks.push_back({at, Mark::Kind::level, *level, 0});
+}
+
+void read_hairpin(pugi::xml_node wedge, double at, Marks& marks) {
+    std::string_view const kind = wedge.attribute("type").value();
+    int const number = wedge.attribute("number").as_int(1);
+    if (kind == "crescendo") marks.push_back({at, Mark::Kind::swell, 0, number});
+    if (kind == "diminuendo") marks.push_back({at, Mark::Kind::fade, 0, number});
+    if (kind == "stop") marks.push_back({at, Mark::Kind::end, 0, number});
+}
+
+void read_direction(pugi::xml_node direction, double at, Marks& marks) {
+    for (auto const& type : direction.children("direction-type")) {
+        for (auto const& dynamics : type.children("dynamics")) read_levels(dynamics, at, marks);
+        for (auto const& wedge : type.children("wedge")) read_hairpin(wedge, at, marks);
+    }
+}
+
+/// The marks over the line's staff and at its notes, in order.
+Marks marks_of(Part const& part, VoiceLine const& line, Timeline const& time) {
+    Marks marks;
+    for (std::size_t i = 0; i < part.measures.size(); ++i) {
+        for (auto const& direction : part.measures[i].directions) {
+            bool const elsewhere = part.staves > 1 && direction.staff != 0 && direction.staff != line.staff;
+            if (!elsewhere) read_direction(direction.node, time.start(i) + direction.onset, marks);
+        }
+        for (auto const& e : line.measures[i].events)
+            for (auto const& notations : e.event->node().children("notations"))
+                for (auto const& dynamics : notations.children("dynamics"))
+                    read_levels(dynamics, time.start(i) + e.onset, marks);
+    }
+    std::stable_sort(marks.begin(), marks.end(), [](Mark const& a, Mark const& b) { return a.at < b.at; });
+    return marks;
+}
+
 /// A stretch over which the level moves evenly.
 struct Slope {
     double from, to, before, after;
 };
 
-} // namespace
+/// The level a hairpin leads to: the one written within a quarter note of its end.
+std::optional<double> level_at_end(Marks const& marks, std::size_t end) {
+    for (auto next = end + 1; next < std::min(marks.size(), end + 20) && marks[next].at < marks[end].at + 1;
+         ++next)
+        if (marks[next].kind == Mark::Kind::level) return marks[next].level;
+    return std::nullopt;
+}
 
-void set_dynamics(SungLine& sung, Part const& part, VoiceLine const& line, Timeline const& time) {
-    std::vector<Mark> marks;
-    auto const read = [&](pugi::xml_node dynamics, double at) {
-        for (auto const& mark : dynamics.children())
-            if (auto const level = level_of(mark.name())) marks.push_back({at, Mark::Kind::level, *level, 0});
-    };
-    for (std::size_t i = 0; i < part.measures.size(); ++i) {
-        for (auto const& direction : part.measures[i].directions) {
-            if (part.staves > 1 && direction.staff != 0 && direction.staff != line.staff) continue;
-            double const at = time.start(i) + direction.onset;
-            for (auto const& type : direction.node.children("direction-type")) {
-                for (auto const& dynamics : type.children("dynamics")) read(dynamics, at);
-                for (auto const& wedge : type.children("wedge")) {
-                    std::string_view const kind = wedge.attribute("type").value();
-                    int const number = wedge.attribute("number").as_int(1);
-                    if (kind == "crescendo") marks.push_back({at, Mark::Kind::swell, 0, number});
-                    if (kind == "diminuendo") marks.push_back({at, Mark::Kind::fade, 0, number});
-                    if (kind == "stop") marks.push_back({at, Mark::Kind::end, 0, number});
-                }
-            }
-        }
-        for (auto const& e : line.measures[i].events)
-            for (auto const& notations : e.event->node().children("notations"))
-                for (auto const& dynamics : notations.children("dynamics"))
-                    read(dynamics, time.start(i) + e.onset);
-    }
-    std::stable_sort(marks.begin(), marks.end(), [](Mark const& a, Mark const& b) { return a.at < b.at; });
-
-    // A hairpin leads to the level written at its end; where none is written, one step up or down is assumed.
+/// A hairpin leads to the level written at its end; where none is written, one step up or down is assumed.
+std::vector<Slope> slopes_of(Marks const& marks) {
     std::vector<Slope> slopes;
     std::optional<double> level;
     std::map<int, Mark> open;
@@ -90,19 +108,21 @@ void set_dynamics(SungLine& sung, Part const& part, VoiceLine const& line, Timel
             auto const start = begun->second;
             open.erase(begun);
             if (!level) continue;
-            double after = *level + (start.kind == Mark::Kind::swell ? 1 : -1);
-            for (auto next = m + 1; next < std::min(marks.size(), m + 20) && marks[next].at < mark.at + 1;
-                 ++next) // within a quarter note
-                if (marks[next].kind == Mark::Kind::level) {
-                    after = marks[next].level;
-                    break;
-                }
+            double const assumed = *level + (start.kind == Mark::Kind::swell ? 1 : -1);
+            double const after = level_at_end(marks, m).value_or(assumed);
             slopes.push_back({start.at, mark.at, *level, after});
             level = after;
         }
     }
     std::stable_sort(slopes.begin(), slopes.end(),
                      [](Slope const& a, Slope const& b) { return a.from < b.from; });
+    return slopes;
+}
+
+} // namespace
+
+void set_dynamics(SungLine& sung, Part const& part, VoiceLine const& line, Timeline const& time) {
+    auto const slopes = slopes_of(marks_of(part, line, time));
     std::size_t next = 0;
     for (std::size_t n = 0; n < sung.notes.size(); ++n) {
         double const at = sung.onsets[n];

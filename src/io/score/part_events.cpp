@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "io/score/part_events.hpp"
 
-#include "core/text.hpp"
+#include "io/score/attributes.hpp"
 #include "vowelway/io/score/read_score.hpp"
 
 #include <algorithm>
@@ -12,20 +12,6 @@
 namespace vowelway::io {
 
 namespace {
-
-/// The sum of "3+2"; nothing if it is none.
-std::optional<int> sum_of(std::string_view text) {
-    int sum = 0;
-    for (text = text::trim(text);;) {
-        auto const value = text::eat_number(text);
-        if (!value || *value < 1 || *value > 1000 || *value != std::floor(*value)) return std::nullopt;
-        sum += static_cast<int>(*value);
-        text = text::trim(text);
-        if (text.empty()) return sum;
-        if (!text::eat(text, "+")) return std::nullopt;
-        text = text::trim(text);
-    }
-}
 
 class Reader {
   public:
@@ -124,114 +110,35 @@ class Reader {
         bar_->events.push_back(std::move(event));
     }
 
+    double divisions(pugi::xml_node node) const {
+        double const value = source_.number(node, where_);
+        if (!(value > 0) || value > 1e7)
+            throw InputError("<divisions> is " + std::string(trimmed(node)) +
+                                 "; a quarter note needs a number of parts above 0",
+                             "export the score again", source_.place(node, where_));
+        return value;
+    }
+
+    /// A change of what a node is about, here: on its staff, or on `usual` where it names none.
+    StaffChange& change(pugi::xml_node node, int usual) {
+        bar_->changes.push_back({now_, node.attribute("number").as_int(usual), {}, {}, {}, {}});
+        return bar_->changes.back();
+    }
+
     void attributes(pugi::xml_node node) {
-        if (auto const divisions = node.child("divisions")) {
-            double const value = source_.number(divisions, where_);
-            if (!(value > 0) || value > 1e7)
-                throw InputError("<divisions> is " + std::string(trimmed(divisions)) +
-                                     "; a quarter note needs a number of parts above 0",
-                                 "export the score again", source_.place(divisions, where_));
-            divisions_ = value;
-        }
+        if (auto const child = node.child("divisions")) divisions_ = divisions(child);
         if (auto const staves = node.child("staves"))
             part_.staves = std::max(part_.staves, std::clamp(staves.text().as_int(1), 1, 99));
-        for (auto const& clef : node.children("clef")) {
-            StaffChange change{now_, clef.attribute("number").as_int(1), {}, {}, {}, {}};
-            change.clef = clef_of(clef);
-            bar_->changes.push_back(change);
-        }
-        for (auto const& key : node.children("key")) {
-            StaffChange change{now_, key.attribute("number").as_int(0), {}, {}, {}, {}};
-            int fifths = 0;
-            if (auto const f = key.child("fifths")) {
-                double const value = source_.number(f, where_);
-                if (std::abs(value) > 21 || value != std::floor(value))
-                    throw InputError("a key signature of " + std::string(trimmed(f)) +
-                                         " fifths is not possible",
-                                     "write -7 to 7", source_.place(f, where_));
-                fifths = static_cast<int>(value);
-            }
-            change.key = KeySignature{fifths};
-            bar_->changes.push_back(change);
-        }
+        for (auto const& clef : node.children("clef")) change(clef, 1).clef = read_clef(clef);
+        for (auto const& key : node.children("key")) change(key, 0).key = read_key(source_, key, where_);
         for (auto const& time : node.children("time")) {
-            StaffChange change{now_, time.attribute("number").as_int(0), {}, {}, {}, {}};
-            change.time = time_of(time);
-            bar_->changes.push_back(change);
+            auto const read = read_time(source_, time, where_);
+            nominal_ = read.quarters.value_or(nominal_);
+            beat_type_ = read.beat_type.value_or(beat_type_);
+            change(time, 0).time = read.time;
         }
-        for (auto const& transpose : node.children("transpose")) {
-            StaffChange change{now_, transpose.attribute("number").as_int(0), {}, {}, {}, {}};
-            auto const value = [&](char const* name) {
-                auto const child = transpose.child(name);
-                double const v = child ? source_.number(child, where_) : 0.0;
-                if (std::abs(v) > 100)
-                    throw InputError("a transposition of " + std::string(trimmed(child)) + " is not possible",
-                                     "export the score again", source_.place(child, where_));
-                return v;
-            };
-            double const chromatic = value("chromatic"), octaves = value("octave-change");
-            Interval interval = interval_for_key(chromatic, 0);
-            if (transpose.child("diatonic"))
-                interval.fifths = static_cast<int>(std::lround(7 * chromatic - 12 * value("diatonic")));
-            interval.semitones += 12 * octaves;
-            change.transpose = interval;
-            bar_->changes.push_back(change);
-        }
-    }
-
-    static Clef clef_of(pugi::xml_node node) {
-        Clef clef;
-        auto const sign = trimmed(node.child("sign"));
-        clef.sign = sign == "F"            ? 'F'
-                    : sign == "C"          ? 'C'
-                    : sign == "percussion" ? 'P'
-                    : sign == "TAB"        ? 'T'
-                                           : 'G';
-        int const usual = clef.sign == 'F' ? 4 : clef.sign == 'G' ? 2 : 3;
-        clef.line = std::clamp(node.child("line").text().as_int(usual), 1, 5);
-        clef.octave_change = std::clamp(node.child("clef-octave-change").text().as_int(0), -3, 3);
-        return clef;
-    }
-
-    TimeSignature time_of(pugi::xml_node node) {
-        TimeSignature time;
-        std::string_view const symbol = node.attribute("symbol").value();
-        time.sign = symbol == "common" ? TimeSignature::Sign::common
-                    : symbol == "cut"  ? TimeSignature::Sign::cut
-                                       : TimeSignature::Sign::numbers;
-        if (node.child("senza-misura")) {
-            time.sign = TimeSignature::Sign::none;
-            nominal_ = 0;
-            return time;
-        }
-        // Several fractions ("3/8 + 2/4") are written over their finest denominator.
-        std::vector<std::pair<std::string, int>> fractions;
-        int finest = 1;
-        for (auto child = node.child("beats"); child; child = child.next_sibling("beats")) {
-            auto const type_node = child.next_sibling("beat-type");
-            auto const sum = sum_of(child.child_value());
-            int const type = type_node ? type_node.text().as_int(0) : 0;
-            if (!sum || type < 1 || type > 1024 || (type & (type - 1)) != 0)
-                throw InputError("the time signature " + std::string(trimmed(child)) + "/" +
-                                     std::string(trimmed(type_node)) + " is not possible",
-                                 "write beats above 0 over a power of two", source_.place(child, where_));
-            fractions.emplace_back(std::string(trimmed(child)), type);
-            finest = std::max(finest, type);
-        }
-        if (fractions.empty()) return time;
-        nominal_ = 0;
-        time.beats.clear();
-        for (auto const& [beats, type] : fractions) {
-            int const sum = *sum_of(beats);
-            nominal_ += 4.0 * sum / type;
-            if (!time.beats.empty()) time.beats += "+";
-            time.beats += type == finest ? beats : std::to_string(sum * (finest / type));
-        }
-        std::erase(time.beats, ' ');
-        time.beat_type = beat_type_ = finest;
-        if (node.attribute("print-object").value() == std::string_view("no"))
-            time.sign = TimeSignature::Sign::none;
-        return time;
+        for (auto const& transpose : node.children("transpose"))
+            change(transpose, 0).transpose = read_transposition(source_, transpose, where_);
     }
 
     /// Gives every event the clef, key and transposition in force at its onset.

@@ -71,6 +71,62 @@ void notice_octave(Passage& passage, ScoreOptions const& options) {
              (lower ? "high; --transpose -12 lowers it" : "low; --transpose 12 raises it")});
 }
 
+void require_score(XmlSource const& source) {
+    std::string_view const root = source.root().name();
+    if (root == "score-partwise" || root == "score-timewise") return;
+    auto const what =
+        root == "opus" ? "an opus, a list of scores," : "a document of <" + std::string(root) + ">,";
+    throw InputError("this is " + what + " not a MusicXML score",
+                     "give a file whose first element is <score-partwise> or <score-timewise>",
+                     source.place(source.root()));
+}
+
+/// All parts (tempo may stand in any), and which of them is sung.
+struct PartsRead {
+    std::vector<Part> parts;
+    std::size_t own = 0;
+};
+
+PartsRead read_parts(XmlSource const& source, std::vector<PartInfo> const& infos, std::string const& chosen) {
+    PartsRead out;
+    for (auto const& info : infos) {
+        if (info.id == chosen) out.own = out.parts.size();
+        out.parts.push_back(read_part(source, info));
+    }
+    return out;
+}
+
+/// The signature the line begins in decides how a transposition is spelled.
+int fifths_at_the_beginning(Part const& part) {
+    for (auto const& measure : part.measures)
+        if (!measure.events.empty()) return measure.events.front().fifths;
+    return 0;
+}
+
+void require_notes(SungLine const& sung, XmlSource const& source, std::string const& part, bool others) {
+    if (sung.notes.empty())
+        throw InputError("part \"" + part + "\" has no notes to sing",
+                         others ? "choose another part with --part"
+                                : "it holds only rests, or notes without pitch",
+                         {source.file(), 0, 0, {}});
+}
+
+void notice_assumptions(SungLine const& sung, Part const& part, Remarks& remarks) {
+    if (std::none_of(sung.notes.begin(), sung.notes.end(),
+                     [](SungNote const& n) { return !n.syllables.empty() || n.hummed || n.typed_ipa; }))
+        remarks.push_back({Remark::Kind::assumed, "the part has no words: the vowels are unknown"});
+    if (part.early_backups > 0)
+        remarks.push_back({Remark::Kind::assumed,
+                           "bars where a <backup> leads before their start are read from their start: " +
+                               std::to_string(part.early_backups)});
+}
+
+/// The staff is drawn in the octave it is written in.
+Interval without_octaves(Interval shift) {
+    shift.semitones -= 12 * std::round(shift.semitones / 12);
+    return shift;
+}
+
 } // namespace
 
 ScoreBytes unpack_score(std::string bytes, std::string const& file) {
@@ -89,14 +145,7 @@ ScoreBytes unpack_score(std::string bytes, std::string const& file) {
 }
 
 ScoreReading read_music(XmlSource const& source, ScoreOptions const& options) {
-    std::string_view const root = source.root().name();
-    if (root != "score-partwise" && root != "score-timewise") {
-        auto const what =
-            root == "opus" ? "an opus, a list of scores," : "a document of <" + std::string(root) + ">,";
-        throw InputError("this is " + what + " not a MusicXML score",
-                         "give a file whose first element is <score-partwise> or <score-timewise>",
-                         source.place(source.root()));
-    }
+    require_score(source);
     ScoreReading out;
     auto& passage = out.passage;
     auto& remarks = passage.remarks;
@@ -107,12 +156,7 @@ ScoreReading read_music(XmlSource const& source, ScoreOptions const& options) {
 
     int voice = 0;
     auto const chosen = choose_part(source, infos, options, voice, remarks);
-    std::vector<Part> parts;
-    std::size_t own = 0;
-    for (auto const& info : infos) {
-        if (info.id == chosen.id) own = parts.size();
-        parts.push_back(read_part(source, info));
-    }
+    auto const [parts, own] = read_parts(source, infos, chosen.id);
     auto const& part = parts[own];
     passage.part = chosen.name.empty() ? chosen.id : chosen.name;
     out.staves = part.staves;
@@ -124,32 +168,13 @@ ScoreReading read_music(XmlSource const& source, ScoreOptions const& options) {
     if (!time.has_tempo())
         remarks.push_back({Remark::Kind::assumed,
                            "the score gives no tempo in numbers; 72 quarter notes a minute are assumed"});
-    // The signature the line begins in decides how a transposition is spelled.
-    int fifths = 0;
-    for (auto const& measure : part.measures)
-        if (!measure.events.empty()) {
-            fifths = measure.events.front().fifths;
-            break;
-        }
-    auto const shift = interval_for_key(options.transpose_semitones, fifths);
+    auto const shift = interval_for_key(options.transpose_semitones, fifths_at_the_beginning(part));
     auto sung = sing(source, line, time, options, shift, remarks);
-    if (sung.notes.empty())
-        throw InputError("part \"" + passage.part + "\" has no notes to sing",
-                         infos.size() > 1 ? "choose another part with --part"
-                                          : "it holds only rests, or notes without pitch",
-                         {source.file(), 0, 0, {}});
+    require_notes(sung, source, passage.part, infos.size() > 1);
     require_sung_notes(sung.notes.size(), source.file());
-    if (std::none_of(sung.notes.begin(), sung.notes.end(),
-                     [](SungNote const& n) { return !n.syllables.empty() || n.hummed || n.typed_ipa; }))
-        remarks.push_back({Remark::Kind::assumed, "the part has no words: the vowels are unknown"});
-    if (part.early_backups > 0)
-        remarks.push_back({Remark::Kind::assumed,
-                           "bars where a <backup> leads before their start are read from their start: " +
-                               std::to_string(part.early_backups)});
+    notice_assumptions(sung, part, remarks);
     set_dynamics(sung, part, line, time);
-    auto staff_shift = shift;
-    staff_shift.semitones -= 12 * std::round(shift.semitones / 12);
-    passage.staff = staff_of(source, parts, own, line, time, sung, staff_shift);
+    passage.staff = staff_of(source, parts, own, line, time, sung, without_octaves(shift));
     passage.notes = std::move(sung.notes);
     out.notes = std::move(sung.sources);
     notice_octave(passage, options);

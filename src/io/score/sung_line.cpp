@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "io/score/sung_line.hpp"
 
+#include "io/score/bar_names.hpp"
+
 #include <algorithm>
 #include <cmath>
 
@@ -42,29 +44,8 @@ class Singer {
     int chords = 0, spoken = 0, cues = 0, syllables_on_rests = 0, laughs = 0;
 
   private:
-    /// The bar a singer would name, and how far into it this measure begins.
-    void name_bar(std::size_t i) {
-        auto const& bar = *line_.measures[i].measure;
-        double const length = time_.length(i);
-        bool const numbered =
-            !bar.number.empty() && std::all_of(bar.number.begin(), bar.number.end(),
-                                               [](unsigned char c) { return c >= '0' && c <= '9'; });
-        if (bar.implicit && i > 0 && (!numbered || bar.number == printed_ || bar.number == "0") &&
-            bar.nominal > 0 && into_bar_ + length < bar.nominal + time_tolerance) {
-            offset_ = into_bar_; // the second half of a split bar
-        } else {
-            // A pick-up counts from where its bar would begin. The score says that it is one (MusicXML 4.0,
-            // "implicit"; number 0 in older files): a short bar 1 may just be incomplete.
-            bool const pickup = i == 0 && (bar.implicit || bar.number == "0") && bar.nominal > 0 &&
-                                length < bar.nominal - time_tolerance;
-            offset_ = pickup ? bar.nominal - length : 0;
-            if (!bar.number.empty()) printed_ = bar.number;
-        }
-        into_bar_ = offset_ + length;
-    }
-
     void measure(std::size_t i) {
-        name_bar(i);
+        bars_.enter(*line_.measures[i].measure, time_.length(i), i == 0);
         auto const& bar = line_.measures[i];
         auto& fates = out_.fates.emplace_back(bar.events.size());
         for (std::size_t k = 0; k < bar.events.size(); ++k) fates[k] = event(i, bar, bar.events[k]);
@@ -101,7 +82,7 @@ class Singer {
         }
         SungNote sung{.pitch = options_.tuning.pitch(spelled),
                       .spelled = spelled,
-                      .measure = printed_,
+                      .measure = bars_.printed(),
                       .beat = 1,
                       .start = {},
                       .length = {},
@@ -109,7 +90,7 @@ class Singer {
                       .typed_ipa = {},
                       .dynamic = {},
                       .vowel = {}};
-        sung.beat = snapped(1 + (offset_ + e.onset) * bar.measure->beat_type / 4.0);
+        sung.beat = snapped(1 + (bars_.offset() + e.onset) * bar.measure->beat_type / 4.0);
         sung.start = time_.at(begin);
         sung.length = time_.at(end) - sung.start;
         sung.grace = event.grace;
@@ -230,8 +211,7 @@ class Singer {
     Interval shift_;
     SungLine out_;
     std::vector<GracePlace> graces_;
-    std::string printed_;
-    double offset_ = 0, into_bar_ = 0; ///< quarter notes
+    BarNames bars_;
     bool tied_ = false, seen_syllable_ = false, humming_ = false, after_typed_hyphen_ = false;
     double end_ = 0; ///< of the last sung note, quarter notes from the beginning
 };

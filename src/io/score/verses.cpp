@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: MIT
+#include "io/score/verses.hpp"
+
+#include "io/score/lyric_lines.hpp"
+#include "io/score/voices.hpp"
+
+#include <algorithm>
+
+namespace vowelway::io {
+
+namespace {
+
+/// Words of the first verse that this one takes over; says how many.
+std::size_t take_refrain(VoiceLine& line, std::vector<std::string> const& text_lines) {
+    constexpr std::size_t least_refrain = 4; // syllables in a row; fewer are taken for a different rhythm
+    std::vector<LineEvent*> run;
+    std::size_t taken = 0;
+    auto const finish = [&] {
+        if (run.size() >= least_refrain)
+            for (auto* e : run) {
+                e->lyric = lyric_on(*e->event, text_lines.front());
+                e->other_verse = false;
+                ++taken;
+            }
+        run.clear();
+    };
+    for (auto& measure : line.measures)
+        for (auto& e : measure.events) {
+            if (!sounds(*e.event)) continue;
+            if (e.lyric) {
+                finish();
+                continue;
+            }
+            for (auto const& number : text_lines)
+                if (number != line.verse && lyric_on(*e.event, number)) e.other_verse = true;
+            if (line.verse != text_lines.front() && lyric_on(*e.event, text_lines.front())) run.push_back(&e);
+        }
+    finish();
+    return taken;
+}
+
+/// Marks the notes after a silence that only other verses sing; says how many.
+std::size_t leave_out_unsung(VoiceLine& line) {
+    bool after_silence = true;
+    std::size_t unsung = 0;
+    for (auto& measure : line.measures)
+        for (auto& e : measure.events) {
+            if (!sounds(*e.event)) {
+                after_silence = true;
+                continue;
+            }
+            if (after_silence && !e.lyric && e.other_verse) {
+                e.unsung = true;
+                ++unsung;
+            } else
+                after_silence = false;
+        }
+    return unsung;
+}
+
+} // namespace
+
+void fit_verse(VoiceLine& line, std::vector<std::string> const& text_lines, Remarks& remarks) {
+    auto const taken = take_refrain(line, text_lines);
+    auto const unsung = leave_out_unsung(line);
+    if (taken > 0)
+        remarks.push_back(
+            {Remark::Kind::assumed, "verse " + line.verse + " has no words for " + std::to_string(taken) +
+                                        " notes that the first verse sings; taken as a refrain"});
+    if (unsung > 0)
+        remarks.push_back({Remark::Kind::assumed, std::to_string(unsung) +
+                                                      (unsung == 1 ? " note is" : " notes are") +
+                                                      " only sung in other verses and left out"});
+}
+
+void move_off_rests(VoiceLine& line, Remarks& remarks) {
+    LineEvent* rest = nullptr;
+    int moved = 0;
+    for (auto& measure : line.measures)
+        for (auto& e : measure.events) {
+            if (!sounds(*e.event)) {
+                bool const word = e.event->rest && e.lyric && !e.lyric->syllables.empty();
+                if (word) rest = &e;
+                continue;
+            }
+            if (rest && !e.lyric) {
+                e.lyric = std::move(rest->lyric);
+                rest->lyric.reset();
+                ++moved;
+            }
+            rest = nullptr;
+        }
+    if (moved > 0)
+        remarks.push_back({Remark::Kind::assumed,
+                           std::to_string(moved) + (moved == 1 ? " syllable stands" : " syllables stand") +
+                               " under a rest and " + (moved == 1 ? "goes" : "go") + " to the note after"});
+}
+
+std::string choose_verse(XmlSource const& source, std::vector<std::string> const& lines, bool phonetic_too,
+                         int wish, Remarks& remarks) {
+    if (lines.empty()) return {};
+    if (wish == 0) {
+        if (lines.size() > 1)
+            remarks.push_back({Remark::Kind::assumed, "verse " + lines.front() + " of " +
+                                                          std::to_string(lines.size()) +
+                                                          " is taken (--verse chooses another)"});
+        return lines.front();
+    }
+    auto const exact = std::find(lines.begin(), lines.end(), std::to_string(wish));
+    if (exact != lines.end() && !phonetic_too) return *exact;
+    if (wish > 0 && static_cast<std::size_t>(wish) <= lines.size())
+        return lines[static_cast<std::size_t>(wish) - 1];
+    throw InputError("the part has no verse " + std::to_string(wish),
+                     "it has " + std::to_string(lines.size()) + "; count from 1", {source.file(), 0, 0, {}});
+}
+
+} // namespace vowelway::io
