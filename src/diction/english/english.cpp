@@ -100,71 +100,101 @@ std::optional<std::size_t> contracted(Word const& word) {
     return std::nullopt;
 }
 
-} // namespace
+bool near(std::string_view spelled) {
+    return std::any_of(std::begin(near_spellings), std::end(near_spellings),
+                       [&](auto const s) { return spelled.find(s) != std::string_view::npos; });
+}
 
-Sounds english(Word const& written) {
-    Sounds out;
-    auto word = written;
-    auto const apostrophe = contracted(word);
-    if (apostrophe) word[*apostrophe].base = U'e';
-    auto sounded = phones(Synthesiser::instance().ipa(lower(word), Language::english));
-    auto const spelled = spelling(word);
-    bool const near = std::any_of(std::begin(near_spellings), std::end(near_spellings),
-                                  [&](auto const s) { return spelled.find(s) != std::string::npos; });
+// "A-ca-di-an", "ma-te-ri-al", "i-de-a": i before a vowel is a syllable of its own; stressed and with a
+// written r it is the vowel of "near".
+void part_i(std::vector<Phone>& sounded, std::string_view spelled) {
+    bool const may_be_near = near(spelled);
     for (std::size_t i = 0; i < sounded.size(); ++i) {
         if (!sounded[i].vowel) continue;
         auto& v = *sounded[i].vowel;
         bool const vowel_next = i + 1 < sounded.size() && sounded[i + 1].vowel;
         if (v.base == U'ɐ') v.base = U'ə';
-        // "A-ca-di-an", "i-de-a": two vowels; stressed and with a written r it is the vowel of "near"
         bool const before_r = i + 2 < sounded.size() && sounded[i + 2].text == "ɹ";
         bool const weak_i = v.base == U'i' && v.length != VowelLength::long_ &&
-                            (!near || (sounded[i].stress == 0 && !before_r));
+                            (!may_be_near || (sounded[i].stress == 0 && !before_r));
         if ((v.base == U'ɪ' || weak_i) && vowel_next && !(i > 0 && sounded[i - 1].vowel)) {
-            // a syllable of its own: "ma-te-ri-al"
             v.base = U'i';
             sounded[i + 1].boundary_before = true;
         }
     }
-    out.nuclei = gather(sounded, falling);
-    for (auto& nucleus : out.nuclei)
-        if (nucleus.held.vowel.base == U'i' && !nucleus.after.empty()) nucleus.held.vowel.base = U'ɪ';
-    place_on_letters(out.nuclei, word);
-    for (auto& nucleus : out.nuclei) nucleus.before.clear(); // w and y before a vowel are consonants
-    if (out.nuclei.size() > 1) mend_first_a(out.nuclei.front(), word);
-    // The last vowel of "happy" is i.
-    if (out.nuclei.size() > 1 && !sounded.empty() && out.nuclei.back().held.vowel.base == U'ɪ') {
-        std::size_t const i = out.nuclei.back().held.letter;
-        bool const last = i + 1 == word.size() ||
-                          (i + 2 == word.size() &&
-                           (word[i].base == U'e' || (word[i].base == U'i' && word[i + 1].base == U'e'))) ||
-                          (word[i].base == U'i' && i + 3 == word.size() && word[i + 1].base == U'e' &&
-                           word[i + 2].base == U's');
-        if (last && word[i].base != U'e') out.nuclei.back().held.vowel.base = U'i';
-    }
-    for (std::size_t k = 0; k < out.nuclei.size(); ++k) {
-        mend_broad_a(out.nuclei[k], spelled);
-        auto& held = out.nuclei[k].held.vowel; // the synthesiser writes a for the short vowel of "and"
-        if (held.base == U'a' && held.length != VowelLength::long_ && out.nuclei[k].after.empty())
-            held.base = U'æ';
-        mend_weak_front(out.nuclei[k], k, spelled);
-    }
-    for (std::size_t k = 1; apostrophe && k < out.nuclei.size(); ++k) {
-        if (out.nuclei[k].held.letter != *apostrophe) continue;
-        auto weak = out.nuclei[k].held;
+}
+
+// The last vowel of "happy" is i.
+void mend_happy(Nucleus& last, Word const& word) {
+    if (last.held.vowel.base != U'ɪ') return;
+    std::size_t const i = last.held.letter, n = word.size();
+    bool const at_end =
+        i + 1 == n ||
+        (i + 2 == n && (word[i].base == U'e' || (word[i].base == U'i' && word[i + 1].base == U'e'))) ||
+        (word[i].base == U'i' && i + 3 == n && word[i + 1].base == U'e' && word[i + 2].base == U's');
+    if (at_end && word[i].base != U'e') last.held.vowel.base = U'i';
+}
+
+// The synthesiser writes a for the short vowel of "and".
+void mend_short_a(Nucleus& nucleus) {
+    auto& held = nucleus.held.vowel;
+    if (held.base == U'a' && held.length != VowelLength::long_ && nucleus.after.empty()) held.base = U'æ';
+}
+
+// What the apostrophe stands for leans on the vowel before it.
+void join_contracted(std::vector<Nucleus>& nuclei, std::size_t apostrophe) {
+    for (std::size_t k = 1; k < nuclei.size(); ++k) {
+        if (nuclei[k].held.letter != apostrophe) continue;
+        auto weak = nuclei[k].held;
         weak.vowel.glide = true;
-        out.nuclei[k - 1].after.push_back(weak);
-        out.nuclei.erase(out.nuclei.begin() + static_cast<std::ptrdiff_t>(k));
+        nuclei[k - 1].after.push_back(weak);
+        nuclei.erase(nuclei.begin() + static_cast<std::ptrdiff_t>(k));
     }
-    // The vowel of "won": the synthesiser has an older standard here.
+}
+
+// The vowel of "won": the synthesiser has an older standard here. And the article.
+void mend_words(std::vector<Nucleus>& nuclei, std::string_view spelled) {
     for (auto const one : {"one", "ones", "once", "none", "someone", "anyone", "everyone", "oneself", "dost"})
         if (spelled == one)
-            for (auto& nucleus : out.nuclei)
+            for (auto& nucleus : nuclei)
                 if (nucleus.held.vowel.base == U'ɒ') nucleus.held.vowel = vowel_of("ʌ");
-    if (spelled == "a" && !out.nuclei.empty()) out.nuclei.front() = {{}, {vowel_of("ə"), 0}, {}};
-    for (std::size_t k = 0; k < out.nuclei.size(); ++k)
-        out.nuclei[k].before_r = r_belongs(
-            out.nuclei[k], k + 1 < out.nuclei.size() ? out.nuclei[k + 1].held.letter : word.size(), word);
+    if (spelled == "a" && !nuclei.empty()) nuclei.front() = {{}, {vowel_of("ə"), 0}, {}};
+}
+
+void find_r(std::vector<Nucleus>& nuclei, Word const& word) {
+    for (std::size_t k = 0; k < nuclei.size(); ++k)
+        nuclei[k].before_r =
+            r_belongs(nuclei[k], k + 1 < nuclei.size() ? nuclei[k + 1].held.letter : word.size(), word);
+}
+
+} // namespace
+
+Sounds english(Word const& written) {
+    Sounds out;
+    auto& nuclei = out.nuclei;
+    auto word = written;
+    auto const apostrophe = contracted(word);
+    if (apostrophe) word[*apostrophe].base = U'e';
+    auto const spelled = spelling(word);
+    auto sounded = phones(Synthesiser::instance().ipa(lower(word), Language::english));
+    part_i(sounded, spelled);
+    nuclei = gather(sounded, falling);
+    for (auto& nucleus : nuclei)
+        if (nucleus.held.vowel.base == U'i' && !nucleus.after.empty()) nucleus.held.vowel.base = U'ɪ';
+    place_on_letters(nuclei, word);
+    for (auto& nucleus : nuclei) nucleus.before.clear(); // w and y before a vowel are consonants
+    if (nuclei.size() > 1) {
+        mend_first_a(nuclei.front(), word);
+        mend_happy(nuclei.back(), word);
+    }
+    for (std::size_t k = 0; k < nuclei.size(); ++k) {
+        mend_broad_a(nuclei[k], spelled);
+        mend_short_a(nuclei[k]);
+        mend_weak_front(nuclei[k], k, spelled);
+    }
+    if (apostrophe) join_contracted(nuclei, *apostrophe);
+    mend_words(nuclei, spelled);
+    find_r(nuclei, word);
     return out;
 }
 

@@ -53,69 +53,94 @@ bool soft_u(std::string_view from) {
     return false;
 }
 
+// A word while it is read from left to right.
+struct Latin {
+    Word const& word;
+    std::string spelled;            // one byte for each letter
+    std::vector<Sound> before = {}; // glides that wait for their vowel
+
+    explicit Latin(Word const& letters) : word(letters) {
+        for (auto const& letter : letters)
+            spelled += letter.base < 0x80 ? static_cast<char>(letter.base) : '?';
+    }
+
+    char32_t base(std::size_t i) const { return i < word.size() ? word[i].base : U'\0'; }
+    bool vowel(std::size_t i) const { return i < word.size() && plain(word[i].base).has_value(); }
+    bool apart(std::size_t i) const { return i < word.size() && word[i].mark == mark::diaeresis; }
+    std::string_view from(std::size_t i) const { return std::string_view(spelled).substr(i); }
+
+    // u after q, after ng, and in some stems after s.
+    bool u_glide(std::size_t i) const {
+        if (base(i) != U'u' || !vowel(i + 1) || i == 0) return false;
+        if (word[i].mark == mark::diaeresis || word[i].mark == mark::macron) return false;
+        char32_t const previous = base(i - 1);
+        return previous == U'q' || (previous == U'g' && i >= 2 && base(i - 2) == U'n') ||
+               (previous == U's' && soft_u(from(i - 1)));
+    }
+
+    // i at the beginning, between vowels, and in some stems after a prefix.
+    bool i_glide(std::size_t i) const {
+        bool const between = i > 0 && vowel(i - 1) && before.empty();
+        return base(i) == U'i' && vowel(i + 1) && !word[i].mark && base(i + 1) != U'i' &&
+               (i == 0 || between ||
+                (prefix(std::string_view(spelled).substr(0, i)) && stem_after_prefix(from(i))));
+    }
+
+    // ae and oe.
+    bool digraph(std::size_t i) const {
+        return (base(i) == U'a' || base(i) == U'o') && base(i + 1) == U'e' && !apart(i + 1) &&
+               word[i + 1].mark != mark::macron && word[i + 1].mark != mark::breve &&
+               word[i].mark != mark::macron;
+    }
+
+    // au and eu, but not the eu of De-us, me-us, me-um.
+    bool falls(std::size_t i) const {
+        bool const written = base(i + 1) == U'u' && (base(i) == U'a' || base(i) == U'e') && !apart(i + 1) &&
+                             !word[i + 1].mark && word[i].mark != mark::macron;
+        if (!written || base(i) == U'a') return written;
+        bool const ending = i + 3 == word.size() && (base(i + 2) == U's' || base(i + 2) == U'm');
+        return i + 2 < word.size() && !ending;
+    }
+
+    // The nucleus of the vowel at i, which moves to the last letter it takes.
+    Nucleus nucleus_at(std::size_t& i) {
+        Nucleus nucleus{std::move(before), {*plain(base(i)), i}, {}};
+        before.clear();
+        if (digraph(i)) {
+            nucleus.held = {vowel_of("e"), i};
+            ++i;
+        } else if (falls(i)) {
+            nucleus.after.push_back({glide_of("u"), i + 1});
+            ++i;
+        }
+        return nucleus;
+    }
+};
+
 } // namespace
 
 Sounds latin(Word const& word) {
     Sounds out;
-    std::size_t const n = word.size();
-    auto const base = [&](std::size_t i) { return i < n ? word[i].base : U'\0'; };
-    auto const vowel = [&](std::size_t i) { return i < n && plain(word[i].base).has_value(); };
-    auto const apart = [&](std::size_t i) { return i < n && word[i].mark == mark::diaeresis; };
-    std::string plain_letters;
-    for (auto const& letter : word)
-        plain_letters += letter.base < 0x80 ? static_cast<char>(letter.base) : '?';
-    std::string_view const spelled = plain_letters;
-    if (spelled == "cui" || spelled == "huic") { // one syllable, u held
-        std::size_t const u = spelled.find('u');
+    Latin reader(word);
+    if (reader.spelled == "cui" || reader.spelled == "huic") { // one syllable, u held
+        std::size_t const u = reader.spelled.find('u');
         out.nuclei.push_back({{}, {vowel_of("u"), u}, {{glide_of("i"), u + 1}}, false, true, false});
         return out;
     }
-    std::vector<Sound> before;
-    for (std::size_t i = 0; i < n; ++i) {
-        auto const v = plain(base(i));
-        if (!v) {
-            if (is_letter(base(i)) && !(base(i) >= U'a' && base(i) <= U'z'))
+    for (std::size_t i = 0; i < word.size(); ++i) {
+        char32_t const letter = word[i].base;
+        if (!reader.vowel(i)) {
+            if (is_letter(letter) && !(letter >= U'a' && letter <= U'z'))
                 out.doubt = "a letter that is not Latin";
-            continue;
+        } else if (reader.u_glide(i) || reader.i_glide(i)) {
+            reader.before.push_back({glide_of(letter == U'u' ? "u" : "i"), i});
+        } else {
+            out.nuclei.push_back(reader.nucleus_at(i));
         }
-        char32_t const previous = i > 0 ? base(i - 1) : U'\0';
-        bool const u_glide = base(i) == U'u' && vowel(i + 1) && word[i].mark != mark::diaeresis &&
-                             word[i].mark != mark::macron &&
-                             (previous == U'q' || (previous == U'g' && i >= 2 && base(i - 2) == U'n') ||
-                              (previous == U's' && soft_u(spelled.substr(i - 1))));
-        bool const between = i > 0 && vowel(i - 1) && before.empty();
-        bool const i_glide =
-            base(i) == U'i' && vowel(i + 1) && !word[i].mark && base(i + 1) != U'i' &&
-            (i == 0 || between || (prefix(spelled.substr(0, i)) && stem_after_prefix(spelled.substr(i))));
-        if (u_glide || i_glide) {
-            before.push_back({glide_of(u_glide ? "u" : "i"), i});
-            continue;
-        }
-        Nucleus nucleus{std::move(before), {*v, i}, {}};
-        before.clear();
-        char32_t const next = base(i + 1);
-        bool const digraph = (base(i) == U'a' || base(i) == U'o') && next == U'e' && !apart(i + 1) &&
-                             word[i + 1].mark != mark::macron && word[i + 1].mark != mark::breve &&
-                             word[i].mark != mark::macron;
-        if (digraph) {
-            nucleus.held = {vowel_of("e"), i};
-            ++i;
-        } else if (next == U'u' && (base(i) == U'a' || base(i) == U'e') && !apart(i + 1) &&
-                   !word[i + 1].mark && word[i].mark != mark::macron) {
-            bool const closes =
-                i + 2 < n ? true : base(i) == U'a'; // De-us, me-us: eu before a last s stays apart
-            bool const ending =
-                base(i) == U'e' && (i + 3 == n && (base(i + 2) == U's' || base(i + 2) == U'm'));
-            if (closes && !ending) {
-                nucleus.after.push_back({glide_of("u"), i + 1});
-                ++i;
-            }
-        }
-        out.nuclei.push_back(std::move(nucleus));
     }
-    if (out.nuclei.empty() && !before.empty()) { // "i" alone
-        before.front().vowel.glide = false;
-        out.nuclei.push_back({{}, before.front(), {}});
+    if (out.nuclei.empty() && !reader.before.empty()) { // "i" alone
+        reader.before.front().vowel.glide = false;
+        out.nuclei.push_back({{}, reader.before.front(), {}});
     }
     return out;
 }

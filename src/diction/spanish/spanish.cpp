@@ -30,81 +30,97 @@ Vowel plain(char32_t c) {
     }
 }
 
+Vowel glide(char32_t c) { return glide_of(c == U'u' ? "u" : "i"); }
+
+// The letters of a word, and nothing beyond its end.
+struct Spelling {
+    Word const& word;
+    Letter at(std::size_t i) const { return i < word.size() ? word[i] : Letter{}; }
+    bool ends(std::size_t i) const { return i >= word.size() || !is_letter(word[i].base); }
+
+    // y where it is no consonant: at the end, or before a consonant.
+    bool y_vowel(std::size_t i) const {
+        return ends(i + 1) || (i > 0 && !is_vowel(at(i + 1).base) && is_letter(at(i + 1).base));
+    }
+    // The u of que, qui, gue, gui, and of qu before any vowel.
+    bool silent_u(std::size_t i) const {
+        if (word[i].base != U'u' || i == 0) return false;
+        char32_t const before = word[i - 1].base, next = at(i + 1).base;
+        if (before == U'q' && is_vowel(next)) return true;
+        return word[i].mark == 0 && (next == U'e' || next == U'i') && (before == U'q' || before == U'g');
+    }
+};
+
+using Group = std::vector<std::size_t>; // letters of vowels that stand together, with h or without
+
+std::vector<Group> groups_of(Word const& word, std::string& doubt) {
+    Spelling const spelling{word};
+    bool together = false;
+    std::vector<Group> groups;
+    for (std::size_t i = 0; i < word.size(); ++i) {
+        char32_t const c = word[i].base;
+        if (spelling.silent_u(i)) continue;
+        if (!is_vowel(c) && !(c == U'y' && spelling.y_vowel(i))) {
+            if (c != U'h') together = false;
+            if (is_letter(c) && c > U'z' && c != U'ñ') doubt = "a letter that is not Spanish";
+            continue;
+        }
+        if (!together) groups.emplace_back();
+        groups.back().push_back(i);
+        together = true;
+    }
+    return groups;
+}
+
+// Whether the weak vowel at place k of a group leads into the one after it: not one like it (ii, uu stay
+// apart), not over an h ("prohi-", "marihuana").
+bool leads_on(Word const& word, Group const& g, std::size_t k) {
+    return k + 1 < g.size() && weak(word[g[k]]) && word[g[k]].base != word[g[k + 1]].base &&
+           g[k + 1] == g[k] + 1;
+}
+
+// Whether the weak vowel at place k leans back on the strong one before it, having none to lead into ("aia").
+bool leans_back(Word const& word, Group const& g, std::size_t k) {
+    if (k >= g.size() || weak(word[g[k - 1]]) || !weak(word[g[k]])) return false;
+    bool const leads = k + 1 < g.size() && word[g[k]].base != word[g[k + 1]].base;
+    return word[g[k]].base != word[g[k - 1]].base && !leads;
+}
+
+// The nucleus that begins at place k, which moves past it: strong vowels and accented or lone weak ones are
+// held; a weak one leans on a neighbour, forward first.
+Nucleus nucleus_at(Word const& word, Group const& g, std::size_t& k) {
+    Nucleus nucleus;
+    for (; leads_on(word, g, k); ++k) nucleus.before.push_back({glide(word[g[k]].base), g[k]});
+    auto const& held = word[g[k]];
+    nucleus.held = {plain(held.base), g[k]};
+    nucleus.stressed = held.mark == mark::acute;
+    ++k;
+    if (leans_back(word, g, k)) {
+        nucleus.after.push_back({glide(word[g[k]].base), g[k]});
+        ++k;
+    }
+    return nucleus;
+}
+
+// The accent falls where it is written; else on the last syllable but one after a vowel, n or s.
+void set_accent(std::vector<Nucleus>& nuclei, Word const& word) {
+    for (auto const& nucleus : nuclei)
+        if (nucleus.stressed) return;
+    if (nuclei.empty()) return;
+    char32_t last = 0;
+    for (auto const& l : word)
+        if (is_letter(l.base)) last = l.base;
+    bool const before_last = nuclei.size() > 1 && (is_vowel(last) || last == U'n' || last == U's');
+    nuclei[nuclei.size() - (before_last ? 2 : 1)].stressed = true;
+}
+
 } // namespace
 
 Sounds spanish(Word const& word) {
     Sounds out;
-    std::size_t const n = word.size();
-    auto const at = [&](std::size_t i) { return i < n ? word[i] : Letter{}; };
-    auto const ends = [&](std::size_t i) { return i >= n || !is_letter(word[i].base); };
-    // Vowels that stand together, with h or without.
-    std::size_t last_place = 0;
-    struct Group {
-        std::vector<std::size_t> letters;
-    };
-    std::vector<Group> groups;
-    for (std::size_t i = 0; i < n; ++i) {
-        char32_t const c = word[i].base;
-        bool vowel = is_vowel(c);
-        if (c == U'y' && (ends(i + 1) || (i > 0 && !is_vowel(at(i + 1).base) && is_letter(at(i + 1).base))))
-            vowel = true;
-        if (c == U'u' && word[i].mark == 0 && (at(i + 1).base == U'e' || at(i + 1).base == U'i') && i > 0 &&
-            (word[i - 1].base == U'q' || word[i - 1].base == U'g'))
-            continue;
-        if (c == U'u' && i > 0 && word[i - 1].base == U'q' && is_vowel(at(i + 1).base)) continue;
-        if (!vowel) {
-            if (c != U'h') last_place = 0;
-            if (is_letter(c) && c > U'z' && c != U'ñ') out.doubt = "a letter that is not Spanish";
-            continue;
-        }
-        if (last_place == 0) groups.emplace_back();
-        groups.back().letters.push_back(i);
-        last_place = i + 1;
-    }
-    for (auto const& group : groups) {
-        auto const& g = group.letters;
-        // Strong vowels and accented or lone weak ones are held; a weak one leans on a neighbour, forward
-        // first.
-        std::size_t k = 0;
-        while (k < g.size()) {
-            Nucleus nucleus;
-            // Glides into it.
-            while (k + 1 < g.size() && weak(word[g[k]])) {
-                auto const& here = word[g[k]];
-                auto const& next = word[g[k + 1]];
-                bool const doubled = here.base == next.base; // ii, uu stay apart
-                if (doubled) break;
-                bool const h_between = g[k + 1] != g[k] + 1; // "prohi-", "marihuana": the u after h leads on
-                if (h_between) break;
-                nucleus.before.push_back({glide_of(here.base == U'u' ? "u" : "i"), g[k]});
-                ++k;
-            }
-            nucleus.held = {plain(word[g[k]].base), g[k]};
-            auto const held = word[g[k]];
-            ++k;
-            bool const strong = !weak(held);
-            if (strong && k < g.size() && weak(word[g[k]]) && word[g[k]].base != held.base) {
-                // A weak vowel after it leans back, unless a vowel follows that it can lead into ("aia").
-                bool const leads = k + 1 < g.size() && word[g[k]].base != word[g[k + 1]].base;
-                if (!leads) {
-                    nucleus.after.push_back({glide_of(word[g[k]].base == U'u' ? "u" : "i"), g[k]});
-                    ++k;
-                }
-            }
-            nucleus.stressed = held.mark == mark::acute;
-            out.nuclei.push_back(std::move(nucleus));
-        }
-    }
-    // The accent falls where it is written; else on the last syllable but one after a vowel, n or s.
-    bool written = false;
-    for (auto const& nucleus : out.nuclei) written = written || nucleus.stressed;
-    if (!written && !out.nuclei.empty()) {
-        char32_t last = 0;
-        for (auto const& l : word)
-            if (is_letter(l.base)) last = l.base;
-        bool const before_last = out.nuclei.size() > 1 && (is_vowel(last) || last == U'n' || last == U's');
-        out.nuclei[out.nuclei.size() - (before_last ? 2 : 1)].stressed = true;
-    }
+    for (auto const& group : groups_of(word, out.doubt))
+        for (std::size_t k = 0; k < group.size();) out.nuclei.push_back(nucleus_at(word, group, k));
+    set_accent(out.nuclei, word);
     return out;
 }
 

@@ -76,6 +76,68 @@ bool restored_e(Word const& word, LetterRange range, Language language) {
     return e == 1;
 }
 
+/// A sound, the nucleus it belongs to, and its place in it.
+struct Piece {
+    Sound sound;
+    std::size_t nucleus;
+    enum class Role { before, held, after } role;
+};
+using Pieces = std::vector<Piece>; // of one syllable
+
+/// Every sound to the syllable it is written in.
+std::vector<Pieces> pieces_of(std::vector<Nucleus> const& nuclei, std::vector<LetterRange> const& syllables) {
+    std::vector<Pieces> pieces(syllables.size());
+    for (std::size_t k = 0; k < nuclei.size(); ++k) {
+        auto const put = [&](Sound const& sound, Piece::Role role) {
+            pieces[syllable_of(sound.letter, syllables)].push_back({sound, k, role});
+        };
+        for (auto const& sound : nuclei[k].before) put(sound, Piece::Role::before);
+        put(nuclei[k].held, Piece::Role::held);
+        for (auto const& sound : nuclei[k].after) put(sound, Piece::Role::after);
+    }
+    return pieces;
+}
+
+/// A held vowel with those of its glides that are written in the same syllable.
+Nucleus with_its_glides(Piece const& held, Nucleus const& nucleus, Pieces const& pieces) {
+    Nucleus one{{}, held.sound, {}, nucleus.optional, nucleus.stressed, nucleus.secondary};
+    for (auto const& other : pieces) {
+        if (other.nucleus != held.nucleus) continue;
+        if (other.role == Piece::Role::before) one.before.push_back(other.sound);
+        if (other.role == Piece::Role::after) one.after.push_back(other.sound);
+    }
+    return one;
+}
+
+/// Only glides: the first becomes the vowel.
+Nucleus from_glides(Pieces const& pieces) {
+    auto sound = pieces.front().sound;
+    sound.vowel = full(sound.vowel);
+    Nucleus one{{}, sound, {}};
+    for (std::size_t i = 1; i < pieces.size(); ++i) one.after.push_back(pieces[i].sound);
+    return one;
+}
+
+/// The vowels that are written in a syllable.
+std::vector<Nucleus> vowels_of(Pieces const& pieces, std::vector<Nucleus> const& nuclei) {
+    std::vector<Nucleus> here;
+    for (auto const& piece : pieces) {
+        if (piece.role != Piece::Role::held) continue;
+        auto const& nucleus = nuclei[piece.nucleus];
+        if (!(nucleus.optional && pieces.size() > 1)) here.push_back(with_its_glides(piece, nucleus, pieces));
+    }
+    if (here.empty() && !pieces.empty()) here.push_back(from_glides(pieces));
+    return here;
+}
+
+/// Where nothing sounds the letters are taken at their word; without a vowel letter the neutral vowel carries
+/// the consonants.
+Nucleus from_letters(Word const& word, LetterRange range, Language language) {
+    for (std::size_t i = range.from; i < range.to; ++i)
+        if (auto const vowel = letter_vowel(word[i].base, language)) return {{}, {*vowel, i}, {}};
+    return {{}, {vowel_of("ə"), range.from}, {}};
+}
+
 } // namespace
 
 Nucleus meet(std::vector<Nucleus> const& nuclei, Language language) {
@@ -116,58 +178,16 @@ Aligned align(std::vector<Nucleus> const& nuclei, Word const& word, std::vector<
             if (nuclei.size() == syllables.size() || !nucleus.optional) out.syllables[s++] = nucleus;
         return out;
     }
-    // Letter by letter: every sound goes to the syllable it is written in.
-    struct Piece {
-        Sound sound;
-        std::size_t nucleus;
-        int role; // -1 before, 0 held, 1 after
-    };
-    std::vector<std::vector<Piece>> pieces(syllables.size());
-    for (std::size_t k = 0; k < nuclei.size(); ++k) {
-        auto const put = [&](Sound const& sound, int role) {
-            pieces[syllable_of(sound.letter, syllables)].push_back({sound, k, role});
-        };
-        for (auto const& sound : nuclei[k].before) put(sound, -1);
-        put(nuclei[k].held, 0);
-        for (auto const& sound : nuclei[k].after) put(sound, 1);
-    }
+    auto const pieces = pieces_of(nuclei, syllables);
     bool regular = true;
     for (std::size_t s = 0; s < syllables.size(); ++s) {
-        std::vector<Nucleus> here;
-        for (auto const& piece : pieces[s]) {
-            auto const& nucleus = nuclei[piece.nucleus];
-            if (piece.role == 0) {
-                Nucleus one{{}, piece.sound, {}, nucleus.optional, nucleus.stressed, nucleus.secondary};
-                for (auto const& other : pieces[s]) {
-                    if (other.nucleus != piece.nucleus) continue;
-                    if (other.role < 0) one.before.push_back(other.sound);
-                    if (other.role > 0) one.after.push_back(other.sound);
-                }
-                if (!(nucleus.optional && pieces[s].size() > 1)) here.push_back(one);
-            }
-        }
-        if (here.empty() && !pieces[s].empty()) { // only glides: the first becomes the vowel
-            auto sound = pieces[s].front().sound;
-            sound.vowel = full(sound.vowel);
-            Nucleus one{{}, sound, {}};
-            for (std::size_t i = 1; i < pieces[s].size(); ++i) one.after.push_back(pieces[s][i].sound);
-            here.push_back(one);
-        }
-        if (!here.empty()) {
+        if (auto const here = vowels_of(pieces[s], nuclei); !here.empty()) {
             out.syllables[s] = meet(here, language);
             continue;
         }
-        // Nothing sounds here: take the letters at their word.
-        for (std::size_t i = syllables[s].from; i < syllables[s].to && !out.syllables[s]; ++i)
-            if (auto const vowel = letter_vowel(word[i].base, language))
-                out.syllables[s] = Nucleus{{}, {*vowel, i}, {}};
-        if (!restored_e(word, syllables[s], language)) {
-            regular = false;
-            out.guessed[s] = true;
-        }
-        if (!out.syllables[s]) { // no vowel letter: the neutral vowel carries the consonants
-            out.syllables[s] = Nucleus{{}, {vowel_of("ə"), syllables[s].from}, {}};
-        }
+        out.syllables[s] = from_letters(word, syllables[s], language);
+        out.guessed[s] = !restored_e(word, syllables[s], language);
+        regular = regular && !out.guessed[s];
     }
     if (!regular)
         out.explanation = std::to_string(certain) + " vowels for " + std::to_string(syllables.size()) +

@@ -12,8 +12,6 @@ namespace vowelway::diction {
 
 namespace {
 
-using diction::Nucleus;
-
 // A written syllable and where it stands.
 struct Written {
     std::size_t note;
@@ -122,6 +120,101 @@ void spread_over_melismas(Passage& passage) {
     }
 }
 
+/// The words of a passage on their way to its notes.
+struct Setting {
+    Passage& passage;
+    Language language;
+    DictionOptions const& options;
+    std::map<std::size_t, std::vector<Found>> found = {}; // by note
+    std::vector<std::pair<std::string, std::string>> guesses = {};
+    std::set<std::string> guessed_words = {};
+
+    void take(std::vector<Written> const& word);
+    void set_notes();
+
+  private:
+    bool leans(Reading const& reading, std::vector<Written> const& word) const;
+    void note_guess(std::string const& text, Reading const& reading, Aligned const& aligned);
+};
+
+/// Polish "w", "z" and the like lean on the word they share a note with.
+bool Setting::leans(Reading const& reading, std::vector<Written> const& word) const {
+    bool const no_vowel = std::none_of(reading.letters.begin(), reading.letters.end(),
+                                       [](auto const& l) { return is_vowel_letter(l.base); });
+    bool const latin = std::all_of(reading.letters.begin(), reading.letters.end(),
+                                   [](auto const& l) { return l.base < 0x250; });
+    return no_vowel && latin && word.size() == 1 && passage.notes[word.front().note].syllables.size() > 1;
+}
+
+/// A word of one syllable without a written accent leans on its neighbour: "da un", "se a-mor".
+void loosen_stress(Aligned& aligned, Reading const& reading) {
+    if (aligned.syllables.size() == 1 && aligned.syllables[0] &&
+        reading.letters[aligned.syllables[0]->held.letter].mark == 0 && reading.sounds.nuclei.size() == 1)
+        aligned.syllables[0]->stressed = false;
+}
+
+void Setting::note_guess(std::string const& text, Reading const& reading, Aligned const& aligned) {
+    bool const doubtful = reading.origin == VowelOrigin::guessed;
+    bool const guessed = doubtful || !aligned.explanation.empty();
+    if (!guessed || !guessed_words.insert(lower(text)).second) return;
+    auto const why = doubtful ? reading.sounds.doubt : aligned.explanation;
+    guesses.push_back({text, shown_vowels(aligned.syllables) + ": " + why});
+}
+
+/// Finds the vowels of a word and the notes they go to.
+void Setting::take(std::vector<Written> const& word) {
+    auto const joined = join(word);
+    if (joined.text.empty()) return;
+    if (closed_lips(joined.text)) {
+        for (auto const& written : word) passage.notes[written.note].hummed = true;
+        return;
+    }
+    auto const reading = read_word(joined.text, language, options);
+    if (leans(reading, word)) return;
+    std::vector<LetterRange> ranges;
+    std::vector<Written> sounding;
+    for (std::size_t s = 0; s < word.size(); ++s)
+        if (joined.ranges[s].from < joined.ranges[s].to) {
+            ranges.push_back(joined.ranges[s]);
+            sounding.push_back(word[s]);
+        }
+    auto aligned = align(reading.sounds.nuclei, reading.letters, ranges, language);
+    loosen_stress(aligned, reading);
+    for (std::size_t s = 0; s < sounding.size(); ++s)
+        if (aligned.syllables[s])
+            found[sounding[s].note].push_back(
+                {*aligned.syllables[s], aligned.guessed[s] ? VowelOrigin::guessed : reading.origin});
+    note_guess(joined.text, reading, aligned);
+}
+
+/// One vowel for each note, from all that meet on it; what was read from the passage stays.
+void Setting::set_notes() {
+    for (auto const& [i, vowels] : found) {
+        auto& note = passage.notes[i];
+        if (note.vowel && note.vowel->origin == VowelOrigin::typed) continue;
+        std::vector<Nucleus> nuclei;
+        auto origin = vowels.front().origin;
+        for (auto const& one : vowels) {
+            nuclei.push_back(one.nucleus);
+            if (one.origin == VowelOrigin::guessed) origin = one.origin;
+        }
+        auto const met = nuclei.size() == 1 ? nuclei.front() : meet(nuclei, language);
+        note.vowel = sung(met, language, options, origin);
+    }
+}
+
+void set_typed(Passage& passage) {
+    for (auto& note : passage.notes) {
+        if (!note.typed_ipa) continue;
+        if (auto const typed = read_typed(*note.typed_ipa))
+            note.vowel = *typed;
+        else
+            passage.remarks.push_back(
+                {Remark::Kind::guessed,
+                 "\"" + *note.typed_ipa + "\" in bar " + note.measure + " has no IPA vowel and is ignored"});
+    }
+}
+
 } // namespace
 
 void set_vowels(Passage& passage, DictionOptions const& options) {
@@ -129,73 +222,15 @@ void set_vowels(Passage& passage, DictionOptions const& options) {
                                       [](auto const& note) { return !note.syllables.empty(); });
     auto const language =
         any_text || options.language ? choose_language(passage, options) : Language::italian;
-    std::map<std::size_t, std::vector<Found>> found; // by note
-    std::vector<std::pair<std::string, std::string>> guesses;
-    std::set<std::string> guessed_words;
-    for (auto const& word : gather_words(passage)) {
-        auto const joined = join(word);
-        if (joined.text.empty()) continue;
-        if (closed_lips(joined.text)) {
-            for (auto const& written : word) passage.notes[written.note].hummed = true;
-            continue;
-        }
-        auto const reading = diction::read_word(joined.text, language, options);
-        // Polish "w", "z" and the like lean on the word they share a note with.
-        bool const no_vowel = std::none_of(reading.letters.begin(), reading.letters.end(),
-                                           [](auto const& l) { return diction::is_vowel_letter(l.base); });
-        bool const latin = std::all_of(reading.letters.begin(), reading.letters.end(),
-                                       [](auto const& l) { return l.base < 0x250; });
-        if (no_vowel && latin && word.size() == 1 && passage.notes[word.front().note].syllables.size() > 1)
-            continue;
-        std::vector<diction::LetterRange> ranges;
-        std::vector<Written> sounding;
-        for (std::size_t s = 0; s < word.size(); ++s)
-            if (joined.ranges[s].from < joined.ranges[s].to) {
-                ranges.push_back(joined.ranges[s]);
-                sounding.push_back(word[s]);
-            }
-        auto aligned = diction::align(reading.sounds.nuclei, reading.letters, ranges, language);
-        // A word of one syllable without a written accent leans on its neighbour: "da un", "se a-mor".
-        if (aligned.syllables.size() == 1 && aligned.syllables[0] &&
-            reading.letters[aligned.syllables[0]->held.letter].mark == 0 && reading.sounds.nuclei.size() == 1)
-            aligned.syllables[0]->stressed = false;
-        bool const doubtful = reading.origin == VowelOrigin::guessed;
-        for (std::size_t s = 0; s < sounding.size(); ++s)
-            if (aligned.syllables[s])
-                found[sounding[s].note].push_back(
-                    {*aligned.syllables[s], aligned.guessed[s] ? VowelOrigin::guessed : reading.origin});
-        bool const guessed = doubtful || !aligned.explanation.empty();
-        if (guessed && guessed_words.insert(diction::lower(joined.text)).second) {
-            auto why = doubtful ? reading.sounds.doubt : aligned.explanation;
-            guesses.push_back({joined.text, shown_vowels(aligned.syllables) + ": " + why});
-        }
-    }
-    for (auto& [i, vowels] : found) {
-        std::vector<Nucleus> nuclei;
-        auto origin = vowels.front().origin;
-        for (auto const& one : vowels) {
-            nuclei.push_back(one.nucleus);
-            if (one.origin == VowelOrigin::guessed) origin = one.origin;
-        }
-        auto const met = nuclei.size() == 1 ? nuclei.front() : diction::meet(nuclei, language);
-        if (passage.notes[i].vowel && passage.notes[i].vowel->origin == VowelOrigin::typed)
-            continue; // read from the passage
-        passage.notes[i].vowel = diction::sung(met, language, options, origin);
-    }
+    Setting setting{passage, language, options};
+    for (auto const& word : gather_words(passage)) setting.take(word);
+    setting.set_notes();
     if (any_text && !has_diction_rules(language))
         passage.remarks.push_back(
             {Remark::Kind::guessed, "there are no diction rules for " + std::string(to_string(language)) +
                                         " yet: every vowel comes from the speech synthesiser"});
-    say_guessed(passage, guesses);
-    for (auto& note : passage.notes) {
-        if (!note.typed_ipa) continue;
-        if (auto const typed = diction::read_typed(*note.typed_ipa))
-            note.vowel = *typed;
-        else
-            passage.remarks.push_back(
-                {Remark::Kind::guessed,
-                 "\"" + *note.typed_ipa + "\" in bar " + note.measure + " has no IPA vowel and is ignored"});
-    }
+    say_guessed(passage, setting.guesses);
+    set_typed(passage);
     spread_over_melismas(passage);
 }
 
