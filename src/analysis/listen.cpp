@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <optional>
 
 namespace vowelway::analysis {
 namespace {
@@ -86,6 +87,82 @@ std::vector<Run> sounding_runs(std::vector<double> const& levels, double thresho
     return runs;
 }
 
+/// The page ends at the softest moment of its last third; the rest belongs to the next.
+void cut_where_softest(std::vector<double>& levels) {
+    if (levels.empty()) return;
+    auto const third = levels.begin() + static_cast<std::ptrdiff_t>(levels.size() * 2 / 3);
+    levels.erase(std::min_element(third, levels.end()) + 1, levels.end());
+}
+
+/// Sound against pauses.
+struct Contrast {
+    double loudest, threshold;
+    bool flat; // nothing stands out
+};
+
+Contrast contrast_of(std::vector<int> const& here, std::vector<int> const& all) {
+    // A page that is all sound has no floor of its own.
+    double const floor = std::min(level_at(here, 0.10), level_at(all, 0.10));
+    double const loudest = std::max(level_at(here, 0.985), floor); // half a second of a page
+    return {loudest, std::max(floor + std::clamp(0.35 * (loudest - floor), 5.0, 15.0), silence.value),
+            loudest - floor < least_contrast.value};
+}
+
+/// How the sounds of a page die away, where that can be told. `length`: samples of a step.
+void add_endings(std::vector<Room>& endings, std::span<float const> page, Frequency rate,
+                 std::vector<Run> const& runs, std::size_t steps, std::size_t length) {
+    for (std::size_t i = 0; i < runs.size(); ++i) {
+        auto const quiet = (i + 1 < runs.size() ? runs[i + 1].from - 3 : steps) * length; // levels look ahead
+        if (auto const ending =
+                dying_away(page, rate, runs[i].from * length, std::min(runs[i].to, steps) * length, quiet))
+            endings.push_back(*ending);
+    }
+}
+
+/// The samples of a page that a cue covers.
+struct Piece {
+    std::size_t from, to;
+    bool from_the_start; // of the page
+};
+
+std::optional<Piece> cued_piece(TimeSpan cue, double hz, std::size_t page_start, std::size_t page_end) {
+    auto const from = std::max(in_seconds(cue.start) * hz - static_cast<double>(page_start), 0.0);
+    auto const to =
+        std::min(in_seconds(cue.end) * hz - static_cast<double>(page_start), static_cast<double>(page_end));
+    if (to <= from) return std::nullopt;
+    return Piece{static_cast<std::size_t>(from), static_cast<std::size_t>(to), from == 0};
+}
+
+/// Steps below the threshold and away from any sound.
+std::vector<bool> pauses_of(std::vector<double> const& levels, double threshold) {
+    auto const away = static_cast<std::size_t>(guard / step);
+    std::vector<bool> pause(levels.size(), true);
+    for (std::size_t i = 0; i < levels.size(); ++i)
+        if (levels[i] >= threshold)
+            for (std::size_t j = i < away ? 0 : i - away; j < std::min(levels.size(), i + away + 1); ++j)
+                pause[j] = false;
+    return pause;
+}
+
+/// Adds the even pauses of a page to the noise. `length`: samples of a step.
+void add_noise(std::optional<PowerSpectrum>& noise, std::span<float const> page, Frequency rate,
+               std::vector<double> const& levels, double threshold, std::size_t length) {
+    auto const pause = pauses_of(levels, threshold);
+    for (std::size_t i = 0; i < levels.size();) {
+        auto end = i;
+        while (end < levels.size() && pause[end]) ++end;
+        auto const piece_levels = std::span(levels).subspan(i, end - i);
+        bool const even = i < end && ranges::max(piece_levels) - ranges::min(piece_levels) < even_pause;
+        if (even && static_cast<double>(end - i) * step >= 0.1) {
+            auto const piece = page.subspan(i * length, std::min(end - i, std::size_t{500}) * length);
+            std::vector<PowerSpectrum> both{average_spectrum(piece, rate)};
+            if (noise) both.push_back(*noise);
+            noise = pooled(both);
+        }
+        i = std::max(end, i + 1);
+    }
+}
+
 } // namespace
 
 Listener::Listener(Frequency rate, std::vector<TimeSpan> cues)
@@ -122,75 +199,37 @@ void Listener::turn_page(bool last) {
     double const hz = in_hertz(rate_);
     auto const length = static_cast<std::size_t>(std::lround(step * hz));
     auto levels = levels_of(page_, hz);
-    if (!last && !levels.empty()) { // cut at the softest moment of the last third
-        auto const third = levels.begin() + static_cast<std::ptrdiff_t>(levels.size() * 2 / 3);
-        levels.erase(std::min_element(third, levels.end()) + 1, levels.end());
-    }
+    if (!last) cut_where_softest(levels);
     auto const here = histogram_of(levels);
     for (std::size_t k = 0; k < here.size(); ++k) histogram_[k] += here[k];
-    // A page that is all sound has no floor of its own.
-    double const floor = std::min(level_at(here, 0.10), level_at(histogram_, 0.10));
-    double const loudest = std::max(level_at(here, 0.985), floor); // half a second of a page
-    double const threshold = std::max(floor + std::clamp(0.35 * (loudest - floor), 5.0, 15.0), silence.value);
-    bool const flat = loudest - floor < least_contrast.value;
+    auto const [loudest, threshold, flat] = contrast_of(here, histogram_);
     auto runs = flat ? std::vector<Run>{} : sounding_runs(levels, threshold);
     heard_.loudest = {std::max(heard_.loudest.value, loudest)};
     heard_.stands_out = heard_.stands_out || !runs.empty();
     bool const all_of_it = flat && last && page_start_ == 0 && loudest > silence.value;
-    if (all_of_it) runs = {{0, levels.size()}}; // a short recording without a pause: others decide
-
-    for (std::size_t i = 0; i < runs.size() && !all_of_it; ++i) {
-        auto const quiet =
-            (i + 1 < runs.size() ? runs[i + 1].from - 3 : levels.size()) * length; // levels look ahead
-        if (auto const ending = dying_away(page_, rate_, runs[i].from * length,
-                                           std::min(runs[i].to, levels.size()) * length, quiet))
-            endings_.push_back(*ending);
-    }
+    if (all_of_it)
+        runs = {{0, levels.size()}}; // a short recording without a pause: others decide
+    else
+        add_endings(endings_, page_, rate_, runs, levels.size(), length);
 
     auto const page_end = last ? page_.size() : levels.size() * length;
-    if (cues_.empty()) {
+    if (cues_.empty())
         for (auto const& r : runs) keep(r.from * length, std::min(r.to * length, page_end));
-    } else {
-        for (auto const& cue : cues_) {
-            auto const from = std::max(in_seconds(cue.start) * hz - static_cast<double>(page_start_), 0.0);
-            auto const to = std::min(in_seconds(cue.end) * hz - static_cast<double>(page_start_),
-                                     static_cast<double>(page_end));
-            if (to <= from) continue;
-            bool const goes_on = from == 0 && page_start_ > 0 && !heard_.stretches.empty() &&
-                                 heard_.stretches.back().start >= cue.start - seconds(1 / hz);
-            auto const f = static_cast<std::size_t>(from), t = static_cast<std::size_t>(to);
-            if (goes_on)
-                heard_.stretches.back().samples.insert(heard_.stretches.back().samples.end(),
-                                                       page_.begin() + static_cast<std::ptrdiff_t>(f),
-                                                       page_.begin() + static_cast<std::ptrdiff_t>(t));
-            else
-                keep(f, t);
+    for (auto const& cue : cues_) {
+        auto const piece = cued_piece(cue, hz, page_start_, page_end);
+        if (!piece) continue;
+        bool const goes_on = piece->from_the_start && page_start_ > 0 && !heard_.stretches.empty() &&
+                             heard_.stretches.back().start >= cue.start - seconds(1 / hz);
+        if (goes_on) {
+            auto& samples = heard_.stretches.back().samples;
+            samples.insert(samples.end(), page_.begin() + static_cast<std::ptrdiff_t>(piece->from),
+                           page_.begin() + static_cast<std::ptrdiff_t>(piece->to));
+        } else {
+            keep(piece->from, piece->to);
         }
     }
 
-    // The pauses: steps below the threshold and away from any sound.
-    auto const away = static_cast<std::size_t>(guard / step);
-    std::vector<bool> pause(levels.size(), !all_of_it);
-    for (std::size_t i = 0; i < levels.size(); ++i)
-        if (levels[i] >= threshold)
-            for (std::size_t j = i < away ? 0 : i - away; j < std::min(levels.size(), i + away + 1); ++j)
-                pause[j] = false;
-    for (std::size_t i = 0; i < levels.size();) {
-        auto end = i;
-        while (end < levels.size() && pause[end]) ++end;
-        auto const piece_levels = std::span(levels).subspan(i, end - i);
-        bool const even = i < end && ranges::max(piece_levels) - ranges::min(piece_levels) < even_pause;
-        if (even && static_cast<double>(end - i) * step >= 0.1) {
-            auto const piece =
-                std::span(page_).subspan(i * length, std::min(end - i, std::size_t{500}) * length);
-            auto const spectrum = average_spectrum(piece, rate_);
-            std::vector<PowerSpectrum> both{spectrum};
-            if (heard_.noise) both.push_back(*heard_.noise);
-            heard_.noise = pooled(both);
-        }
-        i = std::max(end, i + 1);
-    }
-
+    if (!all_of_it) add_noise(heard_.noise, page_, rate_, levels, threshold, length);
     page_.erase(page_.begin(), page_.begin() + static_cast<std::ptrdiff_t>(page_end));
     page_start_ += page_end;
 }
