@@ -3,13 +3,13 @@
 #include "vowelway/plan/explain.hpp"
 #include "cli/chart_look.hpp"
 #include "cli/commands.hpp"
-#include "cli/find_note.hpp"
 #include "cli/outputs.hpp"
 #include "cli/plan_request.hpp"
 #include "cli/remarks.hpp"
 #include "vowelway/chart/draw.hpp"
 #include "vowelway/core/thread_pool.hpp"
 #include "vowelway/report/explain_report.hpp"
+#include "vowelway/report/find_note.hpp"
 
 #include <memory>
 
@@ -31,7 +31,7 @@ void run(Options const& o) {
     o.outputs.check(inputs);
     auto const charts = chart_options(o.look);
     auto request = read_request(o.plan).request;
-    auto const note = find_note(request.passage, {o.plan.score, o.measure, o.beat});
+    auto const note = report::find_note(request.passage, {o.plan.score, o.measure, o.beat});
     ThreadPool pool;
     auto const explanation = explain_note(std::move(request), note, {.executor = &pool});
     print_remarks(explanation.remarks);

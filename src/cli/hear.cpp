@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 // vowelway hear: resonances, notes and lines as sound.
 #include "cli/commands.hpp"
-#include "cli/find_note.hpp"
 #include "cli/hear_output.hpp"
 #include "cli/outputs.hpp"
 #include "cli/plan_request.hpp"
@@ -11,6 +10,7 @@
 #include "vowelway/plan/explain.hpp"
 #include "vowelway/plan/known_resonances.hpp"
 #include "vowelway/plan/sung_source.hpp"
+#include "vowelway/report/find_note.hpp"
 #include "vowelway/sound/line_sounds.hpp"
 #include "vowelway/sound/note_sounds.hpp"
 #include "vowelway/sound/vowel_sounds.hpp"
@@ -127,7 +127,7 @@ sound::Programme vowel_sounds(Options const& o, plan::PlanRequest const& request
 }
 
 sound::Programme note_sounds(Options const& o, plan::PlanRequest request) {
-    auto const note = find_note(request.passage, {o.plan.score, o.measure, o.beat});
+    auto const note = report::find_note(request.passage, {o.plan.score, o.measure, o.beat});
     if (o.glide) return glide(o, request, request.passage.notes[note].vowel->held.quality());
     auto const technique = request.technique;
     ThreadPool pool;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // One note of a passage as a person names it: by bar and beat.
+// Threads: any number at once.
 #pragma once
 
 #include "vowelway/core/passage.hpp"
@@ -7,10 +8,10 @@
 #include <cstddef>
 #include <string>
 
-namespace vowelway::cli {
+namespace vowelway::report {
 
 struct NoteAsked {
-    std::string score;   ///< for messages
+    std::string score;   ///< its file, for messages
     std::string measure; ///< the bar's printed number
     double beat = 0;     ///< 0: the first note of the bar
 };
@@ -18,4 +19,4 @@ struct NoteAsked {
 /// Index of the note with a vowel that begins there. Throws InputError that names the nearest ones.
 std::size_t find_note(Passage const& passage, NoteAsked const& asked);
 
-} // namespace vowelway::cli
+} // namespace vowelway::report
