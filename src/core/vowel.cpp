@@ -7,26 +7,12 @@
 #include "vowelway/core/error.hpp"
 
 #include <algorithm>
-#include <array>
-#include <cmath>
-#include <cstdint>
-#include <tuple>
+#include <iterator>
+#include <optional>
 
 namespace vowelway {
 
 namespace {
-
-VowelSymbol const* symbol(char32_t ipa) {
-    auto const found = std::find_if(std::begin(vowel_table), std::end(vowel_table),
-                                    [&](VowelSymbol const& s) { return s.ipa == ipa; });
-    return found == std::end(vowel_table) ? nullptr : found;
-}
-
-VowelSymbol const& symbol_of(Vowel const& vowel) {
-    if (auto const* found = symbol(vowel.base)) return *found;
-    throw InputError("\"" + utf8::encode(vowel.base) + "\" is not a symbol of the vowel chart",
-                     "use one from the IPA vowel chart");
-}
 
 // One diacritic of the chart: how it is written in both systems, and what it does.
 struct Mark {
@@ -139,7 +125,7 @@ std::optional<Vowel> eat_ipa(std::string_view& s) {
     auto const c = utf8::eat(rest);
     if (!c) return std::nullopt;
     Vowel vowel;
-    if (auto const* plain = symbol(*c)) {
+    if (auto const* plain = vowel_symbol(*c)) {
         vowel.base = plain->ipa;
     } else {
         auto const whole = std::find_if(std::begin(composed), std::end(composed),
@@ -229,33 +215,6 @@ Vowel Vowel::quality() const {
     return out;
 }
 
-ChartPlace chart_place(Vowel const& vowel) {
-    auto const& s = symbol_of(vowel);
-    ChartPlace place{s.height, s.backness, s.rounded ? 1.0 : 0.0};
-    place.height -= 0.5 * vowel.raised + 0.25 * vowel.tongue_root;
-    place.backness -= 0.25 * vowel.advanced + 0.15 * vowel.tongue_root;
-    place.rounding += 0.25 * vowel.rounding;
-    if (vowel.centralised) place.backness += 0.5 * (1 - place.backness);
-    if (vowel.centralised == 2) place.height += 0.5 * (3 - place.height);
-    return place;
-}
-
-double chart_distance(Vowel const& a, Vowel const& b) {
-    auto const p = chart_place(a), q = chart_place(b);
-    double const nasal = a.nasal == b.nasal ? 0 : 0.5, rhotic = a.rhotic == b.rhotic ? 0 : 0.5;
-    return std::hypot(p.height - q.height, p.backness - q.backness, p.rounding - q.rounding) + nasal + rhotic;
-}
-
-std::span<char32_t const> vowel_symbols() {
-    static auto const symbols = [] {
-        std::array<char32_t, std::size(vowel_table)> out{};
-        std::transform(std::begin(vowel_table), std::end(vowel_table), out.begin(),
-                       [](VowelSymbol const& s) { return s.ipa; });
-        return out;
-    }();
-    return symbols;
-}
-
 Vowel parse_ipa(std::string_view text) { return parse_whole(text, eat_ipa); }
 Vowel parse_x_sampa(std::string_view text) { return parse_whole(text, eat_x_sampa); }
 
@@ -283,18 +242,6 @@ std::optional<VowelPrefix> vowel_prefix(std::string_view ipa) {
     auto const vowel = eat_ipa(s);
     if (!vowel) return std::nullopt;
     return VowelPrefix{*vowel, ipa.size() - s.size()};
-}
-
-bool before_on_the_rim(Vowel const& a, Vowel const& b) {
-    // Down the front, across the bottom, up the back: an angle around the middle of the chart.
-    auto const key = [](Vowel const& v) {
-        auto const p = chart_place(v);
-        double const side = p.backness < 0.95 ? 0 : p.backness <= 1.2 ? 1 : 2;
-        double const along = side == 2 ? 6 - p.height : p.height;
-        return std::tuple(side, along, p.rounding, p.backness, v.nasal, v.rhotic,
-                          static_cast<std::uint32_t>(v.base));
-    };
-    return key(a) < key(b);
 }
 
 } // namespace vowelway

@@ -2,6 +2,8 @@
 // The table of the chart: symbol, X-SAMPA, place. Private to the library.
 #pragma once
 
+#include "vowelway/core/vowel.hpp"
+
 #include <string_view>
 
 namespace vowelway {
@@ -27,5 +29,10 @@ inline constexpr VowelSymbol vowel_table[] = {
     {U'a', "a", 6, 0.6, false}, {U'ɶ', "&", 6, 0.6, true},  {U'ɑ', "A", 6, 2, false},
     {U'ɒ', "Q", 6, 2, true},
 };
+
+/// Nothing where there is no such symbol.
+VowelSymbol const* vowel_symbol(char32_t ipa);
+/// Throws InputError.
+VowelSymbol const& symbol_of(Vowel const& vowel);
 
 } // namespace vowelway

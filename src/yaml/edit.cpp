@@ -2,6 +2,7 @@
 #include "yaml/edit.hpp"
 
 #include <algorithm>
+#include <string_view>
 
 namespace vowelway::yaml {
 
@@ -12,30 +13,32 @@ InputError cannot(Node const& node) {
                     "write each value on one line, as in docs/profile-format.md");
 }
 
+std::size_t end_of_scalar(std::string_view t, Node const& node) {
+    if (!node.quoted) {
+        if (t.compare(node.offset, node.text.size(), node.text) != 0) throw cannot(node);
+        return node.offset + node.text.size();
+    }
+    if (node.offset >= t.size() || (t[node.offset] != '"' && t[node.offset] != '\'')) throw cannot(node);
+    char const quote = t[node.offset];
+    for (std::size_t i = node.offset + 1; i < t.size(); ++i) {
+        if (quote == '"' && t[i] == '\\')
+            ++i;
+        else if (t[i] == quote && quote == '\'' && i + 1 < t.size() && t[i + 1] == quote)
+            ++i;
+        else if (t[i] == quote)
+            return i + 1;
+    }
+    throw cannot(node);
+}
+
 } // namespace
 
 std::size_t Edit::end_of(Node const& node) const {
-    auto const& t = text_;
     switch (node.kind) {
     case Node::Kind::null:
         return node.offset;
-    case Node::Kind::scalar: {
-        if (!node.quoted) {
-            if (t.compare(node.offset, node.text.size(), node.text) != 0) throw cannot(node);
-            return node.offset + node.text.size();
-        }
-        if (node.offset >= t.size() || (t[node.offset] != '"' && t[node.offset] != '\'')) throw cannot(node);
-        char const quote = t[node.offset];
-        for (std::size_t i = node.offset + 1; i < t.size(); ++i) {
-            if (quote == '"' && t[i] == '\\')
-                ++i;
-            else if (t[i] == quote && quote == '\'' && i + 1 < t.size() && t[i + 1] == quote)
-                ++i;
-            else if (t[i] == quote)
-                return i + 1;
-        }
-        throw cannot(node);
-    }
+    case Node::Kind::scalar:
+        return end_of_scalar(text_, node);
     case Node::Kind::sequence:
     case Node::Kind::map:
         break;
@@ -44,6 +47,7 @@ std::size_t Edit::end_of(Node const& node) const {
     for (auto const& item : node.items) end = std::max(end, end_of(item));
     for (auto const& [key, value] : node.fields) end = std::max({end, end_of(key), end_of(value)});
     if (!node.flow) return end;
+    auto const& t = text_;
     char const bracket = node.kind == Node::Kind::map ? '}' : ']';
     for (; end < t.size(); ++end) {
         if (t[end] == bracket) return end + 1;
