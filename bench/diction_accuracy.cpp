@@ -32,6 +32,83 @@ std::string joined(folding::Nuclei const& nuclei) {
     return out;
 }
 
+using Lexicon = std::map<std::string, std::vector<std::string>>; // word -> its pronunciations
+
+Lexicon read_lexicon(char const* path, std::string const& half) {
+    Lexicon lexicon;
+    std::ifstream file(path);
+    for (std::string line; std::getline(file, line);) {
+        auto const tab = line.find('\t');
+        if (tab == std::string::npos) continue;
+        auto const word = line.substr(0, tab);
+        if (half != "all" && (half == "test") != folding::in_test_half(word)) continue;
+        lexicon[word].push_back(line.substr(tab + 1));
+    }
+    return lexicon;
+}
+
+/// The alternative that is nearest to what was heard.
+struct Nearest {
+    std::size_t distance = 1000, length = 1;
+    folding::Nuclei wanted;
+    bool same_count = false; ///< any alternative has as many nuclei
+};
+
+Nearest nearest(folding::Nuclei const& heard, std::vector<std::string> const& alternatives,
+                diction::Language language) {
+    Nearest best;
+    for (auto const& phones : folding::alternatives(alternatives, language)) {
+        auto const wanted = folding::nuclei(phones, language);
+        best.same_count = best.same_count || wanted.size() == heard.size();
+        auto const distance = folding::edit_distance(heard, wanted);
+        if (distance < best.distance) {
+            best.distance = distance;
+            best.length = wanted.size();
+            best.wanted = wanted;
+        }
+    }
+    return best;
+}
+
+double share(std::size_t part, std::size_t whole) {
+    return 100.0 * static_cast<double>(part) / static_cast<double>(std::max<std::size_t>(whole, 1));
+}
+
+/// What is counted over a lexicon.
+struct Count {
+    std::size_t edits = 0, length = 0, counted = 0, guessed = 0;
+    folding::Quality quality = {};
+    std::map<std::pair<std::string, std::string>, int> confusions = {};
+
+    void add(folding::Nuclei const& heard, Nearest const& best) {
+        edits += best.distance;
+        length += best.length;
+        counted += best.same_count;
+        if (heard.size() == best.wanted.size())
+            for (std::size_t i = 0; i < heard.size(); ++i)
+                if (heard[i] != best.wanted[i]) ++confusions[{heard[i], best.wanted[i]}];
+    }
+
+    void print_quality() const {
+        if (quality.syllables)
+            std::cout << fmt::format(
+                "  open or closed e and o where stressed: {:.2f} % of {} right ({:.2f} % of "
+                "those listed open, {:.2f} % closed)\n",
+                share(quality.right, quality.syllables), quality.syllables,
+                share(quality.open_right, quality.open),
+                share(quality.right - quality.open_right, quality.syllables - quality.open));
+    }
+
+    void print_confusions() const {
+        std::vector<std::pair<int, std::pair<std::string, std::string>>> ranked;
+        for (auto const& [pair, count] : confusions) ranked.push_back({count, pair});
+        std::sort(ranked.rbegin(), ranked.rend());
+        if (ranked.size() > 16) ranked.resize(16);
+        for (auto const& [count, pair] : ranked)
+            std::cout << fmt::format("  {} for {}: {}\n", pair.first, pair.second, count);
+    }
+};
+
 } // namespace
 
 int main(int argc, char** argv) {
@@ -43,15 +120,7 @@ int main(int argc, char** argv) {
     if (!language) return 2;
     std::string const half = argc > 3 ? argv[3] : "test";
     int misses = argc > 4 ? std::atoi(argv[4]) : 0;
-    std::map<std::string, std::vector<std::string>> lexicon;
-    std::ifstream file(argv[1]);
-    for (std::string line; std::getline(file, line);) {
-        auto const tab = line.find('\t');
-        if (tab == std::string::npos) continue;
-        auto const word = line.substr(0, tab);
-        if (half != "all" && (half == "test") != folding::in_test_half(word)) continue;
-        lexicon[word].push_back(line.substr(tab + 1));
-    }
+    auto const lexicon = read_lexicon(argv[1], half);
     std::string text;
     for (auto const& [word, alternatives] : lexicon) text += word + "\n";
     auto const begin = std::chrono::steady_clock::now();
@@ -60,57 +129,27 @@ int main(int argc, char** argv) {
     if (sung.size() != lexicon.size())
         std::cerr << fmt::format("{} words in, {} out\n", lexicon.size(), sung.size());
 
-    std::size_t edits = 0, length = 0, counted = 0, guessed = 0, at = 0;
-    folding::Quality quality;
-    std::map<std::pair<std::string, std::string>, int> confusions;
+    Count count;
+    std::size_t at = 0;
     for (auto const& [word, alternatives] : lexicon) {
         if (at >= sung.size()) break;
         auto const& said = sung[at++];
         auto const heard = folding::nuclei(said, *language);
-        guessed += said.guessed;
-        bool same_count = false;
-        std::size_t best = 1000, best_length = 1;
-        folding::Nuclei best_wanted;
-        for (auto const& phones : folding::alternatives(alternatives, *language)) {
-            auto const wanted = folding::nuclei(phones, *language);
-            same_count = same_count || wanted.size() == heard.size();
-            auto const distance = folding::edit_distance(heard, wanted);
-            if (distance < best) {
-                best = distance;
-                best_length = wanted.size();
-                best_wanted = wanted;
-            }
-        }
-        edits += best;
-        length += best_length;
-        counted += same_count;
-        if (heard.size() == best_wanted.size())
-            for (std::size_t i = 0; i < heard.size(); ++i)
-                if (heard[i] != best_wanted[i]) ++confusions[{heard[i], best_wanted[i]}];
-        if (*language == diction::Language::italian) folding::count_quality(said, alternatives, quality);
-        if (best > 0 && misses > 0) {
-            std::cout << fmt::format("{}: {} for {}\n", word, joined(heard), joined(best_wanted));
+        auto const best = nearest(heard, alternatives, *language);
+        count.guessed += said.guessed;
+        count.add(heard, best);
+        if (*language == diction::Language::italian)
+            folding::count_quality(said, alternatives, count.quality);
+        if (best.distance > 0 && misses > 0) {
+            std::cout << fmt::format("{}: {} for {}\n", word, joined(heard), joined(best.wanted));
             --misses;
         }
     }
-    auto const share = [](std::size_t part, std::size_t whole) {
-        return 100.0 * static_cast<double>(part) / static_cast<double>(std::max<std::size_t>(whole, 1));
-    };
     std::cout << fmt::format("{} ({} half): {} words; nuclei right {:.2f} %, words with the right number "
                              "{:.2f} %, guessed {:.1f} %; {:.0f} words/s\n",
-                             to_string(*language), half, lexicon.size(), 100 - share(edits, length),
-                             share(counted, lexicon.size()), share(guessed, lexicon.size()),
-                             static_cast<double>(sung.size()) / took);
-    if (quality.syllables)
-        std::cout << fmt::format("  open or closed e and o where stressed: {:.2f} % of {} right ({:.2f} % of "
-                                 "those listed open, {:.2f} % closed)\n",
-                                 share(quality.right, quality.syllables), quality.syllables,
-                                 share(quality.open_right, quality.open),
-                                 share(quality.right - quality.open_right, quality.syllables - quality.open));
-    std::vector<std::pair<int, std::pair<std::string, std::string>>> ranked;
-    for (auto const& [pair, count] : confusions) ranked.push_back({count, pair});
-    std::sort(ranked.rbegin(), ranked.rend());
-    if (ranked.size() > 16) ranked.resize(16);
-    for (auto const& [count, pair] : ranked)
-        std::cout << fmt::format("  {} for {}: {}\n", pair.first, pair.second, count);
+                             to_string(*language), half, lexicon.size(),
+                             100 - share(count.edits, count.length), share(count.counted, lexicon.size()),
+                             share(count.guessed, lexicon.size()), static_cast<double>(sung.size()) / took);
+    count.print_quality();
+    count.print_confusions();
 }

@@ -16,6 +16,7 @@
 #include <filesystem>
 #include <functional>
 #include <map>
+#include <span>
 #include <sstream>
 #include <string>
 
@@ -169,11 +170,59 @@ void mixed_vowels(std::vector<Token> const& tokens, Condition const& c) {
     tally.print(c.name);
 }
 
+constexpr double listening_rate = 16000;
+
+/// One token made anew, of unit power, at the rate it is listened to.
+make::Samples probe_of(Token const& t, Condition const& c, std::uniform_real_distribution<double>& unit,
+                       std::mt19937& random) {
+    auto const peaks =
+        make::peaks(t.formants, spacing_of(t.group) * (0.92 + 0.16 * unit(random)), 7800, 1 + unit(random));
+    double const made_at = c.kind == analysis::ProbeKind::whisper ? listening_rate : 48000;
+    auto sound = make::resonate(
+        excite(drawn(c, unit, random), static_cast<std::size_t>(made_at), made_at, random), peaks, made_at);
+    if (made_at > listening_rate)
+        sound = analysis::resample(make::scaled(sound), hertz(made_at), hertz(listening_rate)).samples;
+    double const size = std::sqrt(make::power(sound));
+    for (double& v : sound) v /= size;
+    return sound;
+}
+
+/// Tokens one after another with pauses of 0.8 s, in a room, with noise.
+make::Samples recording_of(std::span<Token const> tokens, Condition const& c, double t60, double direct_db,
+                           std::uniform_real_distribution<double>& unit, std::mt19937& random) {
+    make::Samples all(8000, 0.0);
+    for (auto const& t : tokens) {
+        auto const sound = probe_of(t, c, unit, random);
+        all.insert(all.end(), sound.begin(), sound.end());
+        all.insert(all.end(), static_cast<std::size_t>(0.8 * listening_rate), 0.0);
+    }
+    if (t60 > 0) all = in_room(std::move(all), listening_rate, t60, direct_db, random);
+    auto const hiss = make::white(all.size(), random);
+    for (std::size_t n = 0; n < all.size(); ++n) all[n] += std::pow(10, -c.snr_db / 20) * hiss[n];
+    return all;
+}
+
+analysis::TractReading read_in_room(analysis::Heard const& heard, analysis::Sound const& sound,
+                                    Condition const& c, analysis::Expectation const& expected) {
+    auto const steady = steady_part(sound, {sound.start, sound.start + sound.length()});
+    analysis::FormantOptions options;
+    options.kind = c.kind;
+    options.room = heard.room;
+    if (heard.noise) options.noise = &*heard.noise;
+    if (c.kind == analysis::ProbeKind::sung) options.fo = hertz(c.fo);
+    return read_formants(part(sound, steady->span.start, steady->span.end), hertz(listening_rate), expected,
+                         options);
+}
+
+double median(std::vector<double> v) {
+    std::sort(v.begin(), v.end());
+    return v.empty() ? 0.0 : v[v.size() / 2];
+}
+
 /// Recordings of five tokens with pauses of 0.8 s, each recording in a room of its own, listened to as a
 /// whole: the room is estimated from how the sounds die away. t60 0: no room.
 void in_rooms(std::vector<Token> const& tokens, Condition const& c, double t60, double direct_db) {
     constexpr std::size_t together = 5;
-    constexpr double rate = 16000;
     auto const means = means_of(tokens);
     std::mt19937 random(11);
     std::uniform_real_distribution<double> unit;
@@ -183,25 +232,8 @@ void in_rooms(std::vector<Token> const& tokens, Condition const& c, double t60, 
     std::vector<Token> chosen;
     for (std::size_t i = 0; i < tokens.size(); i += 2) chosen.push_back(tokens[i]);
     for (std::size_t first = 0; first + together <= chosen.size(); first += together) {
-        make::Samples all(8000, 0.0);
-        for (std::size_t i = first; i < first + together; ++i) {
-            auto const& t = chosen[i];
-            auto const peaks = make::peaks(t.formants, spacing_of(t.group) * (0.92 + 0.16 * unit(random)),
-                                           7800, 1 + unit(random));
-            double const made_at = c.kind == analysis::ProbeKind::whisper ? rate : 48000;
-            auto sound = make::resonate(
-                excite(drawn(c, unit, random), static_cast<std::size_t>(made_at), made_at, random), peaks,
-                made_at);
-            if (made_at > rate)
-                sound = analysis::resample(make::scaled(sound), hertz(made_at), hertz(rate)).samples;
-            double const size = std::sqrt(make::power(sound));
-            for (double v : sound) all.push_back(v / size);
-            all.insert(all.end(), static_cast<std::size_t>(0.8 * rate), 0.0);
-        }
-        if (t60 > 0) all = in_room(std::move(all), rate, t60, direct_db, random);
-        auto const hiss = make::white(all.size(), random);
-        for (std::size_t n = 0; n < all.size(); ++n) all[n] += std::pow(10, -c.snr_db / 20) * hiss[n];
-        auto const heard = listened(make::scaled(all));
+        auto const here = std::span(chosen).subspan(first, together);
+        auto const heard = listened(make::scaled(recording_of(here, c, t60, direct_db, unit, random)));
         ++recordings;
         if (heard.room)
             times.push_back(in_seconds(heard.room->reverberation)), shares.push_back(heard.room->share);
@@ -209,28 +241,15 @@ void in_rooms(std::vector<Token> const& tokens, Condition const& c, double t60, 
             ++unheard;
             continue;
         }
-        for (std::size_t i = 0; i < together; ++i) {
-            auto const& t = chosen[first + i];
-            auto const& sound = heard.stretches[i];
-            auto const steady = steady_part(sound, {sound.start, sound.start + sound.length()});
-            analysis::FormantOptions options;
-            options.kind = c.kind;
-            options.room = heard.room;
-            if (heard.noise) options.noise = &*heard.noise;
-            if (c.kind == analysis::ProbeKind::sung) options.fo = hertz(c.fo);
-            tally.add(read_formants(part(sound, steady->span.start, steady->span.end), hertz(rate),
-                                    due(means.at({t.group, t.ipa}), t.group), options),
-                      t.formants);
-        }
+        for (std::size_t i = 0; i < together; ++i)
+            tally.add(read_in_room(heard, heard.stretches[i], c,
+                                   due(means.at({here[i].group, here[i].ipa}), here[i].group)),
+                      here[i].formants);
     }
     tally.print(c.name);
-    auto const middle = [](std::vector<double> v) {
-        std::sort(v.begin(), v.end());
-        return v.empty() ? 0.0 : v[v.size() / 2];
-    };
     fmt::print("  room found in {} of {} recordings: median T60 {:.2f} s, share of the walls {:.2f} (true "
                "{:.2f}, {:.2f}); not split rightly: {}\n",
-               times.size(), recordings, middle(times), middle(shares), t60,
+               times.size(), recordings, median(times), median(shares), t60,
                t60 > 0 ? 1 / (1 + std::pow(10, direct_db / 10)) : 0.0, unheard);
 }
 

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -117,87 +118,105 @@ inline Syllable syllable_of(std::string text) {
     return {text, part};
 }
 
-/// Appends bars to a passage.
+/// The signs the first bar begins with.
+inline void add_beginning(StaffMeasure& m) {
+    m.clef = Clef{'G', 2, -1};
+    m.key = KeySignature{-1};
+    m.time = TimeSignature{};
+    m.texts.push_back({0, StaffText::Kind::tempo, "Andante"});
+    m.texts.push_back({1, StaffText::Kind::dynamic, "p"});
+}
+
+/// Whether the last note of the passage is held into the next bar.
+inline bool held_over(Passage const& passage) {
+    if (passage.staff.measures.empty() || passage.staff.measures.back().events.empty()) return false;
+    auto const& last = passage.staff.measures.back().events.back();
+    return !last.heads.empty() && last.heads.front().tie_begins;
+}
+
+inline StaffEvent event_of(Tone const& tone, double onset) {
+    StaffEvent e;
+    e.onset = onset;
+    e.length = tone.grace ? 0 : tone.quarters;
+    e.value = value_of(tone.quarters, e.dots);
+    e.beams = tone.beams;
+    e.slurs_begin = tone.slur_begins;
+    e.slurs_end = tone.slur_ends;
+    e.fermata = tone.fermata;
+    e.grace = tone.grace;
+    if (tone.triplet > 0) e.tuplet = StaffEvent::Tuplet{3, 2, tone.triplet == 1, tone.triplet == 3};
+    return e;
+}
+
+/// In the key of F major, under an octave clef.
+inline StaffHead head_of(SpelledPitch const& sounding, bool tie_begins, bool tie_ends) {
+    StaffHead head{.written = sounding, .accidental = {}};
+    head.written.octave += 1;
+    if (sounding.alter == 1) head.accidental = Accidental::sharp;
+    if (sounding.alter == -1 && sounding.step != 'B') head.accidental = Accidental::flat;
+    if (sounding.alter == 0 && sounding.step == 'B') head.accidental = Accidental::natural;
+    head.tie_begins = tie_begins;
+    head.tie_ends = tie_ends;
+    return head;
+}
+
+inline SungNote note_of(Passage const& passage, Tone const& tone, std::string const& measure, double onset,
+                        Duration start, Duration length) {
+    auto const sounding = parse_spelled_pitch(tone.pitch);
+    SungNote n{.pitch = passage.tuning.pitch(sounding),
+               .spelled = sounding,
+               .measure = measure,
+               .beat = 1 + onset,
+               .start = start,
+               .length = length,
+               .grace = tone.grace,
+               .syllables = {},
+               .typed_ipa = {},
+               .dynamic = {},
+               .vowel = {}};
+    if (std::string(tone.syllable).empty()) {
+        n.melisma = true;
+        if (!passage.notes.empty()) n.vowel = passage.notes.back().vowel;
+    } else {
+        n.syllables.push_back(syllable_of(tone.syllable));
+        n.vowel = SungVowel{.held = parse_ipa(tone.vowel), .before = {}, .after = {}};
+    }
+    return n;
+}
+
+inline StaffEvent bar_of_rest() {
+    StaffEvent rest;
+    rest.length = 4;
+    rest.value = NoteValue::whole;
+    rest.measure_rest = true;
+    return rest;
+}
+
+/// Appends a bar to a passage.
 inline void add_bar(Passage& passage, std::vector<Tone> const& tones, double seconds_a_quarter = 0.8) {
     StaffMeasure m;
-    bool const first = passage.staff.measures.empty();
     m.number = std::to_string(passage.staff.measures.size() + 1);
-    if (first) {
-        m.clef = Clef{'G', 2, -1};
-        m.key = KeySignature{-1};
-        m.time = TimeSignature{};
-        m.texts.push_back({0, StaffText::Kind::tempo, "Andante"});
-        m.texts.push_back({1, StaffText::Kind::dynamic, "p"});
-    }
-    double at = 0;
-    double start = 0;
+    if (passage.staff.measures.empty()) add_beginning(m);
+    double at = 0, start = 0;
     for (auto const& before : passage.staff.measures) start += before.length * seconds_a_quarter;
-    bool tied = false;
-    if (!first && !passage.staff.measures.back().events.empty()) {
-        auto const& last = passage.staff.measures.back().events.back();
-        tied = !last.heads.empty() && last.heads.front().tie_begins;
-    }
+    bool tied = held_over(passage);
     for (auto const& tone : tones) {
-        StaffEvent e;
-        e.onset = at;
-        e.length = tone.grace ? 0 : tone.quarters;
-        e.value = value_of(tone.quarters, e.dots);
-        e.beams = tone.beams;
-        e.slurs_begin = tone.slur_begins;
-        e.slurs_end = tone.slur_ends;
-        e.fermata = tone.fermata;
-        e.grace = tone.grace;
-        if (tone.triplet > 0) e.tuplet = StaffEvent::Tuplet{3, 2, tone.triplet == 1, tone.triplet == 3};
+        auto e = event_of(tone, at);
         if (tone.pitch) {
-            auto const sounding = parse_spelled_pitch(tone.pitch);
-            StaffHead head{.written = sounding, .accidental = {}};
-            head.written.octave += 1; // the octave clef
-            if (sounding.alter == 1) head.accidental = Accidental::sharp;
-            if (sounding.alter == -1 && sounding.step != 'B') head.accidental = Accidental::flat;
-            if (sounding.alter == 0 && sounding.step == 'B') head.accidental = Accidental::natural;
-            head.tie_begins = tone.tied_on;
-            head.tie_ends = tied;
-            e.heads.push_back(head);
-            if (tied) {
-                e.sung = passage.notes.size() - 1;
-                passage.notes.back().length =
-                    passage.notes.back().length + seconds(tone.quarters * seconds_a_quarter);
-            } else {
-                SungNote n{.pitch = passage.tuning.pitch(sounding),
-                           .spelled = sounding,
-                           .measure = m.number,
-                           .beat = 1 + at,
-                           .start = seconds(start + at * seconds_a_quarter),
-                           .length = seconds(tone.quarters * seconds_a_quarter),
-                           .grace = tone.grace,
-                           .syllables = {},
-                           .typed_ipa = {},
-                           .dynamic = {},
-                           .vowel = {}};
-                if (std::string(tone.syllable).empty()) {
-                    n.melisma = true;
-                    if (!passage.notes.empty()) n.vowel = passage.notes.back().vowel;
-                } else {
-                    n.syllables.push_back(syllable_of(tone.syllable));
-                    n.vowel = SungVowel{.held = parse_ipa(tone.vowel), .before = {}, .after = {}};
-                }
-                e.sung = passage.notes.size();
-                passage.notes.push_back(n);
-            }
-            tied = tone.tied_on;
-        } else {
-            tied = false;
+            e.heads.push_back(head_of(parse_spelled_pitch(tone.pitch), tone.tied_on, tied));
+            auto const length = seconds(tone.quarters * seconds_a_quarter);
+            if (tied)
+                passage.notes.back().length = passage.notes.back().length + length;
+            else
+                passage.notes.push_back(
+                    note_of(passage, tone, m.number, at, seconds(start + at * seconds_a_quarter), length));
+            e.sung = passage.notes.size() - 1;
         }
+        tied = tone.pitch && tone.tied_on;
         m.events.push_back(e);
         at += tone.grace ? 0 : tone.quarters;
     }
-    if (tones.empty()) {
-        StaffEvent rest;
-        rest.length = 4;
-        rest.value = NoteValue::whole;
-        rest.measure_rest = true;
-        m.events.push_back(rest);
-    }
+    if (tones.empty()) m.events.push_back(bar_of_rest());
     m.length = 4;
     passage.staff.measures.push_back(std::move(m));
 }
@@ -252,6 +271,85 @@ inline Passage song() {
     return p;
 }
 
+inline plan::Crossing crossing(int harmonic, int number, Resonance const& r) {
+    return {Harmonic{harmonic}, ResonanceNumber{number}, Pitch(hertz(in_hertz(r.centre) / harmonic)),
+            r.sd_cents()};
+}
+
+/// Up the page, those within the range.
+inline std::vector<plan::Crossing> crossings_of(VowelResonances const& v, Pitch low, Pitch high) {
+    std::vector<plan::Crossing> crossings;
+    for (int n = 1; n <= 8; ++n)
+        for (int k = 1; k <= 2; ++k) {
+            auto const c = crossing(n, k, k == 1 ? v.r1 : v.r2);
+            if (c.pitch >= low && c.pitch <= high) crossings.push_back(c);
+        }
+    std::ranges::sort(crossings, {}, [](plan::Crossing const& c) { return c.pitch; });
+    return crossings;
+}
+
+/// How long a passage stays on a vowel at a pitch.
+inline Duration sung_at(Passage const& passage, Vowel const& vowel, Pitch pitch) {
+    Duration sung = seconds(0);
+    for (auto const& n : passage.notes)
+        if (n.vowel && n.vowel->held.quality() == vowel && std::abs((n.pitch - pitch).value) < 50)
+            sung = sung + n.length;
+    return sung;
+}
+
+/// From the bottom of a strip to where it asks for more than migration.
+inline std::optional<plan::PassiveRange> passive_range(std::vector<plan::PitchCell> const& strip, Cents sd) {
+    plan::PassiveRange passive{
+        .from = strip.front().pitch, .to = strip.front().pitch, .to_sd = sd, .migrates_from = {}};
+    bool any = false;
+    passive.reaches_top = true;
+    for (auto const& cell : strip) {
+        if (cell.decision.advice == plan::Advice::modify) {
+            passive.reaches_top = false;
+            break;
+        }
+        any = true;
+        passive.to = cell.pitch;
+        if (cell.decision.advice == plan::Advice::migrate && !passive.migrates_from)
+            passive.migrates_from = cell.pitch;
+    }
+    return any ? std::optional(passive) : std::nullopt;
+}
+
+inline plan::VowelPlan plan_of(VowelResonances const& v, Passage const& passage, PitchRange range) {
+    auto const& tuning = passage.tuning;
+    plan::VowelPlan vp{.resonances = v,
+                       .turning = crossing(2, 1, v.r1),
+                       .meeting = crossing(1, 1, v.r1),
+                       .crossings = crossings_of(v, tuning.pitch(range.low), tuning.pitch(range.high)),
+                       .strip = {},
+                       .passive_range = {},
+                       .sung = seconds(0)};
+    for (double key = range.low.key_number(); key <= range.high.key_number(); ++key) {
+        auto const pitch = tuning.pitch(key);
+        auto const sung = sung_at(passage, v.vowel, pitch);
+        vp.sung = vp.sung + sung;
+        vp.strip.push_back({pitch, decide(v, pitch), sung});
+    }
+    vp.passive_range = passive_range(vp.strip, v.r1.sd_cents());
+    return vp;
+}
+
+inline plan::NotePlan plan_of(std::size_t note, plan::Plan const& plan) {
+    plan::NotePlan np{.note = note, .vowel = {}, .decision = {}};
+    auto const& n = plan.passage.notes[note];
+    for (std::size_t v = 0; n.vowel && v < plan.vowels.size(); ++v)
+        if (plan.vowels[v].resonances.vowel == n.vowel->held.quality()) {
+            np.vowel = v;
+            np.decision = decide(plan.vowels[v].resonances, n.pitch);
+            double const weight = np.decision->advice == plan::Advice::modify    ? 3
+                                  : np.decision->advice == plan::Advice::migrate ? 1
+                                                                                 : 0;
+            np.importance = std::min(1.0, 0.15 * in_seconds(n.length) * weight);
+        }
+    return np;
+}
+
 /// The plan of a passage (or, without notes, of a range) for a singer.
 inline plan::Plan plan_of(Passage passage, Singer singer, PitchRange range) {
     plan::Plan plan{.singer = std::move(singer),
@@ -261,66 +359,8 @@ inline plan::Plan plan_of(Passage passage, Singer singer, PitchRange range) {
                     .vowels = {},
                     .notes = {},
                     .remarks = {}};
-    auto const& tuning = plan.passage.tuning;
-    Pitch const top = tuning.pitch(range.high);
-    for (auto const& v : plan.singer.vowels) {
-        auto const crossing = [&](int n, int k, Resonance const& r) {
-            return plan::Crossing{Harmonic{n}, ResonanceNumber{k}, Pitch(hertz(in_hertz(r.centre) / n)),
-                                  r.sd_cents()};
-        };
-        plan::VowelPlan vp{.resonances = v,
-                           .turning = crossing(2, 1, v.r1),
-                           .meeting = crossing(1, 1, v.r1),
-                           .crossings = {},
-                           .strip = {},
-                           .passive_range = {},
-                           .sung = seconds(0)};
-        for (int n = 1; n <= 8; ++n)
-            for (int k = 1; k <= 2; ++k) {
-                auto const c = crossing(n, k, k == 1 ? v.r1 : v.r2);
-                if (c.pitch >= tuning.pitch(range.low) && c.pitch <= top) vp.crossings.push_back(c);
-            }
-        std::ranges::sort(vp.crossings, {}, [](plan::Crossing const& c) { return c.pitch; });
-        plan::PassiveRange passive{.from = tuning.pitch(range.low),
-                                   .to = tuning.pitch(range.low),
-                                   .to_sd = v.r1.sd_cents(),
-                                   .migrates_from = {}};
-        bool open = true, any = false;
-        for (double key = range.low.key_number(); key <= range.high.key_number(); ++key) {
-            auto const pitch = tuning.pitch(key);
-            auto const d = decide(v, pitch);
-            open = open && d.advice != plan::Advice::modify;
-            if (open) {
-                passive.to = pitch;
-                any = true;
-                if (d.advice == plan::Advice::migrate && !passive.migrates_from)
-                    passive.migrates_from = pitch;
-            }
-            Duration sung = seconds(0);
-            for (auto const& n : plan.passage.notes)
-                if (n.vowel && n.vowel->held.quality() == v.vowel && std::abs((n.pitch - pitch).value) < 50)
-                    sung = sung + n.length;
-            vp.sung = vp.sung + sung;
-            vp.strip.push_back({pitch, d, sung});
-        }
-        passive.reaches_top = open;
-        if (any) vp.passive_range = passive;
-        plan.vowels.push_back(std::move(vp));
-    }
-    for (std::size_t i = 0; i < plan.passage.notes.size(); ++i) {
-        plan::NotePlan np{.note = i, .vowel = {}, .decision = {}};
-        auto const& n = plan.passage.notes[i];
-        for (std::size_t v = 0; n.vowel && v < plan.vowels.size(); ++v)
-            if (plan.vowels[v].resonances.vowel == n.vowel->held.quality()) {
-                np.vowel = v;
-                np.decision = decide(plan.vowels[v].resonances, n.pitch);
-                np.importance = std::min(1.0, 0.15 * in_seconds(n.length) *
-                                                  (np.decision->advice == plan::Advice::modify    ? 3
-                                                   : np.decision->advice == plan::Advice::migrate ? 1
-                                                                                                  : 0));
-            }
-        plan.notes.push_back(np);
-    }
+    for (auto const& v : plan.singer.vowels) plan.vowels.push_back(plan_of(v, plan.passage, range));
+    for (std::size_t i = 0; i < plan.passage.notes.size(); ++i) plan.notes.push_back(plan_of(i, plan));
     return plan;
 }
 

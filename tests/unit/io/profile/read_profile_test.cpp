@@ -37,31 +37,31 @@ bool has(std::string const& text, std::string const& part) { return text.find(pa
 
 } // namespace
 
-TEST_CASE("a profile with everything in it") {
-    auto const profile =
-        parse_profile("# a comment\n"
-                      "vowelway: 1\n"
-                      "singer: Demo tenor\n"
-                      "voice: tenor\n"
-                      "range: B2..C5\n"
-                      "a4: 442 Hz\n"
-                      "tract_length: 17.0 cm\n"
-                      "source: {method: whisper, date: 2026-10-03, note: \"third lesson\"}\n"
-                      "vowels:\n"
-                      "  i: {fR1: 300 Hz ± 15, fR2: 2250 Hz ± 60}\n"
-                      "  ɛ: {fR1: 540 +- 25, fR2: 1780 ± 60 Hz, fR3: 2550, BR1: 60 Hz}\n"
-                      "  a: {fR1: F5 +20c ± 30c, fR2: D#6}\n"
-                      "  o~:\n"
-                      "    fR1: 450 Hz\n"
-                      "    fR2: 900 Hz\n"
-                      "    estimated: as /o/\n"
-                      "history:\n"
-                      "  - {date: 2026-09-01, method: creak, vowel: i, probes: 3, fR1: 310 Hz ± 20, fR2: "
-                      "2200 Hz ± 70, F1: 355 Hz, note: \"first\"}\n"
-                      "shift:\n"
-                      "  whisper: {fR1: 210 Hz ± 60, fR2: -20 Hz ± 80, pairs: 2, date: 2026-10-03}\n",
-                      "demo.yaml");
-    auto const& singer = profile.singer;
+constexpr char const* with_everything =
+    "# a comment\n"
+    "vowelway: 1\n"
+    "singer: Demo tenor\n"
+    "voice: tenor\n"
+    "range: B2..C5\n"
+    "a4: 442 Hz\n"
+    "tract_length: 17.0 cm\n"
+    "source: {method: whisper, date: 2026-10-03, note: \"third lesson\"}\n"
+    "vowels:\n"
+    "  i: {fR1: 300 Hz ± 15, fR2: 2250 Hz ± 60}\n"
+    "  ɛ: {fR1: 540 +- 25, fR2: 1780 ± 60 Hz, fR3: 2550, BR1: 60 Hz}\n"
+    "  a: {fR1: F5 +20c ± 30c, fR2: D#6}\n"
+    "  o~:\n"
+    "    fR1: 450 Hz\n"
+    "    fR2: 900 Hz\n"
+    "    estimated: as /o/\n"
+    "history:\n"
+    "  - {date: 2026-09-01, method: creak, vowel: i, probes: 3, fR1: 310 Hz ± 20, fR2: "
+    "2200 Hz ± 70, F1: 355 Hz, note: \"first\"}\n"
+    "shift:\n"
+    "  whisper: {fR1: 210 Hz ± 60, fR2: -20 Hz ± 80, pairs: 2, date: 2026-10-03}\n";
+
+TEST_CASE("a profile with everything in it: the singer") {
+    auto const singer = parse_profile(with_everything, "demo.yaml").singer;
     CHECK(singer.name == "Demo tenor");
     CHECK(singer.voice == VoiceType::tenor);
     CHECK(singer.range->str() == "B2..C5");
@@ -71,6 +71,16 @@ TEST_CASE("a profile with everything in it") {
     CHECK(singer.provenance.date == "2026-10-03");
     CHECK(singer.provenance.note == "third lesson");
     CHECK_FALSE(singer.average);
+    REQUIRE(singer.vowels.size() == 4);
+
+    auto const remarks = profile_remarks(singer);
+    REQUIRE(remarks.size() == 1);
+    CHECK(has(remarks[0].text, "/ɛ/, /a/, /o\u0303/"));
+    CHECK(has(remarks[0].text, "whisper"));
+}
+
+TEST_CASE("a profile with everything in it: the vowels") {
+    auto const singer = parse_profile(with_everything, "demo.yaml").singer;
     REQUIRE(singer.vowels.size() == 4);
 
     auto const& i = singer.vowels[0];
@@ -98,7 +108,10 @@ TEST_CASE("a profile with everything in it") {
     CHECK(singer.vowels[3].vowel.nasal);
     CHECK(singer.vowels[3].estimated);
     CHECK(singer.vowels[3].origin == "as /o/");
+}
 
+TEST_CASE("a profile with everything in it: history and shifts") {
+    auto const profile = parse_profile(with_everything, "demo.yaml");
     REQUIRE(profile.history.size() == 1);
     CHECK(profile.history[0].method == Method::creak);
     CHECK(profile.history[0].probes == 3);
@@ -108,11 +121,6 @@ TEST_CASE("a profile with everything in it") {
     CHECK(in_hertz(profile.shifts[0].of[1]->mean) == -20);
     CHECK(in_hertz(profile.shifts[0].of[1]->sd) == 80);
     CHECK_FALSE(profile.shifts[0].of[2]);
-
-    auto const remarks = profile_remarks(singer);
-    REQUIRE(remarks.size() == 1);
-    CHECK(has(remarks[0].text, "/ɛ/, /a/, /o\u0303/"));
-    CHECK(has(remarks[0].text, "whisper"));
 }
 
 TEST_CASE("Windows line ends and a byte order mark do not matter") {
