@@ -18,7 +18,7 @@ std::size_t first_of_syllable(Word const& word, std::size_t from, std::size_t to
     auto const base = [&](std::size_t i) { return word[i].base; };
     std::size_t cut = to;
     while (cut > from && is_vowel_letter(base(cut - 1))) --cut;
-    if (cut == from) return cut;
+    if (cut <= from) return cut; // they lie in no order where there are fewer letters than vowels
     --cut;
     char32_t const last = base(cut), before = cut > from ? base(cut - 1) : 0;
     bool const liquid = (last == U'l' || last == U'r') && one_of(before, U"bcdfgptv");

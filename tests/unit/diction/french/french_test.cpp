@@ -17,3 +17,9 @@ TEST_CASE("French: nasal vowels, glides, last and inner e") {
     CHECK(nuclei("aiment", Language::french) == "ɛ (ə)");
     CHECK(held("rêve", Language::french) == "ɛ œ");
 }
+
+// The name of a letter has more vowels than letters: all stand on the one letter.
+TEST_CASE("French: more vowels than letters") {
+    CHECK(nuclei("y", Language::french) == "i ɛ");
+    CHECK(syllables("y", Language::french).find('y') != std::string::npos);
+}
