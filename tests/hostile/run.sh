@@ -26,7 +26,7 @@ for file in "$work"/in/*; do
     esac
     for form in table json pdf; do
         case $form-$1 in
-        pdf-words | pdf-tract) continue ;;
+        pdf-words | pdf-tract | pdf-profile) continue ;;
         pdf-*) output=$work/out.pdf ;;
         *) output=- ;;
         esac
