@@ -92,6 +92,10 @@ Option Command::value(std::string const& names, double& value, std::string const
     return Option(app_->add_option(names, value, says));
 }
 
+Option Command::value(std::string const& names, std::optional<double>& value, std::string const& says) {
+    return Option(app_->add_option(names, value, says));
+}
+
 Option Command::values(std::string const& names, std::vector<std::string>& values, std::string const& says) {
     return Option(app_->add_option(names, values, says));
 }

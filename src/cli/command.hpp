@@ -4,6 +4,7 @@
 #pragma once
 
 #include <functional>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -44,6 +45,8 @@ class Command {
     Option value(std::string const& names, std::string& value, std::string const& says);
     Option value(std::string const& names, int& value, std::string const& says);
     Option value(std::string const& names, double& value, std::string const& says);
+    /// Stays without a value when the option is not given.
+    Option value(std::string const& names, std::optional<double>& value, std::string const& says);
     /// As many as stand side by side.
     Option values(std::string const& names, std::vector<std::string>& values, std::string const& says);
     /// One each time the option is given.

@@ -26,6 +26,7 @@ io::ScoreOptions score_options(PlanOptions const& o, Singer const& singer, Tunin
     options.transpose_semitones = o.transpose;
     options.tuning = tuning;
     options.singer_range = singer.range;
+    options.voice = singer.voice;
     return options;
 }
 
@@ -56,7 +57,10 @@ void add_song_options(Command& command, PlanOptions& o) {
     command.value("--language", o.language, "language of the words (default: recognised from them)")
         .called("TAG");
     command.value("--words", o.words, "your own pronunciations, YAML").called("FILE");
-    command.value("--transpose", o.transpose, "semitones up (or down, negative)").between(-36.0, 36.0);
+    command
+        .value("--transpose", o.transpose,
+               "semitones up, or down when negative (default: 0, or the octave that suits the voice)")
+        .between(-36.0, 36.0);
     command.value("--technique", o.technique, "classical, belt, choral, or a YAML file").shows_default();
     command.value("--draws", o.draws, "random draws within the deviations, for the certainty of each advice")
         .between(0, 10000)

@@ -6,6 +6,7 @@
 #include "vowelway/io/score/read_score.hpp"
 #include "vowelway/plan/make_plan.hpp"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -14,7 +15,7 @@ namespace vowelway::cli {
 struct PlanOptions {
     std::string score, singer, range, part, language, technique = "classical", a4, vowels, words;
     int verse = 0, draws = 50;
-    double transpose = 0;
+    std::optional<double> transpose;
 };
 
 /// How the score is read and in which technique it is planned. The options must outlive the parsing.

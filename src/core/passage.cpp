@@ -2,6 +2,9 @@
 #include "vowelway/core/passage.hpp"
 
 #include <algorithm>
+#include <cmath>
+#include <locale>
+#include <sstream>
 
 namespace vowelway {
 
@@ -32,6 +35,21 @@ std::string SungNote::text() const {
     if (first == Syllable::Part::middle || first == Syllable::Part::end) out = "-" + out;
     if (last == Syllable::Part::begin || last == Syllable::Part::middle) out += "-";
     return out;
+}
+
+std::string transposition_of(Passage const& passage) {
+    double const by = passage.transposed;
+    if (by == 0) return "";
+    double const far = std::abs(by);
+    std::ostringstream how_far;
+    how_far.imbue(std::locale::classic());
+    if (far == 12)
+        how_far << "an octave";
+    else if (std::fmod(far, 12) == 0)
+        how_far << far / 12 << " octaves";
+    else
+        how_far << far << (far == 1 ? " semitone" : " semitones");
+    return "sung " + how_far.str() + (by < 0 ? " lower" : " higher") + " than written";
 }
 
 std::pair<Pitch, Pitch> compass(Passage const& passage) {

@@ -55,9 +55,10 @@ Passage passage_of(Json const& request, std::string_view score, Singer const& si
     io::ScoreOptions options;
     options.part = request.value("part", "");
     options.verse = request.value("verse", 0);
-    options.transpose_semitones = request.value("transpose", 0.0);
+    if (request.contains("transpose")) options.transpose_semitones = request.at("transpose").get<double>();
     options.tuning = tuning_of(request, singer);
     options.singer_range = singer.range;
+    options.voice = singer.voice;
     if (score.empty()) {
         Passage none;
         none.tuning = options.tuning;

@@ -152,7 +152,9 @@ std::string plan_json(plan::Plan const& plan) {
                       {"composer", p.composer},
                       {"part", p.part},
                       {"verse", p.verse},
-                      {"language", p.language}};
+                      {"language", p.language},
+                      {"transposed", rounded(p.transposed, 0.01)},
+                      {"transposed_why", p.transposed_why}};
     out["vowels"] = Json::array();
     for (auto const& v : plan.vowels) out["vowels"].push_back(vowel_json(v, tuning));
     out["notes"] = Json::array();

@@ -32,6 +32,8 @@ std::string heading(plan::Plan const& plan) {
         out += fmt::format(", measured {} by {}", plan.singer.provenance.date,
                            to_string(plan.singer.provenance.method));
     out += fmt::format("; technique: {}; A4 = {} Hz\n", plan.technique, number(in_hertz(p.tuning.a4), 2));
+    if (auto const told = transposition_of(p); !told.empty())
+        out += fmt::format("{} ({})\n", told, p.transposed_why);
     if (plan.singer.average) out += fmt::format("{}\n", average_voice_notice);
     return out;
 }

@@ -43,6 +43,7 @@ std::string heading_of(plan::Plan const& plan) {
     std::string out = "Vowel plan for " + plan.singer.name + ", " + plan.technique;
     if (!plan.singer.provenance.date.empty()) out += ", measured " + plan.singer.provenance.date;
     if (plan.singer.average) out += " (" + std::string(average_voice_notice) + ")";
+    if (auto const told = transposition_of(plan.passage); !told.empty()) out += ", " + told;
     return out + "\n" +
            "– hold   ~ let it drift   ◆ change the shape   turn: 2fo at fR1   meet: fo at fR1\n" +
            std::string(voice_caution);

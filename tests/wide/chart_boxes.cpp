@@ -54,6 +54,7 @@ void check(fs::path const& score, std::vector<Theme> const& themes, chart::TextM
             request.draws = 2;
             io::ScoreOptions options;
             options.singer_range = request.singer.range;
+            options.voice = request.singer.voice;
             request.passage = read_score(score, options);
             diction::set_vowels(request.passage);
             // Beside this voice an alto with the same notes, for the sheet of two plans.

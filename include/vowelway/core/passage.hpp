@@ -65,10 +65,15 @@ struct Passage {
     std::string title, composer, part, verse; ///< as far as the source says
     std::string language;                     ///< BCP 47 primary tag ("it", "de"), empty when unknown
     Tuning tuning;
+    double transposed = 0;      ///< semitones from the score's sounding pitch to what is sung
+    std::string transposed_why; ///< "a man's part in the treble clef"; "as asked"; empty when not transposed
     std::vector<SungNote> notes;
     Staff staff;     ///< empty when the passage has no score (a range)
     Remarks remarks; ///< what was assumed while reading
 };
+
+/// "sung an octave lower than written"; empty where it is sung as written.
+std::string transposition_of(Passage const& passage);
 
 /// Lowest and highest sung pitch. Throws InputError on an empty passage.
 std::pair<Pitch, Pitch> compass(Passage const& passage);

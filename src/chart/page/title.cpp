@@ -38,6 +38,7 @@ Head head_of(plan::Plan const& plan, std::string_view sentence) {
     head.title =
         plan.passage.title.empty() ? fmt::format("Vowel plan {}", plan.range.str()) : plan.passage.title;
     head.aside = plan.passage.composer;
+    if (auto const told = transposition_of(plan.passage); !told.empty()) head.how += ", " + told;
     head.sentence = sentence;
     return head;
 }

@@ -45,7 +45,7 @@ class PassageReader {
             throw yaml::error_at(root, "the passage has no notes",
                                  "add: notes: [{pitch: F4, duration: 1 s, vowel: a}]");
         yaml::sequence(*notes, "notes", "- {pitch: F4, duration: 1 s, vowel: a}");
-        shift_ = interval_for_key(options_.transpose_semitones, key_.fifths);
+        shift_ = interval_for_key(options_.transpose_semitones.value_or(0), key_.fifths);
         for (auto const& item : notes->items) {
             ++number_;
             try {

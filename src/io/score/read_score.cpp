@@ -26,7 +26,8 @@ bool has_extension(std::string const& name, std::initializer_list<char const*> e
 } // namespace
 
 Passage parse_score(std::string bytes, std::string const& name, ScoreOptions const& options) {
-    if (!std::isfinite(options.transpose_semitones) || std::abs(options.transpose_semitones) > 48)
+    double const asked = options.transpose_semitones.value_or(0);
+    if (!std::isfinite(asked) || std::abs(asked) > 48)
         throw InputError("a transposition of more than four octaves is not possible",
                          "give --transpose -48 to 48");
     if (has_extension(name, {".yaml", ".yml"})) return read_passage_yaml(bytes, name, options);

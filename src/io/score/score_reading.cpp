@@ -3,6 +3,7 @@
 
 #include "core/text.hpp"
 #include "io/score/archive.hpp"
+#include "io/score/octave.hpp"
 #include "io/score/score_bounds.hpp"
 #include "io/score/staff_lines.hpp"
 #include "io/score/sung_line.hpp"
@@ -43,32 +44,33 @@ void read_header(pugi::xml_node root, Passage& passage) {
     if (passage.title.empty()) passage.title = joined_lines(root.child("credit").child_value("credit-words"));
 }
 
-/// A male voice written at the pitch of the treble clef, or the other way round.
-void notice_octave(Passage& passage, ScoreOptions const& options) {
-    if (!options.singer_range || passage.notes.empty()) return;
-    constexpr double leeway = 2; // semitones past the comfortable range are still no octave
-    double const low = options.singer_range->low.key_number() - leeway,
-                 high = options.singer_range->high.key_number() + leeway;
-    auto const share = [&](double shift) {
-        double inside = 0, all = 0;
-        for (auto const& note : passage.notes) {
-            double const key = note.spelled.key_number() + shift, length = in_seconds(note.length);
-            all += length;
-            inside += key >= low && key <= high ? length : 0;
-        }
-        return all > 0 ? inside / all : 1;
-    };
-    double const as_is = share(0), down = share(-12), up = share(12);
-    double const better = std::max(down, up);
-    if (as_is > 0.75 || better < as_is + 0.25) return;
-    auto const percent = [](double s) { return std::to_string(std::lround(100 * s)) + " %"; };
-    bool const lower = down >= up;
-    passage.remarks.push_back(
-        {Remark::Kind::caution,
-         "only " + percent(as_is) + " of the time lies in the singer's range " + options.singer_range->str() +
-             ", but " + percent(better) + " an octave " + (lower ? "lower" : "higher") +
-             ": perhaps the part is written an octave too " +
-             (lower ? "high; --transpose -12 lowers it" : "low; --transpose 12 raises it")});
+/// The signature the line begins in decides how a transposition is spelled.
+int fifths_at_the_beginning(Part const& part) {
+    for (auto const& measure : part.measures)
+        if (!measure.events.empty()) return measure.events.front().fifths;
+    return 0;
+}
+
+/// The line in the octave asked for, or in the one that suits the voice.
+SungLine sing_in_octave(XmlSource const& source, Part const& part, VoiceLine const& line,
+                        Timeline const& time, ScoreOptions const& options, Passage& passage) {
+    auto& remarks = passage.remarks;
+    auto const before = remarks.size();
+    int const fifths = fifths_at_the_beginning(part);
+    auto const as_asked = interval_for_key(options.transpose_semitones.value_or(0), fifths);
+    passage.transposed = as_asked.semitones;
+    if (passage.transposed != 0) passage.transposed_why = "as asked";
+    auto sung = sing(source, line, time, options, as_asked, remarks);
+    if (options.transpose_semitones) return sung;
+    auto const octave = octave_for(sung.notes, begins_in_plain_treble(part, line.staff), options);
+    if (!octave) return sung;
+    remarks.resize(before);
+    sung = sing(source, line, time, options, interval_for_key(octave->semitones, fifths), remarks);
+    passage.transposed = octave->semitones;
+    passage.transposed_why = octave->why;
+    remarks.insert(remarks.begin(), {Remark::Kind::assumed, transposition_of(passage) + " (" + octave->why +
+                                                                "); --transpose 0 keeps it as written"});
+    return sung;
 }
 
 void require_score(XmlSource const& source) {
@@ -94,13 +96,6 @@ PartsRead read_parts(XmlSource const& source, std::vector<PartInfo> const& infos
         out.parts.push_back(read_part(source, info));
     }
     return out;
-}
-
-/// The signature the line begins in decides how a transposition is spelled.
-int fifths_at_the_beginning(Part const& part) {
-    for (auto const& measure : part.measures)
-        if (!measure.events.empty()) return measure.events.front().fifths;
-    return 0;
 }
 
 void require_notes(SungLine const& sung, XmlSource const& source, std::string const& part, bool others) {
@@ -168,16 +163,16 @@ ScoreReading read_music(XmlSource const& source, ScoreOptions const& options) {
     if (!time.has_tempo())
         remarks.push_back({Remark::Kind::assumed,
                            "the score gives no tempo in numbers; 72 quarter notes a minute are assumed"});
-    auto const shift = interval_for_key(options.transpose_semitones, fifths_at_the_beginning(part));
-    auto sung = sing(source, line, time, options, shift, remarks);
+    auto sung = sing_in_octave(source, part, line, time, options, passage);
     require_notes(sung, source, passage.part, infos.size() > 1);
     require_sung_notes(sung.notes.size(), source.file());
     notice_assumptions(sung, part, remarks);
     set_dynamics(sung, part, line, time);
+    auto const shift = interval_for_key(passage.transposed, fifths_at_the_beginning(part));
     passage.staff = staff_of(source, parts, own, line, time, sung, without_octaves(shift));
     passage.notes = std::move(sung.notes);
     out.notes = std::move(sung.sources);
-    notice_octave(passage, options);
+    show_octave(passage.staff, shift.semitones);
     return out;
 }
 

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "vowelway/core/passage.hpp"
+#include "vowelway/core/singer.hpp"
 
 #include <cstddef>
 #include <cstdint>
@@ -16,10 +17,13 @@ struct ScoreOptions {
     /// The part: its name (or the beginning of it), its id, or its number from 1; empty: choose.
     /// ".2" after it takes the second of the voices that carry words in that part ("Voice.2", "1.2").
     std::string part;
-    int verse = 0;                  ///< from 1; 0: choose
-    double transpose_semitones = 0; ///< moves what is sung; the staff follows unless it is whole octaves
+    int verse = 0; ///< from 1; 0: choose
+    /// Moves what is sung; the staff follows unless it is whole octaves. Nothing: the octave that suits the
+    /// voice, with a remark where it is not the one written.
+    std::optional<double> transpose_semitones;
     Tuning tuning;
-    std::optional<PitchRange> singer_range; ///< only to notice a line written an octave away
+    std::optional<PitchRange> singer_range; ///< notes of chords are taken from it
+    VoiceType voice = VoiceType::other;     ///< whose octave is looked for
 };
 
 /// Bounds. A file past them is refused, not cut. (A YAML passage: 1 MiB, a note ten minutes, one hour in
@@ -56,6 +60,8 @@ inline constexpr std::size_t most_lyrics = 4u << 20; ///< bytes of all words of 
 ///   keeps the number and goes on counting beats; a pick-up counts from where its bar would begin;
 /// - a refrain printed under the first verse only is sung in every verse;
 /// - tempo marks of any part set the time; without one a quarter lasts 1/72 minute and a remark says so;
+/// - a line that lies an octave from where the voice sings is taken there (a man's part in a treble clef
+///   without its 8), unless a transposition is asked for; YAML passages stay as they are written;
 /// - MusicXML notes give the pitch that octave clefs stand for, so only <transpose> moves it
 ///   (MusicXML 4.0, <clef-octave-change>, <transpose>).
 ///

@@ -90,14 +90,33 @@ TEST_CASE("every note of a song has its place on the staff, in time order") {
     }
 }
 
-TEST_CASE("a line an octave above the singer's range is noticed") {
+// A man's part in the treble clef sounds an octave lower (common practice, no source).
+TEST_CASE("a man sings a song in the treble clef an octave lower, a woman as written") {
+    auto const song = songs / "reichardt_vaters_klage.mxl";
     ScoreOptions options;
-    options.singer_range = parse_pitch_range("G2..E4"); // a baritone's
-    auto const passage = read_score(songs / "reichardt_vaters_klage.mxl", options);
-    CHECK(remarked(passage, "--transpose -12"));
-    options.transpose_semitones = -12;
-    CHECK_FALSE(remarked(read_score(songs / "reichardt_vaters_klage.mxl", options), "--transpose"));
-    options.transpose_semitones = 0;
-    options.singer_range = parse_pitch_range("C4..A5"); // a soprano's
-    CHECK_FALSE(remarked(read_score(songs / "reichardt_vaters_klage.mxl", options), "--transpose"));
+    auto const written = read_score(song, options);
+    CHECK(written.transposed == 0);
+    CHECK(written.transposed_why.empty());
+    for (auto const voice : {VoiceType::bass, VoiceType::baritone, VoiceType::tenor}) {
+        CAPTURE(to_string(voice));
+        options.voice = voice;
+        options.transpose_semitones.reset();
+        auto const lower = read_score(song, options);
+        CHECK(lower.transposed == -12);
+        CHECK(lower.transposed_why == "a man's part in the treble clef");
+        REQUIRE(lower.notes.size() == written.notes.size());
+        CHECK(lower.notes[0].spelled.key_number() == written.notes[0].spelled.key_number() - 12);
+        CHECK(lower.staff.measures[0].clef->octave_change == -1);
+        REQUIRE_FALSE(lower.remarks.empty());
+        CHECK(lower.remarks[0].text.find("an octave lower than written") != std::string::npos);
+        options.transpose_semitones = 0;
+        CHECK(read_score(song, options).transposed == 0);
+        CHECK_FALSE(remarked(read_score(song, options), "octave"));
+    }
+    options.transpose_semitones.reset();
+    for (auto const voice : {VoiceType::soprano, VoiceType::mezzo, VoiceType::alto}) {
+        CAPTURE(to_string(voice));
+        options.voice = voice;
+        CHECK(read_score(song, options).transposed == 0);
+    }
 }

@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: MIT
+#include "io/score/octave.hpp"
+
+#include "vowelway/core/tessitura.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace vowelway::io {
+
+namespace {
+
+constexpr double out_of_place = 3; ///< semitones beyond the tessitura, in the mean over time: our judgement
+
+/// Semitones beyond the tessitura, in the mean over the time sung.
+double distance(std::span<SungNote const> line, PitchRange const& tessitura, double shift) {
+    double beyond = 0, all = 0;
+    for (auto const& note : line) {
+        double const key = note.spelled.key_number() + shift, length = in_seconds(note.length);
+        beyond +=
+            length * std::max({0.0, tessitura.low.key_number() - key, key - tessitura.high.key_number()});
+        all += length;
+    }
+    return all > 0 ? beyond / all : 0;
+}
+
+} // namespace
+
+std::optional<Octave> octave_for(std::span<SungNote const> line, bool plain_treble_clef,
+                                 ScoreOptions const& options) {
+    auto const tessitura = tessitura_of(options.voice, options.singer_range);
+    if (!tessitura) return std::nullopt;
+    double const as_written = distance(line, *tessitura, 0), lower = distance(line, *tessitura, -12),
+                 higher = distance(line, *tessitura, 12);
+    if (plain_treble_clef && sounds_below_treble_clef(options.voice) && as_written > 0 && lower <= as_written)
+        return Octave{-12, "a man's part in the treble clef"};
+    auto const voice = options.voice == VoiceType::other ? std::string("this singer")
+                                                         : "a " + std::string(to_string(options.voice));
+    if (as_written < out_of_place || std::min(lower, higher) > as_written / 3) return std::nullopt;
+    if (lower <= higher) return Octave{-12, "as written it lies above where " + voice + " sings"};
+    return Octave{12, "as written it lies below where " + voice + " sings"};
+}
+
+bool begins_in_plain_treble(Part const& part, int staff) {
+    for (auto const& measure : part.measures)
+        for (auto const& change : measure.changes)
+            if (change.clef && (change.staff == 0 || change.staff == staff))
+                return change.clef->sign == 'G' && change.clef->octave_change == 0;
+    return true; // no clef: read as a treble clef
+}
+
+void show_octave(Staff& staff, double semitones) {
+    auto const octaves = static_cast<int>(std::round(semitones / 12));
+    if (octaves == 0) return;
+    auto const show = [&](Clef& clef) {
+        clef.octave_change = std::clamp(clef.octave_change + octaves, -3, 3);
+    };
+    for (auto& measure : staff.measures) {
+        if (measure.clef) show(*measure.clef);
+        for (auto& change : measure.clef_changes) show(change.second);
+    }
+}
+
+} // namespace vowelway::io
