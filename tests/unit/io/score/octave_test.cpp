@@ -13,10 +13,17 @@ namespace {
 std::vector<SungNote> line(std::initializer_list<char const*> pitches) {
     std::vector<SungNote> notes;
     for (auto const* name : pitches) {
-        SungNote note;
-        note.spelled = parse_spelled_pitch(name);
-        note.length = seconds(1);
-        notes.push_back(std::move(note));
+        auto const spelled = parse_spelled_pitch(name);
+        notes.push_back({.pitch = Tuning{}.pitch(spelled),
+                         .spelled = spelled,
+                         .measure = "1",
+                         .beat = 1,
+                         .start = seconds(0),
+                         .length = seconds(1),
+                         .syllables = {},
+                         .typed_ipa = {},
+                         .dynamic = {},
+                         .vowel = {}});
     }
     return notes;
 }
