@@ -52,7 +52,7 @@ TEST_CASE("the tessitura of each voice lies within two octaves and in the order 
     auto const own = tessitura_of(VoiceType::other, parse_pitch_range("C3..C5"));
     REQUIRE(own);
     CHECK(own->low.str() == "E3");
-    CHECK(own->high.str() == "Ab4");
+    CHECK(own->high.str() == "A♭4");
 }
 
 TEST_CASE("the octave of a line") {
