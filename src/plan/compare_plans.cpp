@@ -51,13 +51,22 @@ double weight_of(ComparedNote const& c, Decision const& a, Decision const& b, Du
     return held * c.certainty * (effort ? 1.0 : 0.6);
 }
 
+/// Octaves from the first singer's notes up to the second's; each may sing the line in an octave of their
+/// own.
+int octaves_between(Plan const& a, Plan const& b) {
+    if (a.notes.empty() || b.notes.empty()) return 0;
+    double const between = (b.passage.notes[0].pitch - a.passage.notes[0].pitch).value;
+    return static_cast<int>(std::lround(between / 1200));
+}
+
 bool same_passage(Plan const& a, Plan const& b) {
     if (a.notes.size() != b.notes.size()) return false;
+    double const between = 1200.0 * octaves_between(a, b);
     for (std::size_t i = 0; i < a.notes.size(); ++i) {
         auto const &x = a.passage.notes[i], &y = b.passage.notes[i];
         bool const same_vowel =
             x.vowel.has_value() == y.vowel.has_value() && (!x.vowel || x.vowel->held == y.vowel->held);
-        if (std::abs((x.pitch - y.pitch).value) > 1 || !same_vowel ||
+        if (std::abs((y.pitch - x.pitch).value - between) > 1 || !same_vowel ||
             std::abs(in_seconds(x.length - y.length)) > 1e-6)
             return false;
     }
@@ -110,6 +119,12 @@ PlansCompared compare_plans(Plan first, Plan second) {
     if (out.notes.empty())
         throw InputError("the passage has no vowel to compare",
                          "give a score with words, or a passage with vowels");
+    if (int const octaves = octaves_between(a, b); octaves != 0)
+        out.remarks.push_back(
+            {Remark::Kind::assumed,
+             "pitches are those of " + a.singer.name + "; " + b.singer.name + " sings " +
+                 (std::abs(octaves) == 1 ? "an octave" : std::to_string(std::abs(octaves)) + " octaves") +
+                 (octaves < 0 ? " lower" : " higher")});
     for (auto const& plan : out.plans)
         for (auto const& remark : plan.remarks) {
             bool const said = ranges::any_of(

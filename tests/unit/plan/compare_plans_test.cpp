@@ -125,6 +125,16 @@ TEST_CASE("a way is an interval from the own vowel, and there only when the shap
     CHECK(changed > 0);
 }
 
+TEST_CASE("each singer may sing the line in an octave of their own, and that is said") {
+    auto const c = compare_plans(plan_for(singer("one", 1)), plan_for(singer("two", 1), scale_of("C3")));
+    REQUIRE_FALSE(c.remarks.empty());
+    CHECK(c.remarks[0].text == "pitches are those of one; two sings an octave lower");
+    CHECK(compare_plans(plan_for(singer("one", 1)), plan_for(singer("two", 1), scale_of("C5")))
+              .remarks[0]
+              .text == "pitches are those of one; two sings an octave higher");
+    CHECK(c.notes.size() == scale_of().notes.size());
+}
+
 TEST_CASE("plans of different notes, vowels or keys are not compared") {
     CHECK_THROWS_AS(compare_plans(plan_for(singer("A", 1)), plan_for(singer("B", 1), scale_of("D4"))),
                     InputError);
