@@ -117,13 +117,9 @@ std::vector<acoustics::Gesture> gestures_of(acoustics::GestureVector const& vect
     return gestures;
 }
 
-// The main gesture without its degree.
+// The main gesture with its degree: a student who does not read how much opens too far.
 std::string brief_of(Decision const& d) {
-    if (d.gestures.empty()) return "adjust slightly";
-    auto words = d.gestures.front().words;
-    for (std::string_view degree : {" very slightly", " a little", " a good deal"})
-        if (words.ends_with(degree)) words.resize(words.size() - degree.size());
-    return words;
+    return d.gestures.empty() ? "adjust slightly" : d.gestures.front().words;
 }
 
 } // namespace

@@ -71,7 +71,7 @@ struct Decision {
     Decibels gain;                            ///< level with the advice followed against the shape kept
     Bark text_cost;    ///< heard distance from the intended vowel with the advice followed
     std::string why;   ///< one sentence with the numbers that decided
-    std::string brief; ///< two to four words for the music stand: "open toward a"
+    std::string brief; ///< a few words for the music stand: "open the jaw a little"
 };
 
 /// One sung note of the passage, planned.
