@@ -32,7 +32,10 @@ void doing(Canvas& canvas, plan::Decision const& d, std::array<Cents, 2> const& 
                    .right() +
                5;
     auto words = d.advice == plan::Advice::hold ? std::string("hold") : brief_of(d);
-    if (d.advice == plan::Advice::modify) words += fmt::format(", fR1 {:+.0f}", in_semitones(way[0]));
+    if (d.advice == plan::Advice::modify) { // in numbers too, where there is room
+        auto const numbered = words + fmt::format(", fR1 {:+.0f}", in_semitones(way[0]));
+        if (m.measure(numbered, plain(type::label)).advance <= x + room - from) words = numbered;
+    }
     canvas.write({from, y}, fitted(m, words, plain(type::label), x + room - from),
                  plain(type::label, color_of(d.advice)));
 }
