@@ -65,69 +65,83 @@ HeardPlace VowelSpace::spoken_place(ResonanceSet const& shape) const {
     return {sum.openness / count, sum.front / count};
 }
 
-void VowelSpace::find_candidates() {
-    // How much a step of the chart moves the heard place, for this singer.
+namespace {
+
+/// How much a step of the chart moves the heard place, for one singer.
+struct ChartSlopes {
+    double height = 0, backness = 0;
+};
+
+template <class Entries> ChartSlopes slopes_of(Entries const& entries) {
     std::vector<std::pair<double, double>> height, backness;
-    for (auto const& entry : entries_) {
+    for (auto const& entry : entries) {
         auto const place = chart_place(entry.vowel);
         height.emplace_back(place.height, entry.spoken.openness.value);
         backness.emplace_back(place.backness, entry.spoken.front.value);
     }
-    double const per_height = slope(height, 0.7, 0.4, 1.0), per_backness = slope(backness, -2.5, -4.0, -1.5);
+    return {slope(height, 0.7, 0.4, 1.0), slope(backness, -2.5, -4.0, -1.5)};
+}
 
-    // A vowel and its four shades; not those that lead out of the chart, such as a raised /i/ or a retracted
-    // /u/.
-    auto const add = [&](Vowel vowel, HeardPlace place, double penalty, bool shades) {
-        bool const rounded = is_rounded(vowel);
-        candidates_.push_back({vowel, place, penalty, rounded});
-        auto const home = chart_place(vowel);
-        for (int way : {1, -1}) {
-            if (!shades) break;
-            auto shade = vowel;
-            if (way > 0 ? home.height > 0.5 : home.height < 5.5) {
-                shade.raised = way;
-                candidates_.push_back({shade,
-                                       {place.openness - Bark{per_height * 0.75 * way}, place.front},
-                                       penalty + mark_penalty,
-                                       rounded});
-            }
-            shade.raised = 0;
-            if (way > 0 ? home.backness > 0.5 : home.backness < 1.5) {
-                shade.advanced = way;
-                candidates_.push_back({shade,
-                                       {place.openness, place.front - Bark{per_backness * 0.3 * way}},
-                                       penalty + mark_penalty,
-                                       rounded});
-            }
+/// The four shades of a vowel; not those that lead out of the chart, such as a raised /i/ or a retracted /u/.
+std::vector<std::pair<Vowel, HeardPlace>> shades_of(Vowel const& vowel, HeardPlace const& place,
+                                                    ChartSlopes const& slopes) {
+    std::vector<std::pair<Vowel, HeardPlace>> out;
+    auto const home = chart_place(vowel);
+    for (int way : {1, -1}) {
+        auto shade = vowel;
+        if (way > 0 ? home.height > 0.5 : home.height < 5.5) {
+            shade.raised = way;
+            out.emplace_back(shade,
+                             HeardPlace{place.openness - Bark{slopes.height * 0.75 * way}, place.front});
         }
-    };
+        shade.raised = 0;
+        if (way > 0 ? home.backness > 0.5 : home.backness < 1.5) {
+            shade.advanced = way;
+            out.emplace_back(shade,
+                             HeardPlace{place.openness, place.front - Bark{slopes.backness * 0.3 * way}});
+        }
+    }
+    return out;
+}
+
+/// A vowel that the singer lacks, placed from the vowels around it, near ones counting most.
+template <class Entries>
+HeardPlace place_among(Entries const& entries, Vowel const& vowel, ChartSlopes const& slopes) {
+    auto const place = chart_place(vowel);
+    HeardPlace sum;
+    double total = 0;
+    for (auto const& entry : entries) {
+        auto const own = chart_place(entry.vowel);
+        double const apart = chart_distance(vowel, entry.vowel);
+        double const w = 1 / (0.01 + apart * apart * apart * apart);
+        sum.openness =
+            sum.openness + w * (entry.spoken.openness + Bark{slopes.height * (place.height - own.height)});
+        sum.front =
+            sum.front + w * (entry.spoken.front + Bark{slopes.backness * (place.backness - own.backness)});
+        total += w;
+    }
+    return {sum.openness / total, sum.front / total};
+}
+
+} // namespace
+
+void VowelSpace::find_candidates() {
+    auto const slopes = slopes_of(entries_);
     for (auto const& entry : entries_) {
-        bool const plain = entry.vowel.raised == 0 && entry.vowel.advanced == 0;
-        if (plain)
-            add(entry.vowel, entry.spoken, 0, true);
-        else
-            candidates_.push_back({entry.vowel, entry.spoken, 0, is_rounded(entry.vowel)});
+        bool const rounded = is_rounded(entry.vowel),
+                   plain = entry.vowel.raised == 0 && entry.vowel.advanced == 0;
+        candidates_.push_back({entry.vowel, entry.spoken, 0, rounded});
+        if (!plain) continue;
+        for (auto const& [shade, place] : shades_of(entry.vowel, entry.spoken, slopes))
+            candidates_.push_back({shade, place, mark_penalty, rounded});
     }
     for (char32_t symbol : common_symbols) {
         Vowel const vowel{.base = symbol};
-        if (std::any_of(entries_.begin(), entries_.end(),
-                        [&](Entry const& e) { return e.vowel.base == symbol; }))
-            continue;
-        // Placed from the singer's vowels around it, near ones counting most.
-        auto const place = chart_place(vowel);
-        HeardPlace sum;
-        double total = 0;
-        for (auto const& entry : entries_) {
-            auto const own = chart_place(entry.vowel);
-            double const apart = chart_distance(vowel, entry.vowel);
-            double const w = 1 / (0.01 + apart * apart * apart * apart);
-            sum.openness =
-                sum.openness + w * (entry.spoken.openness + Bark{per_height * (place.height - own.height)});
-            sum.front =
-                sum.front + w * (entry.spoken.front + Bark{per_backness * (place.backness - own.backness)});
-            total += w;
-        }
-        add(vowel, {sum.openness / total, sum.front / total}, foreign_penalty, false);
+        bool const own = std::any_of(entries_.begin(), entries_.end(),
+                                     [&](Entry const& e) { return e.vowel.base == symbol; });
+        if (!own)
+            candidates_.push_back(
+                {vowel, place_among(entries_, vowel, slopes), foreign_penalty, is_rounded(vowel)});
     }
 }
 
