@@ -202,8 +202,8 @@ make::Samples recording_of(std::span<Token const> tokens, Condition const& c, do
     return all;
 }
 
-analysis::TractReading read_in_room(analysis::Heard const& heard, analysis::Sound const& sound,
-                                    Condition const& c, analysis::Expectation const& expected) {
+analysis::FormantReading read_in_room(analysis::Heard const& heard, analysis::Sound const& sound,
+                                      Condition const& c, analysis::Expectation const& expected) {
     auto const steady = steady_part(sound, {sound.start, sound.start + sound.length()});
     analysis::FormantOptions options;
     options.kind = c.kind;
