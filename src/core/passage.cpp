@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/core/passage.hpp"
 
+#include "core/interval_words.hpp"
+
 #include <algorithm>
-#include <cmath>
-#include <locale>
-#include <sstream>
 
 namespace vowelway {
 
@@ -38,18 +37,8 @@ std::string SungNote::text() const {
 }
 
 std::string transposition_of(Passage const& passage) {
-    double const by = passage.transposed;
-    if (by == 0) return "";
-    double const far = std::abs(by);
-    std::ostringstream how_far;
-    how_far.imbue(std::locale::classic());
-    if (far == 12)
-        how_far << "an octave";
-    else if (std::fmod(far, 12) == 0)
-        how_far << far / 12 << " octaves";
-    else
-        how_far << far << (far == 1 ? " semitone" : " semitones");
-    return "sung " + how_far.str() + (by < 0 ? " lower" : " higher") + " than written";
+    if (passage.transposed == 0) return "";
+    return "sung " + interval_in_words(passage.transposed) + " than written";
 }
 
 std::pair<Pitch, Pitch> compass(Passage const& passage) {

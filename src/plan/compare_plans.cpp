@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/plan/compare_plans.hpp"
 
+#include "core/interval_words.hpp"
 #include "core/ranges.hpp"
 
 #include <algorithm>
@@ -120,11 +121,9 @@ PlansCompared compare_plans(Plan first, Plan second) {
         throw InputError("the passage has no vowel to compare",
                          "give a score with words, or a passage with vowels");
     if (int const octaves = octaves_between(a, b); octaves != 0)
-        out.remarks.push_back(
-            {Remark::Kind::assumed,
-             "pitches are those of " + a.singer.name + "; " + b.singer.name + " sings " +
-                 (std::abs(octaves) == 1 ? "an octave" : std::to_string(std::abs(octaves)) + " octaves") +
-                 (octaves < 0 ? " lower" : " higher")});
+        out.remarks.push_back({Remark::Kind::assumed, "pitches are those of " + a.singer.name + "; " +
+                                                          b.singer.name + " sings " +
+                                                          interval_in_words(12.0 * octaves)});
     for (auto const& plan : out.plans)
         for (auto const& remark : plan.remarks) {
             bool const said = ranges::any_of(

@@ -3,8 +3,10 @@
 #   threads_told.sh SOURCE_DIR
 set -eu
 cd "$1/include/vowelway"
-for layer in acoustics plan analysis diction chart; do
+layers="acoustics plan sound analysis diction report chart"
+for layer in $layers; do
     [ -n "$(find $layer -name '*.hpp')" ] || { echo "no header of $layer was found" >&2; exit 1; }
 done
-silent=$(find acoustics plan analysis diction chart -name '*.hpp' -exec grep -LE '^ *//+.*\bThreads(:|  )' {} +)
+# shellcheck disable=SC2086
+silent=$(find $layers -name '*.hpp' -exec grep -LE '^ *//+.*\bThreads(:|  )' {} +)
 [ -z "$silent" ] || { echo "these say nothing of threads:" "$silent"; exit 1; }

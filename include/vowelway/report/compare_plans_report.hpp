@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Two plans of one song as text, CSV and JSON. The fields are told in docs/formats.md.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/plan/compare_plans.hpp"

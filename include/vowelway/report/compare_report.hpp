@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Singers compared, and one singer described, as text, CSV and JSON. The fields are told in
 // docs/profile-format.md.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/plan/compare.hpp"

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // One note explained, as text and JSON; nothing here is computed by the reports. The fields are told in
 // docs/formats.md.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/plan/explain.hpp"

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // A profile's measurements with what changed, as text and JSON. The fields are told in
 // docs/profile-format.md.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/analysis/history.hpp"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // What was measured, as text and JSON. The fields are told in docs/formats.md.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/analysis/measure.hpp"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The plan as text, CSV and JSON. Every form reads the same values; none computes any.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/plan/plan.hpp"

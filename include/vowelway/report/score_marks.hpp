@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // From a plan to the marks written into its score.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/core/score_marks.hpp"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // A table for a terminal: columns aligned by what is seen, so that IPA diacritics take no room.
+// Threads: a table belongs to one thread at a time.
 #pragma once
 
 #include <cstddef>

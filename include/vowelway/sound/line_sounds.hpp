@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The whole line, sung by the model.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/plan/plan.hpp"

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 // How loud a stream is to the ear, and the gain that makes it as loud as it should be.
+// Threads: a meter belongs to one thread at a time; the rest are plain values and functions that keep
+// nothing.
 #pragma once
 
 #include "vowelway/core/units.hpp"

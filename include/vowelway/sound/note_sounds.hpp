@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // One note with its shape kept and changed; one vowel on a slide through the pitches where it turns and
 // meets.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/core/technique.hpp"

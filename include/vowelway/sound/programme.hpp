@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // What sounds when: a list of things to hear, and the stream of samples it makes. Nothing is kept but what
 // sounds at the moment, so an hour takes the memory of a second.
+// Threads: a programme and a part belong to one thread at a time; different ones do not touch each other.
 #pragma once
 
 #include "vowelway/core/error.hpp"

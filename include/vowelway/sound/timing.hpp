@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // A passage in time: the notes of the bars asked for, at the tempo asked for, and its beats.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/core/passage.hpp"

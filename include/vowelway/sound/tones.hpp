@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Plain sounds: tones, narrow bands of noise, the click of a beat.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/core/pitch.hpp"

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // A sung voice as the planner has it: the harmonics of its source through the resonances of a shape, which
 // may move; and a little noise of the breath.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/acoustics/note_spectrum.hpp"

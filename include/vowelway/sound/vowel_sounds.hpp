@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The resonances of one vowel as something to hear and to find again in one's own soft whisper.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/core/pitch.hpp"

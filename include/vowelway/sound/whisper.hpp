@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // A vowel whispered: noise of the breath through a whole model tract.
+// Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
 #include "vowelway/acoustics/whispered.hpp"

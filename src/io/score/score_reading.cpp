@@ -51,9 +51,14 @@ int fifths_at_the_beginning(Part const& part) {
     return 0;
 }
 
+struct LineInOctave {
+    SungLine sung;
+    Interval shift; ///< from the score's sounding pitch
+};
+
 /// The line in the octave asked for, or in the one that suits the voice.
-SungLine sing_in_octave(XmlSource const& source, Part const& part, VoiceLine const& line,
-                        Timeline const& time, ScoreOptions const& options, Passage& passage) {
+LineInOctave sing_in_octave(XmlSource const& source, Part const& part, VoiceLine const& line,
+                            Timeline const& time, ScoreOptions const& options, Passage& passage) {
     auto& remarks = passage.remarks;
     auto const before = remarks.size();
     int const fifths = fifths_at_the_beginning(part);
@@ -61,16 +66,17 @@ SungLine sing_in_octave(XmlSource const& source, Part const& part, VoiceLine con
     passage.transposed = as_asked.semitones;
     if (passage.transposed != 0) passage.transposed_why = "as asked";
     auto sung = sing(source, line, time, options, as_asked, remarks);
-    if (options.transpose_semitones) return sung;
+    if (options.transpose_semitones) return {std::move(sung), as_asked};
     auto const octave = octave_for(sung.notes, begins_in_plain_treble(part, line.staff), options);
-    if (!octave) return sung;
+    if (!octave) return {std::move(sung), as_asked};
+    auto const shift = interval_for_key(octave->semitones, fifths);
     remarks.resize(before);
-    sung = sing(source, line, time, options, interval_for_key(octave->semitones, fifths), remarks);
+    sung = sing(source, line, time, options, shift, remarks);
     passage.transposed = octave->semitones;
     passage.transposed_why = octave->why;
     remarks.insert(remarks.begin(), {Remark::Kind::assumed, transposition_of(passage) + " (" + octave->why +
                                                                 "); --transpose 0 keeps it as written"});
-    return sung;
+    return {std::move(sung), shift};
 }
 
 void require_score(XmlSource const& source) {
@@ -163,12 +169,11 @@ ScoreReading read_music(XmlSource const& source, ScoreOptions const& options) {
     if (!time.has_tempo())
         remarks.push_back({Remark::Kind::assumed,
                            "the score gives no tempo in numbers; 72 quarter notes a minute are assumed"});
-    auto sung = sing_in_octave(source, part, line, time, options, passage);
+    auto [sung, shift] = sing_in_octave(source, part, line, time, options, passage);
     require_notes(sung, source, passage.part, infos.size() > 1);
     require_sung_notes(sung.notes.size(), source.file());
     notice_assumptions(sung, part, remarks);
     set_dynamics(sung, part, line, time);
-    auto const shift = interval_for_key(passage.transposed, fifths_at_the_beginning(part));
     passage.staff = staff_of(source, parts, own, line, time, sung, without_octaves(shift));
     passage.notes = std::move(sung.notes);
     out.notes = std::move(sung.sources);
