@@ -36,8 +36,9 @@ std::vector<int> key_steps(int fifths, Clef const& clef) {
 /// The small 8 or 15 over or under a clef.
 void octave_mark(Atom const& a, double size, Canvas& canvas) {
     bool const below = a.clef.octave_change < 0;
-    double const y = below ? (a.clef.sign == 'G' ? 6.75 * space : 5.3 * space)
-                           : (a.clef.sign == 'G' ? -1.75 * space : -0.7 * space);
+    double const seat = a.clef.sign == 'C' ? (3 - a.clef.line) * space : 0; // a C clef moves with its line
+    double const y = seat + (below ? (a.clef.sign == 'G' ? 6.75 * space : 5.3 * space)
+                                   : (a.clef.sign == 'G' ? -1.75 * space : -0.7 * space));
     canvas.write({a.x + 0.35 * size, y}, std::abs(a.clef.octave_change) > 1 ? "15" : "8",
                  slanted(1.75 * space), Align::centre);
 }

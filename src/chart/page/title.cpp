@@ -21,6 +21,32 @@ std::string measured(Singer const& singer) {
     return text;
 }
 
+/// Who sings, how, and where the numbers come from: on one line where they fit, else the name, and if need be
+/// how, on a line of their own. Returns the last line written.
+double draw_origin(Canvas& canvas, Head const& head, double width, double y) {
+    auto const& m = canvas.measurer();
+    auto const wide = [&m](std::string const& text, TextStyle const& style) {
+        return m.measure(text, style).advance;
+    };
+    auto const who = bold(type::heading);
+    auto const how = plain(type::body);
+    auto const source = head.average ? bold(type::body, ink::modify) : plain(type::body);
+    auto const joint = head.how.empty() || head.source.empty() ? std::string() : std::string("   ·   ");
+    double const source_width = wide(head.source, source), how_width = wide(head.how + joint, how);
+    double const room = width - source_width - how_width - 12;
+    bool const beside = wide(head.who, who) <= room;
+    canvas.write({0, y}, fitted(m, head.who, who, beside ? room : width), who);
+    if (!beside) y += 13;
+    if (source_width + how_width <= width) {
+        canvas.write({width - source_width, y}, head.how + joint, how, Align::right);
+    } else {
+        canvas.write({width, y}, fitted(m, head.how, how, width), how, Align::right);
+        y += 13;
+    }
+    canvas.write({width, y}, fitted(m, head.source, source, width), source, Align::right);
+    return y;
+}
+
 } // namespace
 
 Head head_of(Singer const& singer, std::string_view technique) {
@@ -52,19 +78,7 @@ double draw_title(Canvas& canvas, Head const& head, double width) {
     canvas.write({width, y}, aside, aside_style, Align::right);
     canvas.write({0, y}, fitted(m, head.title, bold(type::title), width - aside_width - 14),
                  bold(type::title));
-    y += 18;
-    auto const source_style = head.average ? bold(type::body, ink::modify) : plain(type::body);
-    auto const how = head.how.empty() || head.source.empty() ? head.how : head.how + "   ·   ";
-    double const source_width = m.measure(head.source, source_style).advance,
-                 how_width = m.measure(how, plain(type::body)).advance;
-    double const room = width - source_width - how_width - 12;
-    bool const beside =
-        m.measure(head.who, bold(type::heading)).advance <= room; // else the name has a line of its own
-    canvas.write({0, y}, fitted(m, head.who, bold(type::heading), beside ? room : width),
-                 bold(type::heading));
-    if (!beside) y += 13;
-    canvas.write({width, y}, head.source, source_style, Align::right);
-    canvas.write({width - source_width, y}, how, plain(type::body), Align::right);
+    y = draw_origin(canvas, head, width, y + 18);
     y += 5;
     canvas.line({0, y}, {width, y}, {.width = 1.2, .color = ink::black});
     y += 3;
