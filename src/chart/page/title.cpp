@@ -37,13 +37,12 @@ double draw_origin(Canvas& canvas, Head const& head, double width, double y) {
     bool const beside = wide(head.who, who) <= room;
     canvas.write({0, y}, fitted(m, head.who, who, beside ? room : width), who);
     if (!beside) y += 13;
-    if (source_width + how_width <= width) {
-        canvas.write({width - source_width, y}, head.how + joint, how, Align::right);
-    } else {
-        canvas.write({width, y}, fitted(m, head.how, how, width), how, Align::right);
-        y += 13;
-    }
+    bool const one_line = source_width + how_width <= width;
+    double const how_y = y;
+    if (!one_line) y += 13;
     canvas.write({width, y}, fitted(m, head.source, source, width), source, Align::right);
+    canvas.write({one_line ? width - source_width : width, how_y},
+                 one_line ? head.how + joint : fitted(m, head.how, how, width), how, Align::right);
     return y;
 }
 
