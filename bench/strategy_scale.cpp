@@ -21,11 +21,13 @@ int main(int argc, char** argv) {
     if (argc > 3 && std::string(argv[3]) == "belt") {
         technique.source_slope = technique.upper_slope = Decibels{-9};
         technique.relations.push_back({{2},
-                                       WantedRelation::Side::below_fR1,
+                                       WantedRelation::Side::below,
+                                       {1},
                                        false,
                                        0.08,
                                        std::nullopt,
-                                       singer.tuning.pitch(parse_spelled_pitch("C5"))});
+                                       singer.tuning.pitch(parse_spelled_pitch("C5")),
+                                       std::nullopt});
         technique.text = 0.3;
     }
     plan::Strategy strategy(singer, technique, {*known}, *singer.range);

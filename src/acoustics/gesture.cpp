@@ -20,6 +20,8 @@ std::string_view to_string(GesturePart part) {
         return "tongue advancement";
     case GesturePart::larynx:
         return "larynx";
+    case GesturePart::pharynx:
+        return "pharynx";
     }
     return "";
 }
@@ -33,10 +35,11 @@ struct Wording {
 constexpr Wording wordings[] = {
     {"open the jaw", "close the jaw"},
     {"open the lips", "narrow the lips"},
-    {"push the lips forward", "draw the lips back"},
+    {"round the lips", "spread the lips"},
     {"raise the tongue", "lower the tongue"},
     {"bring the tongue forward", "draw the tongue back"},
     {"let the larynx rise", "let the larynx sink"},
+    {"widen the throat", "narrow the throat"},
 };
 
 std::string_view degree(double amount) {

@@ -12,13 +12,19 @@ namespace vowelway::acoustics {
 
 namespace {
 
-constexpr double integration = 3.25; // Bark to either side
+// How far below and above fR1 a harmonic still takes part in the first peak, in Bark. Upward spread lets the
+// ear gather a little more from below.
+constexpr double reach_below = 3.6, reach_above = 3.2;
+constexpr double integration = 3.25; // around fR2, Bark to either side
 constexpr double front_weight = 0.8; // of a Bark of the upper peak
 
-// 1 in the middle, 0 from `integration` on; near a bell with a deviation of 1.2 Bark, at the cost of a
-// product.
-double nearness(double bark_off) {
-    double const t = bark_off / integration;
+// What a Bark of fo above the low voice closes the vowel, and between which places of fo against fR1, in
+// Bark, that fades out.
+constexpr double closing = 0.221, fading_from = -3.8, fading_to = 2.2;
+
+// 1 in the middle, 0 from `reach` on; near a bell, at the cost of a product.
+double nearness(double bark_off, double reach) {
+    double const t = bark_off / reach;
     double const s = 1 - t * t;
     return s > 0 ? s * s : 0;
 }
@@ -37,9 +43,14 @@ Bark distance(HeardPlace const& a, HeardPlace const& b) {
 }
 
 Bark high_vowel_shift(Bark gap, Pitch fo) {
-    double const high = 0.6 * (1 - rise((gap.value - 2.75) / 1.0));
-    double const speech = 1 - rise((fo.frequency().value() - 300) / 300);
+    double const high = 0.2 * (1 - rise((gap.value - 2.75) / 1.0));
+    double const speech = 1 - rise((fo.frequency().value() - 520) / 100);
     return {high * speech};
+}
+
+Bark pitch_shift(Bark fo, Bark low_voice, Bark r1) {
+    double const fading = 1 - rise((fo.value - r1.value - fading_from) / (fading_to - fading_from));
+    return {closing * fading * std::max(0.0, fo.value - low_voice.value)};
 }
 
 HeardPlace heard_place(NoteSpectrum const& note, ResonanceSet const& shape, std::span<double const> powers) {
@@ -48,13 +59,15 @@ HeardPlace heard_place(NoteSpectrum const& note, ResonanceSet const& shape, std:
     double const fundamental = places[0];
     double first = 0, first_sum = 0, upper = 0, upper_sum = 0;
     for (std::size_t n = 0; n < places.size() && places[n] < z2 + integration; ++n) {
-        double const z = places[n];
-        double const near_first = nearness(z - z1), near_upper = nearness(z - z2);
+        double const z = places[n], off = z - z1;
+        double const near_first = nearness(off, off < 0 ? reach_below : reach_above);
+        double const near_upper = nearness(z - z2, integration);
         if (near_first == 0 && near_upper == 0) continue;
-        double const salience = std::sqrt(powers[n]) * static_cast<double>(n + 1);
-        first += salience * near_first * z;
-        first_sum += salience * near_first;
-        double const in_upper = salience * near_upper * rise((z - middle) / 1.5 + 0.5);
+        double const amplitude = std::sqrt(powers[n]), loudness = std::sqrt(amplitude);
+        first += loudness * near_first * z;
+        first_sum += loudness * near_first;
+        double const in_upper =
+            amplitude * static_cast<double>(n + 1) * near_upper * rise((z - middle) / 1.5 + 0.5);
         upper += in_upper * z;
         upper_sum += in_upper;
     }
@@ -64,7 +77,9 @@ HeardPlace heard_place(NoteSpectrum const& note, ResonanceSet const& shape, std:
         second = upper / upper_sum;
     else if (fundamental > z2)
         second = fundamental; // nothing lies below fo
-    return {Bark{peak} - high_vowel_shift(Bark{peak - fundamental}, note.pitch()), {std::max(second, peak)}};
+    auto const lowered = high_vowel_shift(Bark{peak - fundamental}, note.pitch()) +
+                         pitch_shift({fundamental}, note.low_voice(), {z1});
+    return {Bark{peak} - lowered, {std::max(second, peak)}};
 }
 
 HeardPlace heard_place(NoteSpectrum const& note, ResonanceSet const& shape) {
@@ -72,6 +87,8 @@ HeardPlace heard_place(NoteSpectrum const& note, ResonanceSet const& shape) {
     note.powers(shape, powers);
     return heard_place(note, shape, powers);
 }
+
+Pitch low_voice(Frequency quarter) { return speaking_pitch(quarter) - semitones(6); }
 
 Pitch speaking_pitch(Frequency quarter) {
     // Groups' mean F4/7 and fo in Hillenbrand et al. 1995: 506 Hz and 131 Hz, 595 Hz and 220 Hz, 614 Hz and

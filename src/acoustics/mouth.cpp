@@ -22,6 +22,8 @@ double kept(double a, double most) { return std::pow(1 + std::pow(a / most, 4), 
 // d ln(a kept(a)) / d ln a.
 double kept_slope(double a, double most) { return 1 / (1 + std::pow(a / most, 4)); }
 
+constexpr std::size_t parts = std::tuple_size_v<GestureVector>;
+
 // A raised cosine around `centre`, `reach` to either side; positions from 0 at the glottis to 1 at the lips.
 double bump(double x, double centre, double reach) {
     double const d = std::abs(x - centre) / reach;
@@ -39,15 +41,17 @@ GestureVector widening(double x) {
     GestureVector out{};
     out[0] = 2.2 * bump(x, 0.82, 0.4) + 1.2 * lips - 0.6 * bump(x, 0.22, 0.26); // jaw
     out[1] = 1.5 * lips;                                                        // lip opening
-    out[2] = -0.3 * lips;                                                       // lip protrusion
+    out[2] = -0.9 * lips;                                                       // lip protrusion
     out[3] = -2.0 * bump(x, 0.64, 0.35) + 1.2 * bump(x, 0.15, 0.32);            // tongue height
     out[4] = 1.5 * bump(x, 0.33, 0.3) - 1.1 * bump(x, 0.78, 0.25);              // tongue advancement
+    out[6] = 0.9 * bump(x, 0.28, 0.26);                                         // pharynx
     return out;
 }
 
 } // namespace
 
-Mouth::Mouth(Tube home, GestureVector const& least, GestureVector const& most) : least_(least), most_(most) {
+Mouth::Mouth(Tube home, GestureVector const& least, GestureVector const& most, GestureVector const& travel)
+    : least_(least), most_(most) {
     home_.tube = std::move(home);
     auto const& t = home_.tube;
     std::size_t const count = t.size();
@@ -71,6 +75,10 @@ Mouth::Mouth(Tube home, GestureVector const& least, GestureVector const& most) :
         // tract): about 6 % of the length each.
         if (middle[i] > 0.88) lengthening_[i][2] = std::log1p(size / lips);
         if (middle[i] > 0.1 && middle[i] < 0.35) lengthening_[i][5] = -std::log1p(size / larynx);
+        for (std::size_t p = 0; p < parts; ++p) {
+            widening_[i][p] *= travel[p];
+            lengthening_[i][p] *= travel[p];
+        }
     }
     home_.poles = first_poles(t, 4);
 }
@@ -138,17 +146,17 @@ namespace {
 GestureVector cheapest(Mouth::Jacobian const& j, Eigen::Vector2d wanted, GestureVector const& cost,
                        GestureVector const& least, GestureVector const& most) {
     GestureVector out{};
-    std::array<bool, 6> held{};
-    for (int round = 0; round < 6; ++round) {
+    std::array<bool, parts> held{};
+    for (int round = 0; round < 7; ++round) {
         Eigen::Matrix2d normal = Eigen::Matrix2d::Identity() * 1e-7;
-        for (std::size_t p = 0; p < 6; ++p) {
+        for (std::size_t p = 0; p < parts; ++p) {
             if (held[p]) continue;
             Eigen::Vector2d const column(j[0][p], j[1][p]);
             normal += column * column.transpose() / (cost[p] * cost[p]);
         }
         Eigen::Vector2d const price = normal.inverse() * wanted;
         bool beyond = false;
-        for (std::size_t p = 0; p < 6; ++p) {
+        for (std::size_t p = 0; p < parts; ++p) {
             if (held[p]) continue;
             out[p] = (j[0][p] * price[0] + j[1][p] * price[1]) / (cost[p] * cost[p]);
             if (out[p] >= least[p] && out[p] <= most[p]) continue;
@@ -176,14 +184,14 @@ std::optional<Posture> Mouth::towards(Posture const& from, double factor1, doubl
     for (int k = 0; k < most_steps; ++k) {
         auto const j = jacobian(now);
         Eigen::Vector2d wanted = miss_of(now);
-        for (std::size_t p = 0; p < 6; ++p) wanted += Eigen::Vector2d(j[0][p], j[1][p]) * now.gesture[p];
+        for (std::size_t p = 0; p < parts; ++p) wanted += Eigen::Vector2d(j[0][p], j[1][p]) * now.gesture[p];
         auto gesture = cheapest(j, wanted, cost, least_, most_);
         // Half a travel at once is as far as the slopes can be trusted.
         double longest = 0;
-        for (std::size_t p = 0; p < 6; ++p)
+        for (std::size_t p = 0; p < parts; ++p)
             longest = std::max(longest, std::abs(gesture[p] - now.gesture[p]));
         if (double const share = 0.5 / longest; share < 1)
-            for (std::size_t p = 0; p < 6; ++p) gesture[p] = std::lerp(now.gesture[p], gesture[p], share);
+            for (std::size_t p = 0; p < parts; ++p) gesture[p] = std::lerp(now.gesture[p], gesture[p], share);
         auto next = moved(now, gesture, 2, &j);
         if (!next) return std::nullopt;
         double const remains = miss_of(*next).cwiseAbs().maxCoeff();

@@ -20,8 +20,10 @@ struct Posture {
 
 class Mouth {
   public:
-    /// `least` and `most`: how far each part can go from here, -1..0 and 0..1.
-    Mouth(Tube home, GestureVector const& least, GestureVector const& most);
+    /// `least` and `most`: how far each part can go from here, -1..0 and 0..1, of a travel that is `travel`
+    /// times that of a neutral vowel.
+    Mouth(Tube home, GestureVector const& least, GestureVector const& most,
+          GestureVector const& travel = {1, 1, 1, 1, 1, 1, 1});
 
     Posture const& home() const { return home_; }
     /// The tube of a gesture. No gesture widens a section past `widest`, as no mouth opens without end.

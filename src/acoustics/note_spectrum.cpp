@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/acoustics/note_spectrum.hpp"
 
+#include "vowelway/acoustics/hearing.hpp"
 #include "vowelway/acoustics/scales.hpp"
 
 #include <algorithm>
@@ -22,7 +23,7 @@ Frequency Blur::widened(ResonancePeak const& peak) const {
 }
 
 NoteSpectrum::NoteSpectrum(Pitch fo, Frequency quarter, Source const& source, Decibels loudness, Blur blur)
-    : fo_(fo), blur_(blur) {
+    : fo_(fo), blur_(blur), low_voice_(bark(acoustics::low_voice(quarter).frequency())) {
     constexpr double highest = 5000;
     int const count = std::clamp(static_cast<int>(highest / fo.frequency().value()), 1, most_harmonics);
     for (int n = 1; n <= count; ++n) {

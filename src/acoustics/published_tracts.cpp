@@ -47,7 +47,10 @@ Series tract_like(Vowel const& vowel) {
     }
     Series out = mean_tract();
     if (!nearest) return out;
-    double const share = 0.25 * (1 - apart / 2);
+    // Close back vowels have two constrictions, at the lips and at 0.61 of the length, which a start near the
+    // mean never finds.
+    bool const two = rounded && chart_place(Vowel{.base = nearest->vowel}).height <= 2;
+    double const share = (two ? 0.9 : 0.25) * (1 - apart / 2);
     for (std::size_t m = 0; m < out.size(); ++m) out[m] += share * (nearest->series[m] - out[m]);
     return out;
 }

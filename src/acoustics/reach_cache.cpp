@@ -28,7 +28,8 @@ Key key_of(VowelResonances const& v, Length tract, ReachOptions const& o) {
             o.step.value,
             o.farthest_up.value,
             o.farthest_down.value,
-            o.farthest_r2.value};
+            o.farthest_r2.value,
+            o.length_sd};
     key.insert(key.end(), o.cost.begin(), o.cost.end());
     for (int k = 1; k <= 4; ++k) {
         auto const resonance = v.get({k}); // what is not known becomes 0, which no resonance is

@@ -51,19 +51,39 @@ double compliant_ratio(tube::Tube const& t, double r1, double r2) {
 
 // How far each part can go, of its whole travel, from where the vowel has it by its place on the IPA chart.
 struct Travel {
-    GestureVector least, most;
+    GestureVector least, most, size; // size: the whole travel against that of a neutral vowel
 };
 Travel travel_from(Vowel const& vowel) {
     auto const place = chart_place(vowel);
     double const open = std::clamp(place.height / 6, 0.0, 1.0),
                  back = std::clamp(place.backness / 2, 0.0, 1.0);
     double const round = std::clamp(place.rounding, 0.0, 1.0);
-    return {
-        {-0.6 - 0.4 * open, -1 + 0.3 * round, -1 + 0.3 * (1 - round), -1 + 0.5 * open, -1 + 0.5 * back, -1},
-        {1 - 0.2 * open, 1, 1 - 0.5 * round, 0.5 + 0.5 * open, 0.5 + 0.5 * back, 1}};
+    // Nearly closed lips have farther to open and to spread; the tongue is not drawn back far (choices).
+    double const pursed = round * (1 - open);
+    return {{-0.6 - 0.4 * open, -1 + 0.3 * round, -1 + 0.3 * (1 - round), -1 + 0.5 * open, -0.8 + 0.4 * back,
+             -1, -0.5},
+            {1 - 0.2 * open, 1, 1 - 0.5 * round, 0.5 + 0.5 * open, 0.5 + 0.5 * back, 1, 1},
+            {1, 1 + 0.5 * pursed, 1 + 0.4 * pursed, 1, 1, 1, 1}};
 }
 
 } // namespace
+
+GestureVector usual_cost(Vowel const& vowel) {
+    auto const place = chart_place(vowel);
+    double const back = std::clamp(place.backness / 2, 0.0, 1.0);
+    double const open = std::clamp(place.height / 6, 0.0, 1.0), round = std::clamp(place.rounding, 0.0, 1.0);
+    double const front_rounded = round * (1 - back);
+    double const lips = 1.5 - round * (0.5 + 0.6 * open + 0.3 * (1 - back)),
+                 spreading = 1.8 - round * (1.1 - 0.4 * open);
+    double const pursed = round * (1 - open);
+    return {2.4 - 1.6 * open - 0.9 * front_rounded,
+            lips * (1 + 0.5 * pursed),
+            spreading * (1 + 0.4 * pursed),
+            0.8 + open,
+            1.4,
+            2,
+            2};
+}
 
 ReachableSet::ReachableSet(ReachableSet&&) noexcept = default;
 ReachableSet& ReachableSet::operator=(ReachableSet&&) noexcept = default;
@@ -93,14 +113,14 @@ void ReachableSet::model(VowelResonances const& vowel, Length tract) {
     // A length that is only an estimate gives way a little rather than twist the shape. A singer whose vowel
     // cannot be made like the published one may still make it otherwise.
     ResonanceTargets const targets{own.r1(), own.r2(), own.peaks[2].centre};
-    auto solved = area_from_resonances(targets, tract, 0.05, vowel.vowel);
-    if (!solved.human()) solved = area_from_resonances(targets, tract, 0.05);
+    auto solved = area_from_resonances(targets, tract, options_.length_sd, vowel.vowel);
+    if (!solved.human()) solved = area_from_resonances(targets, tract, options_.length_sd);
     objection_ = solved.objection;
     auto const& series = solved.series;
     tube::Tube start = tube::series_tube(series, solved.residual < 0.05 ? in_centimetres(solved.length) : cm,
                                          TractLoss::closed_glottis);
     auto const travel = travel_from(vowel.vowel);
-    tube::Mouth mouth(std::move(start), travel.least, travel.most);
+    tube::Mouth mouth(std::move(start), travel.least, travel.most, travel.size);
     auto const& home = mouth.home();
     double const ratio = home.poles.size() < 2 ? 1
                                                : compliant_ratio(home.tube, tube::frequency_of(home.poles[0]),

@@ -34,7 +34,9 @@ Decibels higher_pole_correction(int known, Frequency f, Frequency quarter_wave) 
     constexpr double square[] = {1.06, 0.72, 0.54}, fourth[] = {0.0102, 0.0033, 0.00143};
     if (known < 2 || known > 4)
         throw std::invalid_argument("higher_pole_correction: 2, 3 or 4 known resonances");
-    double const x = std::min(f.value() / quarter_wave.value(), 2.0 * known);
+    // Held gradually: a corner there would be seen as a resonance.
+    double const raw = f.value() / quarter_wave.value(), most = 2.0 * known, ease = 0.5 * known;
+    double const x = raw <= most ? raw : most + ease * (1 - std::exp((most - raw) / ease));
     return {square[known - 2] * x * x + fourth[known - 2] * x * x * x * x};
 }
 

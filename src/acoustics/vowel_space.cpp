@@ -18,14 +18,26 @@ constexpr double judgement_sd = 0.45;
 // Within this the vowel still is the vowel: 1.5 % of fR1 or fR2 (Kewley-Port & Watson 1994) is about 0.1
 // Bark, and listeners to song are not in a laboratory.
 constexpr double unnoticed = 0.25;
-constexpr double foreign_penalty = 0.2, mark_penalty = 0.12, rounding_penalty = 0.4;
+constexpr double foreign_penalty = 0.2, rounding_penalty = 0.4;
+// How much nearer another vowel must be before a listener who expects this one gives it up, and before a name
+// that was just given is changed. Choices: without them names flicker from note to note.
+constexpr double expected = 0.5, continued = 0.3;
+// From this distance on it is worth saying which way a vowel leans.
+constexpr double leans = 0.5;
 
-// Symbols that singers' transcriptions use; the rest of the chart is only named when the singer has the
-// vowel.
-constexpr char32_t common_symbols[] = {U'i', U'ɪ', U'e', U'ɛ', U'æ', U'a', U'ɑ', U'ʌ', U'ə',
-                                       U'ɔ', U'o', U'ʊ', U'u', U'y', U'ʏ', U'ø', U'œ', U'ɒ'};
+// The signs of lyric diction that every singer reads.
+constexpr char32_t lyric_signs[] = {U'i', U'ɪ', U'e', U'ɛ', U'a', U'ɑ', U'ɔ', U'o',
+                                    U'ʊ', U'u', U'y', U'ʏ', U'ø', U'œ', U'ə'};
 
 bool is_rounded(Vowel const& v) { return chart_place(v).rounding > 0.5; }
+
+// With the marks that the way of singing does not change.
+Vowel marked_as(Vowel vowel, Vowel const& intended) {
+    vowel.nasal = intended.nasal;
+    vowel.rhotic = vowel.rhotic || intended.rhotic;
+    vowel.length = intended.length;
+    return vowel;
+}
 
 // Slope of y over x by least squares, held between two limits.
 template <class Points> double slope(Points const& points, double fallback, double low, double high) {
@@ -45,13 +57,14 @@ template <class Points> double slope(Points const& points, double fallback, doub
 } // namespace
 
 VowelSpace::VowelSpace(std::vector<std::pair<Vowel, ResonanceSet>> const& vowels, Frequency quarter,
-                       Pitch speaking)
+                       Pitch speaking, std::span<char32_t const> signs, std::size_t always)
     : quarter_(quarter) {
     if (vowels.empty()) throw std::invalid_argument("VowelSpace: no vowels");
+    auto const middle = speaking - semitones(6); // as low_voice()
     for (double step = -5; step <= 5; step += 2)
-        speech_.emplace_back(speaking + semitones(step), quarter, Source{}, Decibels{}, Blur{});
+        speech_.emplace_back(middle + semitones(step), quarter, Source{}, Decibels{}, Blur{});
     for (auto const& [vowel, shape] : vowels) entries_.push_back({vowel, shape, spoken_place(shape)});
-    find_candidates();
+    find_candidates(signs.empty() ? std::span<char32_t const>(lyric_signs) : signs, always);
 }
 
 HeardPlace VowelSpace::spoken_place(ResonanceSet const& shape) const {
@@ -82,28 +95,6 @@ template <class Entries> ChartSlopes slopes_of(Entries const& entries) {
     return {slope(height, 0.7, 0.4, 1.0), slope(backness, -2.5, -4.0, -1.5)};
 }
 
-/// The four shades of a vowel; not those that lead out of the chart, such as a raised /i/ or a retracted /u/.
-std::vector<std::pair<Vowel, HeardPlace>> shades_of(Vowel const& vowel, HeardPlace const& place,
-                                                    ChartSlopes const& slopes) {
-    std::vector<std::pair<Vowel, HeardPlace>> out;
-    auto const home = chart_place(vowel);
-    for (int way : {1, -1}) {
-        auto shade = vowel;
-        if (way > 0 ? home.height > 0.5 : home.height < 5.5) {
-            shade.raised = way;
-            out.emplace_back(shade,
-                             HeardPlace{place.openness - Bark{slopes.height * 0.75 * way}, place.front});
-        }
-        shade.raised = 0;
-        if (way > 0 ? home.backness > 0.5 : home.backness < 1.5) {
-            shade.advanced = way;
-            out.emplace_back(shade,
-                             HeardPlace{place.openness, place.front - Bark{slopes.backness * 0.3 * way}});
-        }
-    }
-    return out;
-}
-
 /// A vowel that the singer lacks, placed from the vowels around it, near ones counting most.
 template <class Entries>
 HeardPlace place_among(Entries const& entries, Vowel const& vowel, ChartSlopes const& slopes) {
@@ -125,44 +116,74 @@ HeardPlace place_among(Entries const& entries, Vowel const& vowel, ChartSlopes c
 
 } // namespace
 
-void VowelSpace::find_candidates() {
+void VowelSpace::find_candidates(std::span<char32_t const> signs, std::size_t always) {
     auto const slopes = slopes_of(entries_);
-    for (auto const& entry : entries_) {
-        bool const rounded = is_rounded(entry.vowel),
-                   plain = entry.vowel.raised == 0 && entry.vowel.advanced == 0;
-        candidates_.push_back({entry.vowel, entry.spoken, 0, rounded});
-        if (!plain) continue;
-        for (auto const& [shade, place] : shades_of(entry.vowel, entry.spoken, slopes))
-            candidates_.push_back({shade, place, mark_penalty, rounded});
+    for (std::size_t k = 0; k < entries_.size(); ++k) {
+        auto const& entry = entries_[k];
+        bool const plain = entry.vowel == Vowel{.base = entry.vowel.base};
+        bool const sign = plain && std::find(signs.begin(), signs.end(), entry.vowel.base) != signs.end();
+        if (k < always || sign) candidates_.push_back({entry.vowel, entry.spoken, 0});
     }
-    for (char32_t symbol : common_symbols) {
+    for (char32_t symbol : signs) {
         Vowel const vowel{.base = symbol};
-        bool const own = std::any_of(entries_.begin(), entries_.end(),
-                                     [&](Entry const& e) { return e.vowel.base == symbol; });
-        if (!own)
-            candidates_.push_back(
-                {vowel, place_among(entries_, vowel, slopes), foreign_penalty, is_rounded(vowel)});
+        if (std::none_of(entries_.begin(), entries_.end(),
+                         [&](Entry const& e) { return e.vowel.base == symbol; }))
+            candidates_.push_back({vowel, place_among(entries_, vowel, slopes), foreign_penalty});
     }
 }
 
-Vowel VowelSpace::name(HeardPlace const& place, std::size_t intended) const {
-    auto const& own = entries_[intended];
-    if (distance(place, own.spoken).value < unnoticed) return own.vowel;
-    bool const rounded = is_rounded(own.vowel);
-    auto named = own.vowel;
+double VowelSpace::reluctance(Candidate const& candidate, Vowel const& intended) const {
+    if (candidate.vowel.nasal && !intended.nasal) return std::numeric_limits<double>::infinity();
+    return candidate.penalty + (is_rounded(candidate.vowel) != is_rounded(intended) ? rounding_penalty : 0);
+}
+
+VowelSpace::Candidate const* VowelSpace::leaning(HeardPlace const& place, HeardPlace const& from,
+                                                 Vowel const& from_vowel, Vowel const& intended) const {
+    Candidate const* found = nullptr;
     double least = std::numeric_limits<double>::infinity();
     for (auto const& candidate : candidates_) {
-        double const cost = distance(place, candidate.place).value + candidate.penalty +
-                            (candidate.rounded != rounded ? rounding_penalty : 0);
-        if (cost < least) {
+        if (marked_as(candidate.vowel, intended) == from_vowel) continue;
+        double const off = distance(place, candidate.place).value;
+        double const cost = off + reluctance(candidate, intended);
+        if (off < distance(from, candidate.place).value - 0.1 && cost < least) {
             least = cost;
-            named = candidate.vowel;
+            found = &candidate;
         }
     }
-    named.nasal = own.vowel.nasal;
-    named.rhotic = named.rhotic || own.vowel.rhotic;
-    named.length = own.vowel.length;
-    return named;
+    return found;
+}
+
+Vowel VowelSpace::shade_of(ResonanceSet const& target, std::size_t intended) const {
+    auto const& own = entries_[intended];
+    auto const place = spoken_place(target);
+    if (distance(place, own.spoken).value < unnoticed) return own.vowel;
+    auto const* found = leaning(place, own.spoken, own.vowel, own.vowel);
+    return found ? marked_as(found->vowel, own.vowel) : own.vowel;
+}
+
+// The border between two letters is the hyperbola of places that the ear finds equally fit; here its tangent
+// where it crosses the straight way from one to the other.
+std::array<VowelSpace::Border, 4> VowelSpace::borders(std::size_t intended) const {
+    auto const& own = entries_[intended];
+    constexpr double front_weight = 0.8; // of distance()
+    std::vector<std::pair<double, Border>> found;
+    for (auto const& candidate : candidates_) {
+        if (marked_as(candidate.vowel, own.vowel) == own.vowel) continue;
+        double const apart = distance(own.spoken, candidate.place).value,
+                     extra = reluctance(candidate, own.vowel) + expected;
+        if (!(apart > 0.05) || !(extra < apart)) continue; // never taken for it on the straight way
+        Border border{(candidate.place.openness - own.spoken.openness).value / apart,
+                      front_weight * front_weight * (candidate.place.front - own.spoken.front).value / apart,
+                      0};
+        border.from = border.open * own.spoken.openness.value + border.front * own.spoken.front.value +
+                      (apart + extra) / 2;
+        found.emplace_back(apart + extra, border);
+    }
+    std::stable_sort(found.begin(), found.end(),
+                     [](auto const& a, auto const& b) { return a.first < b.first; });
+    std::array<Border, 4> out;
+    for (std::size_t i = 0; i < std::min(out.size(), found.size()); ++i) out[i] = found[i].second;
+    return out;
 }
 
 double VowelSpace::recognised(HeardPlace const& place, std::size_t intended) const {
@@ -175,8 +196,29 @@ double VowelSpace::recognised(HeardPlace const& place, std::size_t intended) con
     return 1 / sum;
 }
 
-HeardVowel VowelSpace::hear(HeardPlace const& place, std::size_t intended) const {
-    return {name(place, intended), distance_from(place, intended), recognised(place, intended)};
+HeardVowel VowelSpace::hear(HeardPlace const& place, std::size_t intended, Vowel const* before) const {
+    auto const& own = entries_[intended];
+    HeardVowel out{own.vowel, distance_from(place, intended), recognised(place, intended)};
+    auto from = own.spoken;
+    double least = out.distance.value - expected - (before && *before == own.vowel ? continued : 0);
+    for (auto const& candidate : candidates_) {
+        auto const named = marked_as(candidate.vowel, own.vowel);
+        if (named == own.vowel) continue;
+        double const cost = distance(place, candidate.place).value + reluctance(candidate, own.vowel) -
+                            (before && *before == named ? continued : 0);
+        if (cost >= least) continue;
+        least = cost;
+        out.vowel = named;
+        from = candidate.place;
+    }
+    if (distance(place, from).value > leans)
+        if (auto const* way = leaning(place, from, out.vowel, own.vowel))
+            out.toward = marked_as(way->vowel, own.vowel);
+    return out;
+}
+
+std::string HeardVowel::words() const {
+    return toward ? vowel.ipa() + ", a little toward " + toward->ipa() : vowel.ipa();
 }
 
 } // namespace vowelway::acoustics

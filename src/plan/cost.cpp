@@ -10,22 +10,61 @@ namespace vowelway::plan {
 
 namespace {
 
+// fo is not to be caught by fR1: vibrato swings up to a semitone to either side of it. So the wish to be
+// clear of it grows between these places of fo against fR1, in semitones.
+constexpr double caught_from = -1.5, caught_to = 0.5;
+
+// Exposure to a harmonic `above` fR1, growing from `from` semitones to `full`.
+double exposure_from(Frequency r1, Cents above, double from, double full) {
+    double const st = in_semitones(above), band = std::clamp(9 - 9 * std::log2(r1.value() / 300), 2.5, 9.0);
+    if (st <= from || st >= band) return 0;
+    if (st < full) {
+        double const t = (st - from) / (full - from);
+        return full - from > 1 ? t * t * (3 - 2 * t) : t;
+    }
+    double const middle = std::max(full, band / 2);
+    return st <= middle ? 1 : (band - st) / (band - middle);
+}
+
 // All that depends on fR1 alone.
 double stability_cost(Pitch fo, Frequency r1, Technique const& technique) {
-    double const first = exposure(r1, interval(r1, fo.frequency()));
+    double const first = exposure_from(r1, interval(r1, fo.frequency()), caught_from, caught_to);
     double const second = exposure(r1, interval(r1, 2.0 * fo.frequency()));
     return technique.stability * std::max(first, 0.5 * second);
 }
 
-double relation_cost(Pitch fo, Frequency r1, Frequency home_r1, Technique const& technique) {
+// Whether a relation is asked of this vowel at all: the band that its unmodified shape serves reaches up to
+// where the technique begins.
+bool serves(WantedRelation const& wanted, Home const& home, Aim const& aim) {
+    if (!wanted.unmodified) return true;
+    auto const own = wanted.resonance.number == 1 ? home.r1 : home.r2;
+    auto const middle = Pitch(own / static_cast<double>(wanted.harmonic.number));
+    return !(middle + *wanted.unmodified / 2 < aim.begins);
+}
+
+// How much of a relation is asked of this vowel on this note, 0..1: a technique leaves a wish behind over a
+// major third above the pitch to which it holds.
+double asked(WantedRelation const& wanted, Pitch fo, Home const& home, Aim const& aim) {
+    if (wanted.after_turn_only && 2.0 * fo.frequency() <= home.r1) return 0;
+    if (wanted.from && fo < *wanted.from) return 0;
+    if (!serves(wanted, home, aim)) return 0;
+    return wanted.to ? std::clamp(1 - in_semitones(fo - *wanted.to) / 5, 0.0, 1.0) : 1;
+}
+
+double relation_cost(WantedRelation const& wanted, Pitch fo, Frequency resonance) {
+    double const above = in_semitones(interval(resonance, frequency_of(wanted.harmonic, fo)));
+    double const departure = wanted.side == WantedRelation::Side::below   ? above
+                             : wanted.side == WantedRelation::Side::above ? -above
+                                                                          : std::abs(above);
+    return wanted.weight * std::clamp(departure, 0.0, 12.0);
+}
+
+// All relations with one resonance.
+double relations_cost(int resonance, Frequency at, Pitch fo, Home const& home, Aim const& aim) {
     double cost = 0;
-    for (auto const& wanted : technique.relations) {
-        if (wanted.after_turn_only && 2.0 * fo.frequency() <= home_r1) continue;
-        if ((wanted.from && fo < *wanted.from) || (wanted.to && fo > *wanted.to)) continue;
-        double const above = in_semitones(interval(r1, frequency_of(wanted.harmonic, fo)));
-        double const departure = wanted.side == WantedRelation::Side::below_fR1 ? above : -above;
-        cost += wanted.weight * std::clamp(departure, 0.0, 12.0);
-    }
+    for (auto const& wanted : aim.technique.relations)
+        if (wanted.resonance.number == resonance)
+            cost += asked(wanted, fo, home, aim) * relation_cost(wanted, fo, at);
     return cost;
 }
 
@@ -38,12 +77,12 @@ Decibels expected_level(Decibels at_ease, Aim const& aim, Pitch fo) {
     return at_ease + octaves * t.level_per_octave + upper * (t.upper_level_per_octave - t.level_per_octave);
 }
 
-double exposure(Frequency r1, Cents above) {
-    double const st = in_semitones(above), band = std::clamp(9 - 9 * std::log2(r1.value() / 300), 2.5, 9.0);
-    if (st <= -0.5 || st >= band) return 0;
-    if (st < 0.5) return st + 0.5;
-    double const middle = std::max(0.5, band / 2);
-    return st <= middle ? 1 : (band - st) / (band - middle);
+double exposure(Frequency r1, Cents above) { return exposure_from(r1, above, -0.5, 0.5); }
+
+bool is_asked(Home const& home, Aim const& aim) {
+    return std::any_of(
+        aim.technique.relations.begin(), aim.technique.relations.end(),
+        [&](auto const& wanted) { return wanted.resonance.number == 1 && serves(wanted, home, aim); });
 }
 
 double ring_factor(Decibels loudness) { return std::clamp(1 + 0.08 * loudness.value, 0.4, 1.8); }
@@ -53,23 +92,37 @@ void fill_heard(ShapeGrid const& grid, Landscape const& land, Home const& home, 
     out.resize(grid.size());
     Objective<float> const objective(land, home, aim);
     int const width = grid.width2();
+    float const leaving = land.pitch() < aim.begins ? too_low_to_modify : 0;
+    std::vector<float> of_r2(static_cast<std::size_t>(width), leaving);
+    if (!aim.technique.relations.empty())
+        for (int c = 0; c < width; ++c)
+            of_r2[static_cast<std::size_t>(c)] += static_cast<float>(
+                relations_cost(2, home.r2 * std::exp2((grid.low2 + c) / 12.0), land.pitch(), home, aim));
     float* cell = out.data();
     for (int d1 = grid.low1; d1 <= grid.high1; ++d1, cell += width) {
         auto const row = objective.row(d1);
         auto const r1 = home.r1 * std::exp2(d1 / 12.0);
         auto const of_r1 = static_cast<float>(stability_cost(land.pitch(), r1, aim.technique) +
-                                              relation_cost(land.pitch(), r1, home.r1, aim.technique));
+                                              relations_cost(1, r1, land.pitch(), home, aim));
         // The columns within the landscape without calls or branches, so that they are a few vector
         // instructions.
         int const from = std::clamp(objective.first_d2() - grid.low2, 0, width),
                   to = std::clamp(objective.last_d2() - grid.low2 + 1, 0, width);
         for (int c = from; c < to; ++c) {
             auto const at = row + (grid.low2 + c);
-            cell[c] = of_r1 + objective.text(at) + objective.ring(at);
+            cell[c] = of_r1 + of_r2[static_cast<std::size_t>(c)] + objective.text(at) + objective.ring(at);
         }
-        for (int c = 0; c < from; ++c) cell[c] = from < to ? cell[from] : 0;
-        for (int c = to; c < width; ++c) cell[c] = from < to ? cell[to - 1] : 0;
+        auto const beyond = [&](int c, int edge) {
+            if (from < to)
+                cell[c] =
+                    cell[edge] + (of_r2[static_cast<std::size_t>(c)] - of_r2[static_cast<std::size_t>(edge)]);
+            else
+                cell[c] = 0;
+        };
+        for (int c = 0; c < from; ++c) beyond(c, from);
+        for (int c = to; c < width; ++c) beyond(c, to - 1);
     }
+    out[grid.home()] -= leaving;
 }
 
 HeardCost heard_cost(ShapeGrid const& grid, std::size_t shape, Landscape const& land, Home const& home,
@@ -77,11 +130,14 @@ HeardCost heard_cost(ShapeGrid const& grid, std::size_t shape, Landscape const& 
     Objective<double> const objective(land, home, aim);
     auto const at =
         objective.row(grid.d1(shape)) + std::clamp(grid.d2(shape), objective.first_d2(), objective.last_d2());
-    auto const r1 = home.r1 * std::exp2(grid.d1(shape) / 12.0);
+    auto const r1 = home.r1 * std::exp2(grid.d1(shape) / 12.0),
+               r2 = home.r2 * std::exp2(grid.d2(shape) / 12.0);
+    double const leaving = shape != grid.home() && land.pitch() < aim.begins ? double{too_low_to_modify} : 0;
     return {.text = objective.text(at),
             .ring = objective.ring(at),
             .stability = stability_cost(land.pitch(), r1, aim.technique),
-            .relation = relation_cost(land.pitch(), r1, home.r1, aim.technique)};
+            .relation = relations_cost(1, r1, land.pitch(), home, aim) +
+                        relations_cost(2, r2, land.pitch(), home, aim) + leaving};
 }
 
 } // namespace vowelway::plan

@@ -6,13 +6,16 @@
 #include "plan/shape_grid.hpp"
 #include "vowelway/core/technique.hpp"
 
+#include <array>
+
 namespace vowelway::plan {
 
 /// A vowel as one draw of the measured resonances has it.
 struct Home {
     Frequency r1, r2;
-    acoustics::HeardPlace spoken; ///< where the vowel is heard when it is the vowel
-    Decibels at_ease;             ///< the level expected of it at `ease_pitch`
+    acoustics::HeardPlace spoken;                           ///< where the vowel is heard when it is the vowel
+    Decibels at_ease;                                       ///< the level expected of it at `ease_pitch`
+    std::array<acoustics::VowelSpace::Border, 4> borders{}; ///< beyond them it is taken for another vowel
 };
 
 /// The terms of what is heard of one shape, for a note of one second. 1 is what a clear loss of the vowel
@@ -25,7 +28,8 @@ struct HeardCost {
 /// What every note of a passage shares.
 struct Aim {
     Technique technique;
-    Pitch ease_pitch; ///< where the singer is at ease: the level is measured against it
+    Pitch ease_pitch;               ///< where the singer is at ease: the level is measured against it
+    Pitch begins = Pitch(hertz(1)); ///< below it nothing is modified
 };
 
 /// The level expected at `fo` of a vowel with `at_ease` at the aim's ease pitch.
@@ -38,8 +42,14 @@ Decibels expected_level(Decibels at_ease, Aim const& aim, Pitch fo);
 /// just below fR1 help the folds and just above it do not: Titze 2008, J. Acoust. Soc. Am. 123, 2733.
 double exposure(Frequency r1, Cents above);
 
+/// Whether the technique has a wish for this vowel's fR1.
+bool is_asked(Home const& home, Aim const& aim);
+
 /// The wish for level: a loud note misses it more than a soft one. 1 at mezzo-forte.
 double ring_factor(Decibels loudness);
+
+/// What leaving the vowel's own shape costs below the pitch where the technique begins: more than any gain.
+inline constexpr float too_low_to_modify = 5;
 
 /// What is heard of every shape of the grid; shapes beyond the landscape take its edge. What the optimiser
 /// decides by: in single precision.

@@ -24,6 +24,17 @@ inline void relax(float* value, std::uint16_t* source, std::size_t j, std::size_
     source[j] = better ? source[i] : source[j];
 }
 
+constexpr float far_away = 1e20f;
+
+float way_home(ShapeGrid const& grid, StepCost step, std::size_t s) {
+    return step.per_r1 * static_cast<float>(std::abs(grid.d1(s))) +
+           step.per_r2 * static_cast<float>(std::abs(grid.d2(s)));
+}
+
+float leaving(ShapeGrid const& grid, StepCost step, std::size_t s) {
+    return grid.d1(s) > 0 ? step.leave : step.leave_down;
+}
+
 // value[s] becomes min over r of value[r] + step distance (r, s); source[s] the r.
 void spread(ShapeGrid const& grid, StepCost step, float* value, std::uint16_t* source) {
     auto const rows = static_cast<std::size_t>(grid.width1()),
@@ -42,23 +53,48 @@ void spread(ShapeGrid const& grid, StepCost step, float* value, std::uint16_t* s
     }
 }
 
+// The same with what leaving home, changing and staying cost. `was` is room for the values before.
+void step_to(ShapeGrid const& grid, StepCost step, std::vector<float>& value, std::vector<float>& was,
+             std::uint16_t* source) {
+    was = value;
+    auto const home = grid.home();
+    value[home] = far_away;
+    spread(grid, step, value.data(), source);
+    for (std::size_t s = 0; s < value.size(); ++s) {
+        if (s == home) continue;
+        float const stayed = was[s] + step.stay,
+                    left = was[home] + way_home(grid, step, s) + leaving(grid, step, s);
+        value[s] += step.change;
+        if (stayed <= value[s]) value[s] = stayed, source[s] = static_cast<std::uint16_t>(s);
+        if (left <= value[s]) value[s] = left, source[s] = static_cast<std::uint16_t>(home);
+    }
+    if (was[home] <= value[home]) value[home] = was[home], source[home] = static_cast<std::uint16_t>(home);
+}
+
 } // namespace
+
+double step_cost(ShapeGrid const& grid, StepCost const& step, std::size_t from, std::size_t to) {
+    if (from == to) return to == grid.home() ? 0 : double{step.stay};
+    double const way = double{step.per_r1} * std::abs(grid.d1(to) - grid.d1(from)) +
+                       double{step.per_r2} * std::abs(grid.d2(to) - grid.d2(from));
+    if (to == grid.home()) return way;
+    return way + double{from == grid.home() ? leaving(grid, step, to) : step.change};
+}
 
 std::vector<std::size_t> best_course(ShapeGrid const& grid, std::span<CourseNote const> notes) {
     std::size_t const count = notes.size(), shapes = grid.size();
     if (count == 0) return {};
-    std::vector<float> ties(shapes), value(shapes);
+    std::vector<float> ties(shapes), value(shapes, far_away), was;
+    value[grid.home()] = 0;
     for (std::size_t s = 0; s < shapes; ++s) ties[s] = tie_break(grid, s);
     std::vector<std::uint16_t> back(count * shapes);
     for (std::size_t n = 0; n < count; ++n) {
         auto* const source = back.data() + n * shapes;
         std::iota(source, source + shapes, std::uint16_t{0});
-        if (n > 0) {
-            // Only differences matter: taking the least off keeps a float exact enough over any length.
-            float const least = *std::min_element(value.begin(), value.end());
-            for (float& v : value) v -= least;
-            spread(grid, notes[n].step, value.data(), source);
-        }
+        // Only differences matter: taking the least off keeps a float exact enough over any length.
+        float const least = *std::min_element(value.begin(), value.end());
+        for (float& v : value) v -= least;
+        step_to(grid, notes[n].step, value, was, source);
         float const* const heard = notes[n].heard->data();
         float const* const fixed = notes[n].fixed->data();
         float const benefit = notes[n].benefit;
@@ -77,9 +113,7 @@ double cost_of_course(ShapeGrid const& grid, std::span<CourseNote const> notes,
     for (std::size_t n = 0; n < course.size(); ++n) {
         auto const& note = notes[n];
         total += double{note.benefit} * double{(*note.heard)[course[n]]} + double{(*note.fixed)[course[n]]};
-        if (n > 0)
-            total += double{note.step.per_r1} * std::abs(grid.d1(course[n]) - grid.d1(course[n - 1])) +
-                     double{note.step.per_r2} * std::abs(grid.d2(course[n]) - grid.d2(course[n - 1]));
+        total += step_cost(grid, note.step, n > 0 ? course[n - 1] : grid.home(), course[n]);
     }
     return total;
 }

@@ -9,21 +9,26 @@
 
 namespace vowelway::plan {
 
-/// What moving between two neighbouring notes costs: a semitone of fR1, a semitone of fR2.
+/// What moving between two neighbouring notes costs: a semitone of fR1, a semitone of fR2; and beside that,
+/// leaving the vowel's own shape for another, changing from one other shape to the next, and staying in one.
+/// Going home and staying there cost nothing beside the way.
 struct StepCost {
     float per_r1 = 0, per_r2 = 0;
+    float leave = 0, change = 0, stay = 0; ///< stay <= change
+    float leave_down = 0;                  ///< as leave, for a shape whose fR1 is not higher
 };
+double step_cost(ShapeGrid const& grid, StepCost const& step, std::size_t from, std::size_t to);
 
 /// One note as the optimiser sees it: shape s costs benefit * heard[s] + fixed[s].
 struct CourseNote {
     ShapeCosts const* heard = nullptr; ///< what is heard of each shape, for a note of one second
     ShapeCosts const* fixed = nullptr; ///< what each shape takes from the singer, however long the note
     float benefit = 1;
-    StepCost step; ///< from the note before; not used on the first
+    StepCost step; ///< from the note before, or from home on the first
 };
 
 /// The shapes s_0 .. s_n-1 (indices of the grid) that minimise
-///   sum_i cost_i(s_i) + sum_i step_i.per_r1 |d1(s_i) - d1(s_i-1)| + step_i.per_r2 |d2(..) - d2(..)|,
+///   sum_i cost_i(s_i) + step_cost(step_i, s_i-1, s_i), s_-1 being home,
 /// by dynamic programming, exactly. Ties go to the shape nearest home, then to the lower index, so that the
 /// answer does not depend on the machine.
 /// The inner minimum over the previous shape is separable in d1 and d2, so it takes two sweeps along each

@@ -2,6 +2,7 @@
 #include "vowelway/plan/explain.hpp"
 
 #include "plan/decided.hpp"
+#include "plan/read_all.hpp"
 #include "plan/reading.hpp"
 #include "vowelway/acoustics/note_spectrum.hpp"
 
@@ -40,38 +41,26 @@ std::string objection_to(acoustics::AreaFunction const& tract) {
     return widest > 20 * size * size ? "wider than a human mouth: trust the direction, not the size" : "";
 }
 
-// What the shape of one task costs beside the neighbours as they were decided.
-double line_cost(Decided const& decided, std::size_t index, std::size_t shape) {
-    auto const& grid = decided.strategy.grid();
-    auto const step = [&](std::size_t to, std::size_t from_shape, std::size_t to_shape) {
-        auto const cost = decided.strategy.step_cost(decided.work.tasks[to]);
-        return double{cost.per_r1} * std::abs(grid.d1(to_shape) - grid.d1(from_shape)) +
-               double{cost.per_r2} * std::abs(grid.d2(to_shape) - grid.d2(from_shape));
-    };
-    double sum = 0;
-    if (index > 0) sum += step(index, decided.choices[index - 1].shape, shape);
-    if (index + 1 < decided.choices.size()) sum += step(index + 1, shape, decided.choices[index + 1].shape);
-    return sum;
+Resonance moved(Resonance resonance, int by_semitones) {
+    resonance.centre *= std::exp2(by_semitones / 12.0);
+    resonance.sd *= std::exp2(by_semitones / 12.0);
+    return resonance;
 }
 
-CostTerms cost_of(Decided const& decided, std::size_t index, std::size_t shape) {
-    auto const& strategy = decided.strategy;
-    auto const& task = decided.work.tasks[index];
-    auto const& model = strategy.models()[task.vowel];
-    auto const& grid = strategy.grid();
-    auto const heard =
-        heard_cost(grid, shape, strategy.landscape(task.pitch, task.loudness), model.home, strategy.aim());
-    double const benefit = Strategy::benefit(task.length);
-    CostTerms out{.text = benefit * heard.text,
-                  .ring = benefit * heard.ring,
-                  .stability = benefit * heard.stability,
-                  .relation = benefit * heard.relation};
-    if (shape != grid.home()) {
-        out.attention = strategy.aim().technique.attention;
-        out.effort = double{model.efforts[shape]} - out.attention;
+// The cheapest shape but the vowel's own.
+std::optional<std::size_t> best_other(Decided const& decided, std::size_t index) {
+    auto const& grid = decided.strategy.grid();
+    auto const& efforts = decided.strategy.models()[decided.work.tasks[index].vowel].efforts;
+    std::optional<std::size_t> best;
+    double least = 0;
+    for (std::size_t s = 0; s < grid.size(); ++s) {
+        if (s == grid.home() || efforts[s] >= out_of_reach) continue;
+        double const cost = cost_beside(decided, index, s).total();
+        if (best && cost >= least) continue;
+        best = s;
+        least = cost;
     }
-    out.line = line_cost(decided, index, shape);
-    return out;
+    return best;
 }
 
 void refuse_unexplainable(Passage const& passage, std::size_t note) {
@@ -99,7 +88,7 @@ ShapeExplained explained(Decided const& decided, std::size_t index, std::size_t 
             curve_of(set, grid, quarter),
             std::move(tract),
             std::move(objection),
-            cost_of(decided, index, shape)};
+            cost_beside(decided, index, shape)};
 }
 
 AdviceShares shares_of(std::vector<std::vector<Advice>> const& drawn, std::size_t index) {
@@ -114,18 +103,6 @@ AdviceShares shares_of(std::vector<std::vector<Advice>> const& drawn, std::size_
 }
 
 } // namespace
-
-double AdviceShares::of(Advice advice) const {
-    switch (advice) {
-    case Advice::hold:
-        return hold;
-    case Advice::migrate:
-        return migrate;
-    case Advice::modify:
-        return modify;
-    }
-    return 0;
-}
 
 NoteExplanation explain_note(PlanRequest request, std::size_t note, Means const& means) {
     refuse_unexplainable(request.passage, note);
@@ -147,7 +124,7 @@ NoteExplanation explain_note(PlanRequest request, std::size_t note, Means const&
                         .note = passage.notes[note],
                         .syllable = {},
                         .vowel = model.resonances,
-                        .decision = read_decision(strategy, task, choice),
+                        .decision = read_all(decided)[index],
                         .harmonics = {},
                         .grid = frequency_grid(),
                         .kept = {},
@@ -165,6 +142,10 @@ NoteExplanation explain_note(PlanRequest request, std::size_t note, Means const&
     out.kept = explain(strategy.grid().home(), model.resonances.r1, model.resonances.r2);
     if (out.decision.advice == Advice::modify)
         out.changed = explain(choice.shape, out.decision.target.r1, out.decision.target.r2);
+    if (out.decision.advice != Advice::modify)
+        if (auto const other = best_other(decided, index))
+            out.not_chosen = explain(*other, moved(model.resonances.r1, strategy.grid().d1(*other)),
+                                     moved(model.resonances.r2, strategy.grid().d2(*other)));
     return out;
 }
 

@@ -3,6 +3,7 @@
 
 #include "plan/decided.hpp"
 #include "plan/passive_range.hpp"
+#include "plan/read_all.hpp"
 #include "plan/reading.hpp"
 #include "vowelway/plan/crossings.hpp"
 #include "vowelway/plan/known_resonances.hpp"
@@ -59,13 +60,14 @@ Work list_work(Plan const& plan) {
     for (std::size_t v = 0; v < plan.vowels.size(); ++v)
         for (auto const& cell : plan.vowels[v].strip)
             work.tasks.push_back({v, cell.pitch, Decibels{0}, seconds(1),
-                                  &cell == &plan.vowels[v].strip.front() ? 0 : strip_line});
+                                  &cell == &plan.vowels[v].strip.front() ? 0 : strip_line, 0});
     SungNote const* before = nullptr;
     for (auto const& planned : plan.notes) {
         if (!planned.vowel) continue;
         auto const& note = plan.passage.notes[planned.note];
         work.tasks.push_back({*planned.vowel, note.pitch, loudness_of(note), note.length,
-                              before ? line_between(*before, note) : 0});
+                              before ? line_between(*before, note) : 0,
+                              before ? attention_between(*before, note) : 1});
         work.note_of.push_back(planned.note);
         before = &note;
     }
@@ -85,6 +87,7 @@ void list_vowels(Plan& plan, std::vector<Vowel> const& vowels, Singer const* ref
                 {Remark::Kind::guessed, "/" + vowel.ipa() + "/ is not measured: " + known->origin});
         VowelPlan v{*known,
                     crossing({2}, {1}, known->r1),
+                    crossing({2}, {1}, known->r1).pitch,
                     crossing({1}, {1}, known->r1),
                     crossings(*known, low, high),
                     {},
@@ -176,7 +179,7 @@ Decided decide_all(PlanRequest request, Means const& means) {
     for (auto const& v : plan.vowels) known.push_back(v.resonances);
     auto singer = plan.singer;
     singer.tuning = plan.passage.tuning;
-    Strategy strategy(singer, std::move(request.technique), known, plan.range, means);
+    Strategy strategy(singer, std::move(request.technique), known, plan.range, means, plan.passage.language);
     for (auto const& model : strategy.models())
         if (auto const& objection = model.reach->objection(); !objection.empty())
             plan.remarks.push_back(
@@ -194,29 +197,30 @@ Decided decide_all(PlanRequest request, Means const& means) {
 
 Plan make_plan(PlanRequest request, Means const& means) {
     auto decided = decide_all(std::move(request), means);
+    auto decisions = read_all(decided);
     auto plan = std::move(decided.plan);
     auto const& strategy = decided.strategy;
     auto const& work = decided.work;
-    auto const& choices = decided.choices;
     std::size_t next = 0;
-    for (std::size_t i = 0; i < plan.vowels.size(); ++i)
-        plan.vowels[i].reach = rows_of(plan.vowels[i].resonances, *strategy.models()[i].reach);
-    for (auto& v : plan.vowels) {
+    for (std::size_t i = 0; i < plan.vowels.size(); ++i) {
+        auto& v = plan.vowels[i];
+        auto const& model = strategy.models()[i];
+        v.reach = rows_of(v.resonances, *model.reach);
+        v.turns_over = level_turn(model, strategy).value_or(v.turning.pitch);
         std::vector<std::vector<Advice>> drawn;
         for (auto const& advice : decided.drawn)
             drawn.emplace_back(advice.begin() + static_cast<std::ptrdiff_t>(next),
                                advice.begin() + static_cast<std::ptrdiff_t>(next + v.strip.size()));
-        for (auto& cell : v.strip) {
-            cell.decision = read_decision(strategy, work.tasks[next], choices[next]);
-            ++next;
-        }
+        for (auto& cell : v.strip) cell.decision = std::move(decisions[next++]);
         v.passive_range = passive_range(v.strip, drawn);
     }
     Decision const* before = nullptr;
     for (auto index : work.note_of) {
         auto& planned = plan.notes[index];
-        planned.decision = read_decision(strategy, work.tasks[next], choices[next]);
-        ++next;
+        auto const task = next++;
+        planned.decision = std::move(decisions[task]);
+        auto const cost = cost_beside(decided, task, decided.choices[task].shape, false);
+        for (auto const& term : cost_term_names) plan.cost.*term.value += cost.*term.value;
         planned.importance = importance_of(*planned.decision, plan.passage.notes[index].length, before);
         before = &*planned.decision;
     }

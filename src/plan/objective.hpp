@@ -6,6 +6,7 @@
 #include "plan/cost.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <cstddef>
 
@@ -22,8 +23,22 @@ template <class Real> class Objective {
               real((expected_level(home.at_ease, aim, land.pitch()) - aim.technique.ring_tolerance).value)),
           per_decibel_(real(aim.technique.ring * ring_factor(land.loudness()))),
           front_weight_(real(acoustics::distance({{0}, {0}}, {{0}, {1}}).value)),
-          openness_(real(home.spoken.openness.value)), front_(real(home.spoken.front.value)),
-          text_(real(aim.technique.text)), saturation_(real(1 / aim.technique.text_saturation.value)) {}
+          text_(real(aim.technique.text)), saturation_(real(1 / aim.technique.text_saturation.value)),
+          other_(real(is_asked(home, aim) ? aim.technique.other_vowel_asked : aim.technique.other_vowel)) {
+        for (auto const& b : home.borders)
+            borders_[&b - home.borders.data()] = {real(b.open), real(b.front), real(b.from)};
+        // Accepted is what lies between where the vowel is itself and where it drifts, closing or in
+        // front, while the shape is kept, as far as the technique lets it.
+        auto const kept = land.at(home.r1, home.r2).heard;
+        double const drift = aim.technique.drift.value, open = home.spoken.openness.value,
+                     front = home.spoken.front.value;
+        open_low_ = real(std::clamp(kept.openness.value, open - drift, open));
+        open_high_ = real(open);
+        front_low_ = real(std::clamp(kept.front.value, front - drift, front));
+        front_high_ = real(std::clamp(kept.front.value, front, front + drift));
+        // Where the kept shape is taken for another vowel already, only going farther counts.
+        beyond_kept_ = std::max(beyond(real(kept.openness.value), real(kept.front.value)), Real{0});
+    }
 
     /// Index in the landscape's tables of the shape d1 semitones of fR1 above home and none of fR2; rows
     /// beyond the lattice take its edge. A shape d2 semitones of fR2 above it is at row(d1) + d2.
@@ -35,12 +50,16 @@ template <class Real> class Objective {
     int first_d2() const { return -column_.step; }
     int last_d2() const { return Landscape::columns - 2 - column_.step; }
 
-    /// The heard vowel is not the intended one: grows with the distance, saturating.
+    /// The heard vowel is none of those accepted: grows with the distance, saturating; and it is taken for
+    /// another vowel, when the shape kept would not be.
     Real text(std::ptrdiff_t at) const {
-        Real const off_open = blend(land_.opennesses(), at) - openness_,
-                   off_front = front_weight_ * (blend(land_.fronts(), at) - front_);
+        Real const open = blend(land_.opennesses(), at), front = blend(land_.fronts(), at), none = 0, all = 1;
+        Real const off_open = std::max(std::max(open - open_high_, open_low_ - open), none),
+                   off_front =
+                       front_weight_ * std::max(std::max(front - front_high_, front_low_ - front), none);
         Real const off = std::sqrt(off_open * off_open + off_front * off_front);
-        return text_ * off / (1 + saturation_ * off);
+        Real const over = (beyond(open, front) - beyond_kept_) * other_per_bark;
+        return text_ * off / (1 + saturation_ * off) + other_ * std::max(std::min(over, all), none);
     }
     /// Level missing against what the singer has at ease.
     Real ring(std::ptrdiff_t at) const {
@@ -49,6 +68,20 @@ template <class Real> class Objective {
     }
 
   private:
+    /// How fast the cost of another vowel rises beyond a border, a Bark: a step would make advice flip over a
+    /// hair.
+    static constexpr Real other_per_bark = 3;
+
+    struct Border {
+        Real open, front, from;
+    };
+    /// How far beyond the nearest border a place lies, in Bark.
+    Real beyond(Real open, Real front) const {
+        Real out = borders_[0].open * open + borders_[0].front * front - borders_[0].from;
+        for (std::size_t i = 1; i < borders_.size(); ++i)
+            out = std::max(out, borders_[i].open * open + borders_[i].front * front - borders_[i].from);
+        return out;
+    }
     static Real real(double v) { return static_cast<Real>(v); }
     Real blend(float const* table, std::ptrdiff_t at) const {
         float const* const v = table + at;
@@ -60,7 +93,10 @@ template <class Real> class Objective {
 
     Landscape const& land_;
     Landscape::Position row_, column_;
-    Real up_, right_, wanted_, per_decibel_, front_weight_, openness_, front_, text_, saturation_;
+    Real up_, right_, wanted_, per_decibel_, front_weight_, text_, saturation_, other_;
+    std::array<Border, 4> borders_{};
+    Real beyond_kept_ = 0;
+    Real open_low_ = 0, open_high_ = 0, front_low_ = 0, front_high_ = 0;
 };
 
 } // namespace vowelway::plan

@@ -24,15 +24,47 @@ template <class Use> bool around(acoustics::ReachableSet const& reach, int d1, i
 
 } // namespace
 
+namespace {
+
+// How much more it costs to lower fR1 than to raise it as far: singers open toward a harmonic, they do not
+// close down on it. A choice.
+constexpr double closing_down = 2.5;
+// What each semitone by which fR2 falls adds to it while fR1 rises: measured, fR2 rises with fR1 (Joliveau,
+// Smith & Wolfe 2004). A choice.
+constexpr double darkening = 4;
+
+// Drawing the tongue back is never the way on top: what its whole travel costs beside the gesture. A choice.
+double drawn_back(acoustics::Shape const& shape) {
+    return 3 * std::max(0.0,
+                        -shape.gesture[static_cast<std::size_t>(acoustics::GesturePart::tongue_advancement)]);
+}
+
+// The singer's formant: fR3 to fR5 come together where the larynx is low and the pharynx wide (Sundberg
+// 1974).
+double worth_of(acoustics::Shape const& shape, Technique const& technique) {
+    if (technique.cluster == 0 || technique.effort == 0) return 0;
+    auto const part = [&](acoustics::GesturePart p) { return shape.gesture[static_cast<std::size_t>(p)]; };
+    return technique.cluster / technique.effort *
+           (part(acoustics::GesturePart::pharynx) - part(acoustics::GesturePart::larynx)) / 2;
+}
+
+} // namespace
+
 ShapeCosts efforts_of(ShapeGrid const& grid, acoustics::ReachableSet const& reach,
                       Technique const& technique) {
     ShapeCosts out(grid.size(), out_of_reach);
+    auto const& own = reach.home().resonances;
+    bool const back = own.r2() < 3.2 * own.r1(); // /a ɔ o u/: the front ones give way in fR2 by themselves
     for (std::size_t s = 0; s < out.size(); ++s) {
         double sum = 0;
         int count = 0;
-        bool const reached = around(reach, grid.d1(s), grid.d2(s),
-                                    [&](acoustics::Shape const& shape) { sum += shape.effort, ++count; });
-        if (reached) out[s] = static_cast<float>(technique.effort * sum / count + technique.attention);
+        bool const reached = around(reach, grid.d1(s), grid.d2(s), [&](acoustics::Shape const& shape) {
+            sum += shape.effort + drawn_back(shape) - worth_of(shape, technique), ++count;
+        });
+        double const way = grid.d1(s) < 0                             ? closing_down
+                           : back && grid.d1(s) > 0 && grid.d2(s) < 0 ? 1 - darkening * grid.d2(s)
+                                                                      : 1;
+        if (reached) out[s] = static_cast<float>(technique.effort * way * sum / count);
     }
     out[grid.home()] = 0;
     return out;

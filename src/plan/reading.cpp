@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "plan/reading.hpp"
 
+#include "vowelway/acoustics/note_spectrum.hpp"
 #include "vowelway/plan/zones.hpp"
 
 #include <algorithm>
@@ -54,19 +55,20 @@ std::string drift(acoustics::HeardPlace const& intended, acoustics::HeardPlace c
 std::string relation_sentence(Task const& task, VowelModel const& model, Target const& target,
                               Technique const& technique) {
     auto const& wanted = technique.relations.front();
-    return technique.name + " wants " + wanted.harmonic.str() +
-           (wanted.side == WantedRelation::Side::below_fR1 ? " below" : " above") +
-           " fR1: " + wanted.harmonic.str() + " is " + hz(frequency_of(wanted.harmonic, task.pitch)) +
-           ", fR1 goes from " + hz(model.home.r1) + " to " + hz(target.r1.centre);
+    bool const first = wanted.resonance.number == 1;
+    auto const side = wanted.side == WantedRelation::Side::below   ? " below "
+                      : wanted.side == WantedRelation::Side::above ? " above "
+                                                                   : " at ";
+    return technique.name + " wants " + wanted.harmonic.str() + side + wanted.resonance.str() + ": " +
+           wanted.harmonic.str() + " is " + hz(frequency_of(wanted.harmonic, task.pitch)) + ", " +
+           wanted.resonance.str() + " goes from " + hz(first ? model.home.r1 : model.home.r2) + " to " +
+           hz(first ? target.r1.centre : target.r2.centre);
 }
 
 // Which term of the cost the change saves most, said with its numbers.
-std::string why_modify(Strategy const& strategy, Task const& task, Choice const& choice,
-                       VowelModel const& model, Decision const& d) {
-    auto const& land = strategy.landscape(task.pitch, task.loudness);
-    auto const& grid = strategy.grid();
-    auto const kept = heard_cost(grid, grid.home(), land, model.home, strategy.aim());
-    auto const moved = heard_cost(grid, choice.shape, land, model.home, strategy.aim());
+std::string why_modify(Strategy const& strategy, Task const& task, VowelModel const& model,
+                       Decision const& d) {
+    auto const &kept = d.cost_kept, &moved = d.cost_planned;
     double const text = kept.text - moved.text, ring = kept.ring - moved.ring,
                  stability = kept.stability - moved.stability, relation = kept.relation - moved.relation;
     double const most = std::max({text, ring, stability, relation});
@@ -89,7 +91,7 @@ std::string why_modify(Strategy const& strategy, Task const& task, Choice const&
         return n.str() + " at " + hz(frequency_of(n, task.pitch)) + " lies just above fR1 at " + r1 +
                ", where the tract supports the folds least: fR1 at " + to + " takes it out of there";
     }
-    return "kept, it would be heard as " + d.heard_kept.vowel.ipa() + "; fR1 at " + to + " and fR2 at " +
+    return "kept, it would be heard as " + d.heard_kept.words() + "; fR1 at " + to + " and fR2 at " +
            hz(d.target.r2.centre) + " keep it nearer to " + model.resonances.vowel.ipa();
 }
 
@@ -104,15 +106,27 @@ std::string why_left(Task const& task, VowelModel const& model, Decision const& 
         where = "fR1 at " + hz(r1) + " lies between fo (" + hz(fo) + ") and 2fo (" + hz(2.0 * fo) + ")";
     else
         where = "fo at " + hz(fo) + " is above fR1 at " + hz(r1);
-    if (d.advice == Advice::hold) return where + ": it is heard as meant";
-    return where + ": the same shape sounds " + drift(model.home.spoken, heard, false) + ", like " +
-           d.heard_kept.vowel.ipa() + "; a change would cost more than it gains";
+    std::string said = where + ": ";
+    if (d.turns_here && d.levels_kept.size() > 1)
+        said += "it turns over here, fo " +
+                whole(std::max(0.0, (d.levels_kept[0] - d.levels_kept[1]).value)) +
+                " dB over 2fo: let it; do not open for it; ";
+    else if (d.turned)
+        said += "it has turned over; ";
+    if (d.advice == Advice::hold) return said + "it is heard as meant";
+    return said + "the same shape sounds " + drift(model.home.spoken, heard, false) + ", like " +
+           d.heard_kept.words() + "; a change would cost more than it gains";
 }
 
 // What a singer can think of at once: the three largest, and small ones only where there is nothing else.
 std::vector<acoustics::Gesture> gestures_of(acoustics::GestureVector const& vector) {
     auto gestures = acoustics::describe(vector);
     if (gestures.empty()) gestures = acoustics::describe(vector, 0.05);
+    // A tongue that gives way a little while others lead is no instruction.
+    std::erase_if(gestures, [&](auto const& g) {
+        return gestures.size() > 1 && g.part == acoustics::GesturePart::tongue_advancement && g.amount < 0 &&
+               g.amount > -0.3;
+    });
     if (gestures.size() > 3) gestures.erase(gestures.begin() + 3, gestures.end());
     return gestures;
 }
@@ -124,32 +138,69 @@ std::string brief_of(Decision const& d) {
 
 } // namespace
 
-Decision read_decision(Strategy const& strategy, Task const& task, Choice const& choice) {
+std::optional<Pitch> level_turn(VowelModel const& model, Strategy const& strategy) {
+    auto const quarter = strategy.space().quarter();
+    auto const shape = acoustics::resonance_set(model.home.r1, model.home.r2, quarter);
+    auto const turn = Pitch(model.home.r1 / 2.0);
+    bool below = false;
+    for (double step = -4; step <= 12; step += 0.25) {
+        acoustics::NoteSpectrum const note(turn + semitones(step), quarter, strategy.source());
+        auto const levels = note.harmonic_levels(shape);
+        bool const led = levels.size() > 1 && levels[0] > levels[1];
+        if (led && below) return note.pitch();
+        below = !led;
+    }
+    return std::nullopt;
+}
+
+Decision read_decision(Strategy const& strategy, Task const& task, Choice const& choice,
+                       Beside const& beside) {
     auto const& model = strategy.models()[task.vowel];
     auto const& grid = strategy.grid();
     auto const& space = strategy.space();
     Decision d;
     d.zone = read_zone(task.pitch, model.resonances.r1);
-    d.heard = space.hear(choice.heard, model.in_space);
-    d.heard_kept = space.hear(choice.heard_kept, model.in_space);
+    d.heard = space.hear(choice.heard, model.in_space, beside.heard);
+    d.heard_kept = space.hear(choice.heard_kept, model.in_space, beside.kept);
     d.advice = choice.advice;
     d.certainty = choice.certainty;
+    d.shares = choice.shares;
+    d.kept = {choice.heard_kept.openness - model.home.spoken.openness,
+              choice.heard_kept.front - model.home.spoken.front};
+    d.cost_kept = beside.cost_kept;
+    d.cost_planned = beside.cost_planned;
+    d.turned = !(task.pitch < beside.turns_over);
+    d.turns_here = d.turned && beside.from && *beside.from < beside.turns_over;
     d.gain = choice.gain;
     d.text_cost = d.heard.distance;
     d.target = target_of(model, grid, choice.shape, space);
+    acoustics::NoteSpectrum const spectrum(task.pitch, space.quarter(), strategy.source(), task.loudness);
+    auto const levels = [&](Frequency r1, Frequency r2) {
+        auto out = spectrum.harmonic_levels(acoustics::resonance_set(r1, r2, space.quarter()));
+        if (out.size() > 8) out.resize(8);
+        return out;
+    };
+    d.levels_kept = levels(model.home.r1, model.home.r2);
+    d.levels_planned =
+        choice.shape == grid.home() ? d.levels_kept : levels(d.target.r1.centre, d.target.r2.centre);
     if (d.advice == Advice::modify) {
         d.gestures = gestures_of(gesture_of(grid, choice.shape, *model.reach));
-        d.why = why_modify(strategy, task, choice, model, d);
+        d.why = why_modify(strategy, task, model, d);
         d.brief = brief_of(d);
     } else {
         d.why = why_left(task, model, d, choice.heard_kept);
-        if (d.advice == Advice::migrate) d.brief = drift(model.home.spoken, choice.heard_kept, true);
+        if (d.turns_here)
+            d.brief = "let it turn over";
+        else if (d.advice == Advice::migrate)
+            d.brief = drift(model.home.spoken, choice.heard_kept, true);
     }
     return d;
 }
 
 double importance_of(Decision const& d, Duration length, Decision const* before) {
-    if (d.advice == Advice::hold && d.zone.zone != Zone::turning && d.zone.zone != Zone::meeting) return 0;
+    if (d.advice == Advice::hold && !d.turns_here && d.zone.zone != Zone::turning &&
+        d.zone.zone != Zone::meeting)
+        return 0;
     double const held = std::clamp(std::sqrt(in_seconds(length) / 2), 0.2, 1.0);
     double const far = std::min(1.0, d.heard_kept.distance.value / 3);
     double weight = d.advice == Advice::modify ? 0.6 : d.advice == Advice::migrate ? 0.25 : 0.15;

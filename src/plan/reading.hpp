@@ -7,8 +7,22 @@
 
 namespace vowelway::plan {
 
+/// What a decision's words depend on beside its own note.
+struct Beside {
+    Pitch turns_over;             ///< of the vowel
+    std::optional<Pitch> from;    ///< the pitch the line comes from
+    Vowel const* heard = nullptr; ///< the vowel named before, with the advice followed,
+    Vowel const* kept = nullptr;  ///< and with the shape kept
+    CostTerms cost_kept, cost_planned;
+};
+
 /// Everything said of one task: zone, heard vowels, target with its shade and gesture, reasons.
-Decision read_decision(Strategy const& strategy, Task const& task, Choice const& choice);
+Decision read_decision(Strategy const& strategy, Task const& task, Choice const& choice,
+                       Beside const& beside);
+
+/// Going up with the shape kept, where the level of fo first exceeds that of 2fo after having been below it
+/// around 2fo = fR1; nothing where it never was.
+std::optional<Pitch> level_turn(VowelModel const& model, Strategy const& strategy);
 
 /// 0 nothing to watch .. 1: how much a note deserves attention. `before`: the decision on the note before it.
 double importance_of(Decision const& decision, Duration length, Decision const* before);

@@ -12,7 +12,7 @@ namespace vowelway::plan {
 
 struct ShapeGrid {
     int low1 = -6, high1 = 24; ///< semitones of fR1 away from home
-    int low2 = -6, high2 = 8;  ///< semitones of fR2 away from home
+    int low2 = -6, high2 = 12; ///< semitones of fR2 away from home
 
     int width1() const { return high1 - low1 + 1; }
     int width2() const { return high2 - low2 + 1; }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "plan/strategy.hpp"
 
+#include "plan/prepared.hpp"
+#include "plan/signs.hpp"
 #include "vowelway/acoustics/scales.hpp"
 #include "vowelway/plan/sung_source.hpp"
 
@@ -9,7 +11,6 @@
 #include <compare>
 #include <cstdint>
 #include <map>
-#include <numbers>
 
 namespace vowelway::plan {
 
@@ -19,26 +20,19 @@ namespace {
 constexpr double pitch_step_cents = 5;
 constexpr double loudness_step_db = 2.5;
 
-// A small generator of our own: the same draws on every machine (the standard library's distributions
-// differ).
-class NormalDraws {
-  public:
-    explicit NormalDraws(std::uint64_t seed) : state_(seed) {}
-    double next() {
-        double const u = uniform(), v = uniform();
-        return std::sqrt(-2 * std::log(u)) * std::cos(2 * std::numbers::pi * v); // Box & Muller 1958
+// How much of a measurement's error all vowels of a singer share, as a share of the variance: what whisper
+// and creak shift belongs to the singer, not to the vowel (Swerdlin, Smith & Wolfe 2010 give its scatter
+// between singers); an average's deviation is part size of the body. Our judgement.
+double shared_error(Singer const& singer) {
+    if (singer.average) return 0.4;
+    switch (singer.provenance.method) {
+    case Method::whisper:
+    case Method::creak:
+        return 0.7;
+    default:
+        return 0;
     }
-
-  private:
-    double uniform() { // splitmix64 (Steele, Lea & Flood 2014)
-        std::uint64_t z = (state_ += 0x9e3779b97f4a7c15u);
-        z = (z ^ (z >> 30)) * 0xbf58476d1ce4e5b9u;
-        z = (z ^ (z >> 27)) * 0x94d049bb133111ebu;
-        z ^= z >> 31;
-        return (static_cast<double>(z >> 11) + 0.5) * 0x1p-53;
-    }
-    std::uint64_t state_;
-};
+}
 
 std::vector<std::pair<Vowel, acoustics::ResonanceSet>>
 shapes_of(Singer const& singer, std::vector<VowelResonances> const& vowels, Frequency quarter) {
@@ -67,6 +61,21 @@ std::shared_ptr<PlanCache> cache_of(Means const& means) {
     return std::make_shared<PlanCache>();
 }
 
+// What the change from one modified shape to the next, and holding one, take of the attention that leaving
+// home takes: what is learnt is one shape for a phrase. Our judgement.
+constexpr float change_of_shape = 0.25f, holding = 0.2f;
+
+// A change of shape falls badly where fo meets fR1: there the folds are least sure (Titze, Riede & Popolo
+// 2008). How much dearer leaving the vowel's own shape for one that follows fo is at the meeting itself, and
+// over which semitones below and above it that comes and goes; for another shape it is as dear everywhere. So
+// a line that will pass the meeting is prepared before it. A choice, fitted to 4..5 semitones (Sundberg
+// 2009).
+constexpr double change_at_meeting = 2.8, prepared_below = 4.5, settled_above = 3;
+double nearness_of_meeting(Frequency r1, Pitch fo) {
+    double const st = in_semitones(interval(r1, fo.frequency()));
+    return std::max(0.0, st < 0 ? 1 + st / prepared_below : 1 - st / settled_above);
+}
+
 } // namespace
 
 struct Strategy::LandIndex {
@@ -79,12 +88,19 @@ struct Strategy::LandIndex {
 };
 
 Strategy::Strategy(Singer const& singer, Technique technique, std::vector<VowelResonances> const& vowels,
-                   PitchRange const& range, Means const& means)
+                   PitchRange const& range, Means const& means, std::string_view language)
     : executor_(&executor_of(means)),
-      cache_(cache_of(means)), aim_{std::move(technique), ease_pitch_of(range, singer.tuning)},
+      cache_(cache_of(means)), aim_{std::move(technique), ease_pitch_of(range, singer.tuning),
+                                    Pitch(hertz(1))},
       source_(source_of(aim_.technique)), tract_(tract_length_of(singer, vowels)),
       quarter_(acoustics::quarter_wave(tract_)),
-      space_(shapes_of(singer, vowels, quarter_), quarter_, acoustics::speaking_pitch(quarter_)) {
+      space_(shapes_of(singer, vowels, quarter_), quarter_, acoustics::speaking_pitch(quarter_),
+             signs_of(language), vowels.size()),
+      shared_(shared_error(singer)) {
+    if (singer.voice == VoiceType::bass || singer.voice == VoiceType::baritone ||
+        singer.voice == VoiceType::tenor)
+        aim_.technique.stability = aim_.technique.stability_of_men;
+    aim_.begins = Pitch(quarter_ * std::max(aim_.technique.begins, 0.01));
     for (double step : {-3.0, 0.0, 3.0})
         ease_.push_back(
             &cache_->shelves().landscape(aim_.ease_pitch + semitones(step), Decibels{0}, source_, quarter_));
@@ -95,14 +111,18 @@ Strategy::Strategy(Singer const& singer, Technique technique, std::vector<VowelR
     options.farthest_down = semitones(-grid_.low1);
     options.farthest_r2 = semitones(std::max(grid_.high2, -grid_.low2));
     executor_->run(vowels.size(), [&](std::size_t i) {
-        reach[i] = cache_->shelves().reach.get(vowels[i], tract_, options);
+        auto own = options;
+        if (singer.tract_length && !singer.average) own.length_sd = 0;
+        own.cost = acoustics::usual_cost(vowels[i].vowel);
+        for (std::size_t p = 0; p < own.cost.size(); ++p) own.cost[p] *= aim_.technique.gestures[p];
+        reach[i] = cache_->shelves().reach.get(vowels[i], tract_, own);
     });
     for (std::size_t i = 0; i < vowels.size(); ++i) {
         auto const r1 = vowels[i].r1.centre, r2 = vowels[i].r2.centre;
         auto efforts = efforts_of(grid_, *reach[i], aim_.technique);
         models_.push_back({vowels[i],
                            i,
-                           {r1, r2, space_.entries()[i].spoken, level_at_ease(r1, r2)},
+                           {r1, r2, space_.entries()[i].spoken, level_at_ease(r1, r2), space_.borders(i)},
                            std::move(reach[i]),
                            std::move(efforts)});
     }
@@ -126,42 +146,30 @@ Landscape const& Strategy::landscape(LandIndex at) const {
 Home Strategy::home_at(VowelModel const& model, Frequency r1, Frequency r2) const {
     // The listener knows this singer's vowel: its place moves with its resonances.
     auto home = model.home;
-    home.spoken.openness = home.spoken.openness + (acoustics::bark(r1) - acoustics::bark(home.r1));
-    home.spoken.front = home.spoken.front + (acoustics::bark(r2) - acoustics::bark(home.r2));
+    auto const open = acoustics::bark(r1) - acoustics::bark(home.r1),
+               front = acoustics::bark(r2) - acoustics::bark(home.r2);
+    home.spoken.openness = home.spoken.openness + open;
+    home.spoken.front = home.spoken.front + front;
+    for (auto& border : home.borders) border.from += border.open * open.value + border.front * front.value;
     home.r1 = r1;
     home.r2 = r2;
     home.at_ease = level_at_ease(r1, r2);
     return home;
 }
 
-std::vector<Home> Strategy::draw_homes(int draw) const {
-    std::vector<Home> homes;
-    for (std::size_t i = 0; i < models_.size(); ++i) {
-        NormalDraws normal((static_cast<std::uint64_t>(draw) << 20) + i * 7919 + 1);
-        auto const& r = models_[i].resonances;
-        auto const drawn = [&](Resonance const& res) {
-            return res.centre * std::exp(normal.next() * (res.sd / res.centre));
-        };
-        auto const r1 = drawn(r.r1), r2 = drawn(r.r2);
-        homes.push_back(home_at(models_[i], r1, std::max(r2, 1.15 * r1)));
-    }
-    return homes;
-}
-
 double Strategy::benefit(Duration length) { return std::clamp(std::sqrt(in_seconds(length)), 0.35, 1.6); }
 
 StepCost Strategy::step_cost(Task const& task) const {
     float const per_r1 = static_cast<float>(aim_.technique.line) * static_cast<float>(task.line);
-    return {per_r1, 0.6f * per_r1};
+    auto const attention = static_cast<float>(aim_.technique.attention);
+    auto const stay = std::max(holding, static_cast<float>(task.line == 0 ? 1 : task.stay)) * attention;
+    float const leave =
+        attention * static_cast<float>(1 + change_at_meeting *
+                                               nearness_of_meeting(models_[task.vowel].home.r1, task.pitch));
+    return {per_r1, 0.6f * per_r1,
+            leave,  std::max(stay, change_of_shape * attention),
+            stay,   attention * static_cast<float>(1 + change_at_meeting)};
 }
-
-// What all draws share: which landscape each task lies in, and which tables of (landscape, vowel) there are.
-struct Strategy::Prepared {
-    std::vector<Landscape const*> lands;                          // of each task
-    std::vector<std::size_t> table_of;                            // of each task
-    std::vector<std::pair<Landscape const*, std::size_t>> tables; // landscape and vowel
-    std::vector<CourseNote> notes;                                // all but what is heard
-};
 
 std::vector<Landscape const*> Strategy::landscapes_of(std::vector<Task> const& tasks) const {
     std::map<LandIndex, std::size_t> known;
@@ -192,8 +200,7 @@ Strategy::Prepared Strategy::prepare(std::vector<Task> const& tasks) const {
     return out;
 }
 
-std::vector<Choice> Strategy::solve(std::vector<Task> const& tasks, Prepared const& prepared,
-                                    std::vector<Home> const& homes) const {
+std::vector<std::size_t> Strategy::course(Prepared const& prepared, std::vector<Home> const& homes) const {
     std::vector<ShapeCosts> heard(prepared.tables.size());
     for (std::size_t i = 0; i < heard.size(); ++i) {
         auto const [land, vowel] = prepared.tables[i];
@@ -201,42 +208,37 @@ std::vector<Choice> Strategy::solve(std::vector<Task> const& tasks, Prepared con
     }
     auto notes = prepared.notes;
     for (std::size_t i = 0; i < notes.size(); ++i) notes[i].heard = &heard[prepared.table_of[i]];
-    auto const course = best_course(grid_, notes);
-    std::vector<Choice> out(tasks.size());
-    for (std::size_t i = 0; i < tasks.size(); ++i) {
-        auto const& home = homes[tasks[i].vowel];
-        auto const& land = *prepared.lands[i];
-        auto& choice = out[i];
-        choice.shape = course[i];
-        auto const kept = land.at(home.r1, home.r2);
-        choice.heard_kept = choice.heard = kept.heard;
-        if (choice.shape != grid_.home()) {
-            auto const moved = land.at(home.r1 * std::exp2(grid_.d1(choice.shape) / 12.0),
-                                       home.r2 * std::exp2(grid_.d2(choice.shape) / 12.0));
-            choice.heard = moved.heard;
-            choice.gain = moved.loudness - kept.loudness;
-            choice.advice = Advice::modify;
-        } else if (distance(kept.heard, home.spoken) > drift_noticed) {
-            choice.advice = Advice::migrate;
-        }
-    }
-    return out;
+    return best_course(grid_, notes);
 }
 
-Decisions Strategy::decide(std::vector<Task> const& tasks, int draws) const {
-    auto const prepared = prepare(tasks);
-    std::vector<Home> homes;
-    for (auto const& model : models_) homes.push_back(model.home);
-    Decisions out{solve(tasks, prepared, homes), std::vector<std::vector<Advice>>(draws)};
-    executor_->run(out.drawn.size(), [&](std::size_t draw) {
-        for (auto const& choice : solve(tasks, prepared, draw_homes(static_cast<int>(draw))))
-            out.drawn[draw].push_back(choice.advice);
-    });
-    for (std::size_t i = 0; i < out.choices.size() && draws > 0; ++i) {
-        auto& choice = out.choices[i];
-        auto const same = std::count_if(out.drawn.begin(), out.drawn.end(),
-                                        [&](auto const& d) { return d[i] == choice.advice; });
-        choice.certainty = static_cast<double>(same) / draws;
+HeardCost Strategy::cost_of(Task const& task, std::size_t shape) const {
+    return heard_cost(grid_, shape, landscape(task.pitch, task.loudness), models_[task.vowel].home, aim_);
+}
+
+// What a choice sounds like.
+void Strategy::follow(Choice& choice, Landscape const& land, Home const& home) const {
+    auto const kept = land.at(home.r1, home.r2);
+    choice.heard_kept = choice.heard = kept.heard;
+    choice.gain = {};
+    if (choice.shape == grid_.home()) return;
+    auto const moved = land.at(home.r1 * std::exp2(grid_.d1(choice.shape) / 12.0),
+                               home.r2 * std::exp2(grid_.d2(choice.shape) / 12.0));
+    choice.heard = moved.heard;
+    choice.gain = moved.loudness - kept.loudness;
+}
+
+std::vector<Advice> Strategy::advise(std::vector<Task> const& tasks, Prepared const& prepared,
+                                     std::vector<Home> const& homes,
+                                     std::vector<std::uint16_t>* shapes) const {
+    auto const found = course(prepared, homes);
+    std::vector<Advice> out(tasks.size(), Advice::hold);
+    for (std::size_t i = 0; i < tasks.size(); ++i) {
+        auto const& home = homes[tasks[i].vowel];
+        if (shapes) shapes->push_back(static_cast<std::uint16_t>(found[i]));
+        if (found[i] != grid_.home())
+            out[i] = Advice::modify;
+        else if (distance(prepared.lands[i]->at(home.r1, home.r2).heard, home.spoken) > drift_noticed)
+            out[i] = Advice::migrate;
     }
     return out;
 }

@@ -11,7 +11,9 @@
 #include "vowelway/acoustics/reachable.hpp"
 #include "vowelway/plan/plan.hpp"
 
+#include <cstdint>
 #include <memory>
+#include <string_view>
 #include <vector>
 
 namespace vowelway::plan {
@@ -32,6 +34,7 @@ struct Task {
     Decibels loudness;
     Duration length;
     double line = 1; ///< stretches the technique's cost of moving from the note before; 0 starts anew
+    double stay = 0; ///< share of the technique's attention that staying in another shape than home takes
 };
 
 /// What was found for one note.
@@ -41,6 +44,7 @@ struct Choice {
     acoustics::HeardPlace heard, heard_kept;
     Decibels gain;
     double certainty = 1;
+    AdviceShares shares; ///< of the draws; nominal alone without them
 };
 
 /// What was found for all tasks.
@@ -54,7 +58,7 @@ class Strategy {
   public:
     /// Plans for the singer with these vowels; at least one. What `means` lends must outlive it.
     Strategy(Singer const& singer, Technique technique, std::vector<VowelResonances> const& vowels,
-             PitchRange const& range, Means const& means = {});
+             PitchRange const& range, Means const& means = {}, std::string_view language = "");
 
     ShapeGrid const& grid() const { return grid_; }
     Aim const& aim() const { return aim_; }
@@ -68,7 +72,10 @@ class Strategy {
     /// What moving to this task from the one before it costs.
     StepCost step_cost(Task const& task) const;
 
-    /// The best course through the tasks, with the certainty of each advice over `draws` draws.
+    /// What a shape costs on a task for the vowels as measured, term by term, for a note of one second.
+    HeardCost cost_of(Task const& task, std::size_t shape) const;
+
+    /// The best course through the tasks. With draws the advice is the likeliest over them.
     Decisions decide(std::vector<Task> const& tasks, int draws) const;
 
   private:
@@ -77,8 +84,11 @@ class Strategy {
     Landscape const& landscape(LandIndex at) const;
     std::vector<Landscape const*> landscapes_of(std::vector<Task> const& tasks) const;
     Prepared prepare(std::vector<Task> const& tasks) const;
-    std::vector<Choice> solve(std::vector<Task> const& tasks, Prepared const& prepared,
-                              std::vector<Home> const& homes) const;
+    std::vector<Advice> advise(std::vector<Task> const& tasks, Prepared const& prepared,
+                               std::vector<Home> const& homes, std::vector<std::uint16_t>* shapes) const;
+    std::size_t middle_shape(std::size_t task, std::vector<std::vector<std::uint16_t>> const& shapes) const;
+    void follow(Choice& choice, Landscape const& land, Home const& home) const;
+    std::vector<std::size_t> course(Prepared const& prepared, std::vector<Home> const& homes) const;
     std::vector<Home> draw_homes(int draw) const;
     Home home_at(VowelModel const& model, Frequency r1, Frequency r2) const;
     Decibels level_at_ease(Frequency r1, Frequency r2) const;
@@ -93,6 +103,7 @@ class Strategy {
     acoustics::VowelSpace space_;
     std::vector<Landscape const*> ease_; ///< around the pitch of ease
     std::vector<VowelModel> models_;
+    double shared_ = 0; ///< share of the variance of a draw that all vowels have in common
 };
 
 /// How far the heard vowel must be from the intended one for the ear to take it as drifted.

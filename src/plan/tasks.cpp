@@ -22,4 +22,11 @@ double line_between(SungNote const& before, SungNote const& note) {
     return line;
 }
 
+double attention_between(SungNote const& before, SungNote const& note) {
+    if (in_seconds(note.start - before.start) - in_seconds(before.length) >= 0.25) return 1;
+    bool const same_vowel =
+        before.vowel && note.vowel && before.vowel->held.quality() == note.vowel->held.quality();
+    return same_vowel ? 0 : 0.25;
+}
+
 } // namespace vowelway::plan

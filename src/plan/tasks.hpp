@@ -19,4 +19,8 @@ namespace vowelway::plan {
 /// Common practice, no source; the sizes are our judgement.
 double line_between(SungNote const& before, SungNote const& note);
 
+/// The share of the attention to a modified shape that keeping it on this note takes: none within a phrase on
+/// one vowel, a quarter on another vowel, all after a rest of a quarter of a second. Our judgement.
+double attention_between(SungNote const& before, SungNote const& note);
+
 } // namespace vowelway::plan

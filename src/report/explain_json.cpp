@@ -63,6 +63,7 @@ std::string explanation_json(plan::NoteExplanation const& e) {
     out["curve_hz"] = frequencies(e.grid);
     out["kept"] = shape_json(e.kept);
     out["changed"] = e.changed ? shape_json(*e.changed) : Json();
+    out["not_chosen"] = e.not_chosen ? shape_json(*e.not_chosen) : Json();
     out["warnings"] = warnings_json(e.remarks);
     return text_of(out);
 }

@@ -40,7 +40,7 @@ std::string advice(plan::NoteExplanation const& e) {
     for (std::size_t i = 0; i < d.gestures.size(); ++i) out += (i == 0 ? ": " : ", ") + d.gestures[i].words;
     if (e.changed) out += fmt::format(" (aim at {})", d.target.shade.ipa());
     out += "\nwhy: " + d.why + "\n";
-    out += fmt::format("heard: {} if kept{}\n", d.heard_kept.vowel.ipa(),
+    out += fmt::format("heard: {} if kept{}\n", d.heard_kept.words(),
                        e.changed ? fmt::format(", {} if changed; {} {} dB", d.heard.vowel.ipa(),
                                                d.gain.value < 0 ? "loses" : "gains",
                                                number(std::abs(d.gain.value), 1))
@@ -53,9 +53,10 @@ std::string advice(plan::NoteExplanation const& e) {
 }
 
 std::string cost_table(plan::NoteExplanation const& e) {
-    Table table({{"cost of"}, {"kept", right}, {e.changed ? "changed" : "", right}});
+    auto const& other = e.changed ? e.changed : e.not_chosen;
+    Table table({{"cost of"}, {"kept", right}, {e.changed ? "changed" : other ? "not chosen" : "", right}});
     auto const two = [](double v) { return fmt::format("{:.2f}", v); };
-    auto const changed = [&](auto value) { return e.changed ? value(*e.changed) : std::string(); };
+    auto const changed = [&](auto value) { return other ? value(*other) : std::string(); };
     for (auto const& term : plan::cost_term_names)
         table.row({fmt::format("{}: {}", term.name, term.words), two(e.kept.cost.*term.value),
                    changed([&](auto const& s) { return two(s.cost.*term.value); })});
@@ -87,9 +88,10 @@ std::string harmonic_table(plan::NoteExplanation const& e) {
 
 std::string explanation_text(plan::NoteExplanation const& e) {
     std::string out = heading(e) + advice(e);
-    Table resonances({{""}, {"kept", right}, {e.changed ? "changed" : "", right}});
-    resonances.row({"fR1 Hz", resonance(e.kept.r1), e.changed ? resonance(e.changed->r1) : ""});
-    resonances.row({"fR2 Hz", resonance(e.kept.r2), e.changed ? resonance(e.changed->r2) : ""});
+    auto const& other = e.changed ? e.changed : e.not_chosen;
+    Table resonances({{""}, {"kept", right}, {e.changed ? "changed" : other ? "not chosen" : "", right}});
+    resonances.row({"fR1 Hz", resonance(e.kept.r1), other ? resonance(other->r1) : ""});
+    resonances.row({"fR2 Hz", resonance(e.kept.r2), other ? resonance(other->r2) : ""});
     out += "\n" + resonances.str();
     if (e.kept.r1.sd_assumed || e.kept.r2.sd_assumed) out += "* deviation assumed, not measured\n";
     out += "\n" + cost_table(e) + "\n" + harmonic_table(e);

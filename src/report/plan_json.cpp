@@ -15,6 +15,13 @@ void put_resonance(Json& out, int k, Resonance const& r) {
     if (r.sd_assumed) out[name + "_sd_assumed"] = true;
 }
 
+Json terms_json(plan::CostTerms const& cost) {
+    Json out;
+    for (auto const& term : plan::cost_term_names)
+        out[std::string(term.name)] = rounded(cost.*term.value, 0.001);
+    return out;
+}
+
 void put_decision(Json& out, plan::Decision const& d) {
     out["zone"] = to_string(d.zone.zone);
     out["p_turned"] = rounded(d.zone.p_turned, 0.001);
@@ -31,6 +38,17 @@ void put_decision(Json& out, plan::Decision const& d) {
     for (auto const& g : d.gestures)
         out["gesture"].push_back(
             {{"part", to_string(g.part)}, {"amount", rounded(g.amount, 0.01)}, {"words", g.words}});
+    out["shares"] = {{"hold", rounded(d.shares.hold, 0.01)},
+                     {"migrate", rounded(d.shares.migrate, 0.01)},
+                     {"modify", rounded(d.shares.modify, 0.01)}};
+    out["kept"] = {{"openness_bark", rounded(d.kept.openness.value, 0.01)},
+                   {"front_bark", rounded(d.kept.front.value, 0.01)}};
+    out["turned"] = d.turned;
+    out["turns_here"] = d.turns_here;
+    if (d.heard_kept.toward) out["heard_if_kept_toward"] = d.heard_kept.toward->ipa();
+    out["cost"] = {{"kept", rounded(d.cost_kept.total(), 0.001)},
+                   {"planned", rounded(d.cost_planned.total(), 0.001)},
+                   {"terms", terms_json(d.cost_planned)}};
     out["gain_db"] = rounded(d.gain.value, 0.1);
     out["text_cost_bark"] = rounded(d.text_cost.value, 0.01);
     out["brief"] = d.brief;
@@ -100,6 +118,7 @@ Json vowel_json(plan::VowelPlan const& v, Tuning const& tuning) {
     out["estimated"] = r.estimated;
     if (r.estimated) out["origin"] = r.origin;
     out["turning"] = crossing_json(v.turning, tuning);
+    put_pitch(out["turns_over"], tuning, v.turns_over);
     out["meeting"] = crossing_json(v.meeting, tuning);
     out["crossings"] = Json::array();
     for (auto const& c : v.crossings) out["crossings"].push_back(crossing_json(c, tuning));
@@ -131,7 +150,16 @@ Json vowel_json(plan::VowelPlan const& v, Tuning const& tuning) {
 
 Json note_json(plan::NotePlan const& planned, SungNote const& note, Tuning const& tuning) {
     auto out = sung_note_json(note, tuning);
-    if (planned.decision) put_decision(out, *planned.decision);
+    if (planned.decision) {
+        auto const levels = [](std::vector<Decibels> const& of) {
+            Json l = Json::array();
+            for (auto const& level : of) l.push_back(rounded(level.value, 0.1));
+            return l;
+        };
+        put_decision(out, *planned.decision);
+        out["levels_db"] = {{"kept", levels(planned.decision->levels_kept)},
+                            {"planned", levels(planned.decision->levels_planned)}};
+    }
     out["importance"] = rounded(planned.importance, 0.01);
     return out;
 }
@@ -155,6 +183,7 @@ std::string plan_json(plan::Plan const& plan) {
                       {"language", p.language},
                       {"transposed", rounded(p.transposed, 0.01)},
                       {"transposed_why", p.transposed_why}};
+    out["cost"] = {{"total", rounded(plan.cost.total(), 0.001)}, {"terms", terms_json(plan.cost)}};
     out["vowels"] = Json::array();
     for (auto const& v : plan.vowels) out["vowels"].push_back(vowel_json(v, tuning));
     out["notes"] = Json::array();

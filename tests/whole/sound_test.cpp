@@ -187,7 +187,8 @@ TEST_CASE("rendered vowels are heard as the plan says") {
         for (auto const& v : plan.singer.vowels)
             if (std::ranges::none_of(shapes, [&](auto const& s) { return s.first == v.vowel.quality(); }))
                 shapes.emplace_back(v.vowel.quality(), acoustics::resonance_set(v, voice.quarter));
-        acoustics::VowelSpace const space(shapes, voice.quarter, acoustics::speaking_pitch(voice.quarter));
+        acoustics::VowelSpace const space(shapes, voice.quarter, acoustics::speaking_pitch(voice.quarter),
+                                          {}, plan.vowels.size());
         for (std::size_t v = 0; v < plan.vowels.size(); ++v)
             for (std::size_t cell = 2; cell < plan.vowels[v].strip.size(); cell += 7) {
                 auto const& c = plan.vowels[v].strip[cell];
@@ -202,7 +203,9 @@ TEST_CASE("rendered vowels are heard as the plan says") {
                     powers.push_back(
                         std::pow(10, level_at(x, in_hertz(frequency_of({n}, c.pitch)), 4000, x.size()) / 10));
                 auto const set = acoustics::resonance_set(t.r1.centre, t.r2.centre, voice.quarter);
-                auto const got = space.hear(heard_place(grid, set, powers), v);
+                // As the plan names them: a name stays until another is clearly nearer.
+                auto const& before = plan.vowels[v].strip[cell - 1].decision.heard.vowel;
+                auto const got = space.hear(heard_place(grid, set, powers), v, &before);
                 ++all;
                 same += got.vowel == c.decision.heard.vowel;
             }

@@ -10,22 +10,31 @@
 
 namespace vowelway::acoustics {
 
-enum class GesturePart { jaw, lip_opening, lip_protrusion, tongue_height, tongue_advancement, larynx };
+enum class GesturePart {
+    jaw,
+    lip_opening,
+    lip_protrusion,
+    tongue_height,
+    tongue_advancement,
+    larynx,
+    pharynx
+};
 inline constexpr std::array all_gesture_parts{
     GesturePart::jaw,           GesturePart::lip_opening,        GesturePart::lip_protrusion,
-    GesturePart::tongue_height, GesturePart::tongue_advancement, GesturePart::larynx};
+    GesturePart::tongue_height, GesturePart::tongue_advancement, GesturePart::larynx,
+    GesturePart::pharynx};
 std::string_view to_string(GesturePart part);
 
 /// One thing the singer does.
 struct Gesture {
     using Part = GesturePart;
     Part part = Part::jaw;
-    double amount = 0; ///< -1 .. +1 of the comfortable travel; + opens, protrudes, raises, advances
+    double amount = 0; ///< -1 .. +1 of the comfortable travel; + opens, protrudes, raises, advances, widens
     std::string words; ///< "open the jaw a little"
 };
 
 /// All parts at once, indexed by GesturePart; zero is the vowel's own shape.
-using GestureVector = std::array<double, 6>;
+using GestureVector = std::array<double, 7>;
 
 /// The gestures of a vector that are worth saying, largest first, with their words. What moves less than
 /// `least` of its travel is left out, however small the rest.

@@ -36,6 +36,9 @@ class NoteSpectrum {
 
     Pitch pitch() const { return fo_; }
     int size() const { return static_cast<int>(place_.size()); }
+    /// Where the pitches of this singer's low voice lie, against which the ear takes a pitch for high
+    /// (low_voice() of acoustics/hearing.hpp).
+    Bark low_voice() const { return low_voice_; }
     /// Critical-band rates of the harmonics, in Bark.
     std::span<double const> places() const { return place_; }
 
@@ -51,6 +54,7 @@ class NoteSpectrum {
   private:
     Pitch fo_;
     Blur blur_;
+    Bark low_voice_;
     std::vector<double> squared_; // f² of each harmonic, kHz²
     std::vector<double> source_;  // power without the resonances
     std::vector<double> weight_;  // A-weighting as a power ratio

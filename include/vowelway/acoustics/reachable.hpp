@@ -21,17 +21,23 @@ struct Shape {
     GestureVector gesture{}; ///< from the vowel's own shape
     double effort =
         0; ///< length of the gesture, weighted by ReachOptions::cost; 1 = the whole travel of the jaw
-    Frequency compliant_to; ///< upper end of the compliant band that begins at fR1 (input_impedance)
+    Frequency compliant_to; ///< upper end of the compliant band that begins at fR1
 };
 
 struct ReachOptions {
     Cents step{200};                             ///< of the grid, in fR1 and in fR2
     Cents farthest_up{2400}, farthest_down{900}; ///< in fR1 from the vowel's own
     Cents farthest_r2{1200};                     ///< in fR2, up and down
-    /// What the whole travel of each part costs, by GesturePart. Our judgement: jaw and lips move freely, the
-    /// tongue makes the vowel, the larynx is trained to stay.
-    GestureVector cost{1, 1, 1.2, 1.6, 1.6, 2};
+    double length_sd = 0.05; ///< how far the length may give way, relative; 0: it is measured
+    /// What the whole travel of each part costs, by GesturePart.
+    GestureVector cost{1, 1, 1.2, 1.6, 1.6, 2, 2};
 };
+
+/// What each part costs on a vowel: what singers are seen to move first. On open vowels jaw and lips, on
+/// close ones the tongue before the jaw, on rounded ones the lips (Sundberg & Skoog 1997; Sundberg 2009:
+/// tongue in /i e u a/, lips in /o/, lips and jaw in /a/ for one soprano). The sizes are our judgement;
+/// larynx and pharynx are trained to stay.
+GestureVector usual_cost(Vowel const& vowel);
 
 /// Highest fR1 that singers reach: 2.15 quarter waves, at most 1300 Hz. Sopranos tune fR1 up to 1000..1200
 /// Hz, some to 1300..1500 Hz (Garnier et al. 2010); smaller for longer tracts by the same factor.

@@ -9,6 +9,7 @@
 #include "vowelway/core/passage.hpp"
 #include "vowelway/core/resonance.hpp"
 #include "vowelway/core/singer.hpp"
+#include "vowelway/plan/cost_terms.hpp"
 
 #include <array>
 #include <optional>
@@ -46,12 +47,11 @@ struct ZoneReading {
     double p_above = 0;  ///< P(fo > fR1), 0..1
 };
 
-enum class Advice {
-    hold,    ///< nothing needed
-    migrate, ///< keep the shape; the heard vowel drifts (passive migration)
-    modify   ///< change the shape (active modification)
+/// A heard place against the vowel's own, in Bark.
+struct HeardOffset {
+    Bark openness; ///< + more open
+    Bark front;    ///< + more front
 };
-std::string_view to_string(Advice advice);
 
 /// What to aim at. Equal to the vowel's own resonances unless the advice is `modify`.
 struct Target {
@@ -66,6 +66,14 @@ struct Decision {
     acoustics::HeardVowel heard_kept; ///< if the shape is kept as it is
     Advice advice = Advice::hold;
     double certainty = 1; ///< share of draws over the measured deviations that give the same advice, 0..1
+    AdviceShares shares;  ///< of the draws; the likeliest is the advice
+    HeardOffset kept;     ///< where the vowel is heard if the shape is kept
+    /// Levels of fo, 2fo, .. (eight at most), 1 m from the mouth in the open, dB re 20 µPa: the shape kept,
+    /// and the advice followed.
+    std::vector<Decibels> levels_kept, levels_planned;
+    bool turned = false;     ///< with the shape kept, at or above the pitch where the vowel turns over
+    bool turns_here = false; ///< and the line has just come up to it
+    CostTerms cost_kept, cost_planned; ///< what the shape kept and the one planned cost
     Target target;
     std::vector<acoustics::Gesture> gestures; ///< empty unless `modify`
     Decibels gain;                            ///< level with the advice followed against the shape kept
@@ -108,7 +116,10 @@ struct ReachRow {
 
 struct VowelPlan {
     VowelResonances resonances;
-    Crossing turning;                ///< 2fo = fR1
+    Crossing turning; ///< 2fo = fR1
+    /// Where the level of fo first exceeds that of 2fo, going up from there with the shape kept: the turn as
+    /// it is heard. Where no level changes sign, the pitch of `turning`.
+    Pitch turns_over;
     Crossing meeting;                ///< fo = fR1
     std::vector<Crossing> crossings; ///< every nfo = fRk within the plan's range, low to high
     std::vector<PitchCell> strip;    ///< every semitone of the plan's range, low to high
@@ -124,6 +135,7 @@ struct Plan {
     Passage passage;               ///< without notes when only a range was given
     std::vector<VowelPlan> vowels; ///< in the order of the chart's rim
     std::vector<NotePlan> notes;   ///< one for each note of the passage, in order
+    CostTerms cost{};              ///< of all notes as planned
     Remarks remarks;               ///< everything assumed or guessed on the way, and the cautions
 };
 

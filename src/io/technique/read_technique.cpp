@@ -10,6 +10,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 
 namespace vowelway::io {
 
@@ -34,7 +35,9 @@ double number(Node const& node, std::string const& what, std::string_view unit, 
 
 void weights(Node const& node, Technique& t) {
     yaml::map(node, "the weights", "weights: {text: 0.4, ring: 0.07}");
-    yaml::only_keys(node, "text ring stability effort attention line");
+    yaml::only_keys(node, "text ring stability effort attention line other_vowel "
+                          "other_vowel_asked cluster stability_of_men");
+    std::optional<double> men;
     for (auto const& [key, value] : node.fields) {
         double const w = number(value, key.text, "", 0, 10);
         if (key.text == "text")
@@ -42,14 +45,23 @@ void weights(Node const& node, Technique& t) {
         else if (key.text == "ring")
             t.ring = w;
         else if (key.text == "stability")
-            t.stability = w;
+            t.stability = t.stability_of_men = w;
         else if (key.text == "effort")
             t.effort = w;
         else if (key.text == "attention")
             t.attention = w;
+        else if (key.text == "stability_of_men")
+            men = w;
+        else if (key.text == "other_vowel")
+            t.other_vowel = w;
+        else if (key.text == "other_vowel_asked")
+            t.other_vowel_asked = w;
+        else if (key.text == "cluster")
+            t.cluster = w;
         else
             t.line = w;
     }
+    if (men) t.stability_of_men = *men;
 }
 
 void level(Node const& node, Technique& t) {
@@ -81,10 +93,20 @@ Pitch pitch(Node const& node) {
                         [&] { return Pitch(parse_frequency(yaml::scalar(node, "a pitch"), Tuning{})); });
 }
 
+// Names of the parts as a technique writes them, in the order of Technique::gestures.
+void gestures(Node const& node, Technique& t) {
+    constexpr std::array names{
+        "jaw", "lip_opening", "lip_protrusion", "tongue_height", "tongue_advancement", "larynx", "pharynx"};
+    yaml::map(node, "the gestures", "gestures: {larynx: 0.6, pharynx: 0.7}");
+    yaml::only_keys(node, "jaw lip_opening lip_protrusion tongue_height tongue_advancement larynx pharynx");
+    for (std::size_t k = 0; k < names.size(); ++k)
+        if (auto const* n = node.find(names[k])) t.gestures[k] = number(*n, names[k], "", 0.1, 10);
+}
+
 WantedRelation relation(Node const& node) {
     constexpr auto example = "- {harmonic: 2, side: below fR1, weight: 0.06, to: C5}";
     yaml::map(node, "a relation", example);
-    yaml::only_keys(node, "harmonic side weight after_turn from to");
+    yaml::only_keys(node, "harmonic side weight after_turn from to unmodified");
     WantedRelation out;
     auto const* harmonic = node.find("harmonic");
     auto const* side = node.find("side");
@@ -94,12 +116,18 @@ WantedRelation relation(Node const& node) {
                              std::string("write ") + example);
     out.harmonic.number = static_cast<int>(number(*harmonic, "harmonic", "", 1, 20));
     auto const& words = yaml::scalar(*side, "the side");
-    if (words == "below fR1")
-        out.side = WantedRelation::Side::below_fR1;
-    else if (words == "above fR1")
-        out.side = WantedRelation::Side::above_fR1;
-    else
-        throw yaml::error_at(*side, "the side is \"" + words + "\"", "write below fR1 or above fR1");
+    using Side = WantedRelation::Side;
+    bool known = false;
+    for (auto [name, value] : {std::pair{"below", Side::below}, {"above", Side::above}, {"at", Side::at}})
+        for (int k : {1, 2})
+            if (words == fmt::format("{} fR{}", name, k)) {
+                out.side = value;
+                out.resonance.number = k;
+                known = true;
+            }
+    if (!known)
+        throw yaml::error_at(*side, "the side is \"" + words + "\"",
+                             "write below fR1 or above fR1, or at fR1, or one of these with fR2");
     out.weight = number(*weight, "weight", "", 0, 10);
     if (auto const* after = node.find("after_turn")) {
         auto const& truth = yaml::scalar(*after, "after_turn");
@@ -109,6 +137,8 @@ WantedRelation relation(Node const& node) {
     }
     if (auto const* from = node.find("from")) out.from = pitch(*from);
     if (auto const* to = node.find("to")) out.to = pitch(*to);
+    if (auto const* n = node.find("unmodified"))
+        out.unmodified = semitones(number(*n, "unmodified", "semitones", 0, 24));
     return out;
 }
 
@@ -119,7 +149,8 @@ Technique parse_technique(std::string const& text, std::string const& file) {
     yaml::map(root, "a technique", "vowelway: 1");
     yaml::only_keys(
         root,
-        "vowelway technique description sources weights text_saturation level source relations vibrato");
+        "vowelway technique description sources weights text_saturation drift begins gestures level source "
+        "relations vibrato");
     auto const* version = root.find("vowelway");
     if (!version || yaml::scalar(*version, "the version") != "1")
         throw yaml::error_at(version ? *version : root, "this is not a technique of version 1",
@@ -135,6 +166,9 @@ Technique parse_technique(std::string const& text, std::string const& file) {
     if (auto const* n = root.find("weights")) weights(*n, t);
     if (auto const* n = root.find("text_saturation"))
         t.text_saturation = {number(*n, "text_saturation", "Bark", 0.1, 20)};
+    if (auto const* n = root.find("drift")) t.drift = {number(*n, "drift", "Bark", 0, 10)};
+    if (auto const* n = root.find("begins")) t.begins = number(*n, "begins", "", 0, 2);
+    if (auto const* n = root.find("gestures")) gestures(*n, t);
     if (auto const* n = root.find("level")) level(*n, t);
     if (auto const* n = root.find("source")) source(*n, t);
     if (auto const* n = root.find("vibrato")) t.vibrato = read_vibrato(*n);

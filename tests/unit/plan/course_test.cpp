@@ -36,7 +36,13 @@ TEST_CASE("the course found is the cheapest of all courses, on 300 random passag
             for (auto& c : heard[n]) c = cost(random);
             for (auto& c : fixed[n]) c = cost(random) < 0.15f ? out_of_reach : cost(random);
             fixed[n][grid.home()] = cost(random); // home is always in reach
-            notes.push_back({&heard[n], &fixed[n], cost(random), {step(random), step(random)}});
+            notes.push_back({&heard[n],
+                             &fixed[n],
+                             cost(random),
+                             {step(random), step(random), step(random), 0, 0, step(random)}});
+            auto& way = notes.back().step;
+            way.change = step(random);
+            way.stay = way.change * cost(random);
         }
         auto const course = best_course(grid, notes);
         CHECK(cost_of_course(grid, notes, course) ==
@@ -68,4 +74,22 @@ TEST_CASE("a single expensive home among many: moving is weighed against staying
           grid.at(2, 0)); // 4 semitones there and back cost 0.8, staying costs 1
     CHECK(best_course(grid, passage(0.3f, 1))[1] == grid.home());    // 1.2 against 1
     CHECK(best_course(grid, passage(0.2f, 0.5f))[1] == grid.home()); // a short note is not worth the way
+}
+
+TEST_CASE("attention is paid for leaving home, not for staying: a run of notes is worth what one is not") {
+    ShapeGrid const grid{-2, 2, 0, 0};
+    ShapeCosts const nothing(grid.size(), 0.0f);
+    ShapeCosts high(grid.size(), 0.4f);
+    high[grid.at(2, 0)] = 0;
+    CourseNote const note{
+        &high, &nothing, 1, {0, 0, 1, 0.5f, 0.1f, 2}}; // saves 0.4; leaving costs 1, holding 0.1
+    for (std::size_t length : {std::size_t{2}, std::size_t{3}, std::size_t{5}}) {
+        auto const course = best_course(grid, std::vector<CourseNote>(length, note));
+        // 0.4 n against 1 + 0.1 (n - 1)
+        CHECK(course.front() == (length > 3 ? grid.at(2, 0) : grid.home()));
+    }
+    CHECK(step_cost(grid, note.step, grid.home(), grid.at(2, 0)) == doctest::Approx(1));
+    CHECK(step_cost(grid, note.step, grid.home(), grid.at(-2, 0)) == doctest::Approx(2));
+    CHECK(step_cost(grid, note.step, grid.at(1, 0), grid.at(2, 0)) == doctest::Approx(0.5));
+    CHECK(step_cost(grid, note.step, grid.at(2, 0), grid.home()) == doctest::Approx(0));
 }

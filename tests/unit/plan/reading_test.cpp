@@ -29,7 +29,19 @@ Strategy soprano(Means const& means = {}) {
 Task sung(std::size_t vowel, double fo) { return {vowel, Pitch(hertz(fo)), {}, seconds(2), 0}; }
 
 Decision read(Strategy const& strategy, Task const& task) {
-    return read_decision(strategy, task, strategy.decide({task}, 20).choices.front());
+    auto const choice = strategy.decide({task}, 20).choices.front();
+    auto const terms = [&](std::size_t shape) {
+        auto const heard = strategy.cost_of(task, shape);
+        return CostTerms{
+            .text = heard.text, .ring = heard.ring, .stability = heard.stability, .relation = heard.relation};
+    };
+    return read_decision(strategy, task, choice,
+                         {.turns_over = Pitch(hertz(400)),
+                          .from = {},
+                          .heard = nullptr,
+                          .kept = nullptr,
+                          .cost_kept = terms(strategy.grid().home()),
+                          .cost_planned = terms(choice.shape)});
 }
 
 } // namespace
@@ -71,7 +83,7 @@ TEST_CASE("a decision can be read by a technique's own wish") {
     singer.vowels = {vowel("ɛ", 731, 2058)};
     Technique wish;
     wish.name = "studio";
-    wish.relations.push_back({{2}, WantedRelation::Side::below_fR1, false, 2, std::nullopt, std::nullopt});
+    wish.relations.push_back({{2}, WantedRelation::Side::below, {1}, false, 2, std::nullopt, std::nullopt});
     Strategy const strategy(singer, wish, singer.vowels, parse_pitch_range("C4..C6"));
     auto const d = read(strategy, sung(0, 415)); // 2fo = 830 Hz
     CHECK(d.advice == Advice::modify);

@@ -76,6 +76,7 @@ plan::Plan fixed() {
     };
     p.vowels.push_back({.resonances = a,
                         .turning = crossing(2),
+                        .turns_over = crossing(2).pitch,
                         .meeting = crossing(1),
                         .crossings = {crossing(2), crossing(1)},
                         .strip = {},

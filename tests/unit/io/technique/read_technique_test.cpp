@@ -40,7 +40,7 @@ TEST_CASE("a technique of one's own: what is left out is as in the default") {
     CHECK(t.level_per_octave.value == 9);
     REQUIRE(t.relations.size() == 1);
     CHECK(t.relations[0].harmonic.number == 3);
-    CHECK(t.relations[0].side == WantedRelation::Side::above_fR1);
+    CHECK(t.relations[0].side == WantedRelation::Side::above);
     CHECK(t.relations[0].after_turn_only);
     CHECK(t.relations[0].from == Tuning{}.pitch(60.0));
     CHECK_FALSE(t.relations[0].to);
