@@ -20,7 +20,7 @@ constexpr double front_weight = 0.8; // of a Bark of the upper peak
 
 // What a Bark of fo above the low voice closes the vowel, and between which places of fo against fR1, in
 // Bark, that fades out.
-constexpr double closing = 0.221, fading_from = -3.8, fading_to = 2.2;
+constexpr double closing = 0.2, fading_from = -4.2, fading_to = 2.8;
 
 // 1 in the middle, 0 from `reach` on; near a bell, at the cost of a product.
 double nearness(double bark_off, double reach) {

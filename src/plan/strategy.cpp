@@ -3,6 +3,7 @@
 
 #include "plan/prepared.hpp"
 #include "plan/signs.hpp"
+#include "plan/too_little.hpp"
 #include "vowelway/acoustics/scales.hpp"
 #include "vowelway/plan/sung_source.hpp"
 
@@ -230,7 +231,8 @@ void Strategy::follow(Choice& choice, Landscape const& land, Home const& home) c
 std::vector<Advice> Strategy::advise(std::vector<Task> const& tasks, Prepared const& prepared,
                                      std::vector<Home> const& homes,
                                      std::vector<std::uint16_t>* shapes) const {
-    auto const found = course(prepared, homes);
+    auto found = course(prepared, homes);
+    leave_out_the_little(grid_, tasks, found);
     std::vector<Advice> out(tasks.size(), Advice::hold);
     for (std::size_t i = 0; i < tasks.size(); ++i) {
         auto const& home = homes[tasks[i].vowel];

@@ -1,10 +1,10 @@
 # Two singers, one song: where their plans differ. The certainties come from draws with a fixed seed.
-$ printf 'vowelway: 1\npassage: Steps\nnotes:\n  - {pitch: C4, duration: 1 s, vowel: a}\n  - {pitch: F4, duration: 2 s, vowel: a}\n  - {pitch: A4, duration: 2 s, vowel: i}\n' > steps.yaml
+$ printf 'vowelway: 1\npassage: Steps\nnotes:\n  - {pitch: C4, duration: 1 s, vowel: a}\n  - {pitch: G4, duration: 2 s, vowel: e}\n  - {pitch: A4, duration: 2 s, vowel: i}\n' > steps.yaml
 $ vowelway compare bass tenor --song steps.yaml
 Steps: Average bass and Average tenor, technique classical
 
-bar  beat  syllable  pitch  vowel  Average bass          Average tenor  differ in  certain
-1     2.2            F4     a      turning, modify a +1  turning, hold  advice       8 % ?
+bar  beat  syllable  pitch  vowel  Average bass        Average tenor  differ in  certain
+1     2.2            G4     e      above, modify ɛ +3  meeting, hold  advice      38 % ?
 
 They differ for 40 % of the time sung, certainly (at least 75 %) for 0 %.
 +5: fR1 five semitones above the singer's own vowel. ?: uncertain.

@@ -39,17 +39,17 @@ struct HeardPlace {
 /// al. 1995 are told apart best (docs/acoustics.md).
 Bark distance(HeardPlace const& a, HeardPlace const& b);
 
-/// Lowering of openness for a first peak `gap` above fo: 0.2 Bark (fitted, hearing_test.cpp) up to a gap of
+/// Lowering of openness for a first peak `gap` above fo: 0.2 Bark at most (fitted), up to a gap of
 /// 2.75 Bark, none from 3.75 on; the [high]/[non-high] boundary lies at 3..3.5 Bark (Hoemeke & Diehl 1994).
 /// Fades out from fo = 520 to 620 Hz: it was found at speech pitches, and at the top all vowels are heard
 /// open.
 Bark high_vowel_shift(Bark gap, Pitch fo);
 
-/// Lowering of openness for a pitch `fo` above the singer's low voice: 0.22 Bark a Bark, about half of what
-/// an octave with the formants kept is heard to close a vowel (Slawson 1968, from memory: 10..12 % of F1);
-/// openness goes with the distance of the first peak from fo (Traunmüller 1981), in non-high vowels only in
-/// part (Hoemeke & Diehl 1994). Fades out from fo 3.8 Bark below fR1 to 2.2 Bark above it, where the
-/// fundamental is the first peak itself. Fitted (docs/acoustics.md).
+/// Lowering of openness for a pitch `fo` above the singer's low voice: a share of the way in Bark, less than
+/// half of what an octave with the formants kept is heard to close a vowel (Slawson 1968, from memory:
+/// 10..12 % of F1); openness goes with the distance of the first peak from fo (Traunmüller 1981), in non-high
+/// vowels only in part (Hoemeke & Diehl 1994). Fades out as fo nears and passes fR1, where the fundamental is
+/// the first peak itself. Fitted (docs/acoustics.md).
 Bark pitch_shift(Bark fo, Bark low_voice, Bark r1);
 
 /// Where a note with this shape is heard. The first peak is the mean, in Bark, of the harmonics around fR1

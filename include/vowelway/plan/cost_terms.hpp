@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // What a decision costs, and how sure it is.
+// Threads: plain values.
 #pragma once
 
 #include <array>

@@ -208,11 +208,14 @@ TEST_CASE("recognition falls with pitch as listening tests report") {
 }
 
 TEST_CASE("the heard first peak is never below fo") {
+    // Openness is that peak but for the two shifts, of which high_vowel_shift() is 0.2 Bark at most.
     auto const s = space(women, women_quarter);
     for (std::size_t k = 0; k < s.entries().size(); ++k)
         for (double fo = 100; fo < 1500; fo *= 1.03) {
             auto const place = sung(s, k, fo);
-            CHECK(place.openness.value + 0.601 >= bark(hertz(fo)).value);
+            auto const shift = pitch_shift(bark(hertz(fo)), bark(low_voice(s.quarter()).frequency()),
+                                           bark(s.entries()[k].shape.r1()));
+            CHECK((place.openness + shift).value + 0.201 >= bark(hertz(fo)).value);
             CHECK(place.front >= place.openness);
             CHECK(std::isfinite(place.front.value));
         }
