@@ -124,8 +124,7 @@ std::vector<acoustics::Gesture> gestures_of(acoustics::GestureVector const& vect
     if (gestures.empty()) gestures = acoustics::describe(vector, 0.05);
     // A tongue that gives way a little while others lead is no instruction.
     std::erase_if(gestures, [&](auto const& g) {
-        return gestures.size() > 1 && g.part == acoustics::GesturePart::tongue_advancement && g.amount < 0 &&
-               g.amount > -0.3;
+        return g.part == acoustics::GesturePart::tongue_advancement && g.amount < 0 && g.amount > -0.3;
     });
     if (gestures.size() > 3) gestures.erase(gestures.begin() + 3, gestures.end());
     return gestures;
@@ -133,7 +132,7 @@ std::vector<acoustics::Gesture> gestures_of(acoustics::GestureVector const& vect
 
 // The main gesture with its degree: a student who does not read how much opens too far.
 std::string brief_of(Decision const& d) {
-    return d.gestures.empty() ? "adjust slightly" : d.gestures.front().words;
+    return d.gestures.empty() ? "think toward " + d.target.shade.ipa() : d.gestures.front().words;
 }
 
 } // namespace
