@@ -12,7 +12,7 @@ namespace {
 
 /// The paper in the points of the layout.
 Size page_of(ChartOptions const& options) {
-    auto const paper = size_of(options.paper);
+    auto const paper = options.page.value_or(size_of(options.paper));
     return {paper.width / options.theme.size, paper.height / options.theme.size};
 }
 

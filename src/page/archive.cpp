@@ -12,4 +12,13 @@ MxlScore read_mxl(std::string const&, std::string const& file) {
     throw InputError("is still compressed", "unpack it and give its MusicXML", {file, 0, 0, {}});
 }
 
+std::string make_mxl(std::string_view, std::string const& file) {
+    throw InputError("cannot be written compressed here", "take it as plain MusicXML", {file, 0, 0, {}});
+}
+
+std::string replace_member(std::string const&, std::string const&, std::string_view,
+                           std::string const& file) {
+    return make_mxl({}, file);
+}
+
 } // namespace vowelway::io

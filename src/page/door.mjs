@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// The module as two functions: values in, text out. What is wrong comes back as a value, never as an exception.
+// The module as a few functions: values in, text out. What is wrong comes back as a value, never as an exception.
 import load_vowelway from "./vowelway.mjs";
 
 /**
@@ -29,6 +29,19 @@ export async function open_door(wasmBinary, { measure_text, pronounce } = {}) {
         plan: (request, score = new Uint8Array()) => call("_vowelway_plan", request, score, score.length),
         /** Its charts, {"pages": [SVG, ..]}, as a text. */
         draw: (request, score = new Uint8Array()) => call("_vowelway_draw", request, score, score.length),
+        /** Everything else by the name in `request.ask` (README.md), as a text. */
+        ask: (request, bytes = new Uint8Array()) => call("_vowelway_ask", request, bytes, bytes.length),
+        /** Sound: {text, samples}, a Float32Array of one channel at the rate that the text tells. */
+        hear(request, score = new Uint8Array()) {
+            const said = call("_vowelway_hear", request, score, score.length);
+            if (said.error) return said;
+            const from = module._vowelway_samples() >> 2;
+            return { ...said, samples: module.HEAPF32.slice(from, from + module._vowelway_samples_size()) };
+        },
+        /** Practising: the aim of a vowel or a note; then `live` with samples at 16 kHz as they come. */
+        practise: (request, score = new Uint8Array()) => call("_vowelway_practise", request, score, score.length),
+        live: (samples) =>
+            call("_vowelway_live", {}, new Uint8Array(samples.buffer, samples.byteOffset, samples.byteLength), samples.length),
         /** The measurement of a recording: a Float32Array of one channel at 16 kHz. */
         measure: (request, samples) =>
             call("_vowelway_measure", request,

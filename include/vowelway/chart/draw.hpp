@@ -34,6 +34,7 @@ Size size_of(Paper paper);
 
 struct ChartOptions {
     Paper paper = Paper::a4;
+    std::optional<Size> page = {}; ///< instead of a paper, in points: a window of a screen
     Kind kind = Kind::automatic;
     Theme theme = {};  ///< a larger size is a smaller page to lay out, drawn larger
     bool grey = false; ///< no colour at all; nothing is lost

@@ -5,6 +5,7 @@
 
 #include "vowelway/chart/canvas.hpp"
 
+#include <cstddef>
 #include <string>
 #include <variant>
 #include <vector>
@@ -62,10 +63,18 @@ class Drawing : public Canvas {
     std::vector<Box> boxes_; ///< of each item
 };
 
+/// Where a sung note stands on a page, from its staff to what is said of it: for a screen, to be tapped.
+struct NoteSpot {
+    std::size_t note = 0; ///< index in Passage::notes
+    Box box;
+    bool begins = true; ///< false: held over from the system before, or a tied head
+};
+
 /// One page of a chart.
 struct Page {
     Size size;
     Drawing drawing;
+    std::vector<NoteSpot> notes = {}; ///< of a passage sheet, in the order drawn
 };
 
 } // namespace vowelway::chart

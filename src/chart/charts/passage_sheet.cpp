@@ -86,6 +86,10 @@ std::vector<Page> passage_sheet(plan::Plan const& plan, Size paper, TextMeasurer
             if (!opening) y += stretch;
             opening = false;
             blocks[i].draw(page.drawing, plan, scale, {margin_side + gutter_left, y});
+            double const left = margin_side + gutter_left;
+            for (auto const& one : blocks[i].soundings)
+                page.notes.push_back(
+                    {one.note, {left + one.from, y, one.to - one.from, blocks[i].height(lane)}, one.begins});
             y += blocks[i].height(lane) + between;
         }
         if (last)

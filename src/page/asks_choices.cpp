@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: MIT
+// What a page offers to choose from.
+#include "page/asks.hpp"
+
+#include "vowelway/diction/language.hpp"
+#include "vowelway/io/technique/read_technique.hpp"
+#include "vowelway/report/plan_report.hpp"
+
+namespace vowelway::page {
+
+std::string choices_told(Json const&, std::string_view) {
+    Json out{{"voices", Json::array()}, {"languages", Json::array()}, {"techniques", io::technique_names()}};
+    for (auto const voice : all_voice_types) out["voices"].push_back(to_string(voice));
+    using diction::Language;
+    for (int i = 0; i <= static_cast<int>(Language::hawaiian); ++i) {
+        auto const language = static_cast<Language>(i);
+        out["languages"].push_back(
+            {{"tag", tag(language)}, {"name", to_string(language)}, {"rules", has_diction_rules(language)}});
+    }
+    out["caution"] = report::voice_caution;
+    return out.dump();
+}
+
+} // namespace vowelway::page

@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: MIT
+// The sheet of a plan for a window: one page, as wide as asked for and as long as it gets, without the
+// margins of a paper; where each note stands on it, and which notes to watch.
+#include "page/asks.hpp"
+#include "page/text_measurer.hpp"
+
+#include "chart/canvas/style.hpp"
+#include "chart/canvas/svg_canvas.hpp"
+#include "chart/caption.hpp"
+#include "chart/page/marks.hpp"
+#include "chart/page/watch.hpp"
+#include "vowelway/report/plan_report.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace vowelway::page {
+
+namespace {
+
+constexpr double endless = 100000; // longer than any song's sheet, in points
+constexpr double rim = 6;          // what is left of the margins
+constexpr std::size_t most_watched = 12;
+
+/// The page without its margins and without the foot, which stands at the end of an endless paper.
+chart::Page trimmed(chart::Page const& page, chart::TextMeasurer const& measurer) {
+    constexpr double left = chart::margin_side - rim, top = chart::margin_top - 3 * rim;
+    double bottom = 0;
+    for (auto const& mark : page.drawing.marks())
+        if (mark.box.bottom() < page.size.height - 2 * chart::margin_bottom)
+            bottom = std::max(bottom, mark.box.bottom());
+    chart::Page out{{page.size.width - 2 * left, bottom - top + rim}, chart::Drawing(measurer), page.notes};
+    page.drawing.replay(out.drawing, {-left, -top});
+    for (auto& note : out.notes)
+        note.box = {note.box.left - left, note.box.top - top, note.box.width, note.box.height};
+    return out;
+}
+
+Json spots_of(chart::Page const& page) {
+    auto out = Json::array();
+    for (auto const& [note, box, begins] : page.notes)
+        out.push_back({{"note", note},
+                       {"begins", begins},
+                       {"x", box.left},
+                       {"y", box.top},
+                       {"width", box.width},
+                       {"height", box.height}});
+    return out;
+}
+
+/// What a list says of a note, in words alone.
+Json words_of(plan::Plan const& plan, std::size_t index) {
+    auto const& sung = plan.passage.notes[index];
+    auto const& planned = plan.notes[index];
+    Json out{{"note", index},
+             {"bar", sung.measure},
+             {"beat", fmt::format("{:g}", std::round(sung.beat * 100) / 100)},
+             {"pitch", sung.spelled.str()},
+             {"syllable", sung.text()}};
+    if (!planned.decision || !planned.vowel) return out;
+    auto const& d = *planned.decision;
+    out["vowel"] = plan.vowels[*planned.vowel].resonances.vowel.ipa();
+    out["advice"] = to_string(d.advice);
+    out["brief"] = chart::brief_of(d);
+    out["why"] = d.why;
+    out["zone"] = to_string(d.zone.zone);
+    out["happens"] = chart::happening(d.zone.zone);
+    out["heard"] = d.heard.vowel.quality().ipa();
+    out["heard_kept"] = d.heard_kept.vowel.quality().ipa();
+    out["shade"] = d.target.shade.quality().ipa();
+    out["sure"] = chart::is_sure(d);
+    return out;
+}
+
+} // namespace
+
+std::string sheet_drawn(Json const& request, std::string_view bytes) {
+    auto const& plan = planned(request, bytes);
+    auto options = chart_options(request);
+    options.kind = chart::Kind::passage_sheet;
+    options.page = chart::Size{request.at("width").get<double>() + 2 * (chart::margin_side - rim), endless};
+    TextMeasurer const measurer(options.theme);
+    auto const page = trimmed(lay_out(plan, options, measurer).front(), measurer);
+    auto const theme = options.grey ? options.theme.grey() : options.theme;
+    Json out{{"svg", as_svg({&page, 1}, measurer, theme, chart::caption(plan)).front().bytes},
+             {"width", page.size.width},
+             {"height", page.size.height},
+             {"spots", spots_of(page)},
+             {"notes", Json::array()},
+             {"watched", Json::array()}};
+    for (std::size_t i = 0; i < plan.passage.notes.size(); ++i) out["notes"].push_back(words_of(plan, i));
+    for (auto const& [note, number] : chart::notes_to_watch(plan, most_watched))
+        out["watched"].push_back({{"note", note}, {"number", number}});
+    out["title"] = plan.passage.title;
+    out["composer"] = plan.passage.composer;
+    out["singer"] = plan.singer.name;
+    out["average"] = plan.singer.average;
+    out["remarks"] = Json::array();
+    for (auto const& remark : plan.remarks)
+        out["remarks"].push_back({{"kind", to_string(remark.kind)}, {"text", remark.text}});
+    return out.dump(-1, ' ', false, Json::error_handler_t::replace);
+}
+
+} // namespace vowelway::page

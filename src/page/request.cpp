@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: MIT
+#include "page/request.hpp"
+
+#include "vowelway/analysis/reference.hpp"
+#include "vowelway/core/error.hpp"
+#include "vowelway/diction/sing_words.hpp"
+#include "vowelway/io/profile/built_in.hpp"
+#include "vowelway/io/profile/read_profile.hpp"
+#include "vowelway/io/technique/read_technique.hpp"
+#include "vowelway/io/theme/read_theme.hpp"
+
+#include <string>
+#include <utility>
+
+namespace vowelway::page {
+
+namespace {
+
+Tuning tuning_of(Json const& request, Singer const& singer) {
+    if (!request.contains("a4_hz")) return singer.tuning;
+    auto const a4 = hertz(request["a4_hz"].get<double>());
+    if (!(a4 >= hertz(380) && a4 <= hertz(500)))
+        throw InputError("this is not a tuning of A4", "give 380 to 500 Hz; the standard is 440 Hz");
+    return Tuning{a4};
+}
+
+/// What a plan depends on, as one text.
+std::string key_of(Json const& request, std::string_view score) {
+    Json key;
+    for (auto const* field : {"singer", "file", "part", "verse", "transpose", "language", "technique",
+                              "draws", "range", "vowels", "a4_hz", "words"})
+        if (request.contains(field)) key[field] = request[field];
+    return key.dump(-1, ' ', false, Json::error_handler_t::replace) + '\n' + std::string(score);
+}
+
+} // namespace
+
+Profile profile_of(Json const& from) {
+    if (from.contains("profile"))
+        return io::parse_profile(from["profile"], from.value("file", "the profile"));
+    std::string const name = from.value("voice", "");
+    auto const voice = parse_voice_type(name);
+    if (!voice || *voice == VoiceType::other)
+        throw InputError("there is no voice \"" + name + "\"", "choose a voice type or open a profile");
+    Profile average;
+    average.singer = io::built_in_voice(*voice);
+    return average;
+}
+
+Technique technique_of(Json const& request) {
+    auto technique = io::built_in_technique(request.value("technique", "classical"));
+    if (!technique) throw InputError("there is no such technique", "choose one of the list");
+    return *std::move(technique);
+}
+
+analysis::MeasureRequest measure_request(Json const& singer) {
+    auto const profile = profile_of(singer);
+    analysis::MeasureRequest wanted;
+    wanted.reference = profile.singer;
+    if (!profile.singer.average && profile.singer.voice != VoiceType::other)
+        wanted.reference =
+            analysis::reference_singer(profile.singer, io::built_in_voice(profile.singer.voice));
+    analysis::use_shifts(wanted, profile.shifts);
+    return wanted;
+}
+
+io::ScoreOptions score_options(Json const& request, Singer const& singer) {
+    io::ScoreOptions options;
+    options.part = request.value("part", "");
+    options.verse = request.value("verse", 0);
+    if (request.contains("transpose")) options.transpose_semitones = request.at("transpose").get<double>();
+    options.tuning = tuning_of(request, singer);
+    options.singer_range = singer.range;
+    options.voice = singer.voice;
+    return options;
+}
+
+Passage passage_of(Json const& request, std::string_view score, Singer const& singer) {
+    auto const options = score_options(request, singer);
+    if (score.empty()) {
+        Passage none;
+        none.tuning = options.tuning;
+        return none;
+    }
+    auto passage = io::parse_score(std::string(score), request.value("file", "the score"), options);
+    diction::DictionOptions diction;
+    if (request.contains("language")) {
+        std::string const tag = request["language"];
+        diction.language = diction::parse_language(tag);
+        if (!diction.language)
+            throw InputError("the language " + tag + " is not known",
+                             "give a tag such as it, la, de, fr, en, es");
+    }
+    if (request.contains("words")) diction.words = diction::parse_word_list(request["words"], "the words");
+    set_vowels(passage, diction);
+    return passage;
+}
+
+plan::PlanRequest plan_request(Json const& request, std::string_view score) {
+    plan::PlanRequest wanted;
+    Remarks remarks;
+    wanted.technique = technique_of(request);
+    wanted.draws = request.value("draws", wanted.draws);
+    wanted.singer = profile_of(request.at("singer")).singer;
+    if (!wanted.singer.average) remarks = io::profile_remarks(wanted.singer);
+    wanted.passage = passage_of(request, score, wanted.singer);
+    if (request.contains("range")) wanted.range = parse_pitch_range(request["range"].get<std::string>());
+    if (request.contains("vowels")) wanted.vowels = parse_vowels(request["vowels"].get<std::string>());
+    if (!wanted.singer.average && wanted.singer.voice != VoiceType::other)
+        wanted.reference = io::built_in_voice(wanted.singer.voice);
+    wanted.passage.remarks.insert(wanted.passage.remarks.begin(), remarks.begin(), remarks.end());
+    return wanted;
+}
+
+plan::Plan const& planned(Json const& request, std::string_view score) {
+    static std::string key; // the module has one thread
+    static std::optional<plan::Plan> last;
+    auto wanted = key_of(request, score);
+    if (!last || key != wanted) {
+        last.reset();
+        last = make_plan(plan_request(request, score));
+        key = std::move(wanted);
+    }
+    return *last;
+}
+
+chart::ChartOptions chart_options(Json const& request) {
+    chart::ChartOptions options;
+    auto const theme = io::built_in_theme(request.value("theme", "paper"));
+    auto const paper = chart::parse_paper(request.value("paper", "a4"));
+    if (!theme || !paper) throw InputError("there is no such theme or paper", "choose one of the list");
+    options.theme = *theme;
+    options.paper = *paper;
+    options.grey = request.value("grey", false);
+    if (request.contains("width"))
+        options.page = chart::Size{request["width"].get<double>(),
+                                   request.value("height", 1.4142 * request["width"].get<double>())};
+    auto const kind = request.value("chart", "");
+    if (kind == "sheet") options.kind = chart::Kind::passage_sheet;
+    if (kind == "vowels") options.kind = chart::Kind::pitch_by_vowel;
+    if (kind == "map") options.kind = chart::Kind::resonance_map;
+    return options;
+}
+
+} // namespace vowelway::page

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: MIT
+// What the page brings with it: inside the one file as text, or beside it in the folder.
+const inside = (name) => document.getElementById(`asset-${name}`);
+
+const from_base64 = (text) => Uint8Array.from(atob(text), (c) => c.charCodeAt(0));
+
+/** The bytes of an asset. */
+export async function asset(name) {
+    const element = inside(name);
+    if (element) return from_base64(element.textContent.trim());
+    const answer = await fetch(name);
+    if (!answer.ok) throw new Error(`${name}: ${answer.status}`);
+    return new Uint8Array(await answer.arrayBuffer());
+}
+
+const text_inside = (name) => new TextDecoder().decode(from_base64(inside(name).textContent.trim()));
+
+/** Where the worker comes from. */
+export function worker_url() {
+    if (!inside("worker.js")) return "worker.js";
+    return URL.createObjectURL(new Blob([text_inside("worker.js")], { type: "text/javascript" }));
+}
+
+/** Where a script of the audio thread comes from; of a file on the disk the browser takes it as data alone. */
+export function script_url(name) {
+    if (!inside(name)) return name;
+    return `data:text/javascript;base64,${inside(name).textContent.trim()}`;
+}
+
+/** Bytes packed by gzip, unpacked by the browser. */
+export async function unpacked(bytes) {
+    const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"));
+    return new Uint8Array(await new Response(stream).arrayBuffer());
+}
+
+/** A song and a singer that came with the page (vowelway page), or nothing. */
+export function lesson() {
+    const element = document.getElementById("lesson");
+    if (!element || !element.textContent.trim()) return null;
+    const { song, ...rest } = JSON.parse(element.textContent);
+    return { ...rest, song: song && { ...song, bytes: from_base64(song.base64) } };
+}

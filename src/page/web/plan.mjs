@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: MIT
+// The step of the plan: the notes to watch, the sheet to tap, the plan as a list, charts, files, print.
+import { $, el, save_file, svg_of } from "./dom.mjs";
+import { t } from "./messages.mjs";
+import { ask, told } from "./module.mjs";
+import { note_panel } from "./note.mjs";
+import { sheet_view } from "./sheet.mjs";
+import { request, song_bytes, state } from "./state.mjs";
+
+/** Points that a sheet is laid out in: on a narrow window fewer, so that its type stays readable. */
+function sheet_width() {
+    const room = $("planned").clientWidth || $("content").clientWidth;
+    return Math.min(Math.max(Math.round(room * 0.75), 255), 780);
+}
+
+const file_name = () => (state.song?.file ?? "range").replace(/\.\w+$/, "");
+
+function place_of(note) {
+    return [t("bar_beat", note), note.pitch, note.syllable ? `“${note.syllable}”` : ""].filter(Boolean).join(" · ");
+}
+
+function list_item(note) {
+    const said = note.advice ? [`${t(note.advice)}: ${note.brief}`, t("heard_as", note), note.why] : [t("no_vowel")];
+    return el("li", {}, `${place_of(note)}${note.vowel ? ` · /${note.vowel}/` : ""}. `, said.join(". "));
+}
+
+export function plan_step(page) {
+    let fresh = false, drawn_for = 0, sheet = null, data = null;
+    const panel = note_panel(page, { place_of });
+
+    function show_watched(plan) {
+        $("watch-none").hidden = plan.watched.length > 0;
+        $("watched").replaceChildren(...plan.watched.map(({ note }) => {
+            const it = plan.notes[note];
+            return el("li", {}, el("button", { type: "button", "data-note": note, onclick: () => choose(note, true) },
+                el("span", {}, place_of(it)),
+                el("span", { class: `do ${it.advice}` }, el("span", { class: "ipa" }, it.advice === "modify" ? `/${it.shade}/ ` : ""), it.brief)));
+        }));
+    }
+    function choose(note, scroll) {
+        panel.show(sheet.notes[note]);
+        sheet.mark(note, scroll);
+    }
+    async function draw_song() {
+        const width = sheet_width();
+        const plan = await told("ask", { ...request(), ask: "sheet", width, theme: state.theme }, song_bytes());
+        drawn_for = width;
+        data = plan;
+        $("plan-head").textContent = [plan.title, plan.composer, plan.singer].filter(Boolean).join(" · ");
+        sheet = sheet_view($("sheet"), plan, { place_of, choose });
+        panel.of(plan.notes, choose);
+        show_watched(plan);
+        $("list").replaceChildren(...plan.notes.map(list_item));
+        show_remarks(plan.remarks);
+    }
+    async function draw_range() {
+        const { text, error } = await ask("plan", request());
+        if (error) throw error;
+        const plan = JSON.parse(text);
+        $("plan-head").textContent = `${plan.singer} · ${plan.range.low}..${plan.range.high}`;
+        show_remarks(plan.warnings);
+        $("d-strips").open = true;
+    }
+    /** The sheet's data, drawn now if something changed; nothing where there is no song to draw. */
+    async function ensure() {
+        if (!state.song || state.missing?.length) return null;
+        if (!fresh) await draw();
+        return data;
+    }
+    const show_remarks = (remarks) => $("assumed").replaceChildren(...remarks.map(({ text }) => el("li", {}, text)));
+
+    async function charts(into, kind) {
+        const drawn = await told("draw", { ...request(), chart: kind, theme: state.theme, paper: "tablet" }, song_bytes());
+        $(into).replaceChildren(...drawn.pages.map(svg_of));
+    }
+    async function draw() {
+        const has_range = !state.song && state.range.range;
+        $("plan-none").hidden = !!(state.song || has_range);
+        $("planned").hidden = !(state.song || has_range);
+        if (!state.song && !has_range) return;
+        if (state.missing?.length && state.song) return page.go("song");
+        $("of-song").hidden = $("save-marked").hidden = !state.song;
+        try {
+            await (state.song ? draw_song() : draw_range());
+            fresh = true;
+            for (const [details, into, kind] of [["d-strips", "strips", "vowels"], ["d-map", "map", "map"]]) {
+                $(into).replaceChildren();
+                if ($(details).open) await charts(into, kind);
+            }
+        } catch (error) {
+            $("planned").hidden = true;
+            throw error;
+        }
+    }
+    async function save(form, name, type, call = "plan", more = {}) {
+        await page.busy(async () => {
+            const { text, error } = await ask(call, { ...request(), form, ...more }, song_bytes());
+            if (error) throw error;
+            save_file(name, text, type);
+        });
+    }
+
+    for (const [details, into, kind] of [["d-strips", "strips", "vowels"], ["d-map", "map", "map"]])
+        $(details).addEventListener("toggle", () => {
+            if ($(details).open && fresh && !$(into).childElementCount) page.busy(() => charts(into, kind));
+        });
+    $("save-json").addEventListener("click", () => save("json", `${file_name()}.json`, "application/json"));
+    $("save-csv").addEventListener("click", () => save("csv", `${file_name()}.csv`, "text/csv"));
+    $("save-marked").addEventListener("click", () => save("", `${file_name()}-marked.musicxml`, "application/vnd.recordare.musicxml+xml", "ask", { ask: "marked" }));
+    $("print").addEventListener("click", () => page.busy(async () => {
+        const drawn = await told("draw", { ...request(), theme: "paper", paper: "a4" }, song_bytes());
+        $("paper").replaceChildren(...drawn.pages.map(svg_of));
+        print();
+    }));
+    let waiting = 0;
+    addEventListener("resize", () => {
+        clearTimeout(waiting);
+        waiting = setTimeout(() => {
+            if (fresh && state.song && !$("view-plan").hidden && sheet_width() !== drawn_for) page.busy(draw_song);
+        }, 250);
+    });
+    return {
+        stale() { fresh = false; },
+        async shown() { if (!fresh) await page.busy(draw); },
+        /** The note chosen, for the steps that follow. */
+        chosen: () => panel.chosen(),
+        choose: (note) => choose(note, true),
+        notes: () => (state.song && sheet?.notes) || [],
+        remember_choice: panel.remember,
+        ensure, place_of,
+    };
+}

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: MIT
+// The sheet on the screen: the chart, and over it a place for each note to be tapped or walked to by keys.
+import { svg_of } from "./dom.mjs";
+
+const svg_names = "http://www.w3.org/2000/svg";
+
+function spot_of(spot, name) {
+    const rect = document.createElementNS(svg_names, "rect");
+    for (const key of ["x", "y", "width", "height"]) rect.setAttribute(key, spot[key]);
+    rect.dataset.note = spot.note;
+    if (spot.begins) {
+        rect.setAttribute("role", "button");
+        rect.setAttribute("tabindex", "-1");
+        rect.setAttribute("aria-label", name);
+    }
+    return rect;
+}
+
+export function sheet_view(container, plan, { place_of, choose }) {
+    const chart = svg_of(plan.svg);
+    const over = document.createElementNS(svg_names, "svg");
+    over.setAttribute("viewBox", `0 0 ${plan.width} ${plan.height}`);
+    over.setAttribute("class", "spots");
+    over.setAttribute("role", "group");
+    over.setAttribute("aria-label", plan.title || "–");
+    const rects = plan.spots.map((spot) => spot_of(spot, place_of(plan.notes[spot.note])));
+    over.append(...rects);
+    container.replaceChildren(chart, over);
+
+    const line = document.createElementNS(svg_names, "path");
+    line.setAttribute("class", "cursor");
+    over.append(line);
+
+    const buttons = rects.filter((rect) => rect.hasAttribute("tabindex"));
+    buttons[0]?.setAttribute("tabindex", "0");
+    const stand_on = (rect) => {
+        for (const other of buttons) other.setAttribute("tabindex", other === rect ? "0" : "-1");
+        rect.focus();
+    };
+    over.addEventListener("click", ({ target }) => target.dataset.note && choose(Number(target.dataset.note), false));
+    over.addEventListener("keydown", (event) => {
+        const at = buttons.indexOf(event.target);
+        if (at < 0) return;
+        const to = { ArrowRight: at + 1, ArrowLeft: at - 1, Home: 0, End: buttons.length - 1 }[event.key];
+        if (to !== undefined && buttons[to]) stand_on(buttons[to]);
+        else if (event.key === "Enter" || event.key === " ") choose(Number(event.target.dataset.note), false);
+        else return;
+        event.preventDefault();
+    });
+    let in_system = null;
+    return {
+        notes: plan.notes,
+        /** The cursor within a note, `share` of its way; a note held over a line's end walks through all its places. */
+        cursor(note, share) {
+            const spots = plan.spots.filter((spot) => spot.note === note);
+            if (!spots.length) return line.setAttribute("d", "");
+            const all = spots.reduce((sum, { width }) => sum + width, 0);
+            let way = share * all, i = 0;
+            while (i + 1 < spots.length && way > spots[i].width) way -= spots[i++].width;
+            const { x, y, height } = spots[i];
+            line.setAttribute("d", `M${x + way} ${y}v${height}`);
+            if (in_system === y) return;
+            in_system = y;
+            line.scrollIntoView({ block: "center" });
+        },
+        mark(note, scroll) {
+            for (const rect of rects) rect.classList.toggle("chosen", Number(rect.dataset.note) === note);
+            const first = rects.find((rect) => Number(rect.dataset.note) === note);
+            for (const other of buttons) other.setAttribute("tabindex", other === first ? "0" : "-1");
+            if (scroll) first?.scrollIntoView({ block: "center" });
+        },
+    };
+}

@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: MIT
+// The step of the song: a score, a range, or typed notes; how it is read; the words that nobody has told.
+import { $, el, save_file } from "./dom.mjs";
+import { t } from "./messages.mjs";
+import { ask, told } from "./module.mjs";
+import { score_of } from "./score_file.mjs";
+import { remember, request, song_bytes, state, words_file } from "./state.mjs";
+
+const sample = `vowelway: 1
+passage: Rising fifths
+tempo: 66
+time: 4/4
+language: it
+notes:
+  - {pitch: F4, duration: 2 beats, syllable: "a-", vowel: a}
+  - {pitch: C5, duration: 2 beats, syllable: "mi-", vowel: i}
+  - {rest: 1 beat}
+  - {pitch: F5, duration: 3 beats, syllable: "ci", vowel: i}
+`;
+
+function transpositions() {
+    const named = { "": "octave_fits", 0: "octave_written", 12: "octave_up", "-12": "octave_down" };
+    const name = (n) => (named[n] ? t(named[n]) : n > 0 ? t("semitones_up", { n }) : t("semitones_down", { n: String(n).slice(1) }));
+    const all = ["", 0, 12, -12, ...[1, 2, 3, 4, 5, 6, 7].flatMap((n) => [n, -n])];
+    return all.map((n) => el("option", { value: n }, name(n)));
+}
+
+export function song_step(page, asset) {
+    /** Word rows: what was corrected, each to be changed or emptied. */
+    function show_words() {
+        $("word-rows").replaceChildren(...Object.entries(state.words).map(([word, ipa]) =>
+            el("label", {}, el("span", {}, word), el("input", {
+                value: ipa, lang: "und", "aria-label": t("vowels_of", { word }),
+                onchange: ({ target }) => set_words({ [word]: target.value }),
+            }))));
+        $("save-words").disabled = !words_file();
+    }
+    async function set_words(more) {
+        Object.assign(state.words, more);
+        for (const [word, ipa] of Object.entries(state.words)) if (!ipa.trim()) delete state.words[word];
+        show_words();
+        page.changed();
+        await look();
+    }
+    function show_unknown(unknown) {
+        $("unknown").hidden = !unknown.length;
+        $("unknown-rows").replaceChildren(...unknown.map(({ word }) =>
+            el("label", {}, el("span", {}, word), el("input", { "data-word": word, autocomplete: "off", autocapitalize: "off", "aria-label": t("vowels_of", { word }) }))));
+    }
+    /** Reads the song and says what it is. */
+    async function look() {
+        if (!state.song) return;
+        await page.busy(async () => {
+            $("song-is").textContent = "";
+            const song = await told("look", request(), song_bytes());
+            state.missing = song.unknown;
+            $("song-is").textContent = t("song_is", { ...song, title: song.title || t("no_title"), verse: song.verse || "–", language: song.language_name || "–" });
+            show_unknown(song.unknown);
+        });
+    }
+    async function take(name, bytes) {
+        await page.busy(async () => {
+            state.song = score_of(name, bytes);
+            for (const field of ["part", "verse", "transpose", "language"]) state[field] = "";
+            show_fields();
+            page.changed();
+        });
+        await look();
+    }
+    function show_fields() {
+        for (const field of ["part", "verse", "transpose", "language", "technique"]) $(field).value = state[field];
+    }
+    const take_file = async (file) => file && take(file.name, new Uint8Array(await file.arrayBuffer()));
+
+    $("transpose").append(...transpositions());
+    $("technique").append(...page.choices.techniques.map((name) => el("option", { value: name }, t(name))));
+    $("language").append(el("option", { value: "" }, t("recognised")), ...page.choices.languages.map(({ tag, name }) => el("option", { value: tag }, name)));
+    for (const field of ["part", "verse", "transpose", "language", "technique"])
+        $(field).addEventListener("change", async () => {
+            state[field] = $(field).value.trim();
+            page.changed();
+            await look();
+        });
+    $("open-song").addEventListener("change", async ({ target }) => {
+        await take_file(target.files[0]);
+        target.value = "";
+    });
+    for (const name of ["dragover", "dragleave", "drop"])
+        $("drop").addEventListener(name, (event) => {
+            event.preventDefault();
+            $("drop").classList.toggle("over", name === "dragover");
+            if (name === "drop") take_file(event.dataTransfer.files[0]);
+        });
+    $("demo").addEventListener("click", async () => {
+        await ask("said", JSON.parse(new TextDecoder().decode(await asset("giusto_amor_said.json"))));
+        await take("giusto_amor.mxl", await asset("giusto_amor.mxl"));
+    });
+    $("use-words").addEventListener("click", () =>
+        set_words(Object.fromEntries([...document.querySelectorAll("#unknown-rows input")].map((box) => [box.dataset.word, box.value]))));
+    $("add-word").addEventListener("click", async () => {
+        const word = $("new-word").value.trim();
+        if (word) await set_words({ [word]: $("new-vowels").value });
+        $("new-word").value = $("new-vowels").value = "";
+    });
+    $("save-words").addEventListener("click", () => save_file("words.yaml", words_file(), "application/yaml"));
+    $("use-range").addEventListener("click", () => {
+        state.range = { range: $("range").value.trim(), vowels: $("range-vowels").value.trim() };
+        state.song = null;
+        $("song-is").textContent = "";
+        show_unknown([]);
+        page.changed();
+        page.go("plan");
+    });
+    $("use-notes").addEventListener("click", () => take("typed.yaml", new TextEncoder().encode($("notes-text").value)));
+    $("range").value = state.range.range;
+    $("range-vowels").value = state.range.vowels;
+    $("notes-text").value = sample;
+    show_fields();
+    show_words();
+    return {
+        take, look, set_words,
+        /** Opens the table of words at one word. */
+        correct(word) {
+            page.go("song");
+            $("new-word").value = word;
+            $("new-word").closest("details").open = true;
+            $("new-vowels").focus();
+            remember();
+        },
+    };
+}

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: MIT
+// The worker: the module lives here, so that the page never waits for it. {id, name, request, bytes} in,
+// {id, answer} out; the first message brings the module and the fonts. Where it listens, {live} comes unasked.
+import { open_door } from "vowelway-door";
+import { measured_text } from "./measured_text.mjs";
+
+let door = null;
+let unknown = null; // while a song is only looked at: the words that no rule knows
+const said = new Map(); // "it amor" -> its IPA as the synthesiser writes it
+let take = null;    // while a take is recorded: its blocks
+
+function pronounce(word, language) {
+    const key = `${language} ${word}`;
+    if (said.has(key)) return said.get(key);
+    if (!unknown) return undefined; // the plan says which word is missing
+    unknown.set(key, { word, language });
+    return "a"; // stands in, so that the other words are found in the same pass; nothing is planned from it
+}
+
+const does = {
+    async begin({ wasm, fonts }) {
+        for (const { family, bytes, weight, style } of fonts) {
+            const face = new FontFace(family, bytes, { weight, style });
+            self.fonts.add(await face.load());
+        }
+        door = await open_door(wasm, { measure_text: measured_text(), pronounce });
+        return { text: "" };
+    },
+    /** What a synthesiser says of words. */
+    said(words) {
+        for (const [key, ipa] of Object.entries(words)) said.set(key, ipa);
+        return { text: "" };
+    },
+    /** A song looked at: what it is, and the words whose sounds nobody knows yet. */
+    look(request, bytes) {
+        unknown = new Map();
+        try {
+            const answer = door.ask({ ...request, ask: "song" }, bytes);
+            return answer.error ? answer : { ...answer, unknown: [...unknown.values()] };
+        } finally {
+            unknown = null;
+        }
+    },
+    /** Samples arrive at this port from now on. */
+    listen({ port }) {
+        port.onmessage = ({ data: { samples, at } }) => {
+            take?.push(samples);
+            const answer = door.live(samples);
+            self.postMessage({ live: { ...answer, at } });
+        };
+        return { text: "" };
+    },
+    take() {
+        take = [];
+        return { text: "" };
+    },
+    /** The end of the take: it is measured. */
+    taken(request) {
+        const blocks = take ?? [];
+        take = null;
+        const samples = new Float32Array(blocks.reduce((sum, block) => sum + block.length, 0));
+        blocks.reduce((at, block) => (samples.set(block, at), at + block.length), 0);
+        return door.measure(request, samples);
+    },
+};
+
+self.onmessage = async ({ data: { id, name, request, bytes } }) => {
+    let answer;
+    try {
+        answer = await (does[name] ?? door[name])(request, bytes);
+    } catch (error) { // a fault of ours: told like any other answer
+        answer = { error: { wrong: String(error?.message ?? error), remedy: "", outcome: 1, context: [] } };
+    }
+    self.postMessage({ id, answer }, answer.samples ? [answer.samples.buffer] : []);
+};

@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: MIT
+// What a singer does with the page: a voice, a song, the plan, a note, the files; by keys and by touch.
+import assert from "node:assert/strict";
+import { readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { test } from "node:test";
+import { done, hosted, native, open_song, root, saved, scratch, step, with_browser, with_page } from "./browser.mjs";
+
+const song = join(root, "charts/demo/giusto_amor.mxl"), singer = join(root, "charts/demo/serafina_quill.yaml");
+
+test("a song and a profile become the native program's plan", () => with_browser((browser) => with_page(browser, async (page) => {
+    await step(page, "singer");
+    await page.setInputFiles("#open-profile", singer);
+    await page.waitForFunction(() => document.getElementById("who").textContent.includes("Serafina Quill"));
+    await step(page, "song");
+    await page.click("#demo"); // the same file, with what the synthesiser says of its words
+    await page.waitForFunction(() => document.getElementById("song-is").textContent);
+    await done(page);
+    assert.match(await page.textContent("#song-is"), /Poesia di Metastasio.*Italian; 149 notes/);
+    await step(page, "plan");
+    await page.waitForSelector("#sheet svg.spots rect");
+    const json = await saved(page, "#save-json");
+    assert.equal(json.name, "giusto_amor.json");
+    assert.equal(json.text, native(["plan", song, "--singer", singer, "--as", "json"]));
+    const csv = await saved(page, "#save-csv");
+    assert.equal(csv.text, native(["plan", song, "--singer", singer, "--as", "csv"]));
+
+    const plan = JSON.parse(json.text);
+    assert.equal(await page.locator("#list li").count(), plan.notes.length);
+    // The notes to watch jump to their note, which says why, in the plan's own words.
+    const first = page.locator("#watched button").first();
+    const index = Number(await first.getAttribute("data-note"));
+    await first.click();
+    assert.match(await page.textContent("#note"), new RegExp(plan.notes[index].why.slice(0, 30).replace(/[.*+?^${}()|[\]\\]/g, "\\$&")));
+    assert.equal(await page.locator(`#sheet rect.chosen`).first().getAttribute("data-note"), String(index));
+    // All reasons: the explanation of the native program, word for word.
+    await page.click("#all-reasons");
+    await page.waitForSelector("#reasons[open] svg");
+    const { measure, beat } = plan.notes[index];
+    assert.equal(await page.textContent("#reasons-text"), native(["explain", song, "--singer", singer, "--measure", measure, "--beat", String(beat)]));
+    await page.click("#close-reasons");
+
+    // The marked score says what the native one says.
+    const marked = await saved(page, "#save-marked");
+    assert.equal(marked.name, "giusto_amor-marked.musicxml");
+    native(["plan", song, "--singer", singer, "-o", join(scratch, "marked.musicxml")]);
+    assert.equal(marked.text, readFileSync(join(scratch, "marked.musicxml"), "utf8"));
+})));
+
+test("the sheet is walked with the keys, and a tap tells why", () => with_browser((browser) => with_page(browser, async (page) => {
+    await step(page, "song");
+    await page.click("#demo");
+    await page.waitForFunction(() => document.getElementById("song-is").textContent);
+    await step(page, "plan");
+    await page.locator('#sheet rect[tabindex="0"]').focus();
+    for (let i = 0; i < 3; ++i) await page.keyboard.press("ArrowRight");
+    const note = await page.evaluate(() => document.activeElement.dataset.note);
+    assert.equal(note, "3");
+    await page.keyboard.press("Enter");
+    const said = await page.textContent("#note h3");
+    assert.ok(said.length > 5);
+    await page.locator('#sheet rect[role="button"]').nth(7).click();
+    assert.notEqual(await page.textContent("#note h3"), said);
+})));
+
+test("typed resonances are kept in the browser, and told as the program tells them", () => with_browser((browser) => with_page(browser, async (page, context) => {
+    await step(page, "singer");
+    await page.selectOption("#voice", "tenor");
+    await done(page);
+    await page.click("#typed summary");
+    await page.fill("#typed-name", "Nobody: \"quoted\"");
+    await page.fill('input[data-vowel="i"][data-number="1"]', "300 Hz ± 15");
+    await page.fill('input[data-vowel="i"][data-number="2"]', "C#7");
+    await page.fill('input[data-vowel="a"][data-number="1"]', "640");
+    await page.fill('input[data-vowel="a"][data-number="2"]', "1180");
+    await page.click("#use-typed");
+    await page.waitForFunction(() => document.getElementById("who").textContent.includes("quoted"));
+    const profile = await saved(page, "#save-profile");
+    writeFileSync(join(scratch, "typed.yaml"), profile.text);
+    const told = JSON.parse(native(["profile", "show", "typed.yaml", "--as", "json"]));
+    assert.equal(told.singer, 'Nobody: "quoted"');
+    for (const { ipa, resonances } of told.vowels) {
+        const row = await page.textContent(`#resonances tr:has(th:text-is("${ipa}"))`);
+        for (const r of resonances.slice(0, 2)) assert.ok(row.includes(`${r.hz} ± ${r.sd_hz} Hz`), row);
+    }
+    const again = await context.newPage(); // as when the browser is opened the next day
+    await again.goto(page.url().split("#")[0]);
+    await again.waitForFunction(() => document.getElementById("who").textContent.includes("quoted"));
+})));
+
+test("what is wrong is said with its place, and what can be done", () => with_browser((browser) => with_page(browser, async (page) => {
+    writeFileSync(join(scratch, "bad.yaml"), "vowelway: 1\nsinger: x\nvoice: tenor\nvowles: {}\n");
+    await step(page, "singer");
+    await page.setInputFiles("#open-profile", join(scratch, "bad.yaml"));
+    await page.waitForSelector("#trouble .error");
+    assert.match(await page.textContent("#trouble"), /bad\.yaml, 4:\d+: .*vowles/);
+    writeFileSync(join(scratch, "broken.musicxml"), "<score-partwise>");
+    await open_song(page, join(scratch, "broken.musicxml"));
+    assert.match(await page.textContent("#trouble"), /broken\.musicxml/);
+})));
+
+test("words that nobody has told are asked for, and what is typed is planned", () => with_browser((browser) => with_page(browser, async (page) => {
+    writeFileSync(join(scratch, "german.yaml"), `vowelway: 1
+passage: Two words
+language: de
+notes:
+  - {pitch: A4, duration: 1 s, syllable: "kü-"}
+  - {pitch: C5, duration: 1 s, syllable: "le"}
+  - {pitch: A4, duration: 1 s, syllable: "Nacht"}
+`);
+    await open_song(page, join(scratch, "german.yaml"));
+    const boxes = page.locator("#unknown-rows input");
+    const asked = await boxes.evaluateAll((all) => all.map((box) => box.dataset.word));
+    assert.deepEqual(asked.sort(), ["küle", "nacht"]);
+    await page.fill('#unknown-rows input[data-word="küle"]', "y ə");
+    await page.fill('#unknown-rows input[data-word="nacht"]', "a");
+    await page.click("#use-words");
+    await page.waitForSelector("#unknown", { state: "hidden" });
+    await step(page, "plan");
+    const { text } = await saved(page, "#save-json");
+    assert.deepEqual(JSON.parse(text).notes.map(({ ipa }) => ipa), ["y", "ə", "a"]);
+    await step(page, "song");
+    await page.click('#view-song summary:has-text("Words corrected")');
+    writeFileSync(join(scratch, "words.yaml"), (await saved(page, "#save-words")).text);
+    assert.equal(text, native(["plan", "german.yaml", "--singer", "mezzo", "--words", "words.yaml", "--as", "json"]));
+})));
+
+test("a range, its strips and the map of resonances", () => with_browser((browser) => with_page(browser, async (page) => {
+    await step(page, "song");
+    await page.click('summary:has-text("Or a range")');
+    await page.fill("#range", "A3..C5");
+    await page.click("#use-range");
+    await page.waitForSelector("#strips svg");
+    await done(page);
+    assert.equal((await saved(page, "#save-json")).text, native(["plan", "--range", "A3..C5", "--singer", "mezzo", "--vowels", "i e a o u", "--as", "json"]));
+})));
+
+test("voices are compared as the program compares them", () => with_browser((browser) => with_page(browser, async (page) => {
+    await step(page, "voices");
+    await page.waitForSelector("#voices-chart svg");
+    assert.equal(await page.textContent("#voices-text"), native(["compare", "--voices", "--vowels", "i e a o u"]));
+})));
+
+test("the page in German says every word of its own in German", () => with_browser((browser) => with_page(browser, async (page) => {
+    assert.equal(await page.textContent("#h-singer"), "Stimme");
+    const empty = await page.evaluate(() => [...document.querySelectorAll("[data-t]")].filter((e) => !e.textContent.trim()).map((e) => e.dataset.t));
+    assert.deepEqual(empty, []);
+}, { locale: "de-DE" })));
+
+test("from a host the page goes on without a connection", () => with_browser(async (browser) => {
+    const host = await hosted();
+    await with_page(browser, async (page, context) => {
+        await page.evaluate(() => navigator.serviceWorker.ready);
+        host.close();
+        await context.setOffline(true);
+        await page.reload();
+        await page.waitForSelector("html[data-ready]", { state: "attached" });
+        await step(page, "song");
+        await page.click("#demo");
+        await page.waitForFunction(() => document.getElementById("song-is").textContent);
+        await step(page, "plan");
+        await page.waitForSelector("#sheet svg.spots rect");
+    }, { url: host.url });
+}));
