@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { test } from "node:test";
 import { axe_source, done, root, step, with_browser, with_page } from "./browser.mjs";
 
-export const steps = ["singer", "song", "plan", "voices"];
+const steps = ["singer", "song", "plan", "hear", "practise", "voices"];
 
 async function with_demo(page) {
     await step(page, "singer");

@@ -4,7 +4,7 @@
 // are; fR1 is a round head, fR2 a lozenge.
 const names = "http://www.w3.org/2000/svg";
 const half = 5;                                 // half a space of the staff, in units of the picture
-const width = 480, lowest = 21, highest = 58;   // steps above C0: C3 and a third above F7 (live.cpp, step_of)
+const width = 480, lowest = 21, highest = 60;   // steps above C0: C3 and a fifth above F7 (live.cpp, step_of)
 const lower = [30, 32, 34, 36, 38], upper = [44, 46, 48, 50, 52]; // E4..F5, E6..F7
 const y_of = (step) => (highest - step) * half;
 const aim_x = width * 0.78, trail_from = 70, remembered = 90;
@@ -34,12 +34,12 @@ function ledgers(step) {
 
 export function great_staff(container) {
     const svg = document.createElementNS(names, "svg");
-    svg.setAttribute("viewBox", `0 0 ${width} ${y_of(lowest) + 10}`);
+    svg.setAttribute("viewBox", `0 0 ${width} ${y_of(lowest) + 8}`);
     svg.setAttribute("aria-hidden", "true"); // the same is said in words beside it
     for (const step of [...lower, ...upper]) draw(svg, "path", { d: `M4 ${y_of(step)}H${width - 4}`, class: "line" });
     draw(svg, "path", { d: `M4 ${y_of(52)}V${y_of(30)}`, class: "brace" });
     for (const bottom of [30, 44]) draw(svg, "text", { x: 12, y: y_of(bottom), class: "clef" }, "\u{1D11E}");
-    draw(svg, "text", { x: 20, y: y_of(56.5), class: "ottava" }, "15ma");
+    draw(svg, "text", { x: 20, y: y_of(57), class: "ottava" }, "15ma");
     const parts = Object.fromEntries([["fR1", round], ["fR2", lozenge]].map(([name, head]) => {
         const group = draw(svg, "g", { class: name });
         return [name, {

@@ -4,7 +4,7 @@ import { asset, lesson } from "./assets.mjs";
 import { $, el, error_box } from "./dom.mjs";
 import { hear_step } from "./hear.mjs";
 import { set_tongue, t } from "./messages.mjs";
-import { ask, module_ready, told } from "./module.mjs";
+import { module_ready, tell_said, told } from "./module.mjs";
 import { plan_step } from "./plan.mjs";
 import { practise_step } from "./practise.mjs";
 import { singer_step } from "./singer.mjs";
@@ -98,7 +98,7 @@ async function start() {
         return;
     }
     Object.assign(steps, { singer: singer_step(page), song: song_step(page, asset), plan: plan_step(page), hear: hear_step(page), practise: practise_step(page), voices: voices_step(page) });
-    if (given?.said) await ask("said", given.said);
+    if (given?.said) await tell_said(given.said);
     if (given?.song) await steps.song.look();
     addEventListener("hashchange", show);
     if (given?.song && !location.hash) location.hash = "plan";

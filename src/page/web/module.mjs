@@ -10,6 +10,13 @@ const faces = [
     { family: "Noto Music", file: "music.woff2", weight: "400", style: "normal" },
 ];
 
+const workers = [], said = {};
+/** What a synthesiser says of words ("it amor": its IPA), for every worker. */
+export async function tell_said(words) {
+    Object.assign(said, words);
+    for (const ask of workers) await ask("said", words);
+}
+
 let brought = null;
 /** The module and the fonts, fetched once; the fonts are given to the page. */
 async function bring() {
@@ -39,6 +46,8 @@ export async function started_worker(heard = () => {}) {
     });
     const begun = await ask("begin", { wasm, fonts });
     if (begun.error) throw new Error(begun.error.wrong);
+    await ask("said", said);
+    workers.push(ask);
     return ask;
 }
 

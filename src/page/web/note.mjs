@@ -28,13 +28,14 @@ export function note_panel(page, { place_of }) {
         at = note.note;
         const step = (by, key, sign) => el("button", { type: "button", "aria-label": t(key), disabled: !notes[at + by], onclick: () => choose(at + by, true) }, sign);
         $("note").replaceChildren(el("div", {},
-            el("h3", {}, place_of(note), note.vowel ? ` · /${note.vowel}/` : ""),
+            el("div", { class: "row" },
+                el("h3", {}, place_of(note), note.vowel ? ` · /${note.vowel}/` : ""),
+                step(-1, "previous_note", "←"), step(1, "next_note", "→"),
+                el("button", { type: "button", onclick: () => { $("note").hidden = true; } }, t("close"))),
             ...words(note),
             el("div", { class: "row" },
-                step(-1, "previous_note", "←"), step(1, "next_note", "→"),
                 note.advice ? el("button", { type: "button", id: "all-reasons", onclick: () => reasons(note) }, t("all_reasons")) : null,
-                ...(page.note_actions ?? []).map((action) => action(note)).filter(Boolean),
-                el("button", { type: "button", onclick: () => { $("note").hidden = true; } }, t("close")))));
+                ...(page.note_actions ?? []).map((action) => action(note)).filter(Boolean))));
         $("note").hidden = false;
     }
     $("close-reasons").addEventListener("click", () => $("reasons").close());

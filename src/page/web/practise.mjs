@@ -42,7 +42,7 @@ export function practise_step(page) {
         reading.sounded = sounded;
     }
     function words(now) {
-        const one = (r) => (r ? t("now_at", { pitch: r.pitch }) : "");
+        const one = (r) => (r ? t("now_at", r) : "");
         $("said").textContent = now.refused ?? (now.hit ? t("hit") : now.sounds ? t(`heard_${now.probe ?? "something"}`) : t("listening"));
         $("low-now").textContent = one(now.fR1);
         $("high-now").textContent = one(now.fR2);

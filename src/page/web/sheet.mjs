@@ -16,6 +16,9 @@ function spot_of(spot, name) {
     return rect;
 }
 
+/** Near the top of the window: the note's panel takes the lower part. */
+const in_sight = (element) => scrollBy(0, element.getBoundingClientRect().top - innerHeight * 0.08);
+
 export function sheet_view(container, plan, { place_of, choose }) {
     const chart = svg_of(plan.svg);
     const over = document.createElementNS(svg_names, "svg");
@@ -61,13 +64,13 @@ export function sheet_view(container, plan, { place_of, choose }) {
             line.setAttribute("d", `M${x + way} ${y}v${height}`);
             if (in_system === y) return;
             in_system = y;
-            line.scrollIntoView({ block: "center" });
+            in_sight(line);
         },
         mark(note, scroll) {
             for (const rect of rects) rect.classList.toggle("chosen", Number(rect.dataset.note) === note);
             const first = rects.find((rect) => Number(rect.dataset.note) === note);
             for (const other of buttons) other.setAttribute("tabindex", other === first ? "0" : "-1");
-            if (scroll) first?.scrollIntoView({ block: "center" });
+            if (scroll && first) in_sight(first);
         },
     };
 }

@@ -2,7 +2,7 @@
 // The step of the song: a score, a range, or typed notes; how it is read; the words that nobody has told.
 import { $, el, save_file } from "./dom.mjs";
 import { t } from "./messages.mjs";
-import { ask, told } from "./module.mjs";
+import { tell_said, told } from "./module.mjs";
 import { score_of } from "./score_file.mjs";
 import { remember, request, song_bytes, state, words_file } from "./state.mjs";
 
@@ -92,7 +92,7 @@ export function song_step(page, asset) {
             if (name === "drop") take_file(event.dataTransfer.files[0]);
         });
     $("demo").addEventListener("click", async () => {
-        await ask("said", JSON.parse(new TextDecoder().decode(await asset("giusto_amor_said.json"))));
+        await tell_said(JSON.parse(new TextDecoder().decode(await asset("giusto_amor_said.json"))));
         await take("giusto_amor.mxl", await asset("giusto_amor.mxl"));
     });
     $("use-words").addEventListener("click", () =>

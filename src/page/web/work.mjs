@@ -17,6 +17,12 @@ function pronounce(word, language) {
     return "a"; // stands in, so that the other words are found in the same pass; nothing is planned from it
 }
 
+function joined(blocks) {
+    const out = new Float32Array(blocks.reduce((sum, block) => sum + block.length, 0));
+    blocks.reduce((at, block) => (out.set(block, at), at + block.length), 0);
+    return out;
+}
+
 const does = {
     async begin({ wasm, fonts }) {
         for (const { family, bytes, weight, style } of fonts) {
@@ -41,12 +47,17 @@ const does = {
             unknown = null;
         }
     },
-    /** Samples arrive at this port from now on. */
+    /** Samples arrive at this port from now on. Where the machine is slow, what has waited is read in one go. */
     listen({ port }) {
-        port.onmessage = ({ data: { samples, at } }) => {
+        let waiting = [];
+        const read = () => {
+            const samples = joined(waiting.map((one) => one.samples)), { at } = waiting.at(-1);
+            waiting = [];
             take?.push(samples);
-            const answer = door.live(samples);
-            self.postMessage({ live: { ...answer, at } });
+            self.postMessage({ live: { ...door.live(samples), at } });
+        };
+        port.onmessage = ({ data }) => {
+            if (waiting.push(data) === 1) setTimeout(read);
         };
         return { text: "" };
     },
@@ -56,10 +67,8 @@ const does = {
     },
     /** The end of the take: it is measured. */
     taken(request) {
-        const blocks = take ?? [];
+        const samples = joined(take ?? []);
         take = null;
-        const samples = new Float32Array(blocks.reduce((sum, block) => sum + block.length, 0));
-        blocks.reduce((at, block) => (samples.set(block, at), at + block.length), 0);
         return door.measure(request, samples);
     },
 };
