@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "plan/read_all.hpp"
 
+#include "core/ranges.hpp"
 #include "plan/reading.hpp"
 
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
+#include <functional>
 
 namespace vowelway::plan {
 
@@ -31,7 +33,7 @@ struct Names {
     // The index nearest to a pitch.
     std::size_t near(Pitch pitch) const {
         auto const at =
-            std::ranges::min_element(pitches, {}, [&](Pitch p) { return std::abs((p - pitch).value); });
+            ranges::min_element(pitches, std::less<>{}, [&](Pitch p) { return std::abs((p - pitch).value); });
         return static_cast<std::size_t>(at - pitches.begin());
     }
 };

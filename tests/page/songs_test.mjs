@@ -29,7 +29,7 @@ test("the plans of twenty songs", { timeout: 600000 }, () => with_browser((brows
         if (await page.locator("#unknown:not([hidden])").count()) {
             for (const box of await page.locator("#unknown-rows input").all()) {
                 const word = await box.getAttribute("data-word");
-                await box.fill(spawnSync(process.env.VOWELWAY_PRONOUNCE, ["de", word], { encoding: "utf8" }).stdout.trim());
+                await box.fill(spawnSync(process.env.VOWELWAY_PRONOUNCE, [await box.getAttribute("data-language"), word], { encoding: "utf8" }).stdout.trim());
             }
             await page.click("#use-words");
             await page.waitForSelector("#unknown", { state: "hidden" });

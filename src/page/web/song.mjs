@@ -44,8 +44,8 @@ export function song_step(page, asset) {
     }
     function show_unknown(unknown) {
         $("unknown").hidden = !unknown.length;
-        $("unknown-rows").replaceChildren(...unknown.map(({ word }) =>
-            el("label", {}, el("span", {}, word), el("input", { "data-word": word, autocomplete: "off", autocapitalize: "off", "aria-label": t("vowels_of", { word }) }))));
+        $("unknown-rows").replaceChildren(...unknown.map(({ word, language }) =>
+            el("label", {}, el("span", {}, word), el("input", { "data-word": word, "data-language": language, autocomplete: "off", autocapitalize: "off", "aria-label": t("vowels_of", { word }) }))));
     }
     /** Reads the song and says what it is. */
     async function look() {
