@@ -14,18 +14,31 @@ namespace vowelway::io {
 
 namespace {
 
-/// The value of encoding="..." in the declaration at the start of an ASCII-compatible text.
-std::optional<std::string> declared_encoding(std::string_view text) {
+/// EncName of XML 1.0 (production 81): a letter, then letters, digits, dot, underscore or hyphen.
+bool is_encoding_name(std::string_view name) {
+    auto const letter = [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); };
+    return !name.empty() && letter(name.front()) && std::ranges::all_of(name, [&](char c) {
+        return letter(c) || (c >= '0' && c <= '9') || c == '.' || c == '_' || c == '-';
+    });
+}
+
+/// The value of encoding="..." in the declaration at the start of an ASCII-compatible text. Throws InputError
+/// when it is no name of an encoding.
+std::optional<std::string> declared_encoding(std::string_view text, std::string const& file) {
     auto const end = text.find("?>");
     if (!text.starts_with("<?xml") || end == std::string_view::npos) return std::nullopt;
     auto head = text.substr(0, end);
     auto const at = head.find("encoding");
     if (at == std::string_view::npos) return std::nullopt;
     auto const open = head.find_first_of("'\"", at);
-    if (open == std::string_view::npos) return std::nullopt;
-    auto const close = head.find(head[open], open + 1);
+    auto const close = open == std::string_view::npos ? open : head.find(head[open], open + 1);
     if (close == std::string_view::npos) return std::nullopt;
-    return std::string(head.substr(open + 1, close - open - 1));
+    auto const name = head.substr(open + 1, close - open - 1);
+    if (head.substr(at + 8, open - at - 8).find_first_not_of(" \t\r\n=") != std::string_view::npos ||
+        !is_encoding_name(name))
+        throw InputError("the XML declaration at the start is damaged: it names no encoding",
+                         "save the score again as UTF-8", {file, 1, 0, {}});
+    return std::string(name);
 }
 
 std::string convert(std::string const& bytes, std::string const& encoding, std::string const& file) {
@@ -96,7 +109,7 @@ Decoded decode_xml(std::string bytes, std::string const& file) {
         out.text = convert(bytes, wide, file);
     } else {
         bytes.erase(0, out.mark);
-        if (auto const declared = declared_encoding(bytes)) out.encoding = *declared;
+        if (auto const declared = declared_encoding(bytes, file)) out.encoding = *declared;
         if (out.mark > 0 || is_utf8_name(out.encoding)) {
             auto const bad = first_bad_byte(bytes);
             if (bad < bytes.size())

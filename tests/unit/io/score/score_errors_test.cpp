@@ -207,6 +207,21 @@ TEST_CASE("other encodings are read") {
     CHECK(read_score(marked.path).notes.front().text() == "la");
 }
 
+TEST_CASE("a damaged name of the encoding is refused") {
+    // XML 1.0 (fifth edition), production 81: EncName ::= [A-Za-z] ([A-Za-z0-9._] | '-')*. The system's
+    // converter would take some of these.
+    auto const text = score(note(c4 + "<duration>4</duration><lyric><text>la</text></lyric>"));
+    auto const rest = text.substr(text.find("?>"));
+    for (std::string const damaged : {"encoding=\"\xff=ISO-8859-1\"", "encoding\xff=\"ISO-8859-1\"",
+                                      "encoding=\"\"", "encoding=\"8859-1\"", "encoding=\"ISO 8859\""}) {
+        CAPTURE(damaged);
+        CHECK_THROWS_WITH_AS(parse_score("<?xml version=\"1.0\" " + damaged + rest, "x.musicxml"),
+                             doctest::Contains("damaged"), InputError);
+    }
+    CHECK(parse_score("<?xml version=\"1.0\" encoding = 'ISO-8859-1'" + rest, "x.musicxml").notes.size() ==
+          1);
+}
+
 TEST_CASE("requests that cannot be met") {
     File const file(".xml", score(note(c4 + "<duration>4</duration><lyric><text>la</text></lyric>")));
     ScoreOptions options;
