@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "chart/cairo/pango_text.hpp"
 
+#include "core/memory.hpp"
 #include "core/ranges.hpp"
 #include "core/visible.hpp"
 
@@ -71,13 +72,19 @@ bool has_fonts(FcConfig* config, Theme const& theme) {
                      family.place);
 }
 
+// The libraries behind it end the process when memory runs out: this is about what a page takes of it,
+// threads of theirs included.
+constexpr std::size_t mebibytes_to_draw = 256;
+
 PangoFontMap* made_map(Configuration const& config) {
+    require_memory(mebibytes_to_draw);
     auto* const made = pango_cairo_font_map_new_for_font_type(CAIRO_FONT_TYPE_FT);
     pango_fc_font_map_set_config(PANGO_FC_FONT_MAP(made), config.get());
     return made;
 }
 
 Configuration own_fonts() {
+    require_memory(mebibytes_to_draw);
     Configuration config(FcConfigCreate());
     auto const* const text = reinterpret_cast<FcChar8 const*>(own_configuration);
     if (!FcConfigParseAndLoadFromMemory(config.get(), text, FcTrue) || !FcConfigBuildFonts(config.get()))

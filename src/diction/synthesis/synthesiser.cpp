@@ -2,6 +2,7 @@
 #include "diction/synthesis/synthesiser.hpp"
 
 #include "core/late_library.hpp"
+#include "core/memory.hpp"
 #include "core/utf8.hpp"
 #include "vowelway/core/error.hpp"
 
@@ -26,6 +27,7 @@ struct Espeak {
 };
 
 Espeak load() {
+    require_memory(64); // without it the library ends the process
     LateLibrary const from("libespeak-ng.so.1", "words are read with espeak-ng: install its library (Debian: "
                                                 "the package libespeak-ng1)");
     Espeak e{};

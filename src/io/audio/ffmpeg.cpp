@@ -2,6 +2,7 @@
 #include "io/audio/ffmpeg.hpp"
 
 #include "core/late_library.hpp"
+#include "core/memory.hpp"
 
 namespace vowelway::io::ffmpeg {
 namespace {
@@ -66,6 +67,7 @@ void bind_swresample(Functions& f) {
 
 Functions load() {
     Functions f{};
+    require_memory(192); // for the hundred libraries behind them
     bind_avutil(f);
     bind_swresample(f);
     bind_avcodec(f);
