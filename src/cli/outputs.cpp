@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "cli/outputs.hpp"
 
+#include "cli/help/wrap.hpp"
 #include "cli/standard_output.hpp"
 #include "core/visible.hpp"
 #include "vowelway/files/write.hpp"
@@ -10,6 +11,7 @@
 #include <algorithm>
 #include <array>
 #include <stdexcept>
+#include <unistd.h>
 
 namespace vowelway::cli {
 
@@ -102,12 +104,16 @@ void Outputs::write(std::vector<Writer> const& writers) const {
         auto made = std::get<Writer::Text>(writer_of(writers, form).make)();
         return form == Form::table || form == Form::csv ? visible(made) : made;
     };
+    auto const show = [&](Form form) {
+        auto made = text(form);
+        print(form == Form::table ? fitted(made, columns_of(STDOUT_FILENO)) : made);
+    };
     auto const named = std::ranges::find_if(
         forms_, [&](Form form) { return !row_of(form).as.empty() && row_of(form).as == as_; });
-    if (files_.empty()) print(text(*named));
+    if (files_.empty()) show(*named);
     for (auto const& file : files_) {
         if (file == "-") {
-            print(text(*named));
+            show(*named);
             continue;
         }
         auto const form = *std::ranges::find_if(forms_, [&](Form f) { return has_ending(f, file); });

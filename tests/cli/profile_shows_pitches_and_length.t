@@ -23,5 +23,6 @@ alto          -0.9  -1.9  -1.2       4       1.0
 mezzo         -1.4  -2.5  -1.7       4       1.3
 soprano       -1.9  -3.0  -2.1       4       1.7
 treble        -3.6  -4.7  -3.8       4       2.5
-distance: 1 is how far apart voices of one type usually lie; resonances show a voice type only roughly
+distance: 1 is how far apart voices of one type usually lie; resonances show a voice type only
+    roughly
 ! assumed: the profile gives no deviation for /a/: the usual one for the method "creak" is assumed
