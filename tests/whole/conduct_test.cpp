@@ -221,6 +221,37 @@ TEST_CASE("classical men are still from 300 to 400 Hz, on close vowels too") {
     CHECK(moved <= 0.1 * all);
 }
 
+// Henrich, Smith & Wolfe 2011, J. Acoust. Soc. Am. 129, 1024: some tenors and baritones keep fR1 at 2fo over
+// part of their range. Which part and which vowels: a choice (docs/strategy.md).
+TEST_CASE(
+    "men who tune keep 2fo at fR1 from the turn to F4 on open vowels, and leave the others as they were") {
+    int near = 0, all = 0, far = 0;
+    for (auto voice : {VoiceType::bass, VoiceType::baritone, VoiceType::tenor}) {
+        for (std::string const vowel : {"a", "ɔ"}) {
+            auto const tuned = strip(voice, vowel, "tuned"), classical = strip(voice, vowel, "classical");
+            for (std::size_t i = 0; i < tuned.strip.size(); ++i) {
+                auto const fo2 = 2.0 * tuned.strip[i].pitch.frequency();
+                if (fo2 < tuned.resonances.r1.centre * 1.04 || tuned.strip[i].pitch > pitch("F4") + Cents{1})
+                    continue;
+                ++all;
+                near += std::abs(semitones_between(fo2, tuned.strip[i].decision.target.r1.centre)) <= 2;
+                far += std::abs(semitones_between(fo2, classical.strip[i].decision.target.r1.centre)) > 2;
+                CHECK(tuned.strip[i].decision.heard.vowel.base == parse_vowel(vowel).base);
+            }
+        }
+        for (std::string const vowel : {"i", "e", "o", "u"}) {
+            auto const tuned = strip(voice, vowel, "tuned"), classical = strip(voice, vowel, "classical");
+            for (std::size_t i = 0; i < tuned.strip.size(); ++i) {
+                if (tuned.strip[i].pitch > pitch("F4") + Cents{1}) break;
+                CHECK(tuned.strip[i].decision.advice == classical.strip[i].decision.advice);
+            }
+        }
+    }
+    CHECK(all > 12);
+    CHECK(near >= 0.8 * all);
+    CHECK(far >= 0.3 * all);
+}
+
 // Sundberg & Skoog 1997, J. Voice 11, 301: on other vowels than open ones the jaw comes in late, other
 // articulators first; Sundberg 2009: tongue, lips, or lips and jaw, by the vowel.
 TEST_CASE("the jaw is not the answer to everything") {
