@@ -61,7 +61,8 @@ void add_song_options(Command& command, PlanOptions& o) {
         .value("--transpose", o.transpose,
                "semitones up, or down when negative (default: 0, or the octave that suits the voice)")
         .between(-36.0, 36.0);
-    command.value("--technique", o.technique, "classical, belt, choral, tuned, or a YAML file").shows_default();
+    command.value("--technique", o.technique, "classical, belt, choral, tuned, or a YAML file")
+        .shows_default();
     command.value("--draws", o.draws, "random draws within the deviations, for the certainty of each advice")
         .between(0, 10000)
         .shows_default();
