@@ -5,4 +5,5 @@ cd "$(dirname "$0")/../.."
 mkdir -p build/page
 sh src/page/fonts.sh build/page/fonts
 sh src/page/npm.sh src/page/web build/page/web
+sh src/page/npm.sh src/page/synthesiser build/page/synthesiser
 node src/page/web/build.mjs src/page/web build/wasm/src/page build/page/fonts build/page/web/node_modules build/page/out

@@ -162,3 +162,18 @@ test("from a host the page goes on without a connection", () => with_browser(asy
         await page.waitForSelector("#sheet svg.spots rect");
     }, { url: host.url });
 }));
+
+test("the synthesiser, loaded when asked for, says the words as the native one does", () => with_browser(async (browser) => {
+    const host = await hosted();
+    await with_page(browser, async (page) => {
+        const german = join(root, "tests/data/scores/lieder/brahms_magdalena.mxl");
+        await open_song(page, german);
+        await page.click("#load-synthesiser");
+        await page.waitForSelector("#unknown", { state: "hidden", timeout: 120000 });
+        await done(page);
+        await step(page, "plan");
+        const vowels = (text) => JSON.parse(text).notes.map(({ ipa }) => ipa).join(" ");
+        assert.equal(vowels((await saved(page, "#save-json")).text), vowels(native(["plan", german, "--singer", "mezzo", "--as", "json"])));
+    }, { url: host.url });
+    host.close();
+}));

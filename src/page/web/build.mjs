@@ -2,9 +2,9 @@
 // The page from its parts: one file that holds everything, and the same as a folder for a static host.
 //   node build.mjs SOURCES MODULE_FOLDER FONTS_FOLDER NODE_MODULES OUT
 import { createHash } from "node:crypto";
-import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { copyFileSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { join, resolve } from "node:path";
+import { basename, join, resolve } from "node:path";
 import { gzipSync } from "node:zlib";
 
 const [sources, module_folder, fonts_folder, node_modules, out] = process.argv.slice(2).map((path) => resolve(path));
@@ -67,4 +67,9 @@ for (const name of ["icon.svg", "manifest.webmanifest"]) folder[name] = readFile
 const age = createHash("sha256").update(Object.values(folder).map((bytes) => createHash("sha256").update(bytes).digest("hex")).join()).digest("hex").slice(0, 16);
 folder["sw.js"] = readFileSync(join(sources, "sw.js"), "utf8").replace("AGE", age).replace("[/*files*/]", JSON.stringify(["./", ...Object.keys(folder)]));
 for (const [name, bytes] of Object.entries(folder)) writeFileSync(join(out, "folder", name), bytes);
+// A program of its own under a licence of its own, loaded only when a person asks for it; the page is whole without.
+const synthesiser = join(node_modules, "../../synthesiser/node_modules/espeak-ng");
+mkdirSync(join(out, "folder/synthesiser"));
+for (const name of ["dist/espeak-ng.js", "dist/espeak-ng.wasm", "LICENSE", "README.md"])
+    copyFileSync(join(synthesiser, name), join(out, "folder/synthesiser", basename(name)));
 for (const [what, bytes] of [["vowelway.html", one.length], ["worker.js", scripts["worker.js"].length], ["main.js", scripts.main.length]]) console.log(`${what} ${Math.round(bytes / 1000)} kB`);

@@ -7,6 +7,7 @@ import { set_tongue, t } from "./messages.mjs";
 import { module_ready, tell_said, told } from "./module.mjs";
 import { plan_step } from "./plan.mjs";
 import { practise_step } from "./practise.mjs";
+import { score_of } from "./score_file.mjs";
 import { singer_step } from "./singer.mjs";
 import { song_step } from "./song.mjs";
 import { recall, remember, state } from "./state.mjs";
@@ -87,7 +88,7 @@ function settings() {
 async function start() {
     const given = lesson();
     recall();
-    if (given) Object.assign(state, given.settings ?? {}, { singer: given.singer ?? state.singer, song: given.song ?? null });
+    if (given) Object.assign(state, given.settings ?? {}, { singer: given.singer ?? state.singer, song: given.song ? score_of(given.song.file, given.song.bytes) : null });
     settings();
     try {
         await module_ready;

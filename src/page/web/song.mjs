@@ -58,6 +58,17 @@ export function song_step(page, asset) {
             show_unknown(song.unknown);
         });
     }
+    /** Lets the synthesiser, a program beside the page, say the words; some ask for more words in turn. */
+    async function let_say() {
+        for (let i = 0; i < 4 && state.missing.length; ++i) {
+            await page.busy(async () => {
+                const folder = new URL("synthesiser/", document.baseURI).href;
+                await tell_said(await told("say", { folder, words: state.missing }));
+            });
+            await look();
+        }
+        page.changed();
+    }
     async function take(name, bytes) {
         await page.busy(async () => {
             state.song = score_of(name, bytes);
@@ -97,6 +108,8 @@ export function song_step(page, asset) {
     });
     $("use-words").addEventListener("click", () =>
         set_words(Object.fromEntries([...document.querySelectorAll("#unknown-rows input")].map((box) => [box.dataset.word, box.value]))));
+    $("synthesiser").hidden = !document.documentElement.dataset.folder;
+    $("load-synthesiser").addEventListener("click", let_say);
     $("add-word").addEventListener("click", async () => {
         const word = $("new-word").value.trim();
         if (word) await set_words({ [word]: $("new-vowels").value });

@@ -8,6 +8,7 @@ export const state = {
     range: { range: "", vowels: "i e a o u" },
     part: "", verse: "", transpose: "", language: "", technique: "classical",
     words: {},                  // a word -> its vowels, as typed
+    words_text: "",             // the word list that came with a lesson
     tongue: "", look: "",       // language and theme of the page; empty: as the device says
 };
 
@@ -26,11 +27,11 @@ export function recall() {
     } catch { /* nothing kept */ }
 }
 
-/** The word list as the program reads it. */
+/** The word list as the program reads it: that of a lesson, and what was corrected here. */
 export function words_file() {
     const lines = Object.entries(state.words).filter(([, ipa]) => ipa.trim());
-    if (!lines.length) return "";
-    return "vowelway: 1\nwords:\n" + lines.map(([word, ipa]) => `  ${JSON.stringify(word)}: ${JSON.stringify(ipa)}\n`).join("");
+    if (!lines.length) return state.words_text;
+    return (state.words_text || "vowelway: 1\nwords:\n") + lines.map(([word, ipa]) => `  ${JSON.stringify(word)}: ${JSON.stringify(ipa)}\n`).join("");
 }
 
 /** The request that every question about the song shares. */

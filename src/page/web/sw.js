@@ -8,7 +8,14 @@ self.addEventListener("install", (event) => event.waitUntil(
 self.addEventListener("activate", (event) => event.waitUntil(
     caches.keys().then((names) => Promise.all(names.filter((name) => name.startsWith("vowelway-") && name !== cache_name).map((name) => caches.delete(name))))
         .then(() => self.clients.claim())));
+async function answer(request) {
+    const cache = await caches.open(cache_name);
+    const kept = await cache.match(request, { ignoreSearch: true });
+    if (kept) return kept;
+    const found = await fetch(request);
+    if (found.ok && request.url.includes("/synthesiser/")) cache.put(request, found.clone()); // once asked for, it is kept
+    return found;
+}
 self.addEventListener("fetch", (event) => {
-    if (event.request.method !== "GET" || new URL(event.request.url).origin !== location.origin) return;
-    event.respondWith(caches.open(cache_name).then((cache) => cache.match(event.request, { ignoreSearch: true })).then((kept) => kept ?? fetch(event.request)));
+    if (event.request.method === "GET" && new URL(event.request.url).origin === location.origin) event.respondWith(answer(event.request));
 });

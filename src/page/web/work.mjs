@@ -47,6 +47,23 @@ const does = {
             unknown = null;
         }
     },
+    /** What the synthesiser says of words, each by itself: an empty line between two keeps them apart. */
+    async say({ folder, words }) {
+        const { default: espeak } = await import(new URL("espeak-ng.js", folder).href);
+        const out = {};
+        for (const language of new Set(words.map((one) => one.language))) {
+            const list = words.filter((one) => one.language === language).map((one) => one.word);
+            const spoken = list.map((word) => word.replace(/[^\p{L}\d']/gu, "") || "-");
+            const run = await espeak({
+                arguments: ["--phonout", "said", "-q", "--ipa", "-v", language === "no" ? "nb" : language, spoken.join("\n\n")],
+                locateFile: (name) => new URL(name, folder).href, print() {}, printErr() {},
+            });
+            const lines = run.FS.readFile("said", { encoding: "utf8" }).trim().split("\n");
+            if (lines.length !== list.length) throw new Error("the synthesiser said more or less than it was asked");
+            list.forEach((word, i) => { out[`${language} ${word}`] = lines[i].trim(); });
+        }
+        return { text: JSON.stringify(out) };
+    },
     /** Samples arrive at this port from now on. Where the machine is slow, what has waited is read in one go. */
     listen({ port }) {
         let waiting = [];
