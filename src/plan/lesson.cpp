@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: MIT
+#include "vowelway/plan/lesson.hpp"
+
+#include "plan/exercises.hpp"
+#include "vowelway/plan/pencil.hpp"
+#include "vowelway/plan/phrases.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace vowelway::plan {
+
+namespace {
+
+constexpr std::size_t most_phrases = 6;
+
+struct Marked {
+    std::vector<PencilMark const*> changes;
+    bool turns = false;
+};
+
+Marked marks_in(Pencil const& pencil, PhraseNotes const& phrase) {
+    Marked out;
+    for (auto const& mark : pencil.marks) {
+        if (mark.note < phrase.from || mark.note >= phrase.to) continue;
+        out.turns = out.turns || mark.turns;
+        if (!mark.turns && !mark.outside) out.changes.push_back(&mark);
+    }
+    return out;
+}
+
+double length_of(Plan const& plan, std::size_t note) { return in_seconds(plan.passage.notes[note].length); }
+
+/// How far up in the singer's range a note lies, 0..1.
+double height_of(Plan const& plan, std::size_t note) {
+    auto const range = plan.singer.range.value_or(plan.range);
+    double const low = range.low.key_number(), high = range.high.key_number();
+    return std::clamp((plan.passage.notes[note].spelled.key_number() - low) / std::max(1.0, high - low), 0.0,
+                      1.0);
+}
+
+/// What is to be done, by how far and how long and high; a turn counts as half a change.
+double difficulty_of(Plan const& plan, Marked const& marked, PhraseNotes const& phrase) {
+    double sum = marked.turns ? 0.5 * (0.5 + height_of(plan, phrase.peak)) : 0;
+    for (auto const* mark : marked.changes)
+        for (std::size_t i = mark->note; i <= mark->last && i < phrase.to; ++i) {
+            auto const& d = plan.notes[i].decision;
+            if (!d || d->advice != Advice::modify || d->gestures.empty()) continue;
+            sum += std::sqrt(length_of(plan, i)) * (0.5 + height_of(plan, i)) *
+                   (0.5 + std::abs(d->gestures.front().amount)) * (mark->sure ? 1 : 0.8);
+        }
+    return sum;
+}
+
+std::string why_of(Plan const& plan, Marked const& marked, PhraseNotes const& phrase) {
+    auto const& peak = plan.passage.notes[phrase.peak];
+    std::string out = "up to " + peak.spelled.str();
+    PencilMark const* farthest = nullptr;
+    auto const amount = [&](PencilMark const& m) {
+        return std::abs(plan.notes[m.note].decision->gestures.front().amount);
+    };
+    for (auto const* mark : marked.changes)
+        if (!farthest || amount(*mark) > amount(*farthest)) farthest = mark;
+    if (farthest)
+        out += "; " + in_short(plan.notes[farthest->note].decision->gestures) + " on " +
+               plan.passage.notes[farthest->note].spelled.str();
+    if (marked.changes.size() > 1) out += "; " + std::to_string(marked.changes.size()) + " changes";
+    if (marked.turns) out += "; the vowel turns over";
+    return out;
+}
+
+/// A phrase that comes back on the same notes and words.
+bool same_phrase(Passage const& passage, LessonPhrase const& a, PhraseNotes const& b) {
+    if (a.to - a.from != b.to - b.from) return false;
+    for (std::size_t i = 0; i < a.to - a.from; ++i) {
+        auto const &x = passage.notes[a.from + i], &y = passage.notes[b.from + i];
+        if (!(x.spelled == y.spelled) || !(x.vowel == y.vowel)) return false;
+    }
+    return true;
+}
+
+std::vector<LessonPhrase> ranked(Plan const& plan, Pencil const& pencil) {
+    std::vector<LessonPhrase> out;
+    auto const& passage = plan.passage;
+    for (auto const& phrase : phrases_of(passage)) {
+        auto const marked = marks_in(pencil, phrase);
+        double const difficulty = difficulty_of(plan, marked, phrase);
+        if (!(difficulty > 0)) continue;
+        auto const same = std::find_if(out.begin(), out.end(),
+                                       [&](auto const& p) { return same_phrase(passage, p, phrase); });
+        if (same != out.end())
+            same->again.push_back(bars_of(passage, phrase));
+        else
+            out.push_back({phrase.from,
+                           phrase.to,
+                           bars_of(passage, phrase),
+                           words_of(passage, phrase),
+                           difficulty,
+                           why_of(plan, marked, phrase),
+                           {}});
+    }
+    std::stable_sort(out.begin(), out.end(),
+                     [](auto const& a, auto const& b) { return a.difficulty > b.difficulty; });
+    if (out.size() > most_phrases) out.resize(most_phrases);
+    return out;
+}
+
+/// The pitch below which a share of the time is sung.
+SpelledPitch quantile(Passage const& passage, double share) {
+    std::vector<std::pair<double, std::size_t>> by_key;
+    double all = 0;
+    for (std::size_t i = 0; i < passage.notes.size(); ++i) {
+        by_key.emplace_back(passage.notes[i].spelled.key_number(), i);
+        all += in_seconds(passage.notes[i].length);
+    }
+    std::sort(by_key.begin(), by_key.end());
+    double sum = 0;
+    for (auto const& [key, i] : by_key)
+        if ((sum += in_seconds(passage.notes[i].length)) >= share * all) return passage.notes[i].spelled;
+    return passage.notes[by_key.back().second].spelled;
+}
+
+std::string where_it_lies(Passage const& passage) {
+    auto const by_key = [](SungNote const& a, SungNote const& b) {
+        return a.spelled.key_number() < b.spelled.key_number();
+    };
+    auto const [low, high] = std::minmax_element(passage.notes.begin(), passage.notes.end(), by_key);
+    return low->spelled.str() + " to " + high->spelled.str() + "; half of the time between " +
+           quantile(passage, 0.25).str() + " and " + quantile(passage, 0.75).str() + ".";
+}
+
+std::string hardest_place(Plan const& plan, Pencil const& pencil) {
+    if (pencil.watch.empty()) return "No note stands out: work on line, breath and words.";
+    auto const& w = pencil.watch.front();
+    auto const& note = plan.passage.notes[w.note];
+    return "Hardest: bar " + note.measure + ", " + note.spelled.str() + " on /" +
+           note.vowel->held.plain().ipa() + "/: " + w.words + ".";
+}
+
+} // namespace
+
+Lesson lesson_of(Plan plan) {
+    if (plan.passage.notes.empty())
+        throw InputError("a lesson needs notes, and this plan is of a range only", "give a score");
+    auto const pencil = pencil_of(plan);
+    Lesson out{
+        .plan = {},
+        .in_brief = {where_it_lies(plan.passage), summary_of(plan, pencil), hardest_place(plan, pencil)},
+        .phrases = ranked(plan, pencil),
+        .order = {},
+        .exercises = exercises_of(plan, pencil),
+        .cautions = pencil.cautions};
+    // What is learnt on the easiest phrase helps on the next.
+    for (std::size_t i = out.phrases.size(); i-- > 0;) out.order.push_back(i);
+    out.plan = std::move(plan);
+    return out;
+}
+
+} // namespace vowelway::plan

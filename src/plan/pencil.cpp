@@ -1,0 +1,225 @@
+// SPDX-License-Identifier: MIT
+#include "vowelway/plan/pencil.hpp"
+
+#include "vowelway/plan/phrases.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace vowelway::plan {
+
+namespace {
+
+// What is worth a pencil: common practice, no source; the sizes are our judgement.
+constexpr double felt = 0.15;        // of a gesture's travel: less is "very slightly" and is left alone
+constexpr double sure_enough = 0.75; // of the draws
+constexpr std::size_t most_in_a_phrase = 2; // nobody thinks of more in one breath
+constexpr double long_note = 1.0, long_enough = 0.6, exposed_note = 0.35; // seconds
+
+double length_of(Plan const& plan, std::size_t note) { return in_seconds(plan.passage.notes[note].length); }
+
+/// Notes next to each other in a phrase that ask for one and the same.
+struct Run {
+    std::size_t from = 0, last = 0;
+    std::size_t lead = 0; ///< its peak of the phrase, else its longest note
+    double sung = 0;      ///< seconds
+    bool exposed = false; ///< the phrase's highest note is in it
+    std::string words;
+};
+
+bool to_do(Plan const& plan, std::size_t note) {
+    auto const& d = plan.notes[note].decision;
+    return d && d->advice == Advice::modify && !d->gestures.empty() &&
+           std::abs(d->gestures.front().amount) >= felt;
+}
+
+bool asks_the_same(Plan const& plan, Run const& run, std::size_t note) {
+    return run.last + 1 == note && plan.notes[run.from].vowel == plan.notes[note].vowel &&
+           plan.notes[run.from].decision->target.shade == plan.notes[note].decision->target.shade &&
+           run.words == in_short(plan.notes[note].decision->gestures);
+}
+
+std::vector<Run> runs_of(Plan const& plan, PhraseNotes const& phrase) {
+    std::vector<Run> runs;
+    for (std::size_t i = phrase.from; i < phrase.to; ++i) {
+        if (!to_do(plan, i)) continue;
+        if (runs.empty() || !asks_the_same(plan, runs.back(), i))
+            runs.push_back({i, i, i, 0, false, in_short(plan.notes[i].decision->gestures)});
+        auto& run = runs.back();
+        run.last = i;
+        run.sung += length_of(plan, i);
+        if (i == phrase.peak && length_of(plan, i) >= exposed_note) {
+            run.exposed = true;
+            run.lead = i;
+        } else if (!run.exposed && length_of(plan, i) > length_of(plan, run.lead))
+            run.lead = i;
+    }
+    return runs;
+}
+
+bool is_sure(Plan const& plan, std::size_t note) {
+    return !(plan.notes[note].decision->certainty < sure_enough);
+}
+
+/// A short note is not worth a sign, and what is unsure only where there is time to try it.
+bool worth_pencil(Plan const& plan, Run const& run) {
+    return is_sure(plan, run.lead) ? run.exposed || run.sung >= long_enough : run.sung >= long_note;
+}
+
+bool worth_watching(Plan const& plan, Run const& run) {
+    bool const is_long = length_of(plan, run.lead) >= long_note;
+    return worth_pencil(plan, run) && (is_long || (run.exposed && is_sure(plan, run.lead)));
+}
+
+double weight_of(Plan const& plan, Run const& run) {
+    double const amount = std::abs(plan.notes[run.lead].decision->gestures.front().amount);
+    return std::sqrt(std::min(4.0, length_of(plan, run.lead))) * (run.exposed ? 1.5 : 1) *
+           (0.5 + std::min(1.0, amount)) * (is_sure(plan, run.lead) ? 1 : 0.6);
+}
+
+/// Those of a phrase worth a pencil, the weightiest of them, in the order sung.
+std::vector<Run> chosen_of(Plan const& plan, PhraseNotes const& phrase) {
+    auto runs = runs_of(plan, phrase);
+    std::erase_if(runs, [&](Run const& run) { return !worth_pencil(plan, run); });
+    std::stable_sort(runs.begin(), runs.end(),
+                     [&](Run const& a, Run const& b) { return weight_of(plan, a) > weight_of(plan, b); });
+    if (runs.size() > most_in_a_phrase) runs.erase(runs.begin() + most_in_a_phrase, runs.end());
+    std::sort(runs.begin(), runs.end(), [](Run const& a, Run const& b) { return a.from < b.from; });
+    return runs;
+}
+
+/// The letter alone: at arm's length nobody reads the signs under it, and the words say what they mean.
+std::optional<Vowel> vowel_to_write(Plan const& plan, std::size_t note) {
+    auto const shade = plan.notes[note].decision->target.shade.plain();
+    if (shade == plan.passage.notes[note].vowel->held.plain()) return std::nullopt;
+    return shade;
+}
+
+/// Adds the mark of a run to those of its phrase; where it would say what was just said, that goes on.
+void pencil_run(Plan const& plan, Run const& run, std::string& said, std::vector<PencilMark>& marks) {
+    PencilMark mark{.note = run.from, .last = run.last, .vowel = vowel_to_write(plan, run.from)};
+    if (run.words != said) mark.words = run.words;
+    mark.sure = is_sure(plan, run.lead);
+    if (mark.vowel || !mark.words.empty())
+        marks.push_back(std::move(mark));
+    else if (!marks.back().vowel)
+        marks.back().last = run.last;
+    said = run.words;
+}
+
+bool same_place(Plan const& plan, Watched const& w, std::size_t lead, std::string const& words) {
+    auto const &a = plan.notes[w.note], &b = plan.notes[lead];
+    return plan.passage.notes[w.note].spelled == plan.passage.notes[lead].spelled && a.vowel == b.vowel &&
+           a.decision->target.shade == b.decision->target.shade && w.words == words;
+}
+
+void watch(Plan const& plan, Run const& run, std::vector<Watched>& list) {
+    double const weight = weight_of(plan, run);
+    for (auto& w : list)
+        if (same_place(plan, w, run.lead, run.words)) {
+            w.also.push_back(run.lead);
+            w.weight = std::max(w.weight, weight);
+            return;
+        }
+    list.push_back({run.lead, {}, run.words, weight});
+}
+
+/// Where it turns is worth a sign on a note that can be heard, in the upper two thirds of the voice.
+bool turn_worth_pencil(Plan const& plan, PhraseNotes const& phrase, std::size_t note) {
+    auto const range = plan.singer.range.value_or(plan.range);
+    double const low = range.low.key_number(), high = range.high.key_number();
+    auto const& sung = plan.passage.notes[note];
+    bool const heard = length_of(plan, note) >= long_enough ||
+                       (note == phrase.peak && length_of(plan, note) >= exposed_note);
+    return heard && sung.spelled.key_number() >= low + (high - low) / 3;
+}
+
+/// The first note of a phrase above the singer's range and the first below it.
+void mark_outside(Plan const& plan, PhraseNotes const& phrase, std::vector<PencilMark>& marks) {
+    if (!plan.singer.range) return;
+    auto const& range = *plan.singer.range;
+    bool above = false, below = false;
+    for (std::size_t i = phrase.from; i < phrase.to; ++i) {
+        double const key = plan.passage.notes[i].spelled.key_number();
+        bool const high = key > range.high.key_number() && !above;
+        bool const low = key < range.low.key_number() && !below;
+        above = above || high;
+        below = below || low;
+        if (high || low)
+            marks.push_back({.note = i,
+                             .last = i,
+                             .words = high ? "above your range" : "below your range",
+                             .outside = true});
+    }
+}
+
+/// Sources of what is said of the voice: docs/limits.md; of the jaw: common practice, no source.
+std::vector<std::string> cautions_of(Plan const& plan, Pencil const& pencil) {
+    std::vector<std::string> out;
+    auto const any = [&](auto test) { return std::any_of(pencil.marks.begin(), pencil.marks.end(), test); };
+    if (any([](PencilMark const& m) { return m.outside; }))
+        out.push_back("Some notes lie outside the range of " + plan.singer.range->str() +
+                      ": take another key, or leave them out; do not force them.");
+    if (any([](PencilMark const& m) { return m.words.find("jaw wide") != std::string::npos; }))
+        out.push_back("Jaw wide: only as far as it drops by itself, without pull or click. If it hurts, "
+                      "stop, and ask a "
+                      "dentist or doctor.");
+    return out;
+}
+
+} // namespace
+
+bool turns_here(Plan const& plan, std::size_t note) {
+    auto const& d = plan.notes[note].decision;
+    return d && d->turns_here && d->advice != Advice::modify;
+}
+
+Pencil pencil_of(Plan const& plan) {
+    Pencil out;
+    for (auto const& phrase : phrases_of(plan.passage)) {
+        std::string said;
+        for (auto const& run : chosen_of(plan, phrase)) {
+            pencil_run(plan, run, said, out.marks);
+            if (worth_watching(plan, run)) watch(plan, run, out.watch);
+        }
+        bool turned = false; // the first turn of a phrase tells the rest
+        for (std::size_t i = phrase.from; i < phrase.to && !turned; ++i) {
+            turned = turns_here(plan, i) && turn_worth_pencil(plan, phrase, i);
+            if (turned) out.turns.push_back(i);
+        }
+        mark_outside(plan, phrase, out.marks);
+        if (turned) out.marks.push_back({.note = out.turns.back(), .last = out.turns.back(), .turns = true});
+    }
+    std::stable_sort(out.marks.begin(), out.marks.end(),
+                     [](auto const& a, auto const& b) { return a.note < b.note; });
+    std::stable_sort(out.watch.begin(), out.watch.end(),
+                     [](auto const& a, auto const& b) { return a.weight > b.weight; });
+    out.cautions = cautions_of(plan, out);
+    if (out.watch.size() > most_watched) out.watch.resize(most_watched);
+    return out;
+}
+
+std::string bars_of(Passage const& passage, std::vector<std::size_t> const& notes) {
+    std::vector<std::string> bars;
+    for (auto const i : notes)
+        if (auto const& bar = passage.notes[i].measure; bars.empty() || bars.back() != bar)
+            bars.push_back(bar);
+    std::string out = bars.size() == 1 ? "bar " : "bars ";
+    for (std::size_t i = 0; i < bars.size(); ++i)
+        out += (i == 0 ? "" : i + 1 == bars.size() ? " and " : ", ") + bars[i];
+    return out;
+}
+
+std::string summary_of(Plan const& plan, Pencil const& pencil) {
+    std::size_t changes = 0;
+    for (auto const& mark : pencil.marks) changes += mark.turns || mark.outside ? 0 : 1;
+    std::string out = changes == 0   ? "Nothing to change"
+                      : changes == 1 ? "One place to change"
+                                     : std::to_string(changes) + " places to change";
+    if (pencil.turns.size() > 6)
+        return out + "; the vowel turns over " + std::to_string(pencil.turns.size()) + " times.";
+    if (!pencil.turns.empty()) out += "; the vowel turns over in " + bars_of(plan.passage, pencil.turns);
+    return out + ".";
+}
+
+} // namespace vowelway::plan
