@@ -30,9 +30,12 @@ std::string_view to_string(VoiceType voice) {
 }
 
 std::optional<VoiceType> parse_voice_type(std::string_view name) {
+    std::string small(name); // in any case: "Tenor", "TENOR"
+    for (char& c : small)
+        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
     for (auto voice : all_voice_types)
-        if (name == to_string(voice)) return voice;
-    if (name == "other") return VoiceType::other;
+        if (small == to_string(voice)) return voice;
+    if (small == "other") return VoiceType::other;
     return std::nullopt;
 }
 

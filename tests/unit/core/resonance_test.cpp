@@ -80,6 +80,8 @@ TEST_CASE("a singer's vowel is found by its quality, whatever its length") {
 TEST_CASE("names of voices and methods") {
     for (auto const voice : all_voice_types) CHECK(parse_voice_type(to_string(voice)) == voice);
     CHECK(parse_voice_type("other") == VoiceType::other);
+    CHECK(parse_voice_type("Tenor") == VoiceType::tenor); // as people type it
+    CHECK(parse_voice_type("MEZZO") == VoiceType::mezzo);
     CHECK_FALSE(parse_voice_type("Tenor "));
     CHECK_FALSE(parse_voice_type(""));
     CHECK(to_string(Method::creak) == "creak");
