@@ -34,8 +34,7 @@ int main(int argc, char** argv) {
     for (int i = 1; i < argc; ++i) try {
             auto const passage = io::read_score(argv[i]);
             ScoreMarks marks;
-            for (std::size_t n = 0; n < passage.notes.size(); ++n)
-                marks.notes.push_back({n, "ɑ", "open", "△"});
+            for (std::size_t n = 0; n < passage.notes.size(); ++n) marks.notes.push_back({n, "ɑ", "open"});
             double const read = best_of_five([&] { (void)io::read_score(argv[i]); });
             double const mark = best_of_five([&] { io::write_marked_score(argv[i], {}, marks, out); });
             std::printf("%7.2f ms read %7.2f ms marked %5zu notes  %s\n", read, mark, passage.notes.size(),

@@ -33,6 +33,14 @@ Caption caption(ProbeMap const& p) {
             .description = fmt::format("Probes of {} on a map of fR1 and fR2", vowels)};
 }
 
+Caption caption(plan::Lesson const& lesson) {
+    auto const& plan = lesson.plan;
+    return {.title = fmt::format("{}: lesson", plan.passage.title.empty() ? "Song" : plan.passage.title),
+            .description = fmt::format("Phrases by difficulty and exercises for {} ({}), technique {}. {}",
+                                       plan.singer.name, to_string(plan.singer.voice), plan.technique,
+                                       lesson.in_brief[1])};
+}
+
 Caption caption(plan::PlansCompared const& c) {
     auto const& title = c.plans[0].passage.title;
     return {.title = fmt::format("{}: {} and {}", title.empty() ? "Two plans" : title, c.plans[0].singer.name,

@@ -2,6 +2,7 @@
 // What a chart's file says of itself. Private to the layer.
 #pragma once
 
+#include "vowelway/chart/draw_lesson.hpp"
 #include "vowelway/chart/draw_plans.hpp"
 #include "vowelway/chart/draw_probes.hpp"
 
@@ -19,5 +20,6 @@ Caption caption(plan::Comparison const& comparison);
 Caption caption(plan::NoteExplanation const& e);
 Caption caption(ProbeMap const& p);
 Caption caption(plan::PlansCompared const& c);
+Caption caption(plan::Lesson const& lesson);
 
 } // namespace vowelway::chart

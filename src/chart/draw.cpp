@@ -1,11 +1,15 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/chart/draw.hpp"
+#include "vowelway/chart/draw_lesson.hpp"
 #include "vowelway/chart/draw_plans.hpp"
 #include "vowelway/core/error.hpp"
 
 #include "chart/canvas/svg_canvas.hpp"
 #include "chart/caption.hpp"
 #include "chart/charts/charts.hpp"
+
+#include <algorithm>
+#include <iterator>
 
 namespace vowelway::chart {
 namespace {
@@ -34,6 +38,8 @@ std::string_view to_string(Kind kind) {
     switch (kind) {
     case Kind::automatic:
         return "automatic";
+    case Kind::pencil:
+        return "pencil view";
     case Kind::passage_sheet:
         return "passage sheet";
     case Kind::pitch_by_vowel:
@@ -87,13 +93,16 @@ std::vector<Page> lay_out(plan::Plan const& plan, ChartOptions const& options, T
                          "give a profile with vowels, or a passage with words");
     auto const size = page_of(options);
     bool const has_notes = !plan.passage.notes.empty();
-    if (options.kind == Kind::passage_sheet && !has_notes)
-        throw InputError("a passage sheet needs notes, and this plan is of a range only",
+    if ((options.kind == Kind::passage_sheet || options.kind == Kind::pencil) && !has_notes)
+        throw InputError("a " + std::string(to_string(options.kind)) +
+                             " needs notes, and this plan is of a range only",
                          "give a score, or ask for the pitch-by-vowel plan");
 
     switch (options.kind) {
+    case Kind::pencil:
+        return pencil_view(plan, size, measurer);
     case Kind::passage_sheet:
-        return passage_sheet(plan, size, measurer);
+        return passage_sheet(plan, size, measurer, options.numbers);
     case Kind::pitch_by_vowel:
         return pitch_by_vowel(plan, size, measurer);
     case Kind::resonance_map:
@@ -102,8 +111,14 @@ std::vector<Page> lay_out(plan::Plan const& plan, ChartOptions const& options, T
         break;
     }
     std::vector<Page> pages;
-    if (has_notes) pages = passage_sheet(plan, size, measurer);
-    for (auto& page : pitch_by_vowel(plan, size, measurer)) pages.push_back(std::move(page));
+    auto const add = [&pages](std::vector<Page> more) {
+        std::move(more.begin(), more.end(), std::back_inserter(pages));
+    };
+    if (has_notes) {
+        add(pencil_view(plan, size, measurer));
+        add(passage_sheet(plan, size, measurer, options.numbers));
+    }
+    add(pitch_by_vowel(plan, size, measurer));
     return pages;
 }
 
@@ -143,6 +158,18 @@ std::vector<Page> lay_out(ProbeMap const& probes, ChartOptions const& options, T
 std::vector<Document> draw_svg(ProbeMap const& probes, ChartOptions const& options,
                                TextMeasurer const& measurer) {
     return svg(probes, options, measurer);
+}
+
+std::vector<Page> lay_out(plan::Lesson const& lesson, ChartOptions const& options,
+                          TextMeasurer const& measurer) {
+    std::vector<Page> pages;
+    pages.push_back(lesson_sheet(lesson, page_of(options), measurer));
+    return pages;
+}
+
+std::vector<Document> draw_svg(plan::Lesson const& lesson, ChartOptions const& options,
+                               TextMeasurer const& measurer) {
+    return svg(lesson, options, measurer);
 }
 
 std::vector<Page> lay_out(plan::NoteExplanation const& explanation, ChartOptions const& options,

@@ -56,6 +56,7 @@ std::unique_ptr<CLI::App> make_app() {
     add_compare(program);
     add_explain(program);
     add_hear(program);
+    add_lesson(program);
     add_measure(program);
     add_plan(program);
     add_profile(program);

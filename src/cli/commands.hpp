@@ -14,6 +14,7 @@ void add_check(Command& program);
 void add_compare(Command& program);
 void add_explain(Command& program);
 void add_hear(Command& program);
+void add_lesson(Command& program);
 void add_measure(Command& program);
 void add_plan(Command& program);
 void add_profile(Command& program);

@@ -107,7 +107,8 @@ void run(Settings s) {
                           return draw(map, charts, chart::parse_form(ending).value());
                       }}});
     if (m.vowels.empty())
-        throw InputError("no take gives a result", "see the reasons above, and record again");
+        throw InputError("no take gives a result",
+                         "see the reasons above, and record again: softly and briefly, never when hoarse");
     if (!s.into.empty()) write_into(s, profile, m);
 }
 
@@ -127,9 +128,11 @@ void add_measure(Command& program) {
     command.value("--note", s->note, "a note kept with the measurement").text();
     s->outputs.add_to(command, {Form::table, Form::json, Form::chart});
     add_chart_look(command, s->measuring.look);
-    command.footer(
-        "Example: vowelway measure take.m4a --vowels \"i e a o u\" --repeat 3 --voice tenor --into me.yaml\n "
-        "        vowelway measure take.m4a --vowels \"i e a o u\" --singer me.yaml -o map.pdf");
+    command.footer("Before you record: a soft whisper or a relaxed creak of a few seconds, never when "
+                   "hoarse; stop if it tires "
+                   "you.\nExample: vowelway measure take.m4a --vowels \"i e a o u\" --repeat 3 --voice tenor "
+                   "--into me.yaml\n "
+                   "        vowelway measure take.m4a --vowels \"i e a o u\" --singer me.yaml -o map.pdf");
     command.runs([s] { run(*s); });
 }
 

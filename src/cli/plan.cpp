@@ -11,6 +11,7 @@
 #include "vowelway/files/read.hpp"
 #include "vowelway/io/score/mark_score.hpp"
 #include "vowelway/plan/make_plan.hpp"
+#include "vowelway/report/linear_report.hpp"
 #include "vowelway/report/plan_report.hpp"
 #include "vowelway/report/score_marks.hpp"
 
@@ -24,11 +25,14 @@ struct Options {
     PlanOptions plan;
     ChartLook look;
     Outputs outputs;
-    std::string marks = "all", kind, map_pitch;
+    std::string marks = "changes", kind, map_pitch;
+    bool numbers = false, linear = false;
 };
 
 chart::ChartOptions charts_of(Options const& o) {
     auto options = chart_options(o.look);
+    options.numbers = o.numbers;
+    if (o.kind == "pencil") options.kind = chart::Kind::pencil;
     if (o.kind == "sheet") options.kind = chart::Kind::passage_sheet;
     if (o.kind == "vowels") options.kind = chart::Kind::pitch_by_vowel;
     if (o.kind == "map" || !o.map_pitch.empty()) options.kind = chart::Kind::resonance_map;
@@ -46,6 +50,11 @@ void check(Options const& o) {
     if (o.plan.score.empty() && o.plan.range.empty()) missing("a SCORE or --range");
 }
 
+std::string text_of(plan::Plan const& plan, Options const& o) {
+    if (o.linear) return report::plan_linear(plan);
+    return report::plan_text(plan, o.numbers ? report::Numbers::shown : report::Numbers::left_out);
+}
+
 void run(Options const& o) {
     check(o);
     auto const charts = charts_of(o);
@@ -61,7 +70,7 @@ void run(Options const& o) {
         return std::vector{chart::Document{"", std::move(bytes)}};
     };
     o.outputs.write(
-        {{Form::table, [&] { return report::plan_text(plan); }},
+        {{Form::table, [&] { return text_of(plan, o); }},
          {Form::csv, [&] { return report::plan_csv(plan); }},
          {Form::json, [&] { return report::plan_json(plan); }},
          {Form::chart,
@@ -83,11 +92,15 @@ void add_plan(Command& program) {
         .shows_default();
     command
         .value("--chart", o->kind,
-               "only this chart: the passage sheet, the vowels by pitch, or a map of the resonances "
-               "(default: sheet and vowels)")
-        .one_of({"sheet", "vowels", "map"});
+               "only this chart: the line with what a teacher would pencil, the passage sheet that says why, "
+               "the vowels by pitch, or a map of the resonances (default: all but the map)")
+        .one_of({"pencil", "sheet", "vowels", "map"});
     command.value("--map-pitch", o->map_pitch, "pitch of the resonance map (default: the highest)")
         .called("PITCH");
+    command.flag("--numbers", o->numbers,
+                 "frequencies, deviations and reasons in the table and on the sheet");
+    command.flag("--linear", o->linear,
+                 "the table as lines to be read one after another, by ear or in braille");
     add_chart_look(command, o->look);
     command.footer("Example:\n  vowelway plan song.mxl --singer me.yaml -o plan.pdf -o marked.mxl\n  "
                    "vowelway plan --range C3..A4 --singer tenor");

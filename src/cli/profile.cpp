@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-// vowelway profile show|history: what is known of a singer, and how it came to be known.
+// vowelway profile show|history|new: what is known of a singer, and how it came to be known.
 #include "cli/commands.hpp"
 #include "cli/outputs.hpp"
+#include "cli/profile_new.hpp"
 #include "cli/remarks.hpp"
 #include "vowelway/analysis/history.hpp"
 #include "vowelway/core/error.hpp"
@@ -72,6 +73,7 @@ void add_profile(Command& program) {
         add("show", "Resonances as frequencies and pitches, tract length, nearest voice types");
     shown.footer("Example: vowelway profile show me.yaml\n         vowelway profile show tenor --as json");
     shown.runs([settings = show_settings] { show(*settings); });
+    add_profile_new(command);
     auto [past, past_settings] = add("history", "Every measurement, and what changed from one to the next");
     past.value("--vowels", past_settings->vowels, "only these vowels, \"i e a o u\" (IPA or X-SAMPA)");
     past.footer("Example: vowelway profile history me.yaml --vowels \"a e\"");

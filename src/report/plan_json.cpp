@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "report/json_parts.hpp"
+#include "vowelway/plan/pencil.hpp"
 #include "vowelway/report/plan_report.hpp"
 
 namespace vowelway::report {
@@ -148,6 +149,33 @@ Json vowel_json(plan::VowelPlan const& v, Tuning const& tuning) {
     return out;
 }
 
+/// What a teacher would pencil, note by note.
+Json pencil_json(plan::Pencil const& pencil) {
+    Json out = Json::array();
+    for (auto const& mark : pencil.marks)
+        out.push_back({{"note", mark.note},
+                       {"last", mark.last},
+                       {"ipa", mark.vowel ? Json(mark.vowel->ipa()) : Json()},
+                       {"words", mark.words},
+                       {"turns_over", mark.turns},
+                       {"outside_range", mark.outside},
+                       {"sure", mark.sure}});
+    return out;
+}
+
+void put_pencil(Json& out, plan::Plan const& plan) {
+    auto const pencil = plan::pencil_of(plan);
+    out["summary"] = plan.notes.empty() ? "" : plan::summary_of(plan, pencil);
+    out["watch"] = Json::array();
+    out["watch_again"] = Json::array();
+    for (auto const& w : pencil.watch) {
+        out["watch"].push_back(w.note);
+        out["watch_again"].push_back(w.also);
+    }
+    out["pencil"] = pencil_json(pencil);
+    out["cautions"] = pencil.cautions;
+}
+
 Json note_json(plan::NotePlan const& planned, SungNote const& note, Tuning const& tuning) {
     auto out = sung_note_json(note, tuning);
     if (planned.decision) {
@@ -188,6 +216,7 @@ std::string plan_json(plan::Plan const& plan) {
     for (auto const& v : plan.vowels) out["vowels"].push_back(vowel_json(v, tuning));
     out["notes"] = Json::array();
     for (auto const& n : plan.notes) out["notes"].push_back(note_json(n, p.notes[n.note], tuning));
+    put_pencil(out, plan);
     out["warnings"] = warnings_json(plan.remarks);
     return text_of(out);
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "report/format.hpp"
+#include "vowelway/plan/pencil.hpp"
 #include "vowelway/report/plan_report.hpp"
 #include "vowelway/report/table.hpp"
 
@@ -38,6 +39,33 @@ std::string heading(plan::Plan const& plan) {
     return out;
 }
 
+/// Up to where a vowel may be left as it is.
+std::string passive(plan::VowelPlan const& v, Tuning const& tuning, Numbers numbers) {
+    if (!v.passive_range) return "nowhere in this range";
+    auto const& range = *v.passive_range;
+    if (range.reaches_top) return "in all of it";
+    return "up to " + (numbers == Numbers::shown ? pitch_with_uncertainty(tuning, range.to, range.to_sd)
+                                                 : tuning.name(range.to).pitch.str());
+}
+
+std::string sung(plan::VowelPlan const& v) {
+    return in_seconds(v.sung) > 0 ? number(in_seconds(v.sung), 1) + " s" : "";
+}
+
+/// Vowels and notes only: what a singer reads.
+std::string vowel_notes(plan::Plan const& plan) {
+    using enum Table::Align;
+    auto const& tuning = plan.passage.tuning;
+    Table table({{"vowel"}, {"turns over near"}, {"leave it alone"}, {"sung", right}});
+    bool estimated = false;
+    for (auto const& v : plan.vowels) {
+        estimated = estimated || v.resonances.estimated;
+        table.row({v.resonances.vowel.ipa() + (v.resonances.estimated ? "?" : ""),
+                   tuning.name(v.turns_over).pitch.str(), passive(v, tuning, Numbers::left_out), sung(v)});
+    }
+    return table.str() + (estimated ? "? estimated, not measured for this singer\n" : "");
+}
+
 std::string vowel_table(plan::Plan const& plan) {
     auto const& tuning = plan.passage.tuning;
     using enum Table::Align;
@@ -53,16 +81,10 @@ std::string vowel_table(plan::Plan const& plan) {
         auto const& r = v.resonances;
         assumed = assumed || r.r1.sd_assumed || r.r2.sd_assumed;
         estimated = estimated || r.estimated;
-        std::string passive = "nowhere in this range";
-        if (v.passive_range)
-            passive =
-                v.passive_range->reaches_top
-                    ? "in all of it"
-                    : "up to " + pitch_with_uncertainty(tuning, v.passive_range->to, v.passive_range->to_sd);
         table.row({r.vowel.ipa() + (r.estimated ? "?" : ""), resonance(r.r1), resonance(r.r2),
                    pitch_with_uncertainty(tuning, v.turning.pitch, v.turning.sd),
-                   pitch_with_uncertainty(tuning, v.meeting.pitch, v.meeting.sd), passive,
-                   in_seconds(v.sung) > 0 ? number(in_seconds(v.sung), 1) + " s" : ""});
+                   pitch_with_uncertainty(tuning, v.meeting.pitch, v.meeting.sd),
+                   passive(v, tuning, Numbers::shown), sung(v)});
     }
     std::string out = table.str();
     if (assumed) out += "* deviation assumed, not measured\n";
@@ -76,6 +98,11 @@ std::string note_row_advice(plan::Decision const& d) {
     return out;
 }
 
+/// What is done with the vowel of a note, in short.
+std::string to_do(plan::Decision const& d) {
+    return d.advice == plan::Advice::modify ? plan::in_short(d.gestures) : d.brief;
+}
+
 std::string note_table(plan::Plan const& plan, std::vector<plan::NotePlan> const& notes) {
     using enum Table::Align;
     Table table({{"bar", right},
@@ -87,7 +114,7 @@ std::string note_table(plan::Plan const& plan, std::vector<plan::NotePlan> const
                  {"zone"},
                  {"heard"},
                  {"advice"},
-                 {"aim"},
+                 {"sing"},
                  {"what to do"}});
     for (auto const& n : notes) {
         auto const& note = plan.passage.notes[n.note];
@@ -99,7 +126,7 @@ std::string note_table(plan::Plan const& plan, std::vector<plan::NotePlan> const
             for (std::string cell :
                  {note.vowel->held.ipa(), std::string(to_string(d.zone.zone)), d.heard.vowel.ipa(),
                   note_row_advice(d), d.advice == plan::Advice::modify ? d.target.shade.ipa() : std::string(),
-                  d.brief})
+                  to_do(d)})
                 cells.push_back(std::move(cell));
         } else {
             cells.push_back(note.hummed ? "hum" : "?");
@@ -109,27 +136,21 @@ std::string note_table(plan::Plan const& plan, std::vector<plan::NotePlan> const
     return table.str();
 }
 
-std::string notes_to_watch(plan::Plan const& plan) {
-    std::vector<plan::NotePlan> watch;
-    for (auto const& n : plan.notes)
-        if (n.decision && n.importance > 0) watch.push_back(n);
-    std::stable_sort(watch.begin(), watch.end(),
-                     [](auto const& a, auto const& b) { return a.importance > b.importance; });
-    if (watch.size() > 8) watch.resize(8);
-    std::stable_sort(watch.begin(), watch.end(),
-                     [](auto const& a, auto const& b) { return a.note < b.note; });
-    std::string out;
-    for (auto const& n : watch) {
-        auto const& note = plan.passage.notes[n.note];
-        out += fmt::format("  bar {}, beat {}, {} \"{}\": {}", note.measure, number(note.beat, 2),
-                           note.spelled.str(), note.text(), n.decision->why);
-        if (!n.decision->gestures.empty()) {
-            out += "; ";
-            for (std::size_t i = 0; i < n.decision->gestures.size(); ++i)
-                out += (i ? ", " : "") + n.decision->gestures[i].words;
-        }
+std::string watch_list(plan::Plan const& plan, Numbers numbers) {
+    auto const pencil = plan::pencil_of(plan);
+    std::string out = plan::summary_of(plan, pencil) + "\n";
+    if (!pencil.watch.empty()) out += "\nNotes to watch, the longest and most exposed first\n";
+    for (auto const& w : pencil.watch) {
+        auto const& note = plan.passage.notes[w.note];
+        auto const& d = *plan.notes[w.note].decision;
+        out += fmt::format("  bar {}, beat {}, {} \"{}\": {} → {} · {}{}", note.measure, number(note.beat, 2),
+                           note.spelled.str(), note.text(), note.vowel->held.quality().ipa(),
+                           d.target.shade.ipa(), w.words, d.certainty < 0.75 ? " ?" : "");
+        if (!w.also.empty()) out += "; again in " + plan::bars_of(plan.passage, w.also);
+        if (numbers == Numbers::shown) out += "; " + d.why;
         out += "\n";
     }
+    for (auto const& caution : pencil.cautions) out += caution + "\n";
     return out;
 }
 
@@ -158,15 +179,11 @@ std::string strip_table(plan::Plan const& plan) {
 
 } // namespace
 
-std::string plan_text(plan::Plan const& plan) {
-    std::string out = heading(plan) + "\n" + vowel_table(plan);
-    if (!plan.notes.empty()) {
-        auto const watch = notes_to_watch(plan);
-        if (!watch.empty()) out += "\nNotes to watch\n" + watch;
-        out += "\n" + note_table(plan, plan.notes);
-    } else {
-        out += "\n" + strip_table(plan);
-    }
+std::string plan_text(plan::Plan const& plan, Numbers numbers) {
+    std::string out = heading(plan) + "\n";
+    if (!plan.notes.empty()) out += watch_list(plan, numbers) + "\n";
+    out += numbers == Numbers::shown ? vowel_table(plan) : vowel_notes(plan);
+    out += "\n" + (plan.notes.empty() ? strip_table(plan) : note_table(plan, plan.notes));
     out += fmt::format("\n{}\n", voice_caution);
     return out;
 }

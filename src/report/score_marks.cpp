@@ -1,52 +1,85 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/report/score_marks.hpp"
 
+#include "vowelway/plan/pencil.hpp"
 #include "vowelway/report/plan_report.hpp"
+
+#include <utility>
 
 namespace vowelway::report {
 
 namespace {
 
-std::string sign_of(plan::Advice advice) {
-    switch (advice) {
-    case plan::Advice::hold:
-        return "–";
-    case plan::Advice::migrate:
-        return "~";
-    case plan::Advice::modify:
-        return "◆";
-    }
-    return "";
-}
-
 bool same_advice(plan::Decision const& a, plan::Decision const& b) {
     return a.advice == b.advice && a.brief == b.brief && a.target.shade == b.target.shade;
 }
 
-// "turn" on the first note of a turning zone, "meet" on the first of a meeting one.
-std::string zone_word(plan::Decision const& now, plan::Decision const* before) {
-    if (before && before->zone.zone == now.zone.zone) return "";
-    if (now.zone.zone == plan::Zone::turning) return "turn";
-    if (now.zone.zone == plan::Zone::meeting) return "meet";
-    return "";
-}
-
-std::string sung_ipa(SungVowel const& vowel, plan::Decision const& decision) {
+/// What is sung on a note when this vowel is held on it.
+std::string sung_ipa(SungVowel const& vowel, Vowel const& held) {
     std::string out;
     for (auto const& v : vowel.before) out += v.ipa();
-    out += decision.advice == plan::Advice::modify ? decision.target.shade.ipa() : vowel.held.quality().ipa();
+    out += held.ipa();
     for (auto const& v : vowel.after) out += v.ipa();
     return out;
 }
 
-std::string heading_of(plan::Plan const& plan) {
-    std::string out = "Vowel plan for " + plan.singer.name + ", " + plan.technique;
-    if (!plan.singer.provenance.date.empty()) out += ", measured " + plan.singer.provenance.date;
-    if (plan.singer.average) out += " (" + std::string(average_voice_notice) + ")";
-    if (auto const told = transposition_of(plan.passage); !told.empty()) out += ", " + told;
-    return out + "\n" +
-           "– hold   ~ let it drift   ◆ change the shape   turn: 2fo at fR1   meet: fo at fR1\n" +
-           std::string(voice_caution);
+/// Short lines, so that they fit into a corner of the page: whose marks, what they say, and the caution.
+std::string heading_of(plan::Plan const& plan, MarkDetail detail) {
+    std::string out = plan.singer.name + ", " + plan.technique;
+    if (!plan.singer.provenance.date.empty()) out += "\nmeasured " + plan.singer.provenance.date;
+    if (plan.singer.average) out += "\n" + std::string(average_voice_notice);
+    if (auto const told = transposition_of(plan.passage); !told.empty()) out += "\n" + told;
+    out += detail == MarkDetail::vowels
+               ? "\nUnder the words: the vowel to sing."
+               : "\nUnder the words: the vowel to sing;\nover the notes: what to do.";
+    return out + "\nComfort decides: never push. Hoarse or sore: stop;\nif it lasts, see a doctor. Not "
+                 "medical advice.";
+}
+
+/// What is said over a note when its advice is another than before; nothing for what is sung as it stands.
+std::string words_of(plan::Decision const& d) {
+    if (d.advice == plan::Advice::modify) return plan::in_short(d.gestures);
+    return d.advice == plan::Advice::migrate ? d.brief : "";
+}
+
+void add_words(ScoreMark& mark, std::string const& words) {
+    if (!words.empty()) mark.words += (mark.words.empty() ? "" : ", ") + words;
+}
+
+constexpr std::string_view turns_over = "turns over";
+
+ScoreMarks pencilled(plan::Plan const& plan) {
+    ScoreMarks out;
+    for (auto const& pencil : plan::pencil_of(plan).marks) {
+        if (out.notes.empty() || out.notes.back().note != pencil.note)
+            out.notes.push_back({pencil.note, {}, {}});
+        auto& mark = out.notes.back();
+        if (pencil.vowel) mark.ipa = sung_ipa(*plan.passage.notes[pencil.note].vowel, *pencil.vowel);
+        if (pencil.turns) add_words(mark, std::string(turns_over));
+        add_words(mark, pencil.words.empty() || pencil.sure ? pencil.words : pencil.words + "?");
+    }
+    return out;
+}
+
+ScoreMarks of_every_note(plan::Plan const& plan, bool words) {
+    ScoreMarks out;
+    plan::Decision const* before = nullptr;
+    for (auto const& planned : plan.notes) {
+        if (!planned.decision) continue;
+        auto const& note = plan.passage.notes[planned.note];
+        auto const& d = *planned.decision;
+        ScoreMark mark{planned.note, {}, {}};
+        if (!note.melisma || (before && !(before->target.shade == d.target.shade)))
+            mark.ipa = sung_ipa(*note.vowel, d.advice == plan::Advice::modify ? d.target.shade
+                                                                              : note.vowel->held.quality());
+        if (words && plan::turns_here(plan, planned.note))
+            add_words(mark, std::string(turns_over));
+        else if (words && (!before || !same_advice(*before, d)))
+            add_words(mark, words_of(d));
+        if (!mark.ipa.empty() || !mark.words.empty()) out.notes.push_back(std::move(mark));
+        before = &d;
+    }
+    return out;
 }
 
 } // namespace
@@ -59,36 +92,9 @@ std::optional<MarkDetail> parse_mark_detail(std::string_view name) {
 }
 
 ScoreMarks marks_of(plan::Plan const& plan, MarkDetail detail) {
-    ScoreMarks out;
-    out.heading = heading_of(plan);
-    plan::Decision const* before = nullptr;
-    std::string last_words; // of a modification, with its bar: not said again in the same bar
-    for (auto const& planned : plan.notes) {
-        if (!planned.decision) continue;
-        auto const& note = plan.passage.notes[planned.note];
-        auto const& d = *planned.decision;
-        bool const changes = before ? !same_advice(*before, d) : d.advice != plan::Advice::hold;
-        bool const new_vowel = !note.melisma || (before && !(before->target.shade == d.target.shade));
-        ScoreMark mark;
-        mark.note = planned.note;
-        if (new_vowel && (detail != MarkDetail::changes || changes || d.advice == plan::Advice::modify))
-            mark.ipa = sung_ipa(*note.vowel, d);
-        if (detail != MarkDetail::vowels && changes) {
-            mark.sign = sign_of(d.advice);
-            // Only what the singer does is put in words: room above a vocal line is scarce.
-            auto words = d.advice == plan::Advice::modify ? note.measure + ": " + d.brief : "";
-            if (!words.empty() && words != last_words) {
-                mark.words = d.brief;
-                last_words = std::move(words);
-            }
-        }
-        if (detail == MarkDetail::all)
-            if (auto const word = zone_word(d, before); !word.empty())
-                mark.words += (mark.words.empty() ? "" : ", ") + word;
-        if (!mark.ipa.empty() || !mark.words.empty() || !mark.sign.empty())
-            out.notes.push_back(std::move(mark));
-        before = &d;
-    }
+    auto out =
+        detail == MarkDetail::changes ? pencilled(plan) : of_every_note(plan, detail == MarkDetail::all);
+    out.heading = heading_of(plan, detail);
     return out;
 }
 

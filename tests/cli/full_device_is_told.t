@@ -68,3 +68,7 @@ $ vowelway hear --vowel i --singer tenor --only low --seconds 1 >/dev/full
 ! cannot write to standard output
 !   check the disk, or the program that reads the output
 -> 3
+$ vowelway profile new --voice tenor >/dev/full
+! cannot write to standard output
+!   check the disk, or the program that reads the output
+-> 3

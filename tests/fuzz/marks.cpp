@@ -12,7 +12,7 @@ int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size) {
         ScoreMarks marks;
         marks.heading = "two lines\nwith <signs> & \"quotes\"";
         for (std::size_t i = 0; i < passage.notes.size(); i += 2)
-            marks.notes.push_back({i, i % 4 == 0 ? "ɛ" : "", "open & round", "↑"});
+            marks.notes.push_back({i, i % 4 == 0 ? "ɛ" : "", "open & round"});
         auto const bare = io::without_marks(text, name);
         auto const marked = io::marked_score(text, name, {}, marks, io::ScoreForm::plain);
         fuzz::require(io::parse_score(marked, name).notes.size() == passage.notes.size());

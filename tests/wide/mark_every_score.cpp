@@ -37,8 +37,7 @@ ScoreMarks marks_for(Passage const& passage) {
     ScoreMarks out;
     out.heading = "wide run\nevery note marked";
     for (std::size_t i = 0; i < passage.notes.size(); ++i)
-        out.notes.push_back(
-            {i, passage.notes[i].melisma ? "" : "ɑ̝", i % 4 == 0 ? "words" : "", i % 3 == 0 ? "△" : ""});
+        out.notes.push_back({i, passage.notes[i].melisma ? "" : "ɑ̝", i % 4 == 0 ? "words" : ""});
     return out;
 }
 

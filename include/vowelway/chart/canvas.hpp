@@ -63,7 +63,8 @@ class Path {
     std::span<Verb const> verbs() const { return verbs_; }
     std::span<Point const> points() const { return points_; }
     bool empty() const { return verbs_.empty(); }
-    Path moved(Point by) const;
+    /// First scaled, then moved.
+    Path moved(Point by, double scale = 1) const;
     /// Of the points, control points included.
     Box bounds() const;
 

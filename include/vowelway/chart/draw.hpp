@@ -19,7 +19,8 @@
 namespace vowelway::chart {
 
 enum class Kind {
-    automatic,      ///< the passage sheet and the pitch-by-vowel plan; of a range only the latter
+    automatic,      ///< pencil view, passage sheet and pitch-by-vowel plan; of a range only the last
+    pencil,         ///< the vocal line at a size for the stand, over it only what a teacher would pencil
     passage_sheet,  ///< the vocal line, under it harmonics against resonances, and what to do
     pitch_by_vowel, ///< each vowel's zones over the range, and how much of the passage lies where
     resonance_map,  ///< the plane of fR1 and fR2, with the harmonics of one pitch
@@ -36,8 +37,9 @@ struct ChartOptions {
     Paper paper = Paper::a4;
     std::optional<Size> page = {}; ///< instead of a paper, in points: a window of a screen
     Kind kind = Kind::automatic;
-    Theme theme = {};  ///< a larger size is a smaller page to lay out, drawn larger
-    bool grey = false; ///< no colour at all; nothing is lost
+    Theme theme = {};     ///< a larger size is a smaller page to lay out, drawn larger
+    bool grey = false;    ///< no colour at all; nothing is lost
+    bool numbers = false; ///< on the passage sheet what harmonics and resonances do, beside what to do
     double png_dpi = 150;
     std::optional<SpelledPitch> map_pitch =
         {}; ///< of the resonance map; default: the highest note, or the range's top
@@ -49,7 +51,8 @@ struct ChartOptions {
 std::unique_ptr<TextMeasurer> chart_fonts(Theme const& theme = {});
 
 /// The pages of a chart, laid out with any measurer, in the theme's own points: paper / theme.size. Throws
-/// InputError when the plan has nothing to draw: a passage sheet of a range, or no vowels at all.
+/// InputError when the plan has nothing to draw: a pencil view or a passage sheet of a
+/// range, or no vowels at all.
 std::vector<Page> lay_out(plan::Plan const& plan, ChartOptions const& options, TextMeasurer const& measurer);
 
 /// Each page as SVG, laid out and set with any measurer. Where it knows the letters' outlines the words are

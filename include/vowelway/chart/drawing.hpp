@@ -23,8 +23,8 @@ class Drawing : public Canvas {
     void text(Point at, std::string_view utf8, TextStyle const& style) override;
     TextMeasurer const& measurer() const override { return *measurer_; }
 
-    /// Draws everything again, moved.
-    void replay(Canvas& onto, Point by = {}) const;
+    /// Draws everything again, first made `scale` times as large, then moved.
+    void replay(Canvas& onto, Point by = {}, double scale = 1) const;
 
     /// The ink of one stroke.
     struct Mark {

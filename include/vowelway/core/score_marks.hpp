@@ -13,12 +13,11 @@ struct ScoreMark {
     std::size_t note = 0; ///< index in Passage::notes, as read_score gives them for the same options
     std::string ipa;      ///< on a line of its own under the text
     std::string words;    ///< above the note
-    std::string sign;     ///< above the note, before the words
 };
 
 struct ScoreMarks {
     std::vector<ScoreMark> notes;
-    std::string heading; ///< a block of text at the foot of the first page; lines parted by line breaks
+    std::string heading; ///< short lines in a corner of the first page, parted by line breaks
 };
 
 } // namespace vowelway

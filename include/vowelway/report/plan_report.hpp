@@ -9,8 +9,11 @@
 
 namespace vowelway::report {
 
-/// For a terminal or a text file: vowels, notes to watch, every note, remarks and cautions.
-std::string plan_text(plan::Plan const& plan);
+/// Whether frequencies, deviations and the reasons with their numbers are told beside vowels, notes and
+/// gestures.
+enum class Numbers { left_out, shown };
+/// For a terminal or a text file: notes to watch, vowels, every note, cautions.
+std::string plan_text(plan::Plan const& plan, Numbers numbers = Numbers::left_out);
 /// One row a note (or, without notes, one row a vowel and semitone); RFC 4180, UTF-8, header first.
 std::string plan_csv(plan::Plan const& plan);
 /// The stable machine form; its fields are described in docs/formats.md. Ends with a line break.

@@ -14,8 +14,9 @@ namespace vowelway::report {
 /// How much is written.
 enum class MarkDetail {
     vowels,  ///< the sung vowel under every note, nothing above
-    changes, ///< vowels where the advice changes or modifies, and the words above them
-    all      ///< the sung vowel under every note, words where the advice changes, turning and meeting notes
+    changes, ///< what plan::pencil_of chooses: a sign only where there is something to do, or a vowel turns
+             ///< over
+    all      ///< the sung vowel under every note, words wherever the advice changes or a vowel turns over
 };
 /// "vowels", "changes", "all".
 std::optional<MarkDetail> parse_mark_detail(std::string_view name);

@@ -37,9 +37,9 @@ Path& Path::append(Path const& path) {
     return *this;
 }
 
-Path Path::moved(Point by) const {
+Path Path::moved(Point by, double scale) const {
     Path result = *this;
-    for (auto& p : result.points_) p = {p.x + by.x, p.y + by.y};
+    for (auto& p : result.points_) p = {p.x * scale + by.x, p.y * scale + by.y};
     return result;
 }
 

@@ -62,12 +62,20 @@ void Drawing::text(Point at, std::string_view utf8, TextStyle const& style) {
     items_.emplace_back(Text{at, std::string(utf8), style, ink});
 }
 
-void Drawing::replay(Canvas& onto, Point by) const {
+void Drawing::replay(Canvas& onto, Point by, double scale) const {
     for (auto const& item : items_) {
-        if (auto const* f = std::get_if<Fill>(&item)) onto.fill(f->path.moved(by), f->color);
-        if (auto const* s = std::get_if<Stroke>(&item)) onto.stroke(s->path.moved(by), s->pen);
-        if (auto const* t = std::get_if<Text>(&item))
-            onto.text({t->at.x + by.x, t->at.y + by.y}, t->utf8, t->style);
+        if (auto const* f = std::get_if<Fill>(&item)) onto.fill(f->path.moved(by, scale), f->color);
+        if (auto const* s = std::get_if<Stroke>(&item)) {
+            auto pen = s->pen;
+            pen.width *= scale;
+            for (auto& dash : pen.dashes) dash *= scale;
+            onto.stroke(s->path.moved(by, scale), pen);
+        }
+        if (auto const* t = std::get_if<Text>(&item)) {
+            auto style = t->style;
+            style.size *= scale;
+            onto.text({t->at.x * scale + by.x, t->at.y * scale + by.y}, t->utf8, style);
+        }
     }
 }
 

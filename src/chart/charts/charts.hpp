@@ -7,17 +7,21 @@
 #include "vowelway/plan/compare.hpp"
 #include "vowelway/plan/compare_plans.hpp"
 #include "vowelway/plan/explain.hpp"
+#include "vowelway/plan/lesson.hpp"
 #include "vowelway/plan/plan.hpp"
 
 #include <vector>
 
 namespace vowelway::chart {
 
-std::vector<Page> passage_sheet(plan::Plan const& plan, Size paper, TextMeasurer const& measurer);
+std::vector<Page> pencil_view(plan::Plan const& plan, Size paper, TextMeasurer const& measurer);
+std::vector<Page> passage_sheet(plan::Plan const& plan, Size paper, TextMeasurer const& measurer,
+                                bool numbers);
 std::vector<Page> pitch_by_vowel(plan::Plan const& plan, Size paper, TextMeasurer const& measurer);
 
 std::vector<Page> resonance_map(plan::Plan const& plan, Pitch pitch, Size paper,
                                 TextMeasurer const& measurer);
+Page lesson_sheet(plan::Lesson const& lesson, Size paper, TextMeasurer const& measurer);
 Page note_explained(plan::NoteExplanation const& explanation, Size paper, TextMeasurer const& measurer);
 std::vector<Page> plans_compared(plan::PlansCompared const& compared, Size paper,
                                  TextMeasurer const& measurer);

@@ -16,7 +16,6 @@ namespace {
 
 constexpr std::string_view sentence = "The voice's harmonics (lines) meet the resonances of the vowel "
                                       "(bands); where they do, its sound changes.";
-constexpr std::size_t most_watched = 8;
 constexpr double between = 13, most_stretch = 24;  // vertical room between blocks
 constexpr double least_lane = 72, most_lane = 116; // height of the resonance lane
 
@@ -40,13 +39,15 @@ std::vector<Sheet> assign(std::vector<Block> const& blocks, double lane, double 
 
 } // namespace
 
-std::vector<Page> passage_sheet(plan::Plan const& plan, Size paper, TextMeasurer const& measurer) {
+std::vector<Page> passage_sheet(plan::Plan const& plan, Size paper, TextMeasurer const& measurer,
+                                bool numbers) {
     double const width = paper.width - 2 * margin_side;
     double const staff_width = width - gutter_left - gutter_right;
 
     auto const staff = staff_to_draw(plan.passage);
     auto const systems = assign_systems(measure_bars(plan, staff, measurer), staff_width);
-    auto const watched = notes_to_watch(plan, most_watched);
+    auto const pencil = plan::pencil_of(plan);
+    auto const watched = numbers_of(pencil);
 
     BlockMaker maker(plan, staff, watched, measurer);
     std::vector<Block> blocks;
@@ -56,7 +57,7 @@ std::vector<Page> passage_sheet(plan::Plan const& plan, Size paper, TextMeasurer
     Drawing front(measurer);
     auto const title = head_of(plan, sentence);
     double front_height = draw_title(front, title, width);
-    front_height = draw_watch(front, plan, watched, front_height, width);
+    front_height = draw_watch(front, plan, pencil, front_height, width, numbers);
     front_height = draw_lane_legend(front, front_height, width) + 6;
 
     double const page_height = paper.height - margin_top - margin_bottom;

@@ -64,7 +64,10 @@ struct System {
 /// The staff to draw: that of the passage, or one made from its notes when it came without.
 Staff staff_to_draw(Passage const& passage);
 
-std::vector<Bar> measure_bars(plan::Plan const& plan, Staff const& staff, TextMeasurer const& measurer);
+/// What stands under the notes.
+enum class Under { words, words_and_vowels };
+std::vector<Bar> measure_bars(plan::Plan const& plan, Staff const& staff, TextMeasurer const& measurer,
+                              Under under = Under::words_and_vowels);
 std::vector<System> assign_systems(std::vector<Bar> bars, double width);
 
 /// Steps above the bottom line of a written pitch.

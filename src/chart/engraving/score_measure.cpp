@@ -80,8 +80,9 @@ Underlay underlay_of(plan::Plan const& plan, std::size_t index) {
 
 class Measuring {
   public:
-    Measuring(plan::Plan const& plan, Staff const& staff, TextMeasurer const& measurer)
-        : plan_(plan), staff_(staff), measurer_(measurer), begun_(plan.passage.notes.size(), false) {}
+    Measuring(plan::Plan const& plan, Staff const& staff, TextMeasurer const& measurer, Under under)
+        : plan_(plan), staff_(staff), measurer_(measurer), under_(under),
+          begun_(plan.passage.notes.size(), false) {}
 
     std::vector<Bar> bars();
 
@@ -95,6 +96,7 @@ class Measuring {
     plan::Plan const& plan_;
     Staff const& staff_;
     TextMeasurer const& measurer_;
+    Under under_;
     std::vector<bool> begun_;
     Clef clef_;
     KeySignature key_;
@@ -130,6 +132,7 @@ Atom Measuring::event(std::size_t measure, std::size_t index) {
         begun_[*e.sung] = true;
         if (a.begins_note) {
             a.underlay = underlay_of(plan_, *e.sung);
+            if (under_ == Under::words) a.underlay.vowel = a.underlay.heard = {};
             a.under = under(a.underlay);
         }
     }
@@ -229,8 +232,9 @@ int staff_step(SpelledPitch const& written, Clef const& clef) {
     return written.octave * 7 + letter_index(written.step) - bottom;
 }
 
-std::vector<Bar> measure_bars(plan::Plan const& plan, Staff const& staff, TextMeasurer const& measurer) {
-    return Measuring(plan, staff, measurer).bars();
+std::vector<Bar> measure_bars(plan::Plan const& plan, Staff const& staff, TextMeasurer const& measurer,
+                              Under under) {
+    return Measuring(plan, staff, measurer, under).bars();
 }
 
 } // namespace vowelway::chart

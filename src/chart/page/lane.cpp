@@ -36,7 +36,7 @@ void band(Canvas& canvas, LaneScale const& scale, Resonance const& r, double fro
     Box const box{from, top, to - from, std::max(bottom - top, 0.8)};
     canvas.fill(box, wash);
     if (!second) fill_zone(canvas, box, zone);
-    Pen const edge{.width = 0.6,
+    Pen const edge{.width = second ? 0.6 : 1.1, // stands out from the harmonics without colour too
                    .color = line,
                    .dashes = second ? std::vector<double>{2.2, 1.4} : std::vector<double>{}};
     canvas.line({from, box.top}, {to, box.top}, edge);
@@ -95,12 +95,24 @@ Pen pen_of(Harmonic harmonic) {
                               : ink::rule};
 }
 
+/// Whether a higher harmonic matters: it lies in a band, or within a minor third of one. The others are a
+/// forest in which a low voice's bands are lost.
+bool matters(Frequency f, std::optional<Bands> const& bands) {
+    constexpr double third = 1.1892; // 2^(3/12)
+    if (!bands) return false;
+    auto const near = [&](Resonance const& r) { return f * third >= bottom_of(r) && f <= third * top_of(r); };
+    return near(bands->r1) || near(bands->r2);
+}
+
 /// Of one note; fo and 2fo are joined to those of the note before, where that ends as this one begins.
-void draw_harmonics(Canvas& canvas, Passage const& passage, LaneScale const& scale, Sounding const& s,
+void draw_harmonics(Canvas& canvas, plan::Plan const& plan, LaneScale const& scale, Sounding const& s,
                     Sounding const* before) {
+    auto const& passage = plan.passage;
+    auto const bands = bands_of(plan, s.note);
     for (int n = 1; n <= most_harmonics; ++n) {
         auto const f = frequency_of(Harmonic{n}, passage.notes[s.note].pitch);
         if (!scale.holds(f)) break;
+        if (n > 2 && !matters(f, bands)) continue;
         double const y = scale.y(f);
         auto const pen = pen_of(Harmonic{n});
         canvas.line({s.from, y}, {s.to, y}, pen);
@@ -151,7 +163,7 @@ void name_harmonics(Canvas& canvas, Passage const& passage, LaneScale const& sca
     constexpr double names = 16; // the room they need
     if (first.from <= names) return;
     double last_y = 1e9;
-    for (int n = 1; n <= 3; ++n) {
+    for (int n = 1; n <= 2; ++n) {
         auto const f = frequency_of(Harmonic{n}, passage.notes[first.note].pitch);
         if (!scale.holds(f)) break;
         double const y = scale.y(f) + 2.4;
@@ -203,7 +215,7 @@ void draw_lane(Canvas& canvas, plan::Plan const& plan, std::vector<Sounding> con
     for (auto const& s : soundings) draw_bands(canvas, plan, scale, s);
     Sounding const* before = nullptr;
     for (auto const& s : soundings) {
-        draw_harmonics(canvas, plan.passage, scale, s, before);
+        draw_harmonics(canvas, plan, scale, s, before);
         before = &s;
     }
     for (auto const& s : soundings) draw_aims(canvas, plan, scale, s);

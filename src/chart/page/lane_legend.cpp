@@ -15,7 +15,7 @@ void harmonics(Canvas& canvas, Legend& legend) {
     };
     line({.width = 1.3, .color = ink::black}, "fo");
     line({.width = 0.95, .color = ink::black}, "2fo");
-    line({.width = 0.45, .color = ink::soft}, "3fo and higher");
+    line({.width = 0.45, .color = ink::soft}, "3fo and higher, near a band");
     legend.entry(9, "harmonic in a band", [&](double x, double y) {
         canvas.fill(Path().circle({x + 4, y - 3}, 2.5), ink::black);
     });
@@ -26,7 +26,8 @@ void bands(Canvas& canvas, Legend& legend) {
         legend.entry(18, text, [&](double x, double y) {
             canvas.fill(Box{x, y - 8, 18, 9}, wash);
             for (double const side : {y - 8, y + 1})
-                canvas.line({x, side}, {x + 18, side}, {.width = 0.6, .color = edge, .dashes = dashes});
+                canvas.line({x, side}, {x + 18, side},
+                            {.width = dashes.empty() ? 1.1 : 0.6, .color = edge, .dashes = dashes});
         });
     };
     band(ink::first_wash, ink::first, {}, "fR1 ± its uncertainty");

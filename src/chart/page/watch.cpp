@@ -8,7 +8,6 @@
 #include "core/ranges.hpp"
 
 #include <algorithm>
-#include <functional>
 #include <optional>
 #include <span>
 #include <string>
@@ -26,26 +25,28 @@ struct Columns {
     double right = 0; ///< end of the table
 };
 
+std::string action_of(plan::Watched const& w, plan::Decision const& d) {
+    return is_sure(d) ? w.words : w.words + " ?";
+}
+
 /// The widest of what there is to do.
-double widest_action(TextMeasurer const& m, plan::Plan const& plan,
-                     std::map<std::size_t, int> const& watched) {
+double widest_action(TextMeasurer const& m, plan::Plan const& plan, std::vector<plan::Watched> const& watch) {
     double longest = 0;
-    for (auto const& [index, number] : watched) {
-        auto const& d = *plan.notes[index].decision;
-        double const shade = d.advice == plan::Advice::modify
-                                 ? m.measure(d.target.shade.quality().ipa(), bold(type::body)).advance + 5
-                                 : 0;
-        longest = std::max(longest, 12 + shade + m.measure(brief_of(d), plain(type::label)).advance);
+    for (auto const& w : watch) {
+        auto const& d = *plan.notes[w.note].decision;
+        double const shade = m.measure(d.target.shade.quality().ipa(), bold(type::body)).advance + 5;
+        longest = std::max(longest, 12 + shade + m.measure(action_of(w, d), plain(type::label)).advance);
     }
     return longest;
 }
 
-Columns columns_of(double x, double width, double widest) {
+Columns columns_of(double x, double width, double widest, bool numbers) {
     double const happens = x + 136, heard = x + 207, full = x + 233, right = x + width;
     Columns c{.note = {x, x + 17, x + 56, happens}, .happens = {}, .heard = {}, .right = right};
-    bool const narrow = width < 330 || full + widest > right, narrower = heard + 1 + widest > right;
+    bool const narrow = width < 330 || full + widest > right;
+    bool const narrower = !numbers || heard + 1 + widest > right;
     if (!narrower) c.happens = happens;
-    if (!narrow) c.heard = heard;
+    if (!narrow && numbers) c.heard = heard;
     c.act = narrower ? happens + 1 : narrow ? heard + 1 : full;
     return c;
 }
@@ -58,23 +59,22 @@ void draw_heads(Canvas& canvas, Columns const& c, double y) {
     canvas.write({c.act, y}, "what to do", small);
 }
 
-void draw_action(Canvas& canvas, Columns const& c, plan::Decision const& d, double base) {
+void draw_action(Canvas& canvas, Columns const& c, plan::Watched const& w, plan::Decision const& d,
+                 double base) {
     advice_sign(canvas, {c.act + 4, base - 3}, 7, d.advice);
-    double from = c.act + 11;
-    if (d.advice == plan::Advice::modify)
-        from =
-            canvas.write({from, base}, d.target.shade.quality().ipa(), bold(type::body, color_of(d.advice)))
-                .right() +
-            5;
-    canvas.write({from, base}, fitted(canvas.measurer(), brief_of(d), plain(type::label), c.right - from),
+    double const from =
+        canvas.write({c.act + 11, base}, d.target.shade.quality().ipa(), bold(type::body, color_of(d.advice)))
+            .right() +
+        5;
+    canvas.write({from, base}, fitted(canvas.measurer(), action_of(w, d), plain(type::label), c.right - from),
                  plain(type::label, color_of(d.advice)));
 }
 
-void draw_row(Canvas& canvas, Columns const& c, plan::Plan const& plan, std::size_t note, int number,
+void draw_row(Canvas& canvas, Columns const& c, plan::Plan const& plan, plan::Watched const& w, int number,
               double base) {
-    auto const& d = *plan.notes[note].decision;
-    auto const& vowel = plan.vowels[*plan.notes[note].vowel].resonances.vowel;
-    draw_note_cells(canvas, plan, note, number, c.note, base);
+    auto const& d = *plan.notes[w.note].decision;
+    auto const& vowel = plan.vowels[*plan.notes[w.note].vowel].resonances.vowel;
+    draw_note_cells(canvas, plan, w.note, number, c.note, base);
     constexpr double happens_width = 71;
     if (c.happens)
         canvas.write({*c.happens, base},
@@ -83,23 +83,35 @@ void draw_row(Canvas& canvas, Columns const& c, plan::Plan const& plan, std::siz
     if (c.heard && !(d.heard.vowel.quality() == vowel.quality()))
         canvas.write({*c.heard + 8, base}, d.heard.vowel.quality().ipa(), plain(type::body, ink::migrate),
                      Align::centre);
-    draw_action(canvas, c, d, base);
+    draw_action(canvas, c, w, d, base);
 }
 
-double watch_table(Canvas& canvas, plan::Plan const& plan, std::map<std::size_t, int> const& watched,
-                   double x, double y, double width) {
+double watch_table(Canvas& canvas, plan::Plan const& plan, plan::Pencil const& pencil, double x, double y,
+                   double width, bool numbers) {
     y = draw_heading(canvas, x, y, width, "Notes to watch");
-    if (watched.empty()) {
-        canvas.write({x, y + 12}, "None stands out: sing as usual.", plain(type::body));
-        return y + 18;
+    if (pencil.watch.empty()) {
+        for (auto const& line :
+             wrapped(canvas.measurer(), plan::summary_of(plan, pencil), plain(type::body), width))
+            canvas.write({x, y += 12}, line, plain(type::body));
+        return y + 6;
     }
-    auto const columns = columns_of(x, width, widest_action(canvas.measurer(), plan, watched));
+    auto watch = pencil.watch;
+    ranges::sort(watch, {}, &plan::Watched::note);
+    auto const columns = columns_of(x, width, widest_action(canvas.measurer(), plan, watch), numbers);
     y += 9;
     draw_heads(canvas, columns, y);
     y += 3;
-    for (auto const& [note, number] : watched) {
-        double const base = y + 11;
-        draw_row(canvas, columns, plan, note, number, base);
+    int number = 0;
+    for (auto const& w : watch) {
+        double base = y + 11;
+        draw_row(canvas, columns, plan, w, ++number, base);
+        if (!w.also.empty()) {
+            base += 10;
+            canvas.write({columns.note.where, base},
+                         fitted(canvas.measurer(), "again in " + plan::bars_of(plan.passage, w.also),
+                                slanted(type::label), columns.right - columns.note.where),
+                         slanted(type::label, ink::soft));
+        }
         y = base + 3.4;
         canvas.line({x, y}, {x + width, y}, {.width = 0.35, .color = ink::rule});
     }
@@ -108,35 +120,31 @@ double watch_table(Canvas& canvas, plan::Plan const& plan, std::map<std::size_t,
 
 } // namespace
 
-std::map<std::size_t, int> notes_to_watch(plan::Plan const& plan, std::size_t at_most) {
-    std::vector<std::size_t> order;
-    for (std::size_t i = 0; i < plan.notes.size(); ++i)
-        if (plan.notes[i].decision && plan.notes[i].vowel && plan.notes[i].importance > 0)
-            order.push_back(plan.notes[i].note);
-    ranges::stable_sort(order, std::greater{}, [&](std::size_t i) { return plan.notes[i].importance; });
-    order.resize(std::min(order.size(), at_most));
-    ranges::sort(order);
+std::map<std::size_t, int> numbers_of(plan::Pencil const& pencil) {
+    auto watch = pencil.watch;
+    ranges::sort(watch, {}, &plan::Watched::note);
     std::map<std::size_t, int> numbers;
-    for (auto const index : order) {
-        int const number = static_cast<int>(numbers.size()) + 1;
-        numbers.emplace(index, number);
+    int number = 0;
+    for (auto const& w : watch) {
+        numbers.emplace(w.note, ++number);
+        for (auto const again : w.also) numbers.emplace(again, number);
     }
     return numbers;
 }
 
-double draw_watch(Canvas& canvas, plan::Plan const& plan, std::map<std::size_t, int> const& watched, double y,
-                  double width) {
+double draw_watch(Canvas& canvas, plan::Plan const& plan, plan::Pencil const& pencil, double y, double width,
+                  bool numbers) {
     constexpr std::string_view ranges = "Vowel as it is, up to";
     constexpr double gap = 16, least_width = 430; // of both beside each other
     if (width >= least_width) {
         double const right = std::min(158.0, width * 0.31), left = width - right - gap;
-        double const a = watch_table(canvas, plan, watched, 0, y, left);
+        double const a = watch_table(canvas, plan, pencil, 0, y, left, numbers);
         double const b = draw_passive_ranges(canvas, plan, plan.vowels, left + gap,
                                              draw_heading(canvas, left + gap, y, right, ranges), right);
         return std::max(a, b) + 6;
     }
     // One below the other, the ranges in two columns.
-    y = draw_heading(canvas, 0, watch_table(canvas, plan, watched, 0, y, width) + 6, width, ranges);
+    y = draw_heading(canvas, 0, watch_table(canvas, plan, pencil, 0, y, width, numbers) + 6, width, ranges);
     double const column = (width - gap) / 2;
     std::span<plan::VowelPlan const> const all(plan.vowels);
     auto const half = (all.size() + 1) / 2;

@@ -3,17 +3,18 @@
 #pragma once
 
 #include "vowelway/chart/canvas.hpp"
-#include "vowelway/plan/plan.hpp"
+#include "vowelway/plan/pencil.hpp"
 
 #include <map>
 
 namespace vowelway::chart {
 
-/// The notes to watch, in the order sung: index of the note -> its number from 1.
-std::map<std::size_t, int> notes_to_watch(plan::Plan const& plan, std::size_t at_most);
+/// Index of the note -> its number from 1, in the order sung; equal places have one number.
+std::map<std::size_t, int> numbers_of(plan::Pencil const& pencil);
 
-/// Table of the notes to watch beside the passive ranges. Returns how far down it went.
-double draw_watch(Canvas& canvas, plan::Plan const& plan, std::map<std::size_t, int> const& watched, double y,
-                  double width);
+/// Table of the notes to watch beside the passive ranges; with numbers also what happens there. Returns how
+/// far down it went.
+double draw_watch(Canvas& canvas, plan::Plan const& plan, plan::Pencil const& pencil, double y, double width,
+                  bool numbers);
 
 } // namespace vowelway::chart

@@ -86,6 +86,7 @@ double WordsUnder::draw(System const& system, Drawing& drawing) {
     bool const heard = ranges::any_of(system.atoms, [](Atom const& a) { return !a.underlay.heard.empty(); });
     double y = top_of_rows(system, drawing);
     if (lyrics) y = draw_lyrics(system, drawing, y + 9.5);
+    if (under_ == Under::words) return y + 5;
     y += 11;
     draw_row(system, drawing, "vowel", &Underlay::vowel, ink::first, y);
     if (heard) {

@@ -7,6 +7,7 @@
 #include "io/score/archive.hpp"
 #include "io/score/decode.hpp"
 #include "io/score/lyrics.hpp"
+#include "io/score/our_credits.hpp"
 #include "io/score/score_reading.hpp"
 #include "vowelway/core/input_text.hpp"
 
@@ -112,40 +113,15 @@ std::string lyric_element(std::string const& number, std::string const& ipa) {
 
 std::string direction_element(std::size_t index, ScoreMark const& mark, pugi::xml_node note,
                               bool several_staves) {
-    auto const gap = mark.sign.empty() || mark.words.empty() ? "" : " ";
     std::string out = "<direction placement=\"above\" id=\"" + std::string(mark_name) + "-" +
                       std::to_string(index + 1) +
                       "\"><direction-type><words font-style=\"normal\" font-size=\"8\">" +
-                      escaped_for_xml(mark.sign + gap + mark.words) + "</words></direction-type>";
+                      escaped_for_xml(mark.words) + "</words></direction-type>";
     if (several_staves)
         for (auto const* name : {"voice", "staff"})
             if (auto const value = trimmed(note.child(name)); !value.empty())
                 out += "<" + std::string(name) + ">" + escaped_for_xml(value) + "</" + name + ">";
     return out + "</direction>";
-}
-
-/// A line break may be shown as nothing: a blank before it keeps the words apart.
-std::string lines_of(std::string_view text) {
-    std::string out;
-    for (char c : text) out += c == '\n' ? std::string(" \n") : std::string(1, c);
-    return escaped_for_xml(out);
-}
-
-/// At the foot of the first page, within its margins where the score tells them.
-std::string credit_element(pugi::xml_node root, std::string const& heading) {
-    std::string place;
-    auto const layout = root.child("defaults").child("page-layout");
-    for (auto const& margins : layout.children("page-margins")) {
-        auto const left = trimmed(margins.child("left-margin")),
-                   bottom = trimmed(margins.child("bottom-margin"));
-        if (left.empty() || bottom.empty()) continue;
-        place = " default-x=\"" + escaped_for_xml(left) + "\" default-y=\"" + escaped_for_xml(bottom) + "\"";
-        break;
-    }
-    return "<credit page=\"1\" id=\"" + std::string(mark_name) + "-heading\"><credit-type>" +
-           std::string(mark_name) + "</credit-type><credit-words" + place +
-           " justify=\"left\" valign=\"bottom\" halign=\"left\" font-size=\"8\">" + lines_of(heading) +
-           "</credit-words></credit>";
 }
 
 std::string marked(XmlSource const& source, ScoreOptions const& options, ScoreMarks const& marks) {
@@ -154,12 +130,13 @@ std::string marked(XmlSource const& source, ScoreOptions const& options, ScoreMa
     auto const tag_of = [&](pugi::xml_node node) { return source.offset(node); };
     if (!marks.heading.empty())
         if (auto const list = source.root().child("part-list"))
-            insertions.before(tag_of(list), credit_element(source.root(), marks.heading));
+            for (auto const& credit : our_credits(source.root(), marks.heading))
+                insertions.before(tag_of(list), credit);
     std::string number;
     for (std::size_t i = 0; i < marks.notes.size(); ++i) {
         auto const& mark = marks.notes[i];
         auto const note = reading.notes.at(mark.note);
-        if (!mark.words.empty() || !mark.sign.empty())
+        if (!mark.words.empty())
             insertions.before(tag_of(note), direction_element(mark.note, mark, note, reading.staves > 1));
         if (mark.ipa.empty()) continue;
         if (number.empty()) number = fresh_number(source, note);

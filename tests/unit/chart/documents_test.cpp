@@ -67,9 +67,11 @@ TEST_CASE("an SVG has title and description; pages are numbered") {
               std::string::npos);
         CHECK(svg.size() < 300'000);
     }
+    auto const sheet =
+        chart::draw(sample::song_plan(), {.kind = chart::Kind::passage_sheet}, chart::Form::svg);
     for (char const* words : {">Ottavio Brandt, tenor</text>", ">Notes to watch</text>",
                               ">keep the shape</text>"}) // to be found and copied
-        CHECK_MESSAGE(pages[0].bytes.find(words) != std::string::npos, words);
+        CHECK_MESSAGE(sheet[0].bytes.find(words) != std::string::npos, words);
     auto const one = chart::draw(sample::range_plan(), {}, chart::Form::svg);
     REQUIRE(one.size() == 1);
     CHECK(one[0].suffix.empty());
@@ -77,8 +79,9 @@ TEST_CASE("an SVG has title and description; pages are numbered") {
 
 TEST_CASE("an SVG needs no fonts: with any measurer its words are text where the layout put them") {
     sample::FixedMeasurer const measurer;
-    auto const pages = chart::draw_svg(sample::song_plan(), {}, measurer);
-    REQUIRE(pages.size() == chart::lay_out(sample::song_plan(), {}, measurer).size());
+    chart::ChartOptions const sheet{.kind = chart::Kind::passage_sheet};
+    auto const pages = chart::draw_svg(sample::song_plan(), sheet, measurer);
+    REQUIRE(pages.size() == chart::lay_out(sample::song_plan(), sheet, measurer).size());
     auto const& svg = pages[0].bytes;
     int texts = 0;
     for (auto at = svg.find("<text x="); at != std::string::npos; at = svg.find("<text x=", at + 1)) ++texts;

@@ -57,6 +57,16 @@ plan::Plan two_bars() {
     return sample::plan_of(p, singer, parse_pitch_range("C4..A4"));
 }
 
+plan::Plan last_changed() {
+    auto plan = two_bars();
+    auto& d = *plan.notes.back().decision;
+    d.advice = plan::Advice::modify;
+    d.gestures = {{acoustics::Gesture::Part::jaw, 0.5, "open the jaw"}};
+    d.brief = "open the jaw";
+    d.target.shade = parse_ipa("ɔ");
+    return plan;
+}
+
 /// The same with a reach that ends at both sides and at a fifth above the own fR1.
 plan::Plan with_reach() {
     auto plan = two_bars();
@@ -84,9 +94,14 @@ plan::NoteExplanation high_i() {
 
 } // namespace
 
-TEST_CASE("golden: passage sheet of two bars") {
+TEST_CASE("golden: passage sheet of two bars, the last note changed") {
     compare("passage_sheet",
-            chart::lay_out(two_bars(), {.kind = chart::Kind::passage_sheet}, sample::FixedMeasurer{}));
+            chart::lay_out(last_changed(), {.kind = chart::Kind::passage_sheet}, sample::FixedMeasurer{}));
+}
+
+TEST_CASE("golden: pencil view of two bars, the last note changed") {
+    compare("pencil_view",
+            chart::lay_out(last_changed(), {.kind = chart::Kind::pencil}, sample::FixedMeasurer{}));
 }
 
 TEST_CASE("golden: pitch-by-vowel plan of a sixth") {

@@ -19,7 +19,7 @@ enum class ScoreForm { plain, compressed };
 /// UTF-8, which it then declares.)
 ///
 /// What is put in, valid against MusicXML 4.0: a <lyric name="vowelway"> with the number after the part's
-/// last, <direction id="vowelway-..."> with <words> before the note, <credit id="vowelway-heading">.
+/// last, <direction id="vowelway-..."> with <words> before the note, <credit id="vowelway-...">.
 ///
 /// `name` is the file's name as messages give it.
 /// Throws InputError for what read_score refuses and for a source that is no MusicXML; std::out_of_range for

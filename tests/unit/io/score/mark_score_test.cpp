@@ -64,9 +64,8 @@ ScoreMarks some_marks(Passage const& passage, std::string const& ipa = "ɑ̝ː")
     ScoreMarks out;
     out.heading = "Demo singer & classical <technique>\na caution: \"stop when it hurts\"";
     for (std::size_t i = 0; i < passage.notes.size(); ++i) {
-        ScoreMark mark{i, {}, {}, {}};
+        ScoreMark mark{i, {}, {}};
         if (!passage.notes[i].melisma) mark.ipa = ipa;
-        if (i % 5 == 0) mark.sign = "△";
         if (i % 10 == 0) mark.words = "open toward a";
         out.notes.push_back(mark);
     }
@@ -79,7 +78,7 @@ std::string stripped(std::string const& text) {
         R"((<lyric [^>]*name="vowelway"[^>]*><syllabic>[a-z]*</syllabic><text>[^<]*</text></lyric>|)"
         R"(<direction [^>]*id="vowelway-[0-9]+"[^>]*><direction-type><words[^>]*>[^<]*</words></direction-type>)"
         R"((<voice>[^<]*</voice>)?(<staff>[^<]*</staff>)?</direction>|)"
-        R"(<credit [^>]*id="vowelway-heading"[^>]*><credit-type>vowelway</credit-type><credit-words[^>]*>[^<]*</credit-words></credit>)\s*)",
+        R"(<credit [^>]*id="vowelway-[a-z0-9-]+"[^>]*><credit-type>[a-z]+</credit-type><credit-words[^>]*>[^<]*</credit-words></credit>)\s*)",
         std::regex::optimize);
     return std::regex_replace(text, ours, "");
 }
@@ -186,16 +185,55 @@ TEST_CASE("the marks hang on the note that is sung, in the order the schema want
     Folder const folder;
     auto const file = data / "scores/suite/61d-Lyrics-Melisma.xml"; // its second note is a chord
     ScoreMarks marks;
-    marks.notes.push_back({1, "ɛ", "watch", "△"});
+    marks.notes.push_back({1, "ɛ", "jaw a little"});
     write_marked_score(file, {}, marks, folder.path / "marked.xml");
     auto const text = bytes_of(folder.path / "marked.xml");
     // The direction stands before the chord's first note, the lyric is the last thing in that note.
     std::regex const wanted(
-        R"(<direction placement="above" id="vowelway-2"><direction-type><words[^>]*>△ watch</words></direction-type></direction>\s*<note>)"
+        R"(<direction placement="above" id="vowelway-2"><direction-type><words[^>]*>jaw a little</words></direction-type></direction>\s*<note>)"
         R"([\s\S]*?<step>A</step>[\s\S]*?<lyric number="2" name="vowelway"><syllabic>single</syllabic><text>ɛ</text></lyric>\s*</note>)");
     CHECK(std::regex_search(text, wanted));
     marks.notes.front().note = 999;
     CHECK_THROWS_AS(write_marked_score(file, {}, marks, folder.path / "marked.xml"), std::out_of_range);
+}
+
+// MusicXML 4.0, <credit>: what an engraver prints on a page; where there is none, many take the title from
+// <work-title> or <movement-title> themselves, and cease to when a credit is put in.
+TEST_CASE("a score without credits keeps its title and composer beside our heading; another keeps its own") {
+    Folder const folder;
+    auto const put = [&](char const* name, std::string const& text) {
+        std::ofstream(folder.path / name, std::ios::binary) << text;
+        return folder.path / name;
+    };
+    auto const bare = put("bare.musicxml", R"(<?xml version="1.0" encoding="UTF-8"?>
+<score-partwise version="4.0">
+  <movement-title>An &amp; evening song</movement-title>
+  <identification><creator type="composer">Nobody</creator></identification>
+  <part-list><score-part id="P1"><part-name>Voice</part-name></score-part></part-list>
+  <part id="P1"><measure number="1"><attributes><divisions>1</divisions></attributes>
+    <note><pitch><step>C</step><octave>4</octave></pitch><duration>4</duration><type>whole</type>
+      <lyric><syllabic>single</syllabic><text>la</text></lyric></note></measure></part>
+</score-partwise>)");
+    ScoreMarks marks;
+    marks.heading = "first line\nsecond line";
+    marks.notes.push_back({0, "ɛ", ""});
+    auto const out = folder.path / "marked.musicxml";
+    write_marked_score(bare, {}, marks, out);
+    auto const text = bytes_of(out);
+    for (char const* wanted :
+         {"id=\"vowelway-heading-1\"", ">first line<", "id=\"vowelway-heading-2\"", ">second line<",
+          "<credit-type>title</credit-type>", ">An &amp; evening song<", ">Nobody</credit-words>"})
+        CHECK_MESSAGE(text.find(wanted) != std::string::npos, wanted);
+    CHECK(valid(out));
+    CHECK(without_marks(text, "marked.musicxml") == bytes_of(bare));
+    // With a credit of its own: only the heading.
+    auto with_credit = bytes_of(bare);
+    with_credit.insert(with_credit.find("<part-list>"),
+                       "<credit page=\"1\"><credit-words>Evening</credit-words></credit>");
+    auto const own = put("own.musicxml", with_credit);
+    write_marked_score(own, {}, marks, out);
+    CHECK(bytes_of(out).find("vowelway-title") == std::string::npos);
+    CHECK(bytes_of(out).find("vowelway-heading-2") != std::string::npos);
 }
 
 TEST_CASE("a score in another encoding is marked in UTF-8") {

@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: MIT
+// The lesson sheet: one page. It is laid out on a page as large as it needs and drawn smaller, never larger
+// than the pencil view.
+#include "chart/canvas/style.hpp"
+#include "chart/charts/charts.hpp"
+#include "chart/page/exercise_staff.hpp"
+#include "chart/page/marks.hpp"
+#include "chart/page/text.hpp"
+#include "chart/page/title.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace vowelway::chart {
+namespace {
+
+constexpr double line_height = 12;
+
+/// Text in as many lines as it needs; returns the last baseline.
+double paragraph(Canvas& canvas, double x, double y, double width, std::string_view text,
+                 TextStyle const& style) {
+    for (auto const& line : wrapped(canvas.measurer(), text, style, width))
+        canvas.write({x, y += line_height}, fitted(canvas.measurer(), line, style, width), style);
+    return y;
+}
+
+std::string with_again(plan::LessonPhrase const& phrase) {
+    std::string out = phrase.bars;
+    for (auto const& bars : phrase.again) out += ", again " + bars;
+    return out;
+}
+
+double draw_phrases(Canvas& canvas, plan::Lesson const& lesson, double y, double width) {
+    y = draw_heading(canvas, 0, y, width, "Phrases, the hardest first");
+    if (lesson.phrases.empty())
+        return paragraph(canvas, 0, y, width, "No phrase asks for a change: sing as written.",
+                         plain(type::body));
+    double const words_x = 18;
+    for (std::size_t i = 0; i < lesson.phrases.size(); ++i) {
+        auto const& phrase = lesson.phrases[i];
+        auto const& m = canvas.measurer();
+        y += line_height + 1;
+        canvas.write({0, y}, fmt::format("{}", i + 1), bold(type::body, ink::modify));
+        auto const bars = fitted(m, with_again(phrase), plain(type::label, ink::soft), width * 0.55);
+        double const room = width - words_x - m.measure(bars, plain(type::label)).advance - 8;
+        canvas.write({words_x, y}, fitted(m, phrase.words, bold(type::body), room), bold(type::body));
+        canvas.write({width, y}, bars, plain(type::label, ink::soft), Align::right);
+        y = paragraph(canvas, words_x, y, width - words_x, phrase.why, plain(type::label));
+    }
+    return y + 2;
+}
+
+std::string order_of(plan::Lesson const& lesson) {
+    std::string out = lesson.exercises.empty() ? "Speak the words, then " : "The exercises, then ";
+    if (lesson.order.empty()) return out + "the whole song, softly first.";
+    out += lesson.order.size() == 1 ? "phrase " : "the phrases ";
+    for (std::size_t i = 0; i < lesson.order.size(); ++i)
+        out += (i == 0                         ? ""
+                : i + 1 == lesson.order.size() ? " and "
+                                               : ", ") +
+               std::to_string(lesson.order[i] + 1);
+    return out + ", the easiest first; then the whole song. Softly first, and never tired.";
+}
+
+double draw_exercises(Canvas& canvas, plan::Lesson const& lesson, double y, double width) {
+    if (lesson.exercises.empty()) return y;
+    y = draw_heading(canvas, 0, y, width, "Exercises, for this voice") + 4;
+    double const staff_width = std::min(width, 0.56 * width + 40), text_x = staff_width + 12;
+    bool const beside = width >= 400;
+    char letter = 'a';
+    for (auto const& exercise : lesson.exercises) {
+        auto const staff =
+            exercise_staff(exercise, lesson.plan, (beside ? staff_width : width) - 16, canvas.measurer());
+        double const bottom = staff.bottom(-1e6, 1e6, 0);
+        canvas.write({0, y + 12}, std::string(1, letter++), bold(type::body, ink::modify));
+        staff.replay(canvas, {16, y});
+        double const x = beside ? text_x : 16, text_width = width - x;
+        double text =
+            paragraph(canvas, x, beside ? y - 4 : y + bottom, text_width, exercise.how, plain(type::body));
+        text = paragraph(canvas, x, text + 1, text_width, "Listen: " + exercise.listen, slanted(type::body));
+        y = std::max(y + bottom, text + 4) + 8;
+    }
+    return y;
+}
+
+/// All of the page; returns how far down it went.
+double draw_sheet(Canvas& canvas, plan::Lesson const& lesson, Head const& head, double width) {
+    double y = draw_title(canvas, head, width) - 8;
+    for (auto const& line : lesson.in_brief) y = paragraph(canvas, 0, y, width, line, plain(type::body));
+    for (auto const& caution : lesson.cautions)
+        y = paragraph(canvas, 0, y, width, caution, bold(type::label));
+    y = draw_phrases(canvas, lesson, y + 8, width);
+    y = draw_heading(canvas, 0, y + 6, width, "Order of practice");
+    y = paragraph(canvas, 0, y, width, order_of(lesson), plain(type::body));
+    return draw_exercises(canvas, lesson, y + 10, width);
+}
+
+} // namespace
+
+Page lesson_sheet(plan::Lesson const& lesson, Size paper, TextMeasurer const& measurer) {
+    auto const head = head_of(lesson.plan, "");
+    for (double larger = 1.2;; larger -= 0.05) {
+        Size const small{paper.width / larger, paper.height / larger};
+        Drawing sheet(measurer);
+        double const bottom = draw_sheet(sheet, lesson, head, small.width - 2 * margin_side);
+        if (bottom > small.height - margin_top - margin_bottom && larger > 0.55) continue;
+        Drawing page(measurer);
+        draw_margins(page, head, "lesson sheet", small, 1, 1);
+        sheet.replay(page, {margin_side, margin_top});
+        Page out{paper, Drawing(measurer)};
+        page.replay(out.drawing, {}, larger);
+        return out;
+    }
+}
+
+} // namespace vowelway::chart

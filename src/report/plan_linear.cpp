@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: MIT
+// The plan as lines to be heard or felt one after another: no table, no sign that is not a word or a letter.
+#include "report/format.hpp"
+#include "vowelway/plan/pencil.hpp"
+#include "vowelway/plan/phrases.hpp"
+#include "vowelway/report/linear_report.hpp"
+#include "vowelway/report/plan_report.hpp"
+
+#include <fmt/format.h>
+
+namespace vowelway::report {
+
+namespace {
+
+/// "D flat 5"
+std::string spoken(SpelledPitch const& pitch) {
+    std::string out(1, pitch.step);
+    if (pitch.alter == 1) out += " sharp";
+    if (pitch.alter == -1) out += " flat";
+    if (pitch.alter == 2) out += " double sharp";
+    if (pitch.alter == -2) out += " double flat";
+    return out + " " + std::to_string(pitch.octave);
+}
+
+/// The letter, and X-SAMPA in ASCII for a reader that does not know it.
+std::string spoken(Vowel const& vowel) {
+    auto const letter = vowel.plain();
+    auto const ascii = letter.x_sampa(), ipa = letter.ipa();
+    return ascii == ipa ? ipa : ipa + " (X-SAMPA " + ascii + ")";
+}
+
+std::string heading(plan::Plan const& plan) {
+    auto const& p = plan.passage;
+    std::string out = (p.title.empty() ? "Plan of the range " + plan.range.str() : p.title);
+    if (!p.composer.empty()) out += ", by " + p.composer;
+    out += fmt::format(".\nFor {}, {}, technique {}.\n", plan.singer.name, to_string(plan.singer.voice),
+                       plan.technique);
+    if (plan.singer.average) out += fmt::format("{}.\n", average_voice_notice);
+    if (auto const told = transposition_of(p); !told.empty())
+        out += fmt::format("{}, {}.\n", told, p.transposed_why);
+    return out;
+}
+
+std::string vowels(plan::Plan const& plan) {
+    std::string out;
+    auto const& tuning = plan.passage.tuning;
+    for (auto const& v : plan.vowels) {
+        out += fmt::format("Vowel {}: turns over near {}", spoken(v.resonances.vowel),
+                           spoken(tuning.name(v.turns_over).pitch));
+        if (!v.passive_range)
+            out += ", needs a change in all of the range";
+        else if (v.passive_range->reaches_top)
+            out += ", may be left alone in all of the range";
+        else
+            out += ", may be left alone up to " + spoken(tuning.name(v.passive_range->to).pitch);
+        out += v.resonances.estimated ? ", estimated.\n" : ".\n";
+    }
+    return out;
+}
+
+std::string line_of(plan::Plan const& plan, plan::PencilMark const& mark) {
+    auto const& note = plan.passage.notes[mark.note];
+    auto out = fmt::format("Bar {}, beat {}, {}", note.measure, number(note.beat, 2), spoken(note.spelled));
+    if (!note.text().empty()) out += fmt::format(", on {}", note.text());
+    out += ": ";
+    if (mark.turns) return out + "the vowel turns over, let it.\n";
+    if (mark.vowel) out += "sing toward " + spoken(*mark.vowel);
+    if (!mark.words.empty()) out += (mark.vowel ? ", " : "") + mark.words;
+    if (mark.last > mark.note)
+        out += fmt::format(", until bar {}, beat {}", plan.passage.notes[mark.last].measure,
+                           number(plan.passage.notes[mark.last].beat, 2));
+    return out + (mark.sure ? ".\n" : ". Not sure, try it.\n");
+}
+
+std::string phrases(plan::Plan const& plan, plan::Pencil const& pencil) {
+    std::string out;
+    int count = 0;
+    for (auto const& phrase : plan::phrases_of(plan.passage)) {
+        out += fmt::format("Phrase {}, {}: {}.\n", ++count, bars_of(plan.passage, phrase),
+                           words_of(plan.passage, phrase));
+        for (auto const& mark : pencil.marks)
+            if (mark.note >= phrase.from && mark.note < phrase.to) out += line_of(plan, mark);
+    }
+    return out;
+}
+
+} // namespace
+
+std::string plan_linear(plan::Plan const& plan) {
+    auto const pencil = plan::pencil_of(plan);
+    auto out = heading(plan);
+    if (!plan.notes.empty()) out += summary_of(plan, pencil) + "\n";
+    for (auto const& caution : pencil.cautions) out += caution + "\n";
+    out += vowels(plan) + phrases(plan, pencil);
+    return out + std::string(voice_caution) + "\n";
+}
+
+} // namespace vowelway::report
