@@ -106,7 +106,8 @@ void Outputs::write(std::vector<Writer> const& writers) const {
     };
     auto const show = [&](Form form) {
         auto made = text(form);
-        print(form == Form::table ? fitted(made, columns_of(STDOUT_FILENO)) : made);
+        bool const fits = form == Form::table && !writer_of(writers, form).whole_lines;
+        print(fits ? fitted(made, columns_of(STDOUT_FILENO)) : made);
     };
     auto const named = std::ranges::find_if(
         forms_, [&](Form form) { return !row_of(form).as.empty() && row_of(form).as == as_; });

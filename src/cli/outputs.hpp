@@ -27,6 +27,8 @@ struct Writer {
     std::variant<Text, Documents> make;
     /// For what is too long to be held in memory: writes the file itself; `make` is for standard output.
     std::function<void(std::filesystem::path const&)> save = {};
+    /// The lines of a text are to be read one after another: they are not broken to fit a width.
+    bool whole_lines = false;
 };
 
 class Outputs {

@@ -70,7 +70,7 @@ void run(Options const& o) {
         return std::vector{chart::Document{"", std::move(bytes)}};
     };
     o.outputs.write(
-        {{Form::table, [&] { return text_of(plan, o); }},
+        {{Form::table, [&] { return text_of(plan, o); }, {}, o.linear},
          {Form::csv, [&] { return report::plan_csv(plan); }},
          {Form::json, [&] { return report::plan_json(plan); }},
          {Form::chart,

@@ -37,5 +37,5 @@ TEST_CASE("a plan in lines has no columns, says each pencilled thing once, and n
     std::size_t lines = 0;
     for (auto at = text.find("\nBar "); at != std::string::npos; at = text.find("\nBar ", at + 1)) ++lines;
     CHECK(lines == pencil.marks.size());
-    CHECK(text.find("G sharp 3") != std::string::npos);
+    CHECK(text.find("turns over near A flat 3") != std::string::npos);
 }
