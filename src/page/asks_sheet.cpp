@@ -22,7 +22,6 @@ namespace {
 
 constexpr double endless = 100000; // longer than any song's sheet, in points
 constexpr double rim = 6;          // what is left of the margins
-constexpr std::size_t most_watched = 12;
 
 /// The page without its margins and without the foot, which stands at the end of an endless paper.
 chart::Page trimmed(chart::Page const& page, chart::TextMeasurer const& measurer) {
@@ -91,8 +90,9 @@ std::string sheet_drawn(Json const& request, std::string_view bytes) {
              {"notes", Json::array()},
              {"watched", Json::array()}};
     for (std::size_t i = 0; i < plan.passage.notes.size(); ++i) out["notes"].push_back(words_of(plan, i));
-    for (auto const& [note, number] : chart::notes_to_watch(plan, most_watched))
-        out["watched"].push_back({{"note", note}, {"number", number}});
+    int told = 0; // equal places have one number: the first stands in the list
+    for (auto const& [note, number] : chart::numbers_of(plan::pencil_of(plan)))
+        if (number > told) out["watched"].push_back({{"note", note}, {"number", told = number}});
     out["title"] = plan.passage.title;
     out["composer"] = plan.passage.composer;
     out["singer"] = plan.singer.name;

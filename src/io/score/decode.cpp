@@ -17,7 +17,7 @@ namespace {
 /// EncName of XML 1.0 (production 81): a letter, then letters, digits, dot, underscore or hyphen.
 bool is_encoding_name(std::string_view name) {
     auto const letter = [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); };
-    return !name.empty() && letter(name.front()) && std::ranges::all_of(name, [&](char c) {
+    return !name.empty() && letter(name.front()) && std::all_of(name.begin(), name.end(), [&](char c) {
         return letter(c) || (c >= '0' && c <= '9') || c == '.' || c == '_' || c == '-';
     });
 }
