@@ -28,10 +28,10 @@ std::string song_told(Json const& request, std::string_view bytes) {
 
 std::string score_marked(Json const& request, std::string_view bytes) {
     auto const& plan = planned(request, bytes);
-    auto const detail = report::parse_mark_detail(request.value("marks", "all"));
+    auto const detail = report::parse_mark_detail(request.value("marks", "changes"));
     return io::marked_score(
         std::string(bytes), request.value("file", "the score"), score_options(request, plan.singer),
-        report::marks_of(plan, detail.value_or(report::MarkDetail::all)), io::ScoreForm::plain);
+        report::marks_of(plan, detail.value_or(report::MarkDetail::changes)), io::ScoreForm::plain);
 }
 
 } // namespace vowelway::page

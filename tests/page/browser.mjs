@@ -27,6 +27,13 @@ export function native(args) {
     return run.stdout;
 }
 
+/// The text that the program writes into a file: there no line is broken to fit a width.
+export function native_text(args) {
+    const file = join(scratch, "native.txt");
+    native([...args, "-o", file]);
+    return readFileSync(file, "utf8");
+}
+
 export async function with_browser(work, args = []) {
     const browser = await chromium.launch({ executablePath: "/usr/bin/chromium", args: ["--no-sandbox", ...args] });
     try {

@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { test } from "node:test";
-import { done, hosted, native, open_song, root, saved, scratch, step, with_browser, with_page } from "./browser.mjs";
+import { done, hosted, native, native_text, open_song, root, saved, scratch, step, with_browser, with_page } from "./browser.mjs";
 
 const song = join(root, "charts/demo/giusto_amor.mxl"), singer = join(root, "charts/demo/serafina_quill.yaml");
 
@@ -37,7 +37,7 @@ test("a song and a profile become the native program's plan", () => with_browser
     await page.click("#all-reasons");
     await page.waitForSelector("#reasons[open] svg");
     const { measure, beat } = plan.notes[index];
-    assert.equal(await page.textContent("#reasons-text"), native(["explain", song, "--singer", singer, "--measure", measure, "--beat", String(beat)]));
+    assert.equal(await page.textContent("#reasons-text"), native_text(["explain", song, "--singer", singer, "--measure", measure, "--beat", String(beat)]));
     await page.click("#close-reasons");
 
     // The marked score says what the native one says.
@@ -138,7 +138,7 @@ test("a range, its strips and the map of resonances", () => with_browser((browse
 test("voices are compared as the program compares them", () => with_browser((browser) => with_page(browser, async (page) => {
     await step(page, "voices");
     await page.waitForSelector("#voices-chart svg");
-    assert.equal(await page.textContent("#voices-text"), native(["compare", "--voices", "--vowels", "i e a o u"]));
+    assert.equal(await page.textContent("#voices-text"), native_text(["compare", "--voices", "--vowels", "i e a o u"]));
 })));
 
 test("the page in German says every word of its own in German", () => with_browser((browser) => with_page(browser, async (page) => {
