@@ -39,7 +39,7 @@ int main() {
     std::vector<std::pair<Vowel, acoustics::ResonanceSet>> vowels;
     for (auto const& v : known)
         vowels.emplace_back(parse_ipa(v.ipa), acoustics::resonance_set(hertz(v.f1), hertz(v.f2), quarter));
-    acoustics::VowelSpace const space(vowels, quarter, acoustics::speaking_pitch(quarter));
+    acoustics::VowelSpace const space(vowels, quarter);
     double sum = 0;
     for (double fo : {110.0, 220.0, 440.0, 880.0}) {
         acoustics::NoteSpectrum const note(Pitch(hertz(fo)), quarter);

@@ -16,7 +16,6 @@ namespace {
 // ear gather a little more from below.
 constexpr double reach_below = 3.6, reach_above = 3.2;
 constexpr double integration = 3.25; // around fR2, Bark to either side
-constexpr double front_weight = 0.8; // of a Bark of the upper peak
 
 // What a Bark of fo above the low voice closes the vowel, and between which places of fo against fR1, in
 // Bark, that fades out.

@@ -57,10 +57,10 @@ template <class Points> double slope(Points const& points, double fallback, doub
 } // namespace
 
 VowelSpace::VowelSpace(std::vector<std::pair<Vowel, ResonanceSet>> const& vowels, Frequency quarter,
-                       Pitch speaking, std::span<char32_t const> signs, std::size_t always)
+                       std::span<char32_t const> signs, std::size_t always)
     : quarter_(quarter) {
     if (vowels.empty()) throw std::invalid_argument("VowelSpace: no vowels");
-    auto const middle = speaking - semitones(6); // as low_voice()
+    auto const middle = low_voice(quarter);
     for (double step = -5; step <= 5; step += 2)
         speech_.emplace_back(middle + semitones(step), quarter, Source{}, Decibels{}, Blur{});
     for (auto const& [vowel, shape] : vowels) entries_.push_back({vowel, shape, spoken_place(shape)});
@@ -165,7 +165,6 @@ Vowel VowelSpace::shade_of(ResonanceSet const& target, std::size_t intended) con
 // where it crosses the straight way from one to the other.
 std::array<VowelSpace::Border, 4> VowelSpace::borders(std::size_t intended) const {
     auto const& own = entries_[intended];
-    constexpr double front_weight = 0.8; // of distance()
     std::vector<std::pair<double, Border>> found;
     for (auto const& candidate : candidates_) {
         if (marked_as(candidate.vowel, own.vowel) == own.vowel) continue;

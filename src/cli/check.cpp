@@ -56,9 +56,7 @@ void run(Settings const& s) {
     map.checks = checked;
     s.outputs.write({{Form::table, [&] { return report::check_text(m, checked, files); }},
                      {Form::json, [&] { return report::check_json(m, checked, files, profile.singer.name); }},
-                     {Form::chart, [&](auto const& ending) {
-                          return draw(map, charts, chart::parse_form(ending).value());
-                      }}});
+                     chart_writer(map, charts)});
     if (m.vowels.empty())
         throw InputError("no take gives a result", "see the reasons above, and record again");
 }

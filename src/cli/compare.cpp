@@ -68,9 +68,7 @@ void compare_song(std::vector<std::string> const& names, Settings const& setting
     settings.outputs.write({{Form::table, [&] { return report::plans_compared_text(compared); }},
                             {Form::csv, [&] { return report::plans_compared_csv(compared); }},
                             {Form::json, [&] { return report::plans_compared_json(compared); }},
-                            {Form::chart, [&](auto const& ending) {
-                                 return draw(compared, charts, chart::parse_form(ending).value());
-                             }}});
+                            chart_writer(compared, charts)});
 }
 
 void compare_singers(std::vector<std::string> const& names, Settings const& settings) {
@@ -80,15 +78,12 @@ void compare_singers(std::vector<std::string> const& names, Settings const& sett
     settings.outputs.write({{Form::table, [&] { return report::comparison_text(comparison); }},
                             {Form::csv, [&] { return report::comparison_csv(comparison); }},
                             {Form::json, [&] { return report::comparison_json(comparison); }},
-                            {Form::chart, [&](auto const& ending) {
-                                 return draw(comparison, charts, chart::parse_form(ending).value());
-                             }}});
+                            chart_writer(comparison, charts)});
 }
 
 void run(Settings const& settings) {
-    auto inputs = inputs_of(settings.song);
+    auto inputs = inputs_of(settings.song, settings.look);
     inputs.insert(inputs.end(), settings.singers.begin(), settings.singers.end());
-    inputs.push_back(settings.look.theme);
     settings.outputs.check(inputs);
     auto names = settings.singers;
     if (settings.voices)

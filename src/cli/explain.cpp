@@ -26,9 +26,7 @@ struct Options {
 };
 
 void run(Options const& o) {
-    auto inputs = inputs_of(o.plan);
-    inputs.push_back(o.look.theme);
-    o.outputs.check(inputs);
+    o.outputs.check(inputs_of(o.plan, o.look));
     auto const charts = chart_options(o.look);
     auto request = read_request(o.plan).request;
     auto const note = report::find_note(request.passage, {o.plan.score, o.measure, o.beat});
@@ -37,9 +35,7 @@ void run(Options const& o) {
     print_remarks(explanation.remarks);
     o.outputs.write({{Form::table, [&] { return report::explanation_text(explanation); }},
                      {Form::json, [&] { return report::explanation_json(explanation); }},
-                     {Form::chart, [&](auto const& ending) {
-                          return draw(explanation, charts, chart::parse_form(ending).value());
-                      }}});
+                     chart_writer(explanation, charts)});
 }
 
 } // namespace
@@ -47,9 +43,7 @@ void run(Options const& o) {
 void add_explain(Command& program) {
     auto command = program.add("explain", "One note, and everything that decided it");
     auto o = std::make_shared<Options>();
-    command.value("SCORE", o->plan.score, "MusicXML (.musicxml .xml .mxl) or a passage in YAML")
-        .required()
-        .called("FILE");
+    add_score(command, o->plan).required();
     command.value("--measure", o->measure, "the bar, by its printed number").required().called("BAR");
     command
         .value("--beat", o->beat,

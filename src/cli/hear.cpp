@@ -227,8 +227,7 @@ void add_hear(Command& program) {
     auto command =
         program.add("hear", "The resonances, one note kept and changed, or the whole line, as sound");
     auto o = std::make_shared<Options>();
-    command.value("SCORE", o->plan.score, "MusicXML (.musicxml .xml .mxl) or a passage in YAML")
-        .called("FILE");
+    add_score(command, o->plan);
     add_plan_options(command, o->plan);
     add_sound_options(command, *o);
     o->outputs.add_to(command, {Form::table, Form::wav, Form::flac, Form::midi});

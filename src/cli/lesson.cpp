@@ -24,9 +24,7 @@ struct Options {
 };
 
 void run(Options const& o) {
-    auto inputs = inputs_of(o.plan);
-    inputs.push_back(o.look.theme);
-    o.outputs.check(inputs);
+    o.outputs.check(inputs_of(o.plan, o.look));
     auto const charts = chart_options(o.look);
     auto request = read_request(o.plan).request;
     ThreadPool pool;
@@ -34,9 +32,7 @@ void run(Options const& o) {
     print_remarks(lesson.plan.remarks);
     o.outputs.write({{Form::table, [&] { return report::lesson_text(lesson); }},
                      {Form::json, [&] { return report::lesson_json(lesson); }},
-                     {Form::chart, [&](auto const& ending) {
-                          return draw(lesson, charts, chart::parse_form(ending).value());
-                      }}});
+                     chart_writer(lesson, charts)});
 }
 
 } // namespace
@@ -45,9 +41,7 @@ void add_lesson(Command& program) {
     auto command =
         program.add("lesson", "One page on a song: phrases by difficulty, and exercises for this voice");
     auto o = std::make_shared<Options>();
-    command.value("SCORE", o->plan.score, "MusicXML (.musicxml .xml .mxl) or a passage in YAML")
-        .required()
-        .called("FILE");
+    add_score(command, o->plan).required();
     add_plan_options(command, o->plan);
     o->outputs.add_to(command, {Form::table, Form::json, Form::chart});
     add_chart_look(command, o->look);

@@ -103,9 +103,7 @@ void run(Settings s) {
     map.who = name_of(s, profile);
     s.outputs.write({{Form::table, [&] { return report::measurement_text(m, files, reference.tuning); }},
                      {Form::json, [&] { return report::measurement_json(m, files); }},
-                     {Form::chart, [&](auto const& ending) {
-                          return draw(map, charts, chart::parse_form(ending).value());
-                      }}});
+                     chart_writer(map, charts)});
     if (m.vowels.empty())
         throw InputError("no take gives a result",
                          "see the reasons above, and record again: softly and briefly, never when hoarse");

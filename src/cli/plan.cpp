@@ -42,9 +42,7 @@ chart::ChartOptions charts_of(Options const& o) {
 
 // A bad word of the command line is found before any work is done.
 void check(Options const& o) {
-    auto inputs = inputs_of(o.plan);
-    inputs.push_back(o.look.theme);
-    o.outputs.check(inputs);
+    o.outputs.check(inputs_of(o.plan, o.look));
     if (auto const score = o.outputs.first(Form::score); !score.empty() && o.plan.score.empty())
         bad_command_line("--output", score + " is a score, and there is no SCORE to mark; name one");
     if (o.plan.score.empty() && o.plan.range.empty()) missing("a SCORE or --range");
@@ -69,13 +67,11 @@ void run(Options const& o) {
                                       read.score, marks, form);
         return std::vector{chart::Document{"", std::move(bytes)}};
     };
-    o.outputs.write(
-        {{Form::table, [&] { return text_of(plan, o); }, {}, o.linear},
-         {Form::csv, [&] { return report::plan_csv(plan); }},
-         {Form::json, [&] { return report::plan_json(plan); }},
-         {Form::chart,
-          [&](auto const& ending) { return draw(plan, charts, chart::parse_form(ending).value()); }},
-         {Form::score, marked}});
+    o.outputs.write({{Form::table, [&] { return text_of(plan, o); }, {}, o.linear},
+                     {Form::csv, [&] { return report::plan_csv(plan); }},
+                     {Form::json, [&] { return report::plan_json(plan); }},
+                     chart_writer(plan, charts),
+                     {Form::score, marked}});
 }
 
 } // namespace
@@ -83,8 +79,7 @@ void run(Options const& o) {
 void add_plan(Command& program) {
     auto command = program.add("plan", "What each note will do to each vowel, and what to do about it");
     auto o = std::make_shared<Options>();
-    command.value("SCORE", o->plan.score, "MusicXML (.musicxml .xml .mxl) or a passage in YAML")
-        .called("FILE");
+    add_score(command, o->plan);
     add_plan_options(command, o->plan);
     o->outputs.add_to(command, {Form::table, Form::csv, Form::json, Form::chart, Form::score});
     command.value("--marks", o->marks, "how much is written into a marked score")

@@ -6,6 +6,9 @@
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/technique/read_technique.hpp"
 
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
 namespace vowelway::cli {
 
 namespace {
@@ -61,12 +64,19 @@ void add_song_options(Command& command, PlanOptions& o) {
         .value("--transpose", o.transpose,
                "semitones up, or down when negative (default: 0, or the octave that suits the voice)")
         .between(-36.0, 36.0);
-    command.value("--technique", o.technique, "classical, belt, choral, tuned, or a YAML file")
+    command
+        .value("--technique", o.technique,
+               fmt::format("{}, or a YAML file", fmt::join(io::technique_names(), ", ")))
         .shows_default();
     command.value("--draws", o.draws, "random draws within the deviations, for the certainty of each advice")
         .between(0, 10000)
         .shows_default();
     command.value("--a4", o.a4, "tuning of A4 (default: the profile's, else 440 Hz)").called("HZ");
+}
+
+Option add_score(Command& command, PlanOptions& o) {
+    return command.value("SCORE", o.score, "MusicXML (.musicxml .xml .mxl) or a passage in YAML")
+        .called("FILE");
 }
 
 void add_plan_options(Command& command, PlanOptions& o) {
@@ -85,6 +95,12 @@ void add_plan_options(Command& command, PlanOptions& o) {
 }
 
 std::vector<std::string> inputs_of(PlanOptions const& o) { return {o.score, o.singer, o.words, o.technique}; }
+
+std::vector<std::string> inputs_of(PlanOptions const& o, ChartLook const& look) {
+    auto all = inputs_of(o);
+    all.push_back(look.theme);
+    return all;
+}
 
 ReadRequest read_request(PlanOptions const& o) {
     plan::PlanRequest request;

@@ -2,6 +2,7 @@
 // The options of every command that plans, and what they ask for.
 #pragma once
 
+#include "cli/chart_look.hpp"
 #include "cli/command.hpp"
 #include "vowelway/io/score/read_score.hpp"
 #include "vowelway/plan/make_plan.hpp"
@@ -20,11 +21,14 @@ struct PlanOptions {
 
 /// How the score is read and in which technique it is planned. The options must outlive the parsing.
 void add_song_options(Command& command, PlanOptions& o);
-/// Those, the singer, range and vowels: all but SCORE, whose help and need differ.
+/// SCORE, which some commands require.
+Option add_score(Command& command, PlanOptions& o);
+/// Those of a song, the singer, range and vowels: all but SCORE, which stands first.
 void add_plan_options(Command& command, PlanOptions& o);
 
-/// The files that the options may name.
+/// The files that the options may name; with those of a chart's look.
 std::vector<std::string> inputs_of(PlanOptions const& o);
+std::vector<std::string> inputs_of(PlanOptions const& o, ChartLook const& look);
 
 struct ReadRequest {
     plan::PlanRequest request;

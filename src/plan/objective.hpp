@@ -22,8 +22,8 @@ template <class Real> class Objective {
           wanted_(
               real((expected_level(home.at_ease, aim, land.pitch()) - aim.technique.ring_tolerance).value)),
           per_decibel_(real(aim.technique.ring * ring_factor(land.loudness()))),
-          front_weight_(real(acoustics::distance({{0}, {0}}, {{0}, {1}}).value)),
-          text_(real(aim.technique.text)), saturation_(real(1 / aim.technique.text_saturation.value)),
+          front_weight_(real(acoustics::front_weight)), text_(real(aim.technique.text)),
+          saturation_(real(1 / aim.technique.text_saturation.value)),
           other_(real(is_asked(home, aim) ? aim.technique.other_vowel_asked : aim.technique.other_vowel)) {
         for (auto const& b : home.borders)
             borders_[&b - home.borders.data()] = {real(b.open), real(b.front), real(b.from)};

@@ -123,7 +123,7 @@ std::vector<acoustics::Gesture> gestures_of(acoustics::GestureVector const& vect
     auto gestures = acoustics::describe(vector);
     if (gestures.empty()) gestures = acoustics::describe(vector, 0.05);
     // A tongue that gives way a little while others lead is no instruction.
-    std::erase_if(gestures, [&](auto const& g) {
+    std::erase_if(gestures, [](acoustics::Gesture const& g) {
         return g.part == acoustics::GesturePart::tongue_advancement && g.amount < 0 && g.amount > -0.3;
     });
     if (gestures.size() > 3) gestures.erase(gestures.begin() + 3, gestures.end());

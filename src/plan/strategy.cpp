@@ -95,8 +95,7 @@ Strategy::Strategy(Singer const& singer, Technique technique, std::vector<VowelR
                                     Pitch(hertz(1))},
       source_(source_of(aim_.technique)), tract_(tract_length_of(singer, vowels)),
       quarter_(acoustics::quarter_wave(tract_)),
-      space_(shapes_of(singer, vowels, quarter_), quarter_, acoustics::speaking_pitch(quarter_),
-             signs_of(language), vowels.size()),
+      space_(shapes_of(singer, vowels, quarter_), quarter_, signs_of(language), vowels.size()),
       shared_(shared_error(singer)) {
     if (singer.voice == VoiceType::bass || singer.voice == VoiceType::baritone ||
         singer.voice == VoiceType::tenor)

@@ -3,19 +3,9 @@
 import assert from "node:assert/strict";
 import { join } from "node:path";
 import { test } from "node:test";
-import { axe_source, done, root, step, with_browser, with_page } from "./browser.mjs";
+import { axe_source, done, step, with_browser, with_demo, with_page } from "./browser.mjs";
 
 const steps = ["singer", "song", "plan", "hear", "practise", "voices"];
-
-async function with_demo(page) {
-    await step(page, "singer");
-    await page.setInputFiles("#open-profile", join(root, "charts/demo/serafina_quill.yaml"));
-    await done(page);
-    await step(page, "song");
-    await page.click("#demo");
-    await page.waitForFunction(() => document.getElementById("song-is").textContent);
-    await done(page);
-}
 
 async function findings(page) {
     await page.evaluate(axe_source);

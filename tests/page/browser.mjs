@@ -82,6 +82,17 @@ export async function open_song(page, file) {
     await done(page);
 }
 
+/** The demo's singer and song. */
+export async function with_demo(page) {
+    await step(page, "singer");
+    await page.setInputFiles("#open-profile", join(root, "charts/demo/serafina_quill.yaml"));
+    await done(page);
+    await step(page, "song");
+    await page.click("#demo");
+    await page.waitForFunction(() => document.getElementById("song-is").textContent);
+    await done(page);
+}
+
 /** The text of what a button hands over. */
 export async function saved(page, button) {
     const [download] = await Promise.all([page.waitForEvent("download"), page.click(button)]);

@@ -3,7 +3,7 @@
 //   sh tests/page/pictures.sh FOLDER
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
-import { done, root, step, with_browser, with_page } from "./browser.mjs";
+import { step, with_browser, with_demo, with_page } from "./browser.mjs";
 
 const folder = process.argv[2];
 mkdirSync(folder, { recursive: true });
@@ -12,13 +12,7 @@ await with_browser(async (browser) => {
     for (const colorScheme of ["light", "dark"])
         for (const width of [360, 768, 1440])
             await with_page(browser, async (page) => {
-                await step(page, "singer");
-                await page.setInputFiles("#open-profile", join(root, "charts/demo/serafina_quill.yaml"));
-                await done(page);
-                await step(page, "song");
-                await page.click("#demo");
-                await page.waitForFunction(() => document.getElementById("song-is").textContent);
-                await done(page);
+                await with_demo(page);
                 for (const name of steps) {
                     if (!(await page.locator(`nav a[data-step="${name}"]`).count())) continue;
                     await step(page, name);

@@ -24,8 +24,7 @@ struct Kept {
         auto const& vowel = *s.find(parse_ipa(ipa));
         r1 = vowel.r1.centre;
         shape = acoustics::resonance_set(vowel, quarter);
-        acoustics::VowelSpace const space({{vowel.vowel, shape}}, quarter,
-                                          acoustics::speaking_pitch(quarter));
+        acoustics::VowelSpace const space({{vowel.vowel, shape}}, quarter);
         own = space.entries()[0].spoken.openness;
     }
     std::optional<double> at(double share) const {

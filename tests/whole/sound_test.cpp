@@ -187,8 +187,7 @@ TEST_CASE("rendered vowels are heard as the plan says") {
         for (auto const& v : plan.singer.vowels)
             if (std::ranges::none_of(shapes, [&](auto const& s) { return s.first == v.vowel.quality(); }))
                 shapes.emplace_back(v.vowel.quality(), acoustics::resonance_set(v, voice.quarter));
-        acoustics::VowelSpace const space(shapes, voice.quarter, acoustics::speaking_pitch(voice.quarter), {},
-                                          plan.vowels.size());
+        acoustics::VowelSpace const space(shapes, voice.quarter, {}, plan.vowels.size());
         for (std::size_t v = 0; v < plan.vowels.size(); ++v)
             for (std::size_t cell = 2; cell < plan.vowels[v].strip.size(); cell += 7) {
                 auto const& c = plan.vowels[v].strip[cell];

@@ -35,8 +35,10 @@ struct HeardPlace {
     Bark openness, front;
 };
 
-/// Perceptual distance, hypot(openness, 0.8 front): the weight with which the utterances of Hillenbrand et
-/// al. 1995 are told apart best (docs/acoustics.md).
+/// What a Bark of the upper peak counts beside one of the first: the weight with which the utterances of
+/// Hillenbrand et al. 1995 are told apart best (docs/acoustics.md).
+inline constexpr double front_weight = 0.8;
+/// Perceptual distance, hypot(openness, front_weight x front).
 Bark distance(HeardPlace const& a, HeardPlace const& b);
 
 /// Lowering of openness for a first peak `gap` above fo: 0.2 Bark at most (fitted), up to a gap of
@@ -74,7 +76,7 @@ class VowelSpace {
     /// `vowels`: at least one, else std::invalid_argument. `quarter`: quarter-wave resonance of the tract.
     /// `signs`: the letters a vowel may be named by, such as those of a language; none: those of lyric
     /// diction. The first `always` vowels may always be named.
-    VowelSpace(std::vector<std::pair<Vowel, ResonanceSet>> const& vowels, Frequency quarter, Pitch speaking,
+    VowelSpace(std::vector<std::pair<Vowel, ResonanceSet>> const& vowels, Frequency quarter,
                std::span<char32_t const> signs = {}, std::size_t always = static_cast<std::size_t>(-1));
 
     std::span<Entry const> entries() const { return entries_; }

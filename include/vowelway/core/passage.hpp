@@ -44,18 +44,18 @@ struct SungVowel {
 
 /// One sung note: ties are merged, rests are gaps between notes.
 struct SungNote {
-    Pitch pitch;            ///< sounding: octave clef, transposing part and --transpose applied
-    SpelledPitch spelled;   ///< the sounding pitch with the score's spelling
-    std::string measure;    ///< bar number as printed
-    double beat = 1;        ///< 1-based, in beats of the time signature's lower number
-    Duration start, length; ///< from the start of the passage, in performed tempo, repeats sung once
+    Pitch pitch;                ///< sounding: octave clef, transposing part and --transpose applied
+    SpelledPitch spelled;       ///< the sounding pitch with the score's spelling
+    std::string measure{};      ///< bar number as printed
+    double beat = 1;            ///< 1-based, in beats of the time signature's lower number
+    Duration start{}, length{}; ///< from the start of the passage, in performed tempo, repeats sung once
     bool grace = false;
-    bool melisma = false;                 ///< continues the syllable of the note before
-    std::vector<Syllable> syllables;      ///< more than one for an elision; empty on a melisma
-    std::optional<std::string> typed_ipa; ///< IPA found in the score or the passage file for this note
-    std::optional<double> dynamic;  ///< steps from mezzo-forte: p -2, mp -1, mf 0, f +1; hairpins between
-    std::optional<SungVowel> vowel; ///< nothing: unknown, or hummed
-    bool hummed = false;            ///< closed lips: no vowel to plan
+    bool melisma = false;                   ///< continues the syllable of the note before
+    std::vector<Syllable> syllables{};      ///< more than one for an elision; empty on a melisma
+    std::optional<std::string> typed_ipa{}; ///< IPA found in the score or the passage file for this note
+    std::optional<double> dynamic{};  ///< steps from mezzo-forte: p -2, mp -1, mf 0, f +1; hairpins between
+    std::optional<SungVowel> vowel{}; ///< nothing: unknown, or hummed
+    bool hummed = false;              ///< closed lips: no vowel to plan
 
     /// The syllables joined for display: "mi‿a-", "mi-", "-a"; empty on a melisma.
     std::string text() const;

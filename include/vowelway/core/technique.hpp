@@ -18,13 +18,13 @@ struct WantedRelation {
     enum class Side { below, above, at };
     Harmonic harmonic{2};
     Side side = Side::below;
-    ResonanceNumber resonance{1};  ///< fR1 or fR2
-    bool after_turn_only = false;  ///< only at pitches where 2fo has passed the fR1 of the vowel's own shape
-    double weight = 0;             ///< cost a semitone of departure
-    std::optional<Pitch> from, to; ///< sung pitches it holds for; open where absent
+    ResonanceNumber resonance{1}; ///< fR1 or fR2
+    bool after_turn_only = false; ///< only at pitches where 2fo has passed the fR1 of the vowel's own shape
+    double weight = 0;            ///< cost a semitone of departure
+    std::optional<Pitch> from{}, to{}; ///< sung pitches it holds for; open where absent
     /// Width of the band around fR1/harmonic that an unmodified vowel serves; only vowels whose band reaches
     /// up to where the technique begins take part. All where absent.
-    std::optional<Cents> unmodified;
+    std::optional<Cents> unmodified{};
 };
 
 /// Weights of the planner's cost (docs/strategy.md). Every cost is in the same unit: 1 is what a clear

@@ -53,15 +53,7 @@ plan::Plan line_of(plan::Exercise const& exercise, Clef const& clef) {
         e.onset = static_cast<double>(i);
         e.sung = i;
         bar.events.push_back(std::move(e));
-        SungNote note{.pitch = line.passage.tuning.pitch(exercise.notes[i]),
-                      .spelled = exercise.notes[i],
-                      .measure = {},
-                      .start = {},
-                      .length = {},
-                      .syllables = {},
-                      .typed_ipa = {},
-                      .dynamic = {},
-                      .vowel = {}};
+        SungNote note{.pitch = line.passage.tuning.pitch(exercise.notes[i]), .spelled = exercise.notes[i]};
         note.melisma = vowel_on(exercise, i).empty();
         if (!note.melisma) note.syllables.push_back({vowel_on(exercise, i), Syllable::Part::single});
         line.passage.notes.push_back(std::move(note));

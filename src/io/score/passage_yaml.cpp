@@ -96,11 +96,7 @@ class PassageReader {
                       .spelled = spelled,
                       .measure = std::to_string(index + 1),
                       .start = seconds(now_ * to_seconds),
-                      .length = seconds(length * to_seconds),
-                      .syllables = {},
-                      .typed_ipa = {},
-                      .dynamic = {},
-                      .vowel = {}};
+                      .length = seconds(length * to_seconds)};
         sung.beat = 1 + std::max(0.0, now_ - static_cast<double>(index) * bar) * time_.beat_type / 4;
         if (auto const* n = item.find("syllable"))
             sung.syllables = syllables_of(yaml::scalar(*n, "the syllable"));

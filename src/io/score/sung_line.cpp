@@ -83,13 +83,7 @@ class Singer {
         SungNote sung{.pitch = options_.tuning.pitch(spelled),
                       .spelled = spelled,
                       .measure = bars_.printed(),
-                      .beat = 1,
-                      .start = {},
-                      .length = {},
-                      .syllables = {},
-                      .typed_ipa = {},
-                      .dynamic = {},
-                      .vowel = {}};
+                      .beat = 1};
         sung.beat = snapped(1 + (bars_.offset() + e.onset) * bar.measure->beat_type / 4.0);
         sung.start = time_.at(begin);
         sung.length = time_.at(end) - sung.start;

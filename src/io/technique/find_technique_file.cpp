@@ -4,16 +4,17 @@
 #include "vowelway/io/technique/read_technique.hpp"
 #include "yaml/tree.hpp"
 
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
 namespace vowelway::io {
 
 Technique find_technique(std::string const& name_or_path) {
     if (auto const known = built_in_technique(name_or_path)) return *known;
     if (std::error_code unknown; !std::filesystem::exists(name_or_path, unknown)) {
-        std::string names;
-        for (auto const& name : technique_names()) names += (names.empty() ? "" : ", ") + name;
-        throw InputError("no technique \"" + name_or_path +
-                             "\": neither a file nor one that comes with the program",
-                         "name a technique file, or one of " + names);
+        throw InputError(
+            "no technique \"" + name_or_path + "\": neither a file nor one that comes with the program",
+            fmt::format("name a technique file, or one of {}", fmt::join(technique_names(), ", ")));
     }
     return parse_technique(files::read_text(name_or_path, yaml::largest_file), name_or_path);
 }

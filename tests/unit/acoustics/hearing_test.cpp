@@ -34,7 +34,7 @@ template <class Table> VowelSpace space(Table const& table, Frequency quarter) {
     std::vector<std::pair<Vowel, ResonanceSet>> vowels;
     for (auto const& v : table)
         vowels.emplace_back(parse_ipa(v.ipa), resonance_set(hertz(v.f1), hertz(v.f2), quarter));
-    return VowelSpace(vowels, quarter, speaking_pitch(quarter));
+    return VowelSpace(vowels, quarter);
 }
 
 std::size_t index_of(VowelSpace const& s, char const* ipa) {
@@ -241,7 +241,7 @@ TEST_CASE("shades name the way from a vowel to a shape") {
         for (auto const* kept : {"i", "e", "ɛ", "ɑ", "ɔ", "o", "u"})
             if (std::string(v.ipa) == kept)
                 few.emplace_back(parse_ipa(v.ipa), resonance_set(hertz(v.f1), hertz(v.f2), men_quarter));
-    VowelSpace const s(few, men_quarter, speaking_pitch(men_quarter));
+    VowelSpace const s(few, men_quarter);
     auto const shade = [&](char const* from, double f1, double f2) {
         return s.shade_of(resonance_set(hertz(f1), hertz(f2), men_quarter), index_of(s, from)).ipa();
     };
@@ -269,10 +269,10 @@ TEST_CASE("marks of the intended vowel are kept") {
     std::vector<std::pair<Vowel, ResonanceSet>> const nasal{
         {parse_ipa("ɑ̃"), resonance_set(700_Hz, 1100_Hz, men_quarter)},
         {parse_ipa("ɔ"), resonance_set(550_Hz, 900_Hz, men_quarter)}};
-    VowelSpace const s(nasal, men_quarter, speaking_pitch(men_quarter));
+    VowelSpace const s(nasal, men_quarter);
     CHECK(s.shade_of(resonance_set(700_Hz, 1100_Hz, men_quarter), 0).nasal);
     CHECK_FALSE(s.shade_of(resonance_set(550_Hz, 900_Hz, men_quarter), 1).nasal);
-    CHECK_THROWS_AS(VowelSpace({}, men_quarter, Pitch(100_Hz)), std::invalid_argument);
+    CHECK_THROWS_AS(VowelSpace({}, men_quarter), std::invalid_argument);
 }
 
 TEST_CASE("speaking pitch follows size: Hillenbrand's groups") {

@@ -20,10 +20,10 @@ struct ScoreOptions {
     int verse = 0; ///< from 1; 0: choose
     /// Moves what is sung; the staff follows unless it is whole octaves. Nothing: the octave that suits the
     /// voice, with a remark where it is not the one written.
-    std::optional<double> transpose_semitones;
+    std::optional<double> transpose_semitones{};
     Tuning tuning;
-    std::optional<PitchRange> singer_range; ///< notes of chords are taken from it
-    VoiceType voice = VoiceType::other;     ///< whose octave is looked for
+    std::optional<PitchRange> singer_range{}; ///< notes of chords are taken from it
+    VoiceType voice = VoiceType::other;       ///< whose octave is looked for
 };
 
 /// Bounds. A file past them is refused, not cut. (A YAML passage: 1 MiB, a note ten minutes, one hour in
