@@ -176,6 +176,7 @@ void SvgCanvas::plain_text(Point at, std::string_view utf8, TextStyle const& sty
     body_ += fmt::format("<text x=\"{}\" y=\"{}\" fill=\"{}\" font-family=\"{}, serif\" font-size=\"{}\"",
                          number(at.x), number(at.y), hex((*theme_)[style.color]),
                          escaped_for_xml(family.name), number(style.size));
+    body_ += " xml:space=\"preserve\""; // blanks were measured: none is to be dropped
     if (style.bold) body_ += " font-weight=\"bold\"";
     if (style.italic) body_ += " font-style=\"italic\"";
     auto const width = text_->measure(utf8, style).advance; // another font must not run into its neighbours

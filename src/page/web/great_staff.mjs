@@ -7,7 +7,7 @@ const half = 5;                                 // half a space of the staff, in
 const width = 480, lowest = 21, highest = 60;   // steps above C0: C3 and a fifth above F7 (live.cpp, step_of)
 const lower = [30, 32, 34, 36, 38], upper = [44, 46, 48, 50, 52]; // E4..F5, E6..F7
 const y_of = (step) => (highest - step) * half;
-const aim_x = width * 0.78, trail_from = 70, remembered = 90;
+const aim_x = width * 0.66, trail_from = 70, remembered = 90;
 
 function draw(parent, name, attributes, text) {
     const out = document.createElementNS(names, name);
