@@ -42,8 +42,7 @@ plan::Comparison compare_voices(std::vector<std::string> const& names, Settings 
     std::vector<plan::ComparedSinger> singers;
     for (auto const& name : names) {
         plan::ComparedSinger one{io::find_singer(name, remarks), std::nullopt};
-        if (!one.singer.average && one.singer.voice != VoiceType::other)
-            one.reference = io::built_in_voice(one.singer.voice);
+        one.reference = io::average_beside(one.singer);
         singers.push_back(std::move(one));
     }
     auto comparison = plan::compare_singers(

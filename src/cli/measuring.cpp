@@ -72,8 +72,8 @@ std::vector<std::string> names_of(std::vector<analysis::Recording> const& record
 }
 
 Singer reference_for(Singer const& singer) {
-    if (singer.average || singer.voice == VoiceType::other) return singer;
-    return analysis::reference_singer(singer, io::built_in_voice(singer.voice));
+    auto const average = io::average_beside(singer);
+    return average ? analysis::reference_singer(singer, *average) : singer;
 }
 
 analysis::MeasureRequest request_for(MeasuringOptions const& o, Singer const& reference,

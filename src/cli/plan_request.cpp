@@ -112,8 +112,7 @@ ReadRequest read_request(PlanOptions const& o) {
     request.passage = read_passage(o, score);
     if (!o.range.empty()) request.range = parse_pitch_range(o.range);
     if (!o.vowels.empty()) request.vowels = parse_vowels(o.vowels);
-    if (!request.singer.average && request.singer.voice != VoiceType::other)
-        request.reference = io::built_in_voice(request.singer.voice);
+    request.reference = io::average_beside(request.singer);
     request.passage.remarks.insert(request.passage.remarks.begin(), remarks.begin(), remarks.end());
     return {std::move(request), std::move(score)};
 }

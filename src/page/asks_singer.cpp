@@ -39,8 +39,7 @@ std::string voices_told(Json const& request, std::string_view) {
     std::vector<plan::ComparedSinger> singers;
     for (auto const& one : request.at("singers")) {
         plan::ComparedSinger compared{profile_of(one).singer, std::nullopt};
-        if (!compared.singer.average && compared.singer.voice != VoiceType::other)
-            compared.reference = io::built_in_voice(compared.singer.voice);
+        compared.reference = io::average_beside(compared.singer);
         singers.push_back(std::move(compared));
     }
     auto const vowels = request.value("vowels", "");

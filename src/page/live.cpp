@@ -116,18 +116,27 @@ void Live::recognise() {
     excitation_ = analysis::recognise_excitation(piece, rate);
 }
 
-std::optional<Live::Reading> Live::read() {
-    auto const kind = excitation_.kind;
-    auto const index = static_cast<std::size_t>(kind);
-    auto const expected = analysis::expect(known_.reference, aim_.vowel, kind, known_.shifts[index]).formants;
+analysis::ProbeShifts const& Live::shifts() const {
+    return known_.shifts[static_cast<std::size_t>(excitation_.kind)];
+}
+
+analysis::Expectation Live::expected() const {
+    return analysis::expect(known_.reference, aim_.vowel, excitation_.kind, shifts()).formants;
+}
+
+analysis::FormantOptions Live::how_to_read() const {
     analysis::FormantOptions options;
-    options.kind = kind;
-    if (kind == ProbeKind::sung) options.fo = excitation_.rate;
+    options.kind = excitation_.kind;
+    if (excitation_.kind == ProbeKind::sung) options.fo = excitation_.rate;
     if (noise_) options.noise = &*noise_;
+    return options;
+}
+
+std::optional<Live::Reading> Live::read() {
     auto const found =
-        analysis::read_formants(std::span<float const>(last_).last(window), rate, expected, options);
+        analysis::read_formants(std::span<float const>(last_).last(window), rate, expected(), how_to_read());
     if (!found.formants[0] || !found.formants[1]) return std::nullopt;
-    auto const tract = analysis::tract_reading(found, aim_.vowel, kind, known_.shifts[index]);
+    auto const tract = analysis::tract_reading(found, aim_.vowel, excitation_.kind, shifts());
     if (!tract.resonances[0] || !tract.resonances[1]) return std::nullopt;
     return Reading{heard_, tract.resonances[0]->centre, tract.resonances[1]->centre};
 }
@@ -137,19 +146,13 @@ void Live::judge_last_second() {
     auto const part = analysis::steady_part(sound, {seconds(0), sound.length()});
     if (!part) return;
     auto const spectrum = analysis::pooled(part->blocks);
-    auto const kind = excitation_.kind;
-    auto const expected =
-        analysis::expect(known_.reference, aim_.vowel, kind, known_.shifts[static_cast<std::size_t>(kind)])
-            .formants;
-    analysis::FormantOptions options;
-    options.kind = kind;
+    auto const due = expected();
+    auto options = how_to_read();
     options.blocks = part->blocks;
-    if (kind == ProbeKind::sung) options.fo = excitation_.rate;
-    if (noise_) options.noise = &*noise_;
-    auto const found = analysis::read_formants(analysis::part(sound, part->span.start, part->span.end), rate,
-                                               expected, options);
+    auto const found =
+        analysis::read_formants(analysis::part(sound, part->span.start, part->span.end), rate, due, options);
     auto const quality =
-        analysis::judge({spectrum, options.noise, *part, false, excitation_, found, expected, aim_.vowel});
+        analysis::judge({spectrum, options.noise, *part, false, excitation_, found, due, aim_.vowel});
     balance_db_ = quality.balance.value;
     findings_ = Json::array();
     for (auto const& finding : quality.findings)

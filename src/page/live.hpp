@@ -43,6 +43,10 @@ class Live {
     };
     bool sounds(std::span<float const> samples);
     void recognise();
+    // For the kind of probe heard: what it shifts, where the formants are due, how they are read.
+    analysis::ProbeShifts const& shifts() const;
+    analysis::Expectation expected() const;
+    analysis::FormantOptions how_to_read() const;
     std::optional<Reading> read();
     void judge_last_second();
     void tell(Json& out, Reading const& smooth) const;

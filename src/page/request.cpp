@@ -57,9 +57,8 @@ analysis::MeasureRequest measure_request(Json const& singer) {
     auto const profile = profile_of(singer);
     analysis::MeasureRequest wanted;
     wanted.reference = profile.singer;
-    if (!profile.singer.average && profile.singer.voice != VoiceType::other)
-        wanted.reference =
-            analysis::reference_singer(profile.singer, io::built_in_voice(profile.singer.voice));
+    if (auto const average = io::average_beside(profile.singer))
+        wanted.reference = analysis::reference_singer(profile.singer, *average);
     analysis::use_shifts(wanted, profile.shifts);
     return wanted;
 }
@@ -106,8 +105,7 @@ plan::PlanRequest plan_request(Json const& request, std::string_view score) {
     wanted.passage = passage_of(request, score, wanted.singer);
     if (request.contains("range")) wanted.range = parse_pitch_range(request["range"].get<std::string>());
     if (request.contains("vowels")) wanted.vowels = parse_vowels(request["vowels"].get<std::string>());
-    if (!wanted.singer.average && wanted.singer.voice != VoiceType::other)
-        wanted.reference = io::built_in_voice(wanted.singer.voice);
+    wanted.reference = io::average_beside(wanted.singer);
     wanted.passage.remarks.insert(wanted.passage.remarks.begin(), remarks.begin(), remarks.end());
     return wanted;
 }

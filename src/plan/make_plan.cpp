@@ -184,6 +184,8 @@ Decided decide_all(PlanRequest request, Means const& means) {
         if (auto const& objection = model.reach->objection(); !objection.empty())
             plan.remarks.push_back(
                 {Remark::Kind::caution, "/" + model.resonances.vowel.ipa() + "/: " + objection});
+    for (std::size_t i = 0; i < plan.vowels.size(); ++i)
+        plan.vowels[i].turns_over = level_turn(strategy.models()[i], strategy);
 
     list_notes(plan);
     auto work = list_work(plan);
@@ -206,7 +208,6 @@ Plan make_plan(PlanRequest request, Means const& means) {
         auto& v = plan.vowels[i];
         auto const& model = strategy.models()[i];
         v.reach = rows_of(v.resonances, *model.reach);
-        v.turns_over = level_turn(model, strategy).value_or(v.turning.pitch);
         std::vector<std::vector<Advice>> drawn;
         for (auto const& advice : decided.drawn)
             drawn.emplace_back(advice.begin() + static_cast<std::ptrdiff_t>(next),

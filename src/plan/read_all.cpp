@@ -76,16 +76,13 @@ CostTerms cost_beside(Decided const& decided, std::size_t index, std::size_t sha
 std::vector<Decision> read_all(Decided const& decided) {
     auto const& strategy = decided.strategy;
     auto const& tasks = decided.work.tasks;
-    std::vector<Pitch> turns;
-    for (auto const& model : strategy.models())
-        turns.push_back(level_turn(model, strategy).value_or(Pitch(model.home.r1 / 2.0)));
     std::vector<Names> names(strategy.models().size());
     std::vector<Decision> out;
     for (std::size_t i = 0; i < tasks.size(); ++i) {
         auto const& task = tasks[i];
         auto& named = names[task.vowel];
         bool const strip = i < decided.work.strips();
-        Beside beside{.turns_over = turns[task.vowel],
+        Beside beside{.turns_over = decided.plan.vowels[task.vowel].turns_over,
                       .from = {},
                       .cost_kept = cost_beside(decided, i, strategy.grid().home()),
                       .cost_planned = cost_beside(decided, i, decided.choices[i].shape)};

@@ -137,7 +137,7 @@ std::string brief_of(Decision const& d) {
 
 } // namespace
 
-std::optional<Pitch> level_turn(VowelModel const& model, Strategy const& strategy) {
+Pitch level_turn(VowelModel const& model, Strategy const& strategy) {
     auto const quarter = strategy.space().quarter();
     auto const shape = acoustics::resonance_set(model.home.r1, model.home.r2, quarter);
     auto const turn = Pitch(model.home.r1 / 2.0);
@@ -149,7 +149,7 @@ std::optional<Pitch> level_turn(VowelModel const& model, Strategy const& strateg
         if (led && below) return note.pitch();
         below = !led;
     }
-    return std::nullopt;
+    return turn;
 }
 
 Decision read_decision(Strategy const& strategy, Task const& task, Choice const& choice,

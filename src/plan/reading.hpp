@@ -21,8 +21,8 @@ Decision read_decision(Strategy const& strategy, Task const& task, Choice const&
                        Beside const& beside);
 
 /// Going up with the shape kept, where the level of fo first exceeds that of 2fo after having been below it
-/// around 2fo = fR1; nothing where it never was.
-std::optional<Pitch> level_turn(VowelModel const& model, Strategy const& strategy);
+/// around 2fo = fR1; 2fo = fR1 itself where it never was.
+Pitch level_turn(VowelModel const& model, Strategy const& strategy);
 
 /// 0 nothing to watch .. 1: how much a note deserves attention. `before`: the decision on the note before it.
 double importance_of(Decision const& decision, Duration length, Decision const* before);

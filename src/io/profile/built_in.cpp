@@ -18,4 +18,9 @@ Singer built_in_voice(VoiceType type) {
     return parse_profile(std::string(found->yaml), "built-in profile " + name).singer;
 }
 
+std::optional<Singer> average_beside(Singer const& singer) {
+    if (singer.average || singer.voice == VoiceType::other) return std::nullopt;
+    return built_in_voice(singer.voice);
+}
+
 } // namespace vowelway::io

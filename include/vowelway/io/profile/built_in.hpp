@@ -5,6 +5,7 @@
 #include "vowelway/core/error.hpp"
 #include "vowelway/core/singer.hpp"
 
+#include <optional>
 #include <string>
 
 namespace vowelway::io {
@@ -12,6 +13,10 @@ namespace vowelway::io {
 /// An average voice, derived from published tables (profiles/README.md). `average` is true.
 /// Throws InputError for VoiceType::other, which has no average.
 Singer built_in_voice(VoiceType type);
+
+/// The average voice of a measured singer's type, which the vowels they lack are taken from; nothing for an
+/// average singer, and where there is none of that type.
+std::optional<Singer> average_beside(Singer const& singer);
 
 /// A built-in voice by its name ("tenor"), else the profile in the file of that name. What was assumed is
 /// added to the remarks. Throws InputError that lists the names when it is neither.
