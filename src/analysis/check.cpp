@@ -23,7 +23,7 @@ Distance between(Frequency found, Frequency found_sd, Frequency aim, Frequency a
 
 Verdict verdict_of(Distance const& d) {
     double const share = std::abs(in_hertz(d.found - d.aim)) / in_hertz(d.aim);
-    if (std::abs(d.in_sds) > 2 && share > least_noticed) return Verdict::off;
+    if (std::abs(d.in_sds) > 2 && share > least_noticed) return Verdict::moved;
     return std::abs(d.distance.value) <= near_enough.value ? Verdict::there : Verdict::unclear;
 }
 
@@ -48,8 +48,8 @@ std::string_view to_string(Verdict verdict) {
         return "there";
     case Verdict::unclear:
         return "unclear";
-    case Verdict::off:
-        return "off";
+    case Verdict::moved:
+        return "moved";
     }
     return "";
 }

@@ -66,9 +66,12 @@ std::vector<double> residual(std::span<double const> x, Frequency rate) {
 std::vector<std::size_t> find_epochs(std::span<double const> sound, Frequency rate,
                                      std::optional<Frequency> fo) {
     auto const e = residual(sound, rate);
-    double const gap = fo ? 0.6 * in_hertz(rate) / in_hertz(*fo) : creak_gap * in_hertz(rate);
-    auto found = peaks_apart(e, static_cast<std::size_t>(std::max(1.0, gap)));
-    if (fo) return found;
+    if (!fo) return pulses_in(e, rate);
+    return peaks_apart(e, static_cast<std::size_t>(std::max(1.0, 0.6 * in_hertz(rate) / in_hertz(*fo))));
+}
+
+std::vector<std::size_t> pulses_in(std::vector<double> const& e, Frequency rate) {
+    auto found = peaks_apart(e, static_cast<std::size_t>(std::max(1.0, creak_gap * in_hertz(rate))));
     double mean = 0;
     for (double v : e) mean += v * v;
     double const level = std::sqrt(mean / static_cast<double>(std::max<std::size_t>(e.size(), 1)));

@@ -20,6 +20,9 @@ std::vector<double> residual(std::span<double const> sound, Frequency rate);
 std::vector<std::size_t> find_epochs(std::span<double const> sound, Frequency rate,
                                      std::optional<Frequency> fo);
 
+/// The peaks of an error that stand out from their surroundings, 8 ms apart at least: the pulses of a creak.
+std::vector<std::size_t> pulses_in(std::vector<double> const& error, Frequency rate);
+
 /// A weight for each sample: the energy of the 1.3 ms before it, kept only in the closed phase, from just
 /// after an epoch to `closed` of the way to the next (at most 12 ms). Without epochs, the energy alone.
 /// Energy: stabilised weighted linear prediction (C. Magi, J. Pohjalainen, T. Backstrom & P. Alku, Speech

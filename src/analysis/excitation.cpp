@@ -2,156 +2,173 @@
 #include "vowelway/analysis/excitation.hpp"
 
 #include "analysis/epochs.hpp"
-#include "analysis/fft.hpp"
+#include "analysis/periodicity.hpp"
 #include "analysis/resample.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
-#include <vector>
+#include <numbers>
 
 namespace vowelway::analysis {
 namespace {
 
 constexpr Frequency looked_at = hertz(16000);
-constexpr double frame_length = 0.060, frame_hop = 0.060; // s
-constexpr double lowest_pitch = 70, highest_pitch = 1000; // Hz
-constexpr double regular = 0.45;                          // at least, for a pitch
-constexpr double lasting =
-    0.6; // of the sound itself, in every period from 15 to 40 ms: a pitch whose fundamental lies on F1
-constexpr double peaked = 6.0;      // at least, for a creak
-constexpr double odd_rise = 4;      // dB
-constexpr double nearly_best = 0.8; // a shorter period this good is preferred: no octave too low
+constexpr double shortest_of_error = 1.0 / 1000, shortest_of_sound = 1.0 / 400; // s
+constexpr double odd_rise = 4;                                                  // dB
+constexpr double level_block = 0.2;  // s: slower changes of level do not count as peaks
+constexpr double noise_weight = 1.5; // times the noise of the pauses is taken for noise
+constexpr double least_noise = 1e-3; // of the sound's power: less needs no weighting
+constexpr std::size_t half_taps = 32, grid = 128;
+constexpr double surest = 7; // ln of odds, no more from one look
 
-struct Period {
-    double samples = 0, likeness = 0;
-};
-
-/// The autocorrelation of a frame, normalised, tapering undone, lags up to `lags`.
-std::vector<double> likeness_of(std::vector<double> const& x, std::size_t from, std::size_t length,
-                                std::size_t lags, RealFft& fft, std::vector<double>& frame) {
-    std::fill(frame.begin(), frame.end(), 0.0);
-    std::copy_n(x.begin() + static_cast<std::ptrdiff_t>(from), length, frame.begin());
-    auto bins = fft.forward(frame);
-    for (auto& b : bins) b = std::norm(b);
-    auto const& r = fft.inverse(bins, frame.size());
-    std::vector<double> likeness(lags + 1, 0.0);
-    if (r[0] <= 0) return likeness;
-    for (std::size_t lag = 0; lag <= lags; ++lag)
-        likeness[lag] = r[lag] / r[0] * static_cast<double>(length) / static_cast<double>(length - lag);
-    return likeness;
+double odds(double value, double limit, double step) {
+    return std::clamp((value - limit) / step, -surest, surest);
 }
+/// ln of the probability with these odds.
+double ln_probability(double odds) { return -std::log1p(std::exp(-odds)); }
 
-/// The shortest lag of a pitch that is nearly as good as the best.
-Period period_of(std::vector<double> const& likeness, double rate) {
-    auto const from = static_cast<std::size_t>(rate / highest_pitch),
-               to = static_cast<std::size_t>(rate / lowest_pitch);
-    Period best;
-    std::vector<Period> peaks;
-    for (std::size_t lag = from; lag <= to; ++lag) {
-        double const left = likeness[lag - 1], here = likeness[lag], right = likeness[lag + 1];
-        if (here < left || here < right) continue;
-        double const bend = left - 2 * here + right, shift = bend < 0 ? 0.5 * (left - right) / bend : 0;
-        peaks.push_back({static_cast<double>(lag) + shift, here - 0.25 * (left - right) * shift});
-        if (peaks.back().likeness > best.likeness) best = peaks.back();
+/// The error where it stands above the noise of the pauses: a filter of linear phase whose gain is the
+/// share of the sound in each band.
+std::vector<double> above_noise(std::vector<double> error, PowerSpectrum const& sound,
+                                PowerSpectrum const& noise) {
+    std::array<double, grid / 2 + 1> gain{};
+    bool needed = false;
+    for (std::size_t k = 0; k <= grid / 2; ++k) {
+        auto const at = looked_at * (static_cast<double>(k) / grid);
+        auto const low = std::max(at - hertz(90), hertz(0)), high = at + hertz(90);
+        double const all = sound.mean(low, high), still = noise.mean(low, high);
+        gain[k] = all > 0 && at >= hertz(100) ? std::max(0.0, 1 - noise_weight * still / all) : 0;
+        needed = needed || (at >= hertz(100) && still > least_noise * all);
     }
-    for (auto const& p : peaks)
-        if (p.likeness >= nearly_best * best.likeness) return p;
-    return {};
+    if (!needed) return error;
+    std::array<double, 2 * half_taps + 1> taps{};
+    for (std::size_t t = 0; t < taps.size(); ++t) {
+        double const at = static_cast<double>(t) - half_taps;
+        double sum = 0;
+        for (std::size_t k = 0; k <= grid / 2; ++k)
+            sum += (k == 0 || k == grid / 2 ? 1 : 2) * gain[k] *
+                   std::cos(2 * std::numbers::pi * static_cast<double>(k) * at / grid);
+        taps[t] = sum / grid * (0.5 + 0.5 * std::cos(std::numbers::pi * at / (half_taps + 1)));
+    }
+    std::vector<double> kept(error.size() > 2 * half_taps ? error.size() - 2 * half_taps : 0, 0.0);
+    for (std::size_t t = 0; t < taps.size(); ++t)
+        for (std::size_t n = 0; n < kept.size(); ++n) kept[n] += taps[t] * error[n + t];
+    return kept;
 }
 
-double median(std::vector<double> values);
-
-/// How alike the sound stays in every period from lag `from` on: a tone does, the ringing between the pulses
-/// of a creak dies.
-double throughout(std::vector<double> const& likeness, std::size_t from, double period) {
-    auto const width = static_cast<std::size_t>(std::ceil(1.2 * period));
-    if (width == 0) return 0;
-    double least = 1;
-    for (std::size_t lag = from; lag + width <= likeness.size(); lag += width)
-        least =
-            std::min(least, *std::max_element(likeness.begin() + static_cast<std::ptrdiff_t>(lag),
-                                              likeness.begin() + static_cast<std::ptrdiff_t>(lag + width)));
-    return least;
+/// Fourth moment over the square of the second, in blocks so that slow changes of level do not count.
+double peakedness_of(std::vector<double> const& e, double rate) {
+    auto const block = std::min(e.size(), static_cast<std::size_t>(level_block * rate));
+    double sum = 0;
+    std::size_t count = 0;
+    for (std::size_t from = 0; block > 0 && from + block <= e.size(); from += block) {
+        double second = 0, fourth = 0;
+        for (std::size_t n = from; n < from + block; ++n)
+            second += e[n] * e[n], fourth += e[n] * e[n] * e[n] * e[n];
+        if (second <= 0) continue;
+        sum += fourth / (second * second) * static_cast<double>(block);
+        ++count;
+    }
+    return count > 0 ? sum / static_cast<double>(count) : 3;
 }
 
 /// Whether there is sound at 1, 3, 5 and 7 times `pitch`, above what lies halfway to the next multiples: if
 /// not, the true pitch is twice as high.
 bool odd_harmonics(PowerSpectrum const& spectrum, double pitch) {
-    std::vector<double> rise;
-    for (int k = 1; k <= 7; k += 2) {
+    std::array<double, 4> rise{};
+    for (std::size_t i = 0; i < rise.size(); ++i) {
+        auto const k = static_cast<double>(2 * i + 1);
         auto const around = [&](double multiple) {
             return spectrum.mean(hertz(pitch * (multiple - 0.12)), hertz(pitch * (multiple + 0.12)));
         };
         double const between = std::sqrt(around(k - 0.5) * around(k + 0.5));
-        rise.push_back(10 * std::log10((around(k) + 1e-16) / (between + 1e-16)));
+        rise[i] = 10 * std::log10((around(k) + 1e-16) / (between + 1e-16));
     }
-    return median(rise) > odd_rise;
+    std::sort(rise.begin(), rise.end());
+    return rise[2] > odd_rise;
 }
 
-double median(std::vector<double> values) {
-    auto const middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
-    std::nth_element(values.begin(), middle, values.end());
-    return *middle;
+std::optional<Frequency> pulse_rate(std::vector<double> const& error, Frequency rate) {
+    auto const epochs = pulses_in(error, rate);
+    if (epochs.size() < 3) return std::nullopt;
+    return static_cast<double>(epochs.size() - 1) * rate /
+           static_cast<double>(epochs.back() - epochs.front());
+}
+
+std::optional<Frequency> pitch_of(Periodicity const& p, std::span<float const> steady, Frequency rate,
+                                  PowerSpectrum const* spectrum) {
+    if (p.period <= 0) return std::nullopt;
+    double pitch = in_hertz(looked_at) / p.period; // what is taken for a usable pitch is looked at again
+    if (p.agreement > 0.7 && std::abs(p.drift) > 1) return hertz(pitch); // moving harmonics blur
+    for (int look = 0; look < 2 && pitch > 120 && pitch <= in_hertz(highest_sung_probe) * 1.2; ++look) {
+        if (odd_harmonics(spectrum ? *spectrum : average_spectrum(steady, rate), pitch)) break;
+        pitch *= 2;
+    }
+    return hertz(pitch);
+}
+
+/// ln of odds that there is a pitch, that there are pulses, and that the pitch moves as in speech. The
+/// limits are our choice.
+struct Odds {
+    double voice, pulses, moving;
+};
+
+Odds odds_of(Periodicity const& of_error, Periodicity const& of_sound, double peakedness) {
+    Odds o{};
+    o.voice =
+        std::max({odds(of_error.likeness, 0.45, 0.04), odds(of_sound.likeness, 0.82, 0.03),
+                  odds(of_sound.lasting, 0.60, 0.04),
+                  of_error.likeness > 0.2 && of_error.each.size() >= 4 ? odds(of_error.agreement, 0.60, 0.06)
+                                                                       : -surest});
+    o.pulses = odds(peakedness, 4.4, 0.25);
+    auto const& pitch = of_error.agreement >= of_sound.agreement ? of_error : of_sound;
+    o.moving =
+        std::clamp(std::max((std::abs(pitch.drift) - 0.75) / 0.2, (pitch.swing - 0.8) / 0.2), -3.0, 3.0);
+    return o;
+}
+
+void judge(Excitation& found, Odds const& o) {
+    found.evidence = {ln_probability(-o.voice) + ln_probability(-o.pulses),
+                      ln_probability(-o.voice) + ln_probability(o.pulses),
+                      ln_probability(o.voice) + ln_probability(-o.moving),
+                      ln_probability(o.voice) + ln_probability(o.moving)};
+    auto const best = std::max_element(found.evidence.begin(), found.evidence.end());
+    found.kind = static_cast<ProbeKind>(best - found.evidence.begin());
+    found.probability = std::exp(*best); // the four add up to 1
 }
 
 } // namespace
 
-Excitation recognise_excitation(std::span<float const> steady, Frequency rate,
-                                PowerSpectrum const* spectrum) {
+Excitation recognise_excitation(std::span<float const> steady, Frequency rate, PowerSpectrum const* spectrum,
+                                PowerSpectrum const* noise) {
     Excitation found;
     auto const sound = resample(steady, rate, looked_at);
-    auto const e = residual(sound.samples, sound.rate);
-    double second = 0, fourth = 0;
-    for (double v : e) second += v * v, fourth += v * v * v * v;
-    if (second <= 0) return found;
-    found.peakedness = fourth / (second * second) * static_cast<double>(e.size());
-
-    double const hz = in_hertz(sound.rate);
-    auto const length = static_cast<std::size_t>(frame_length * hz),
-               hop = static_cast<std::size_t>(frame_hop * hz);
-    auto& fft = frame_fft();
-    auto const lags = static_cast<std::size_t>(0.040 * hz);
-    std::vector<double> frame(fast_length(length + lags + 1)); // so long that the lags used are not folded
-    auto const late = static_cast<std::size_t>(0.015 * hz);
-    std::vector<double> of_error, of_sound, lasts, error_periods, sound_periods;
-    for (std::size_t from = 0; from + length <= e.size(); from += hop) {
-        auto const error = period_of(likeness_of(e, from, length, lags, fft, frame), hz);
-        of_error.push_back(error.likeness);
-        if (error.samples > 0) error_periods.push_back(error.samples);
-    }
-    if (of_error.empty()) return found;
-    found.regularity = median(of_error);
-    bool const repeats = found.regularity >= regular && !error_periods.empty();
-    // Where the error does not repeat, the sound itself may.
-    for (std::size_t from = 0; !repeats && from + length <= e.size(); from += 2 * hop) {
-        auto const likeness = likeness_of(sound.samples, from, length, lags, fft, frame);
-        auto const heard = period_of(likeness, hz);
-        of_sound.push_back(heard.likeness);
-        if (heard.samples > 0) sound_periods.push_back(heard.samples);
-        lasts.push_back(throughout(likeness, late, heard.samples));
-    }
-    double const tone = repeats ? 0 : std::min(median(of_sound), median(lasts));
-    if (repeats) {
-        found.kind = ProbeKind::sung;
-        found.rate = hertz(hz / median(error_periods));
-    } else if (tone >= lasting && !sound_periods.empty()) {
-        found.kind = ProbeKind::sung;
-        found.regularity = tone;
-        found.rate = hertz(hz / median(sound_periods));
-    }
-    if (found.rate) {
-        double const pitch = in_hertz(*found.rate); // what is taken for a usable pitch is looked at twice
-        if (pitch > 120 && pitch <= in_hertz(highest_sung_probe) * 1.2 &&
-            !odd_harmonics(spectrum ? *spectrum : average_spectrum(steady, rate), pitch))
-            found.rate = 2.0 * *found.rate;
-    } else if (found.peakedness >= peaked) {
-        found.kind = ProbeKind::creak;
-        auto const epochs = find_epochs(sound.samples, sound.rate, std::nullopt);
-        if (epochs.size() > 2)
-            found.rate = hertz(static_cast<double>(epochs.size() - 1) * hz /
-                               static_cast<double>(epochs.back() - epochs.front()));
-    }
+    auto error = residual(sound.samples, sound.rate);
+    auto const of_error = periodicity_of(error, sound.rate, shortest_of_error);
+    if (spectrum && noise && rate == looked_at && noise->power.size() == spectrum->power.size())
+        error = above_noise(std::move(error), *spectrum, *noise);
+    found.peakedness = peakedness_of(error, in_hertz(sound.rate));
+    auto const of_sound = periodicity_of(sound.samples, sound.rate, shortest_of_sound);
+    if (of_error.each.empty()) return found;
+    found.regularity = std::max(of_error.likeness, std::min(of_sound.likeness, of_sound.lasting));
+    judge(found, odds_of(of_error, of_sound, found.peakedness));
+    // An error that repeats every second period only, while the sound repeats every one, is an octave low.
+    bool const octave_low = of_sound.likeness > 0.9 && of_sound.agreement > 0.7 &&
+                            std::abs(of_error.period / (2 * of_sound.period) - 1) < 0.06;
+    bool const error_repeats =
+        !octave_low && (of_error.likeness >= 0.45 || of_error.agreement >= of_sound.agreement);
+    auto const& pitch = error_repeats ? of_error : of_sound;
+    found.drift = pitch.drift;
+    found.pitch = pitch_of(pitch, steady, rate, spectrum);
+    found.pulses = found.peakedness > 3.5 ? pulse_rate(error, sound.rate) : std::nullopt;
+    take_kind(found, found.kind);
     return found;
+}
+
+void take_kind(Excitation& e, ProbeKind kind) {
+    e.kind = kind;
+    e.rate = is_voiced(kind) ? e.pitch : kind == ProbeKind::creak ? e.pulses : std::nullopt;
 }
 
 } // namespace vowelway::analysis

@@ -47,13 +47,11 @@ Formant combine(std::vector<Vote> const& votes, FormantOptions const& options) {
     double const random = variances.empty() ? 0 : median(std::move(variances));
     double const spread =
         1.4826 * median_of(votes, [&](Vote const& v) { return std::abs(centre_of(v) - centre); });
-    double const fo = options.kind == ProbeKind::sung && options.fo ? in_hertz(*options.fo) : 0;
+    double const fo = is_voiced(options.kind) && options.fo ? in_hertz(*options.fo) : 0;
     double const variance = random + std::pow(model_factor * spread, 2) +
                             std::pow(harmonic_share * fo * fo / 300, 2) + std::pow(least_share * centre, 2);
     return {hertz(centre), hertz(std::sqrt(variance)), hertz(std::max(width, 1.0))};
 }
-
-Frequency widest(ProbeKind kind) { return kind == ProbeKind::whisper ? hertz(700) : hertz(450); }
 
 } // namespace
 
@@ -65,12 +63,14 @@ std::string_view to_string(ProbeKind kind) {
         return "creak";
     case ProbeKind::sung:
         return "sung";
+    case ProbeKind::spoken:
+        return "spoken";
     }
     return "";
 }
 
 std::optional<ProbeKind> parse_probe_kind(std::string_view name) {
-    for (auto kind : {ProbeKind::whisper, ProbeKind::creak, ProbeKind::sung})
+    for (auto kind : {ProbeKind::whisper, ProbeKind::creak, ProbeKind::sung, ProbeKind::spoken})
         if (to_string(kind) == name) return kind;
     return std::nullopt;
 }
@@ -88,17 +88,22 @@ std::vector<LookSetting> usual_settings(Expectation const& expectation, Frequenc
     return settings;
 }
 
-FormantReading read_formants(std::span<float const> steady, Frequency rate, Expectation const& expectation,
-                             FormantOptions const& options) {
-    FormantReading reading;
-    if (in_seconds(static_cast<double>(steady.size()) / rate) < in_seconds(shortest_steady)) return reading;
+Frequency widest_formant(ProbeKind kind) { return kind == ProbeKind::whisper ? hertz(700) : hertz(450); }
+
+Looks look_usually(std::span<float const> steady, Frequency rate, Expectation const& expectation,
+                   FormantOptions const& options) {
+    if (in_seconds(static_cast<double>(steady.size()) / rate) < in_seconds(shortest_steady)) return {};
     auto const top = std::min(options.band_limit.value_or(rate / 2.0), rate / 2.0);
     auto const settings = options.settings.empty() ? usual_settings(expectation, top) : options.settings;
-    auto const looks = look(steady, rate, settings, options);
+    return look(steady, rate, settings, options);
+}
 
+FormantReading read_looks(Looks const& looks, Expectation const& expectation, FormantOptions const& options) {
+    FormantReading reading;
+    if (looks.frames == 0) return reading;
     std::vector<Match> matches;
     for (auto const& one : looks.each)
-        matches.push_back(match_poles(one.poles, expectation, widest(options.kind)));
+        matches.push_back(match_poles(one.poles, expectation, widest_formant(options.kind)));
     for (std::size_t k = 0; k < 3; ++k) {
         std::vector<Vote> votes;
         for (std::size_t i = 0; i < matches.size(); ++i)
@@ -115,6 +120,11 @@ FormantReading read_formants(std::span<float const> steady, Frequency rate, Expe
     reading.frames = looks.frames;
     reading.fo = options.fo;
     return reading;
+}
+
+FormantReading read_formants(std::span<float const> steady, Frequency rate, Expectation const& expectation,
+                             FormantOptions const& options) {
+    return read_looks(look_usually(steady, rate, expectation, options), expectation, options);
 }
 
 } // namespace vowelway::analysis

@@ -33,6 +33,7 @@ Method method_of(ProbeKind kind) {
     case ProbeKind::creak:
         return Method::creak;
     case ProbeKind::sung:
+    case ProbeKind::spoken: // the folds swing in both: the same shift
         return Method::sung;
     }
     return Method::whisper;

@@ -29,6 +29,16 @@ struct Looks {
 Looks look(std::span<float const> steady, Frequency rate, std::vector<LookSetting> const& settings,
            FormantOptions const& options);
 
+/// The usual settings for this expectation, or those of the options.
+Looks look_usually(std::span<float const> steady, Frequency rate, Expectation const& expectation,
+                   FormantOptions const& options);
+
+/// What read_formants does after looking.
+FormantReading read_looks(Looks const& looks, Expectation const& expectation, FormantOptions const& options);
+
+/// A pole wider than this is no formant.
+Frequency widest_formant(ProbeKind kind);
+
 /// Random variance (Hz^2) of the pole's centre under this look: from the blocks, and for a whisper at
 /// least the Cramer-Rao bound; with that of the noise the room is like (Room::like_noise_of) added. For
 /// pulses the latter is that of a lone narrow resonance, bandwidth / (4 pi seconds). Nothing for a look

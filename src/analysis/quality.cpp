@@ -61,6 +61,35 @@ void judge_levels(ProbeQuality& q, ProbeEvidence const& e, PowerSpectrum const& 
     q.relief = {*most - *least};
 }
 
+/// Power of even noise from the glottis, heard through formants with these bandwidths and those above them in
+/// their usual distances, radiated from the lips.
+double expected_power(std::array<Formant, 3> const& formants, Frequency spacing, double f) {
+    double power = f * f;
+    auto const through = [&](double centre, double width) {
+        double const c = centre * centre, d = c - f * f;
+        power *= c * c / (d * d + f * f * width * width);
+    };
+    for (auto const& one : formants) through(in_hertz(one.centre), in_hertz(one.bandwidth));
+    double const step = in_hertz(spacing);
+    for (double higher = in_hertz(formants[2].centre) + step; higher < 8000; higher += step)
+        through(higher, 0.05 * higher);
+    return power;
+}
+
+/// How the source of a whisper is balanced: the level measured around F1 and F2, less that expected there.
+void judge_source(ProbeQuality& q, ProbeEvidence const& e) {
+    auto const& f = e.reading.formants;
+    if (e.excitation.kind != ProbeKind::whisper || !f[0] || !f[1] || !f[2]) return;
+    auto const expected = [&](Frequency around) {
+        double sum = 0;
+        int count = 0;
+        for (double at = 0.87 * in_hertz(around); at <= 1.15 * in_hertz(around); at += 20, ++count)
+            sum += expected_power({*f[0], *f[1], *f[2]}, e.expectation.spacing, at);
+        return decibels(sum / count * 1e-6);
+    };
+    q.source_balance = Decibels{q.balance.value - (expected(f[0]->centre) - expected(f[1]->centre))};
+}
+
 void judge_height(ProbeQuality& q, ProbeEvidence const& e) {
     for (std::size_t k = 0; k < 3; ++k)
         if (auto const& f = e.reading.formants[k]) {
@@ -105,6 +134,7 @@ ProbeQuality judge(ProbeEvidence const& e) {
     q.length = e.part.span.length();
     judge_levels(q, e, e.spectrum);
     judge_height(q, e);
+    judge_source(q, e);
 
     using K = Finding::Kind;
     auto const say = [&](K kind, std::string says, std::string tries) {

@@ -172,4 +172,18 @@ std::optional<SteadyPart> steady_part(Sound const& sound, TimeSpan within) {
         {std::sqrt(std::max(scatter.cost(from, to), 0.0) / static_cast<double>(to - from) / bands)}};
 }
 
+Decibels movement(Sound const& sound, TimeSpan within, TimeSpan steady) {
+    if (in_seconds(steady.length()) >= std::min(in_seconds(within.length()), 3.0) / 3) return {};
+    auto const shapes = shapes_of(sound, within);
+    auto const third = shapes.each.size() / 3;
+    if (third == 0) return {};
+    Shape first{}, last{};
+    for (std::size_t f = 0; f < third; ++f)
+        for (std::size_t b = 0; b < bands; ++b) {
+            first[b] += shapes.each[f][b] / static_cast<double>(third);
+            last[b] += shapes.each[shapes.each.size() - 1 - f][b] / static_cast<double>(third);
+        }
+    return {distance(first, last)};
+}
+
 } // namespace vowelway::analysis

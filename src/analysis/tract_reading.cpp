@@ -36,10 +36,17 @@ ProbeShifts published_shift(ProbeKind kind) {
         return {{shared(255, 90), shared(115, 105), shared(125, 125)}};
     case ProbeKind::creak:
         return {{shared(45, 50), shared(0, 60), shared(65, 120)}};
+    case ProbeKind::spoken:
+        return {{shared(0, 25), shared(0, 30), shared(0, 40)}};
     case ProbeKind::sung:
         break;
     }
     return {{shared(0, 15), shared(0, 20), shared(0, 30)}};
+}
+
+std::array<ProbeShifts, 4> published_shifts() {
+    return {published_shift(ProbeKind::whisper), published_shift(ProbeKind::creak),
+            published_shift(ProbeKind::sung), published_shift(ProbeKind::spoken)};
 }
 
 bool is_close(Vowel const& vowel) { return chart_place(vowel).height <= 1; }

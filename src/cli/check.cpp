@@ -4,12 +4,15 @@
 #include "cli/measuring.hpp"
 #include "cli/outputs.hpp"
 #include "cli/remarks.hpp"
+#include "cli/standard_output.hpp"
 #include "vowelway/analysis/check_profile.hpp"
+#include "vowelway/analysis/lesson.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/io/plan/read_targets.hpp"
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/profile/read_profile.hpp"
 #include "vowelway/report/check_report.hpp"
+#include "vowelway/report/measurement_report.hpp"
 
 #include <filesystem>
 #include <memory>
@@ -47,6 +50,7 @@ void run(Settings const& s) {
     auto const recordings = read_recordings(s.measuring, remarks);
     auto m = measure(recordings, request);
     auto const checked = check_all(m, profile, targets, s.date, remarks);
+    m.lesson = analysis::lesson_points(m, checked);
     m.remarks.insert(m.remarks.begin(), remarks.begin(), remarks.end());
     if (profile.singer.average)
         m.remarks.push_back({Remark::Kind::caution, std::string(average_voice_notice)});
@@ -57,8 +61,9 @@ void run(Settings const& s) {
     s.outputs.write({{Form::table, [&] { return report::check_text(m, checked, files); }},
                      {Form::json, [&] { return report::check_json(m, checked, files, profile.singer.name); }},
                      chart_writer(map, charts)});
+    if (!s.outputs.prints()) say(report::refusals_text(m, files));
     if (m.vowels.empty())
-        throw InputError("no take gives a result", "see the reasons above, and record again");
+        throw InputError("no take gives a result", "see the reason of each above, and record again");
 }
 
 } // namespace

@@ -104,9 +104,10 @@ void run(Settings s) {
     s.outputs.write({{Form::table, [&] { return report::measurement_text(m, files, reference.tuning); }},
                      {Form::json, [&] { return report::measurement_json(m, files); }},
                      chart_writer(map, charts)});
+    if (!s.outputs.prints()) say(report::refusals_text(m, files));
     if (m.vowels.empty())
         throw InputError("no take gives a result",
-                         "see the reasons above, and record again: softly and briefly, never when hoarse");
+                         "see the reason of each above, and record again: softly and briefly, never when hoarse");
     if (!s.into.empty()) write_into(s, profile, m);
 }
 

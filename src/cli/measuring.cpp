@@ -21,8 +21,8 @@ void add_measuring_options(Command& command, MeasuringOptions& o) {
     command.value("--repeat", o.repeat, "how many times the list is said (default: found from the recording)")
         .between(1, 50);
     command.value("--cues", o.cues, "a file with start, end and vowel on each line, for one recording");
-    command.value("--probe", o.probe, "whisper, creak or sung (default: recognised)")
-        .one_of({"whisper", "creak", "sung"});
+    command.value("--probe", o.probe, "whisper, creak, sung or spoken (default: recognised)")
+        .one_of({"whisper", "creak", "sung", "spoken"});
 }
 
 std::vector<std::string> inputs_of(MeasuringOptions const& o) {

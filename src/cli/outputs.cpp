@@ -99,6 +99,8 @@ std::string Outputs::first(Form form) const {
     return found == files_.end() ? std::string() : *found;
 }
 
+bool Outputs::prints() const { return files_.empty() || std::ranges::find(files_, "-") != files_.end(); }
+
 void Outputs::write(std::vector<Writer> const& writers) const {
     auto const text = [&](Form form) {
         auto made = std::get<Writer::Text>(writer_of(writers, form).make)();

@@ -45,6 +45,9 @@ class Outputs {
     /// The first file to be written in that form; empty when there is none.
     std::string first(Form form) const;
 
+    /// Whether `write` prints the form for the terminal, or another, to standard output.
+    bool prints() const;
+
     /// Writes every output, prints to standard output for "-" or when there is no output at all, says on
     /// standard error what was written. Throws InputError for what cannot be written, standard output too.
     void write(std::vector<Writer> const& writers) const;

@@ -2,6 +2,7 @@
 #include "vowelway/report/check_report.hpp"
 
 #include "report/measurement_parts.hpp"
+#include "vowelway/report/measurement_report.hpp"
 #include "vowelway/report/table.hpp"
 
 #include <fmt/format.h>
@@ -104,12 +105,7 @@ Json json_of(std::vector<analysis::Checked> const& all) {
 
 std::string check_text(analysis::Measurements const& m, std::vector<analysis::Checked> const& checks,
                        std::vector<std::string> const& files) {
-    auto out = table_of(checks);
-    for (auto const& t : m.takes)
-        if (!t.usable())
-            out += fmt::format("{} {:.2f}-{:.2f} s /{}/: no result: {}\n", files[t.recording],
-                               in_seconds(t.span.start), in_seconds(t.span.end), t.vowel.ipa(), t.refused);
-    return out;
+    return lesson_text(m.lesson) + table_of(checks) + kinds_text(m, files) + refusals_text(m, files);
 }
 
 std::string check_json(analysis::Measurements const& m, std::vector<analysis::Checked> const& checks,

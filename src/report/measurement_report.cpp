@@ -7,12 +7,17 @@
 
 #include <fmt/format.h>
 
+#include <array>
 #include <cmath>
 
 namespace vowelway::report {
 namespace {
 
+constexpr std::array all_kinds{analysis::ProbeKind::whisper, analysis::ProbeKind::creak,
+                               analysis::ProbeKind::sung, analysis::ProbeKind::spoken};
+
 double tenth(double v) { return std::round(10 * v) / 10; }
+double thousandth(double v) { return std::round(1000 * v) / 1000; }
 double hundredth(double v) { return std::round(100 * v) / 100; }
 
 template <class T> Json or_null(std::optional<T> const& v) {
@@ -56,6 +61,7 @@ Json quality_json(analysis::ProbeQuality const& q) {
     return {{"low_above_floor_db", or_null(q.low_above_floor)},
             {"high_above_floor_db", or_null(q.high_above_floor)},
             {"balance_db", tenth(q.balance.value)},
+            {"source_balance_db", or_null(q.source_balance)},
             {"filled", hundredth(q.filled)},
             {"relief_db", tenth(q.relief.value)},
             {"unsteadiness_db", tenth(q.unsteadiness.value)},
@@ -71,6 +77,7 @@ Json take_json(analysis::Take const& t, std::vector<std::string> const& files) {
             {"steady_end_s", hundredth(in_seconds(t.steady.span.end))},
             {"vowel", t.vowel.ipa()},
             {"probe", to_string(t.excitation.kind)},
+            {"probe_probability", thousandth(t.excitation.probability)},
             {"rate_hz", t.excitation.rate && t.excitation.kind != analysis::ProbeKind::whisper
                             ? Json(tenth(in_hertz(*t.excitation.rate)))
                             : Json(nullptr)},
@@ -80,6 +87,23 @@ Json take_json(analysis::Take const& t, std::vector<std::string> const& files) {
             {"tract", tract_json(t.tract)},
             {"quality", quality_json(t.quality)},
             {"refused", t.usable() ? Json(nullptr) : Json(t.refused)}};
+}
+
+Json recording_json(analysis::KindOfRecording const& kind, std::string const& file) {
+    Json probability = Json::object();
+    for (auto k : all_kinds)
+        probability[std::string(to_string(k))] = thousandth(kind.probability[static_cast<std::size_t>(k)]);
+    return {{"file", file}, {"probe", to_string(kind.kind)}, {"probability", probability}};
+}
+
+Json order_json(analysis::OrderFound const& order) {
+    Json listed = Json::array(), better = Json::array();
+    for (auto const& v : order.listed) listed.push_back(v.ipa());
+    for (auto const& v : order.better) better.push_back(v.ipa());
+    return {{"listed", listed},
+            {"better", better},
+            {"probability", thousandth(order.probability)},
+            {"refused", order.sure}};
 }
 
 Json vowel_json(analysis::MeasuredVowel const& v) {
@@ -107,14 +131,13 @@ std::string with_sd(std::optional<Resonance> const& r) {
 } // namespace
 
 Json measurement_parts(analysis::Measurements const& m, std::vector<std::string> const& files) {
-    Json j{{"vowelway", 1},
-           {"takes", Json::array()},
-           {"vowels", Json::array()},
-           {"shift", Json::object()},
-           {"remarks", Json::array()}};
+    Json j{{"vowelway", 1},           {"recordings", Json::array()}, {"takes", Json::array()},
+           {"vowels", Json::array()}, {"shift", Json::object()},     {"remarks", Json::array()}};
+    for (std::size_t r = 0; r < m.kinds.size() && r < files.size(); ++r)
+        j["recordings"].push_back(recording_json(m.kinds[r], files[r]));
     for (auto const& t : m.takes) j["takes"].push_back(take_json(t, files));
     for (auto const& v : m.vowels) j["vowels"].push_back(vowel_json(v));
-    for (auto kind : {analysis::ProbeKind::whisper, analysis::ProbeKind::creak, analysis::ProbeKind::sung}) {
+    for (auto kind : all_kinds) {
         auto const& s = m.shifts[static_cast<std::size_t>(kind)];
         Json one = Json::object();
         for (std::size_t k = 0; k < 3; ++k) {
@@ -125,8 +148,43 @@ Json measurement_parts(analysis::Measurements const& m, std::vector<std::string>
         one["pairs"] = s.pairs;
         j["shift"][std::string(to_string(kind))] = one;
     }
+    j["lesson"] = Json::array();
+    for (auto const& p : m.lesson)
+        j["lesson"].push_back({{"kind", to_string(p.kind)},
+                               {"size", tenth(p.size)},
+                               {"sd", tenth(p.sd)},
+                               {"says", p.says},
+                               {"try", p.tries.empty() ? Json(nullptr) : Json(p.tries)}});
+    j["order"] = m.order ? order_json(*m.order) : Json(nullptr);
     j["remarks"] = warnings_json(m.remarks);
     return j;
+}
+
+std::string lesson_text(std::vector<analysis::LessonPoint> const& points) {
+    std::string out;
+    for (auto const& p : points) out += p.says + (p.tries.empty() ? "" : "; try: " + p.tries) + "\n";
+    return out;
+}
+
+std::string kinds_text(analysis::Measurements const& m, std::vector<std::string> const& files) {
+    std::string out;
+    for (std::size_t r = 0; r < m.kinds.size() && r < files.size(); ++r) {
+        double sure = 0;
+        for (auto k : all_kinds)
+            if (same_source(k, m.kinds[r].kind)) sure += m.kinds[r].probability[static_cast<std::size_t>(k)];
+        out += fmt::format("{}: {} ({})\n", files[r], to_string(m.kinds[r].kind),
+                           sure > 0.995 ? "sure" : fmt::format("{:.0f} %", 100 * sure));
+    }
+    return out;
+}
+
+std::string refusals_text(analysis::Measurements const& m, std::vector<std::string> const& files) {
+    std::string out;
+    for (auto const& t : m.takes)
+        if (!t.usable())
+            out += fmt::format("{} {:.2f}-{:.2f} s /{}/: no result: {}\n", files[t.recording],
+                               in_seconds(t.span.start), in_seconds(t.span.end), t.vowel.ipa(), t.refused);
+    return out;
 }
 
 std::string measurement_json(analysis::Measurements const& m, std::vector<std::string> const& files) {
@@ -136,7 +194,7 @@ std::string measurement_json(analysis::Measurements const& m, std::vector<std::s
 std::string measurement_text(analysis::Measurements const& m, std::vector<std::string> const& files,
                              Tuning const& tuning) {
     using A = Table::Align;
-    std::string out;
+    auto out = lesson_text(m.lesson);
     Table vowels({{"vowel"},
                   {"probe"},
                   {"takes", A::right},
@@ -160,8 +218,10 @@ std::string measurement_text(analysis::Measurements const& m, std::vector<std::s
                     heard(1), heard(2), with_sd(r[0]), pitch(0), with_sd(r[1]), pitch(1), with_sd(r[2])});
     }
     if (!m.vowels.empty())
-        out += vowels.str() + "F: peaks in the sound, Hz. fR: resonances of the tract, the probe's shift "
-                              "subtracted, Hz ± one SD.\n";
+        out += vowels.str() +
+               "F: peaks in the sound, Hz. fR: resonances of the tract, the probe's shift "
+               "subtracted, Hz ± one SD.\n" +
+               kinds_text(m, files);
     for (auto const& v : m.vowels)
         for (auto const& f : v.findings)
             out += fmt::format("/{}/: {}; try: {}\n", v.vowel.ipa(), f.says, f.tries);
@@ -170,13 +230,11 @@ std::string measurement_text(analysis::Measurements const& m, std::vector<std::s
             out +=
                 fmt::format("/{}/: fR1 of a whispered close vowel is unreliable; try: creak on this vowel\n",
                             v.vowel.ipa());
+    out += refusals_text(m, files);
     for (auto const& t : m.takes) {
+        if (!t.usable()) continue;
         auto const where = fmt::format("{} {:.2f}-{:.2f} s /{}/", files[t.recording],
                                        in_seconds(t.span.start), in_seconds(t.span.end), t.vowel.ipa());
-        if (!t.usable()) {
-            out += fmt::format("{}: no result: {}\n", where, t.refused);
-            continue;
-        }
         for (auto const& f : t.quality.findings)
             if (f.kind != analysis::Finding::Kind::close_whisper)
                 out += fmt::format("{}: {}; try: {}\n", where, f.says, f.tries);

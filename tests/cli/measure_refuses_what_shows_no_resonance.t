@@ -5,7 +5,7 @@ data/measuring/sung_high_a.ogg 0.78-1.39 s /a/: no result: sung at 441 Hz: above
 ! assumed: the resonances are expected near those of the Average tenor
 ! caution: whisper or creak softly and briefly; stop if it tires you; this is not medical advice
 ! no take gives a result
-!   see the reasons above, and record again: softly and briefly, never when hoarse
+!   see the reason of each above, and record again: softly and briefly, never when hoarse
 -> 3
 # Whose resonances?
 $ vowelway measure data/measuring/whisper_e_a_o.m4a --vowels "e a o"

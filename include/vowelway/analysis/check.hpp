@@ -31,12 +31,12 @@ struct Distance {
 enum class Verdict {
     there,   ///< within two deviations and within `near_enough`
     unclear, ///< within two deviations, which are wider than `near_enough`
-    off      ///< more than two deviations away, and further than a listener's difference limen
+    moved    ///< more than two deviations away, and further than a listener's difference limen
 };
 std::string_view to_string(Verdict verdict);
 inline constexpr Cents near_enough{200}; ///< our choice: two semitones of a turning point
 inline constexpr double least_noticed =
-    0.03; ///< of F: smaller differences are never "off" (difference limens of
+    0.03; ///< of F: smaller differences are never called a move (difference limens of
           ///< 1.5 to 3 %; D. Kewley-Port & C. S. Watson, J. Acoust. Soc. Am. 95, 1994, 485)
 
 struct ProbeComparison {

@@ -19,8 +19,12 @@ namespace vowelway::analysis {
 enum class ProbeKind {
     whisper, ///< soft noise
     creak,   ///< separate pulses, about 15 to 70 in a second
-    sung     ///< a steady low pitch
+    sung,    ///< a steady low pitch
+    spoken   ///< a voice whose pitch moves, as in speech
 };
+/// The folds swing: there is a pitch.
+constexpr bool is_voiced(ProbeKind kind) { return kind == ProbeKind::sung || kind == ProbeKind::spoken; }
+/// The name, as reports give it and --probe takes it.
 std::string_view to_string(ProbeKind kind);
 std::optional<ProbeKind> parse_probe_kind(std::string_view name);
 
@@ -53,12 +57,12 @@ struct FormantReading {
     std::array<std::optional<Formant>, 3> formants; ///< F1..F3; nothing where no pole stood out
     int settings = 0;                               ///< looks that contributed to F1 and F2
     int frames = 0;                                 ///< of spectrum_frame, half overlapping
-    std::optional<Frequency> fo;                    ///< pitch or pulse rate used (creak and sung)
+    std::optional<Frequency> fo;                    ///< pitch or pulse rate used (all but whisper)
 };
 
 struct FormantOptions {
     ProbeKind kind = ProbeKind::whisper;
-    std::optional<Frequency> fo;           ///< pitch of a sung probe: the harmonics' share of the error
+    std::optional<Frequency> fo;           ///< pitch of a voiced probe: the harmonics' share of the error
     std::optional<Frequency> band_limit;   ///< nothing but noise above it in the recording
     std::span<PowerSpectrum const> blocks; ///< block_spectra of the sound, if known already (whisper)
     PowerSpectrum const* noise = nullptr;  ///< of the pauses, same rate: taken off a whisper's spectrum
@@ -72,10 +76,10 @@ std::vector<LookSetting> usual_settings(Expectation const& expectation, Frequenc
 /// Shortest piece that is read; a tenth of a second has five frames.
 inline constexpr Duration shortest_steady = seconds(0.1);
 
-/// Whisper: linear prediction on the autocorrelation averaged over the frames. Creak and sung: weighted
+/// Whisper: linear prediction on the autocorrelation averaged over the frames. Creak and voice: weighted
 /// prediction on the samples. Over all settings the poles are matched to the expectation; the answer is the
 /// median, its deviation from the spread over settings and over blocks of the sound, the Cramer-Rao bound
-/// and (sung) the spacing of the harmonics. `steady` shorter than `shortest_steady` gives an empty reading.
+/// and (voice) the spacing of the harmonics. `steady` shorter than `shortest_steady` gives an empty reading.
 FormantReading read_formants(std::span<float const> steady, Frequency rate, Expectation const& expectation,
                              FormantOptions const& options);
 

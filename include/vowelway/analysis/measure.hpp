@@ -3,6 +3,7 @@
 // Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
+#include "vowelway/analysis/lesson_point.hpp"
 #include "vowelway/analysis/listen.hpp"
 #include "vowelway/analysis/quality.hpp"
 #include "vowelway/analysis/tract_reading.hpp"
@@ -29,14 +30,21 @@ struct Recording {
 };
 
 struct MeasureRequest {
-    Singer reference;              ///< the singer, or the average of the voice type
-    std::vector<Vowel> vowels;     ///< in the order they were spoken
-    int repeat = 0;                ///< times the list is gone through; 0: found out
-    std::optional<ProbeKind> kind; ///< nothing: recognised for each take
-    std::array<ProbeShifts, 3> shifts{published_shift(ProbeKind::whisper), published_shift(ProbeKind::creak),
-                                      published_shift(ProbeKind::sung)}; ///< in the order of ProbeKind
+    Singer reference;                                       ///< the singer, or the average of the voice type
+    std::vector<Vowel> vowels;                              ///< in the order they were spoken
+    int repeat = 0;                                         ///< times the list is gone through; 0: found out
+    std::optional<ProbeKind> kind;                          ///< nothing: recognised for each recording
+    std::array<ProbeShifts, 4> shifts = published_shifts(); ///< in the order of ProbeKind
     std::vector<std::string>
         taught; ///< digests of the recordings that these shifts were learned from: none counts twice
+};
+
+/// Another order of the labels than the one listed.
+struct OrderFound {
+    std::vector<Vowel> listed,
+        better;             ///< of the same length: what is listed as listed[i] sounds like better[i]
+    double probability = 0; ///< of `better` against `listed`, 0..1
+    bool sure = false;      ///< so sure that the takes whose labels differ give no number
 };
 
 /// One vowel said once.
@@ -44,6 +52,7 @@ struct Take {
     std::size_t recording = 0;
     TimeSpan span; ///< of the sound, in the recording
     SteadyPart steady;
+    Decibels movement; ///< from the first third to the last, where less than a third is steady; else 0
     Vowel vowel;
     Excitation excitation;
     Expectation expected;
@@ -51,6 +60,7 @@ struct Take {
     TractReading tract;
     ProbeQuality quality;
     std::string refused; ///< empty: good for a number; else why not
+    bool unlike = false; ///< refused because it does not sound like the vowel it is listed as, held still
     bool usable() const { return refused.empty(); }
 };
 
@@ -69,10 +79,13 @@ struct MeasuredVowel {
 struct Measurements {
     std::vector<Take> takes;
     std::vector<MeasuredVowel> vowels;
-    std::array<ProbeShifts, 3> shifts; ///< as used: learned further where a vowel came in two kinds
-    bool learned = false;              ///< this time
+    std::vector<KindOfRecording> kinds; ///< of each recording
+    std::array<ProbeShifts, 4> shifts;  ///< as used: learned further where a vowel came in two kinds
+    bool learned = false;               ///< this time
     std::vector<std::string>
         learned_from; ///< digests of the recordings it was learned from, 16 hexadecimal digits each
+    std::optional<OrderFound> order; ///< of the vowels, where another than the listed one fits better
+    std::vector<LessonPoint> lesson; ///< lesson_points: by measure() without a comparison
     Remarks remarks;
 };
 

@@ -27,7 +27,7 @@ struct Finding {
         short_,        ///< hardly long enough
         clipped,       ///< the recording is overdriven
         all_high,      ///< all resonances above the reference: raised larynx, spread lips, shortened tract
-        tongue_back,   ///< fR2 low and the high band weak
+        tongue_back,   ///< fR2 low, and the noise dull or the high band weak
         close_whisper, ///< fR1 of a whispered close vowel
         scattered      ///< repeats disagree
     };
@@ -41,6 +41,8 @@ struct ProbeQuality {
     std::optional<Decibels> low_above_floor,
         high_above_floor; ///< level around F1 and F2 above that of the pauses
     Decibels balance;     ///< level around F1 less level around F2
+    std::optional<Decibels>
+        source_balance; ///< of a whisper: `balance` less that of even noise through these formants
     double filled =
         1; ///< share of 16 bands from 200 Hz to a little above F3 at least 6 dB above the floor, 0..1
     Decibels relief; ///< highest less lowest band, the slope taken off: hardly any in mere noise

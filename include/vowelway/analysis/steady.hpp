@@ -32,4 +32,8 @@ struct SteadyPart {
 /// Nothing when the segment is shorter than 0.12 s.
 std::optional<SteadyPart> steady_part(Sound const& sound, TimeSpan within);
 
+/// Root mean square distance of the band levels in the first third of the piece from those in the last. 0
+/// where `steady` takes a third of it or more.
+Decibels movement(Sound const& sound, TimeSpan within, TimeSpan steady);
+
 } // namespace vowelway::analysis

@@ -32,8 +32,10 @@ struct ProbeShifts {
 /// +65 +-120 Hz (Y. Swerdlin, J. Smith & J. Wolfe, J. Acoust. Soc. Am. 127, 2010, 2590). Sung: none. Our
 /// judgement: the published deviation belongs in equal parts (as variances) to the singer and to the vowel;
 /// +-60 Hz for fR2 of a creak, where the paper gives no significant shift; +-15, 20, 30 Hz for a sung probe,
-/// whose folds are open for part of each period.
+/// whose folds are open for part of each period; +-25, 30, 40 Hz for a spoken one, whose glottis and larynx
+/// are not those of singing.
 ProbeShifts published_shift(ProbeKind kind);
+std::array<ProbeShifts, 4> published_shifts(); ///< in the order of ProbeKind
 
 /// Below this no fR1 is believed: the yielding walls keep a closed tract from resonating lower (180 to 190 Hz
 /// measured; K. N. Stevens, Acoustic Phonetics, 1998).

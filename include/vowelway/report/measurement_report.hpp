@@ -14,6 +14,8 @@ namespace vowelway::report {
 /// order in which they were measured; pitches are named in `tuning`.
 std::string measurement_text(analysis::Measurements const& measurements,
                              std::vector<std::string> const& files, Tuning const& tuning);
+/// Why takes gave no number, a line for each; empty when all did.
+std::string refusals_text(analysis::Measurements const& measurements, std::vector<std::string> const& files);
 /// Takes, vowels, shifts and remarks. Ends with a line break.
 std::string measurement_json(analysis::Measurements const& measurements,
                              std::vector<std::string> const& files);

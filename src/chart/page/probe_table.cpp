@@ -57,7 +57,7 @@ std::vector<analysis::Checked const*> in_order(std::vector<analysis::Checked> co
     std::vector<analysis::Checked const*> order;
     for (auto const& c : checks) order.push_back(&c);
     auto const rank = [](analysis::Checked const* c) {
-        return c->comparison.verdict == analysis::Verdict::off       ? 0
+        return c->comparison.verdict == analysis::Verdict::moved       ? 0
                : c->comparison.verdict == analysis::Verdict::unclear ? 1
                                                                      : 2;
     };
@@ -67,7 +67,7 @@ std::vector<analysis::Checked const*> in_order(std::vector<analysis::Checked> co
 
 TextStyle style_of(analysis::Verdict verdict) {
     switch (verdict) {
-    case analysis::Verdict::off:
+    case analysis::Verdict::moved:
         return bold(type::label, ink::modify);
     case analysis::Verdict::unclear:
         return slanted(type::label);

@@ -105,7 +105,7 @@ TEST_CASE(
     aim.heard = {hertz(955), hertz(1300), {}};
     auto const same = compare_with(v, aim);
     CHECK(same.resonances[0]->same_probe);
-    CHECK(same.verdict == Verdict::off);
+    CHECK(same.verdict == Verdict::moved);
     CHECK(in_semitones(same.resonances[0]->distance) == doctest::Approx(12 * std::log2(840.0 / 955)));
 }
 

@@ -105,7 +105,7 @@ TEST_CASE("every vowel is named on the map, every target too, and every verdict 
             CHECK(times_said(page, v.vowel.ipa() + "\u031e") == 1);
         }
         for (auto const verdict :
-             {analysis::Verdict::there, analysis::Verdict::unclear, analysis::Verdict::off}) {
+             {analysis::Verdict::there, analysis::Verdict::unclear, analysis::Verdict::moved}) {
             auto const expected = std::ranges::count_if(
                 p.checks, [&](analysis::Checked const& c) { return c.comparison.verdict == verdict; });
             CHECK(times_said(page, to_string(verdict)) == expected);

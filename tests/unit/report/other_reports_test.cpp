@@ -82,7 +82,7 @@ TEST_CASE("a check as JSON and as text") {
     one.comparison.kind = analysis::ProbeKind::creak;
     one.comparison.resonances[0] =
         analysis::Distance{hertz(449), hertz(20), hertz(400), hertz(12), Cents{200.07}, 2.1, false};
-    one.comparison.verdict = analysis::Verdict::off;
+    one.comparison.verdict = analysis::Verdict::moved;
     one.comparison.says = "fR1 high";
     one.against = analysis::Checked::Against::plan;
     one.shade = "e̞";

@@ -20,8 +20,8 @@ namespace {
 constexpr std::string_view sentence_of_check =
     "Solid marks are the new probes, all takes of a vowel together; fine lines lead to the single takes. "
     "Ellipses are where "
-    "each vowel should be; both are one standard deviation wide. An arrow leads back from a vowel that is "
-    "off.";
+    "each vowel should be; both are one standard deviation wide. An arrow leads back from a vowel that has "
+    "moved.";
 constexpr std::string_view sentence_of_measurement =
     "Solid marks are the vowels as measured, all takes together, in an ellipse of one standard deviation; "
     "fine lines lead to the single "
@@ -29,8 +29,8 @@ constexpr std::string_view sentence_of_measurement =
 
 /// Of the kinds of probes that are there.
 void legend_of_probes(Canvas& canvas, Legend& legend, ProbeMap const& p) {
-    for (auto const kind :
-         {analysis::ProbeKind::whisper, analysis::ProbeKind::creak, analysis::ProbeKind::sung}) {
+    for (auto const kind : {analysis::ProbeKind::whisper, analysis::ProbeKind::creak,
+                            analysis::ProbeKind::sung, analysis::ProbeKind::spoken}) {
         bool const there =
             ranges::any_of(p.vowels, [&](analysis::MeasuredVowel const& v) { return v.kind == kind; });
         if (there)
@@ -75,9 +75,9 @@ double draw_legend(Canvas& canvas, ProbeMap const& p, double top, double width) 
             draw_target_mark(canvas, {x + 4.5, y - 3});
         });
     bool const off = ranges::any_of(
-        p.checks, [](analysis::Checked const& c) { return c.comparison.verdict == analysis::Verdict::off; });
+        p.checks, [](analysis::Checked const& c) { return c.comparison.verdict == analysis::Verdict::moved; });
     if (off)
-        legend.entry(18, "off: from the probe to where it should be", [&](double x, double y) {
+        legend.entry(18, "moved: from the probe to where it should be", [&](double x, double y) {
             draw_arrow(canvas, {x, y - 3}, {x + 18, y - 3});
         });
     return legend.y() + 8;

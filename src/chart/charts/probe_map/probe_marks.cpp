@@ -16,6 +16,7 @@ Path shape_of(analysis::ProbeKind kind, Point c, double r) {
         shape.rectangle({c.x - 0.88 * r, c.y - 0.88 * r, 1.76 * r, 1.76 * r});
         break;
     case analysis::ProbeKind::sung:
+    case analysis::ProbeKind::spoken:
         shape.move({c.x, c.y - 1.2 * r})
             .line({c.x + 1.1 * r, c.y + 0.8 * r})
             .line({c.x - 1.1 * r, c.y + 0.8 * r})

@@ -146,7 +146,7 @@ void draw_arrows(Canvas& canvas, ProbeMap const& p, Plane const& plane) {
     for (auto const& c : p.checks) {
         auto const* found = found_of(p, c.comparison);
         auto const from = found ? spot_of(found->tract) : std::nullopt, to = spot_of(c.aim);
-        if (c.comparison.verdict == analysis::Verdict::off && from && to)
+        if (c.comparison.verdict == analysis::Verdict::moved && from && to)
             draw_arrow(canvas, plane.at(*from), plane.at(*to));
     }
 }

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: MIT
+// What takes of two kinds teach of the singer's own shift. Private to the analysis layer.
+#pragma once
+
+#include "vowelway/analysis/measure.hpp"
+
+#include <string>
+#include <vector>
+
+namespace vowelway::analysis {
+
+/// A vowel teaches when both its probes hold a take from a recording that has not taught yet (`taught`:
+/// digests). Sets the shifts, what was learned from, and a remark.
+void learn_from_takes(Measurements& measurements, std::vector<Recording> const& recordings,
+                      std::vector<std::string> const& taught);
+
+} // namespace vowelway::analysis

@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: MIT
+#include "analysis/periodicity.hpp"
+
+#include "analysis/fft.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace vowelway::analysis {
+namespace {
+
+constexpr double frame_length = 0.060; // s
+constexpr double longest = 1.0 / 70;   // s
+constexpr double nearly_best = 0.80;   // a shorter period this good is preferred: no octave too low
+constexpr double same_period = 0.06;
+constexpr double late = 0.015, last = 0.040; // s, where it is asked whether it lasts
+
+double median(std::vector<double> values) {
+    if (values.empty()) return 0;
+    auto const middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
+    std::nth_element(values.begin(), middle, values.end());
+    return *middle;
+}
+
+/// Likeness of a frame with itself `lag` later, each part by its own energy.
+class Likeness {
+  public:
+    Likeness(std::size_t length, std::size_t lags) : length_(length), frame_(fast_length(length + lags + 1)) {
+        likeness_.resize(lags + 1);
+        run_.resize(length + 1);
+    }
+
+    std::vector<double> const& of(std::span<double const> x) {
+        std::fill(frame_.begin(), frame_.end(), 0.0);
+        std::copy(x.begin(), x.end(), frame_.begin());
+        for (std::size_t n = 0; n < length_; ++n) run_[n + 1] = run_[n] + x[n] * x[n];
+        bins_ = frame_fft().forward(frame_);
+        for (auto& b : bins_) b = std::norm(b);
+        auto const& r = frame_fft().inverse(bins_, frame_.size());
+        for (std::size_t lag = 0; lag < likeness_.size(); ++lag) {
+            double const both = run_[length_ - lag] * (run_[length_] - run_[lag]);
+            likeness_[lag] = both > 0 ? r[lag] / std::sqrt(both) : 0;
+        }
+        return likeness_;
+    }
+
+  private:
+    std::size_t length_;
+    std::vector<double> frame_, run_, likeness_;
+    std::vector<std::complex<double>> bins_;
+};
+
+struct Period {
+    double samples = 0, likeness = 0;
+};
+
+Period period_of(std::vector<double> const& likeness, std::size_t from, std::size_t to) {
+    Period best;
+    std::vector<Period> peaks;
+    for (std::size_t lag = std::max<std::size_t>(from, 1); lag <= to; ++lag) {
+        double const left = likeness[lag - 1], here = likeness[lag], right = likeness[lag + 1];
+        if (here < left || here < right || here <= 0) continue;
+        double const bend = left - 2 * here + right, shift = bend < 0 ? 0.5 * (left - right) / bend : 0;
+        peaks.push_back({static_cast<double>(lag) + shift, here - 0.25 * (left - right) * shift});
+        if (peaks.back().likeness > best.likeness) best = peaks.back();
+    }
+    for (auto const& p : peaks)
+        if (p.likeness >= nearly_best * best.likeness) return p;
+    return {};
+}
+
+/// The least of the best likenesses in windows of a period: a tone goes on, ringing between pulses dies.
+double least_later(std::vector<double> const& likeness, std::size_t from, double period) {
+    auto const width = static_cast<std::size_t>(std::ceil(1.2 * period));
+    if (width == 0) return 0;
+    double least = 1;
+    for (std::size_t lag = from; lag + width <= likeness.size(); lag += width) {
+        auto const begin = likeness.begin() + static_cast<std::ptrdiff_t>(lag);
+        least = std::min(least, *std::max_element(begin, begin + static_cast<std::ptrdiff_t>(width)));
+    }
+    return least;
+}
+
+/// Pitches of successive frames against a straight line.
+void add_drift(Periodicity& p, std::vector<double> const& periods) {
+    std::vector<double> pitch;
+    double n = 0, sx = 0, sy = 0, sxx = 0, sxy = 0;
+    for (std::size_t i = 0; i < periods.size(); ++i) {
+        pitch.push_back(periods[i] > 0 ? -12 * std::log2(periods[i] / p.period) : 99);
+        if (std::abs(pitch.back()) > 6) continue; // an octave away, or none
+        auto const x = static_cast<double>(i);
+        n += 1, sx += x, sy += pitch.back(), sxx += x * x, sxy += x * pitch.back();
+    }
+    double const wide = n * sxx - sx * sx;
+    double const slope = wide > 0 ? (n * sxy - sx * sy) / wide : 0, start = n > 0 ? (sy - slope * sx) / n : 0;
+    p.drift = slope * static_cast<double>(periods.size() - 1);
+    std::vector<double> away;
+    for (std::size_t i = 0; i < pitch.size(); ++i)
+        if (std::abs(pitch[i]) <= 6)
+            away.push_back(std::abs(pitch[i] - start - slope * static_cast<double>(i)));
+    p.swing = median(std::move(away));
+}
+
+} // namespace
+
+Periodicity periodicity_of(std::span<double const> x, Frequency rate, double shortest) {
+    double const hz = in_hertz(rate);
+    auto const length = static_cast<std::size_t>(frame_length * hz),
+               to = static_cast<std::size_t>(longest * hz);
+    auto const lags = static_cast<std::size_t>(last * hz);
+    Likeness likeness(length, lags);
+    Periodicity p;
+    std::vector<double> lasting, periods, found;
+    for (std::size_t from = 0; from + length <= x.size(); from += length) {
+        auto const& all = likeness.of(x.subspan(from, length));
+        auto const best = period_of(all, static_cast<std::size_t>(shortest * hz), to);
+        p.each.push_back(best.likeness);
+        periods.push_back(best.samples);
+        if (best.samples > 0) found.push_back(best.samples);
+        lasting.push_back(least_later(all, static_cast<std::size_t>(late * hz), best.samples));
+    }
+    if (p.each.empty() || found.empty()) return p;
+    p.likeness = median(p.each);
+    p.lasting = median(std::move(lasting));
+    p.period = median(found);
+    double alike = 0;
+    for (double samples : periods) alike += std::abs(samples / p.period - 1) < same_period;
+    p.agreement = alike / static_cast<double>(periods.size());
+    add_drift(p, periods);
+    return p;
+}
+
+} // namespace vowelway::analysis

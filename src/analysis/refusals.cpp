@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: MIT
+#include "analysis/refusals.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cstdio>
+
+namespace vowelway::analysis {
+namespace {
+
+constexpr double least_relief = 7; // dB: mere noise has less
+constexpr std::array unclear{0.12,
+                             0.10}; // deviation of F1 and F2 in proportion, above which nothing stands out
+constexpr double least_rise = 3;    // dB above the pauses
+constexpr double plain_rise = 10;   // dB above them: noise is no excuse
+constexpr double most_movement = 4; // dB, from beginning to end
+constexpr double shortest_judged = 0.4; // s
+constexpr std::size_t fewest_takes = 3;
+
+std::string clean(double value, char const* unit) {
+    char text[40];
+    std::snprintf(text, sizeof text, "%.0f %s", value, unit);
+    return text;
+}
+
+/// Well above the pauses around F1 and F2: noise is no excuse.
+bool stands_out(ProbeQuality const& q) {
+    return !q.low_above_floor ||
+           (q.low_above_floor->value > plain_rise && q.high_above_floor->value > plain_rise);
+}
+
+/// Little of it is steady, and it ends as another sound than it began.
+bool moves(Take const& t) {
+    return in_seconds(t.span.length()) > shortest_judged && t.movement.value > most_movement;
+}
+
+Refusal of_vowel(Take const& t) {
+    auto const& m = t.measured;
+    bool const unlike = stands_out(t.quality);
+    if (!m.formants[0] && !m.formants[1])
+        return {"no resonances where the vowel should have them; is it the vowel listed?", unlike};
+    if (!m.formants[0] || !m.formants[1])
+        return {"only one of the two low resonances stands out where the vowel should have them", unlike};
+    if (moves(t))
+        return {"it moves as speech or music does: only " +
+                    clean(1000 * in_seconds(t.steady.span.length()), "ms") +
+                    " are steady; hold jaw, lips and tongue still for a second",
+                true};
+    for (std::size_t k = 0; k < 2; ++k)
+        if (m.formants[k]->sd / m.formants[k]->centre > unclear[k])
+            return {"F" + std::to_string(k + 1) + " is not clear", unlike};
+    return {};
+}
+
+} // namespace
+
+Refusal why_refused(Take const& t, Recording const& r) {
+    auto const& m = t.measured;
+    if (is_voiced(t.excitation.kind) && t.excitation.rate && *t.excitation.rate > highest_sung_probe)
+        return {std::string(to_string(t.excitation.kind)) + " at " +
+                clean(in_hertz(*t.excitation.rate), "Hz") + ": above " +
+                clean(in_hertz(highest_sung_probe), "Hz") +
+                " the harmonics lie too far apart to show the resonances between them; creak, or sing lower"};
+    if (m.frames == 0) return {"too short: hold the vowel for a second"};
+    if (t.excitation.kind == ProbeKind::whisper && !r.heard.stands_out && r.cued.empty())
+        return {"there is no pause to tell a whisper from the noise of the room; leave a second of silence "
+                "before it"};
+    bool const drowned = t.quality.low_above_floor && t.quality.low_above_floor->value < least_rise &&
+                         t.quality.high_above_floor->value < least_rise;
+    if (drowned)
+        return {"it does not rise above the background; use a quieter room, or move the phone closer"};
+    if (t.quality.relief.value < least_relief)
+        return {"its spectrum is flat: room noise rather than a vowel"};
+    return of_vowel(t);
+}
+
+void refuse_with_the_others(std::vector<Take>& takes, std::size_t recordings) {
+    for (std::size_t r = 0; r < recordings; ++r) {
+        std::size_t all = 0, unlike = 0;
+        for (auto const& t : takes) all += t.recording == r, unlike += t.recording == r && t.unlike;
+        if (all < fewest_takes || 2 * unlike <= all) continue;
+        for (auto& t : takes)
+            if (t.recording == r && t.usable())
+                t.refused = "most sounds of this recording (" + std::to_string(unlike) + " of " +
+                            std::to_string(all) +
+                            ") are not the vowels listed, so this one is not trusted either";
+    }
+}
+
+} // namespace vowelway::analysis
