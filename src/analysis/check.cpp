@@ -40,6 +40,31 @@ std::string words(std::size_t k, Distance const& d) {
     return text;
 }
 
+/// Weighted straight line through all values but one; nothing where all are of one day. Scatter about the
+/// line that the deviations do not explain makes its slope less sure.
+std::optional<Trend> line_through(std::vector<DatedValue> const& values, std::size_t left_out) {
+    double w = 0, wx = 0, wy = 0, wxx = 0, wxy = 0, wyy = 0;
+    int points = 0;
+    for (std::size_t i = 0; i < values.size(); ++i) {
+        if (i == left_out) continue;
+        auto const& v = values[i];
+        double const sd = 1200 / std::log(2.0) * (v.sd / v.centre), weight = 1 / std::max(sd * sd, 1.0);
+        double const week = v.days / 7, cents = 1200 * std::log2(in_hertz(v.centre));
+        w += weight, wx += weight * week, wy += weight * cents, ++points;
+        wxx += weight * week * week, wxy += weight * week * cents, wyy += weight * cents * cents;
+    }
+    double const spread = wxx - wx * wx / w;
+    if (spread <= 1e-9 * wxx || spread <= 0) return std::nullopt;
+    double const slope = (wxy - wx * wy / w) / spread;
+    double const left = std::max(wyy - wy * wy / w - slope * slope * spread, 0.0);
+    double const more = points > 2 ? std::max(1.0, left / (points - 2)) : 1;
+    Trend trend;
+    trend.per_week = {slope};
+    trend.per_week_sd = {std::sqrt(more / spread)};
+    trend.points = points;
+    return trend;
+}
+
 } // namespace
 
 std::string_view to_string(Verdict verdict) {
@@ -82,17 +107,16 @@ std::string_view Checked::against_what() const {
 
 std::optional<Trend> trend_of(std::vector<DatedValue> const& values) {
     if (values.size() < 3) return std::nullopt;
-    double w = 0, wx = 0, wy = 0, wxx = 0, wxy = 0;
-    auto const cents = [](Frequency f) { return 1200 * std::log2(in_hertz(f)); };
-    for (auto const& v : values) {
-        double const sd = 1200 / std::log(2.0) * (v.sd / v.centre), weight = 1 / std::max(sd * sd, 1.0);
-        double const week = v.days / 7;
-        w += weight, wx += weight * week, wy += weight * cents(v.centre);
-        wxx += weight * week * week, wxy += weight * week * cents(v.centre);
+    auto trend = line_through(values, values.size());
+    if (!trend) return std::nullopt;
+    double const way = trend->per_week.value < 0 ? -1 : 1;
+    trend->without_one = 1e9;
+    for (std::size_t left_out = 0; left_out < values.size(); ++left_out) {
+        auto const rest = line_through(values, left_out);
+        trend->without_one =
+            std::min(trend->without_one, rest ? way * (rest->per_week / rest->per_week_sd) : 0);
     }
-    double const spread = wxx - wx * wx / w;
-    if (spread <= 1e-9 * wxx || spread <= 0) return std::nullopt;
-    return Trend{{(wxy - wx * wy / w) / spread}, {std::sqrt(1 / spread)}, static_cast<int>(values.size())};
+    return trend;
 }
 
 std::optional<double> day_number(std::string_view iso) {

@@ -9,7 +9,7 @@ namespace {
 
 constexpr double least_sure = 0.75;         // of the kind, to read the takes at all
 constexpr double worth_saying = 0.95;       // below this the probability is said as a caution
-constexpr double contradicted = 0.02;       // of the forced kind: the sound speaks against it
+constexpr double contradicted = 0.05;       // of the forced kind: the sound speaks against it
 constexpr Frequency low_voice = hertz(100); // a creak may be as regular as this and still be one
 
 std::string percent(double p) {

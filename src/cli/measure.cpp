@@ -12,6 +12,7 @@
 #include "vowelway/io/profile/read_profile.hpp"
 #include "vowelway/io/profile/write_profile.hpp"
 #include "vowelway/report/measurement_report.hpp"
+#include "vowelway/report/recording_card.hpp"
 
 #include <fmt/format.h>
 
@@ -26,6 +27,7 @@ struct Settings {
     MeasuringOptions measuring;
     Outputs outputs;
     std::string into, name, date, note;
+    bool script = false;
 };
 
 std::string today() {
@@ -85,6 +87,11 @@ void write_into(Settings const& s, Profile const& profile, analysis::Measurement
 }
 
 void run(Settings s) {
+    if (s.script) {
+        print(report::recording_card(
+            parse_vowels(s.measuring.vowels.empty() ? "i e a o u" : s.measuring.vowels), s.measuring.repeat));
+        return;
+    }
     auto inputs = inputs_of(s.measuring);
     inputs.push_back(s.into);
     s.outputs.check(inputs);
@@ -125,6 +132,7 @@ void add_measure(Command& program) {
         .text();
     command.value("--date", s->date, "date of the recording, such as 2026-10-03 (default: today)").day();
     command.value("--note", s->note, "a note kept with the measurement").text();
+    command.flag("--script", s->script, "print what the student is to do, and end");
     s->outputs.add_to(command, {Form::table, Form::json, Form::chart});
     add_chart_look(command, s->measuring.look);
     command.footer("Before you record: a soft whisper or a relaxed creak of a few seconds, never when "

@@ -15,7 +15,7 @@
 namespace vowelway::cli {
 
 void add_measuring_options(Command& command, MeasuringOptions& o) {
-    command.values("AUDIO", o.audio, "recordings: wav, flac, mp3, ogg, opus, m4a, aac, webm, mp4").required();
+    command.values("AUDIO", o.audio, "recordings: wav, flac, mp3, ogg, opus, m4a, aac, webm, mp4");
     command.value("--vowels", o.vowels,
                   "the vowels in the order they were said, IPA or X-SAMPA: \"i e a o u\"");
     command.value("--repeat", o.repeat, "how many times the list is said (default: found from the recording)")
@@ -26,6 +26,7 @@ void add_measuring_options(Command& command, MeasuringOptions& o) {
 }
 
 std::vector<std::string> inputs_of(MeasuringOptions const& o) {
+    if (o.audio.empty()) missing("AUDIO");
     auto all = o.audio;
     all.insert(all.end(), {o.cues, o.singer, o.look.theme});
     return all;

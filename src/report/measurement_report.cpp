@@ -218,10 +218,9 @@ std::string measurement_text(analysis::Measurements const& m, std::vector<std::s
                     heard(1), heard(2), with_sd(r[0]), pitch(0), with_sd(r[1]), pitch(1), with_sd(r[2])});
     }
     if (!m.vowels.empty())
-        out += vowels.str() +
-               "F: peaks in the sound, Hz. fR: resonances of the tract, the probe's shift "
-               "subtracted, Hz ± one SD.\n" +
-               kinds_text(m, files);
+        out += vowels.str() + "F: peaks in the sound, Hz. fR: resonances of the tract, the probe's shift "
+                              "subtracted, Hz ± one SD.\n";
+    out += kinds_text(m, files);
     for (auto const& v : m.vowels)
         for (auto const& f : v.findings)
             out += fmt::format("/{}/: {}; try: {}\n", v.vowel.ipa(), f.says, f.tries);

@@ -58,8 +58,11 @@ struct Trend {
     Cents per_week;
     Cents per_week_sd;
     int points = 0;
+    double without_one = 0; ///< the slope in its deviations when the day that makes it is left out; 0 or
+                            ///< less: it was a single odd day
+    /// A course: it goes on without any one of its days.
     bool clear() const {
-        return points >= 3 &&
+        return points >= 3 && without_one > 1 &&
                (per_week.value > 2 * per_week_sd.value || per_week.value < -2 * per_week_sd.value);
     }
 };

@@ -120,6 +120,15 @@ TEST_CASE("a trend is a straight line through log frequency: a semitone in four 
     // equal weights: variance of the slope = var / sum (w - mean)^2 = var / 10; 1 % is 17.3 cents
     CHECK(t->per_week_sd.value == doctest::Approx(17.31 / std::sqrt(10.0)).epsilon(0.01));
     CHECK(t->clear());
+    auto odd = values; // steady for three weeks, then a day a tone and a half higher
+    for (auto& v : odd) v.centre = hertz(700), v.sd = hertz(7);
+    odd.back().centre = hertz(830);
+    auto const day = trend_of(odd);
+    REQUIRE(day);
+    CHECK(day->per_week.value > 50);
+    CHECK(!day->clear());
+    CHECK(day->without_one < 0.1);
+    CHECK(!trend_of({odd[2], odd[3], odd[4]})->clear());
     CHECK(!trend_of({values[0], values[1]}));
     CHECK(!trend_of({values[0], values[0], values[0]}));
     CHECK(*day_number("1970-01-31") == 30);

@@ -3,6 +3,7 @@
 #include "vowelway/report/check_report.hpp"
 #include "vowelway/report/history_report.hpp"
 #include "vowelway/report/measurement_report.hpp"
+#include "vowelway/report/recording_card.hpp"
 #include "vowelway/report/tract_report.hpp"
 #include "vowelway/report/words_report.hpp"
 
@@ -154,4 +155,34 @@ TEST_CASE("words as JSON and text: an optional syllable is no nucleus, a guess h
     CHECK(json["words"][0]["optional"] == "œ");
     CHECK(json["words"][0]["doubt"] == "unknown");
     CHECK(words_text({word}).find("bel-le     ɛ (œ)  guessed: unknown\n") != std::string::npos);
+}
+
+TEST_CASE("kind of each recording, the order and the lesson: JSON and text say the same, the lesson first") {
+    auto m = measured();
+    m.kinds = {{analysis::ProbeKind::creak, {0.02, 0.97, 0.006, 0.004}, {}}};
+    m.lesson = {{analysis::LessonPoint::Kind::tongue_back, -4.2, 1.1, "the tongue is drawn back",
+                 "let it lie forward"}};
+    m.order = analysis::OrderFound{
+        {parse_ipa("e"), parse_ipa("a")}, {parse_ipa("a"), parse_ipa("e")}, 0.9987, true};
+    auto const json = Json::parse(measurement_json(m, files));
+    CHECK(json["recordings"][0]["probe"] == "creak");
+    CHECK(json["recordings"][0]["probability"]["whisper"] == 0.02);
+    CHECK(json["order"]["better"] == Json{"a", "e"});
+    CHECK(json["order"]["refused"] == true);
+    CHECK(json["lesson"][0]["kind"] == "tongue back");
+    CHECK(json["lesson"][0]["size"] == -4.2);
+    CHECK(json["lesson"][0]["try"] == "let it lie forward");
+    auto const text = measurement_text(m, files, Tuning{});
+    CHECK(text.rfind("the tongue is drawn back; try: let it lie forward\n", 0) == 0);
+    CHECK(text.find("creak (97 %)") != std::string::npos);
+    CHECK(refusals_text(m, files).find("no result: too soft") != std::string::npos);
+}
+
+TEST_CASE("the card of instructions names the vowels in order and no line is wider than 78 letters") {
+    auto const card = recording_card({parse_ipa("i"), parse_ipa("a"), parse_ipa("u")}, 3);
+    CHECK(card.find("3 times:   i  a  u\n") != std::string::npos);
+    CHECK(card.find("not medical advice") != std::string::npos);
+    std::size_t start = 0;
+    for (auto end = card.find('\n'); end != std::string::npos; start = end + 1, end = card.find('\n', start))
+        CHECK(end - start <= 80); // a sign of IPA may take two bytes
 }
