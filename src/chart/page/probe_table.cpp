@@ -57,7 +57,7 @@ std::vector<analysis::Checked const*> in_order(std::vector<analysis::Checked> co
     std::vector<analysis::Checked const*> order;
     for (auto const& c : checks) order.push_back(&c);
     auto const rank = [](analysis::Checked const* c) {
-        return c->comparison.verdict == analysis::Verdict::moved       ? 0
+        return c->comparison.verdict == analysis::Verdict::moved     ? 0
                : c->comparison.verdict == analysis::Verdict::unclear ? 1
                                                                      : 2;
     };

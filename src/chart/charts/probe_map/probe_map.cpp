@@ -74,8 +74,9 @@ double draw_legend(Canvas& canvas, ProbeMap const& p, double top, double width) 
         legend.entry(9, "a target of the plan ± 3 %", [&](double x, double y) {
             draw_target_mark(canvas, {x + 4.5, y - 3});
         });
-    bool const off = ranges::any_of(
-        p.checks, [](analysis::Checked const& c) { return c.comparison.verdict == analysis::Verdict::moved; });
+    bool const off = ranges::any_of(p.checks, [](analysis::Checked const& c) {
+        return c.comparison.verdict == analysis::Verdict::moved;
+    });
     if (off)
         legend.entry(18, "moved: from the probe to where it should be", [&](double x, double y) {
             draw_arrow(canvas, {x, y - 3}, {x + 18, y - 3});
