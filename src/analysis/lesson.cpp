@@ -13,6 +13,7 @@ namespace {
 using Kind = LessonPoint::Kind;
 constexpr double clear = 2;                                                 // deviations
 constexpr double least_common = 0.02, least_back = 0.03, least_wide = 0.05; // of F; of the distance
+constexpr double jaw = 1.5; // times the fall of F2: what F1 rises by when the jaw opens is more
 constexpr std::size_t fewest_vowels = 2;
 constexpr double of_a_day = 0.015; // ln F by which a vowel repeats on another day (our judgement)
 
@@ -108,7 +109,7 @@ void add_tongue(std::vector<LessonPoint>& points, std::array<Mean, 3> const& by)
     Mean back = by[1];
     back.value -= std::min(others, 0.0);
     // An open jaw lowers the second too, but raises the first by far more.
-    if (!back.below(least_back) || by[1].value > -least_back || by[0].value > -by[1].value) return;
+    if (!back.below(least_back) || by[1].value > -least_back || by[0].value > -jaw * by[1].value) return;
     double const per_cent = 100 * (1 - std::exp(by[1].value)), sd = 100 * by[1].sd;
     points.push_back(
         {Kind::tongue_back, -per_cent, sd,

@@ -63,7 +63,9 @@ void run(Settings const& s) {
                      chart_writer(map, charts)});
     if (!s.outputs.prints()) say(report::refusals_text(m, files));
     if (m.vowels.empty())
-        throw InputError("no take gives a result", "see the reason of each above, and record again");
+        throw InputError(
+            "no take gives a result",
+            "see the reason of each above, and record again: softly and briefly, never when hoarse");
 }
 
 } // namespace

@@ -127,7 +127,7 @@ analysis::Expectation Live::expected() const {
 analysis::FormantOptions Live::how_to_read() const {
     analysis::FormantOptions options;
     options.kind = excitation_.kind;
-    if (excitation_.kind == ProbeKind::sung) options.fo = excitation_.rate;
+    if (analysis::is_voiced(excitation_.kind)) options.fo = excitation_.rate;
     if (noise_) options.noise = &*noise_;
     return options;
 }
@@ -183,7 +183,7 @@ Json Live::hear(std::span<float const> samples) {
     if (!out["sounds"] || last_.size() < window) return out;
     if (hops_ % 4 == 0) recognise();
     out["probe"] = to_string(excitation_.kind);
-    if (excitation_.kind == ProbeKind::sung && excitation_.rate && *excitation_.rate > highest_live_note) {
+    if (analysis::is_voiced(excitation_.kind) && excitation_.rate && *excitation_.rate > highest_live_note) {
         out["refused"] =
             fmt::format("sung at {:.0f} Hz: above {:.0f} Hz the harmonics lie too far apart to show "
                         "the resonances between them; whisper softly, or creak",

@@ -1,5 +1,7 @@
 # A whisper and a creak of the same vowels: the singer's own shift is learned, the profile begun, and a new creak compared with it.
 $ vowelway measure data/measuring/creak_e_a_o.ogg data/measuring/whisper_e_a_o.m4a --vowels "e a o" --voice tenor --into me.yaml --date 2026-11-01
+the noise of the whisper is dull, 7 ± 3 dB short of height: it is made too far back; try: let the
+    tongue lie forward and the breath flow more lightly
 vowel  probe    takes   F1    F2    F3       fR1             fR2              fR3
 ...
 F: peaks in the sound, Hz. fR: resonances of the tract, the probe's shift subtracted, Hz ± one SD.
@@ -10,6 +12,7 @@ F: peaks in the sound, Hz. fR: resonances of the tract, the probe's shift subtra
 $ grep -c "date: 2026-11-01, method: creak" me.yaml
 3
 $ vowelway check data/measuring/creak_e_a_o.ogg --vowels "e a o" --singer me.yaml --date 2026-11-08
+as last time, within 0 cents
 vowel  probe  against     F1|fR1  semitones   SD  F2|fR2  semitones   SD  verdict
 e      creak  last probe     420        0.0  0.0    2090        0.0  0.0  there
 ...

@@ -1,5 +1,6 @@
 # A number is given only where the sound shows it.
 $ vowelway measure data/measuring/sung_high_a.ogg --vowels a --voice tenor
+data/measuring/sung_high_a.ogg: sung (96 %)
 data/measuring/sung_high_a.ogg 0.78-1.39 s /a/: no result: sung at 441 Hz: above 310 Hz the
     harmonics lie too far apart to show the resonances between them; creak, or sing lower
 ! assumed: the resonances are expected near those of the Average tenor

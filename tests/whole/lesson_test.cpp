@@ -76,7 +76,7 @@ Way all_do(GestureVector const& g) {
     return {.gesture = [g](std::size_t) { return g; }};
 }
 
-Measurements session(Way const& way, unsigned seed) {
+Measurements session(Way const& way, unsigned seed, Singer const& reference = tenor()) {
     std::mt19937 random(seed);
     make::Samples all(12000, 0.0);
     for (std::size_t v = 0; v < vowels.size(); ++v) {
@@ -95,7 +95,7 @@ Measurements session(Way const& way, unsigned seed) {
     listener.hear(make::scaled(all));
     r.heard = listener.finish();
     MeasureRequest q;
-    q.reference = tenor();
+    q.reference = reference;
     q.vowels = parse_vowels("i e a o u");
     return measure({r}, q);
 }
@@ -105,7 +105,7 @@ std::vector<LessonPoint> said(Way const& now, Way const& before, unsigned seed) 
     auto const first = session(before, 1);
     auto const profile =
         begin_profile("Student", VoiceType::tenor, {}, measured_history(first, "2026-11-01", ""), {});
-    auto const second = session(now, seed);
+    auto const second = session(now, seed, profile.singer); // as `check` does
     Remarks remarks;
     return lesson_points(second, check_all(second, profile, {}, "2026-11-08", remarks));
 }

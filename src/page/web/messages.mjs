@@ -150,7 +150,7 @@ export const messages = {
     unlisten: ["Stop listening", "Nicht mehr hören"],
     go_on: ["go on after a hit", "nach einem Treffer weiter"],
     listening: ["Listening …", "Hört zu …"],
-    heard_whisper: ["A whisper.", "Geflüster."], heard_creak: ["A creak.", "Knarren."], heard_sung: ["A low note.", "Ein tiefer Ton."], heard_something: ["Something sounds …", "Etwas klingt …"],
+    heard_whisper: ["A whisper.", "Geflüster."], heard_creak: ["A creak.", "Knarren."], heard_sung: ["A low note.", "Ein tiefer Ton."], heard_spoken: ["A speaking voice.", "Eine Sprechstimme."], heard_something: ["Something sounds …", "Etwas klingt …"],
     hit: ["There: hold it, and feel where it is.", "Da: halten und spüren, wo es ist."],
     aim_is: ["/{vowel}/: fR1 to {low}, fR2 to {high}", "/{vowel}/: fR1 nach {low}, fR2 nach {high}"],
     now_at: ["now {pitch} ({hz} Hz)", "jetzt {pitch} ({hz} Hz)"],
