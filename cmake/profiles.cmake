@@ -15,22 +15,26 @@ if(NOT TARGET vowelway_io)
   return()
 endif()
 list_texts(${PROJECT_SOURCE_DIR}/profiles profile_entries)
+list_texts(${PROJECT_SOURCE_DIR}/profiles/sung sung_entries)
 list_texts(${PROJECT_SOURCE_DIR}/profiles/techniques technique_entries)
 list_texts(${PROJECT_SOURCE_DIR}/profiles/themes theme_entries)
 file(CONFIGURE OUTPUT ${PROJECT_BINARY_DIR}/generated/built_in_texts.cpp @ONLY CONTENT [[
-// Made by cmake/profiles.cmake from the YAML files of profiles, profiles/techniques and profiles/themes.
+// Made by cmake/profiles.cmake from the YAML files of profiles, profiles/sung, profiles/techniques and profiles/themes.
 #include "io/built_in_texts.hpp"
 
 namespace vowelway::io {
 namespace {
 constexpr BuiltInText voices[] = {
 @profile_entries@};
+constexpr BuiltInText sung_voices[] = {
+@sung_entries@};
 constexpr BuiltInText techniques[] = {
 @technique_entries@};
 constexpr BuiltInText themes[] = {
 @theme_entries@};
 }
 std::span<BuiltInText const> built_in_voice_texts() { return voices; }
+std::span<BuiltInText const> built_in_sung_voice_texts() { return sung_voices; }
 std::span<BuiltInText const> built_in_technique_texts() { return techniques; }
 std::span<BuiltInText const> built_in_theme_texts() { return themes; }
 } // namespace vowelway::io

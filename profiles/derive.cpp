@@ -2,7 +2,7 @@
 // Makes the profiles of the average voices from the published tables in data/. What is done, and why,
 // is told in README.md beside this file; every constant here is named there.
 //
-//   derive_profiles DATA OUT            writes OUT/<voice>.yaml
+//   derive_profiles DATA OUT            writes OUT/<voice>.yaml and OUT/sung/<voice>.yaml
 //   derive_profiles DATA OUT --check    compares instead, and fails on the first byte that differs
 //   derive_profiles DATA - --report     prints the figures that README.md quotes
 #include "vowelway/core/singer.hpp"
@@ -133,6 +133,11 @@ void add_row(Three& to, Row const& row, double weight) {
     }
 }
 
+// How far fR2 and fR3 go from where a vowel is spoken toward where singing is synthesised: half of the way
+// (our choice), for the origin of those values is not told; fR1 stays.
+constexpr double sung_share = 0.5;
+using Shifts = std::map<std::string, std::array<double, resonances>>; // of the logarithms, by vowel
+
 struct Data {
     std::map<std::string, Three> men;                       // by vowel: one value a study
     std::map<std::string, std::map<std::string, int>> from; // by vowel: languages and their studies
@@ -140,6 +145,7 @@ struct Data {
     std::map<std::string, std::map<std::string, std::map<std::string, Three>>> speakers;
     std::array<double, resonances> exponent{};
     double child_length = 0;
+    Shifts sung;
 };
 
 Data gather(std::filesystem::path const& folder) {
@@ -192,7 +198,7 @@ double speaker_variance(Data const& data, std::string const& group, std::string 
 struct Value {
     double hz, sd;
 };
-Value derive(Data const& data, Voice const& voice, double length, Entry const& entry, std::size_t k) {
+Value spoken(Data const& data, Voice const& voice, double length, Entry const& entry, std::size_t k) {
     double log_hz = 0, variance = 0;
     auto const parts = entry.made_of.empty() ? std::vector<std::string>{entry.vowel} : entry.made_of;
     for (auto const& part : parts) {
@@ -208,6 +214,52 @@ Value derive(Data const& data, Voice const& voice, double length, Entry const& e
 
 double length_of(Data const& data, Voice const& voice) {
     return voice.length > 0 ? voice.length : std::round(10 * data.child_length) / 10;
+}
+
+/// From spoken to synthesised as sung: for each of the five vowels the median over the voices.
+Shifts gather_sung(Data const& data, std::filesystem::path const& folder) {
+    std::map<std::string, std::array<std::vector<double>, resonances>> found;
+    for (auto const& row : read_csv(folder / "sung_synthesis.csv"))
+        for (std::size_t k = 1; k < resonances; ++k) {
+            auto const voice =
+                std::ranges::find(voices, *vowelway::parse_voice_type(row.at("voice")), &Voice::type);
+            auto const entry = std::ranges::find(entries, row.at("vowel"), &Entry::vowel);
+            found[row.at("vowel")][k].push_back(
+                std::log(std::stod(row.at("F" + std::to_string(k + 1))) /
+                         spoken(data, *voice, length_of(data, *voice), *entry, k).hz));
+        }
+    Shifts out;
+    for (auto& [vowel, by_resonance] : found)
+        for (std::size_t k = 1; k < resonances; ++k) {
+            auto& ratios = by_resonance[k];
+            auto const middle = ratios.begin() + static_cast<std::ptrdiff_t>(ratios.size() / 2);
+            std::nth_element(ratios.begin(), middle, ratios.end());
+            out[vowel][k] = sung_share * *middle;
+        }
+    return out;
+}
+
+/// Of a vowel between the five that are known, by their distance on the vowel chart.
+double sung_shift(Shifts const& sung, std::string const& vowel, std::size_t k) {
+    double sum = 0, weights = 0;
+    for (auto const& [known, shift] : sung) {
+        double const apart =
+            vowelway::chart_distance(vowelway::parse_vowel(vowel), vowelway::parse_vowel(known));
+        double const weight = 1 / (0.01 + apart * apart);
+        sum += weight * shift[k], weights += weight;
+    }
+    return sum / weights;
+}
+
+Value derive(Data const& data, Voice const& voice, double length, Entry const& entry, std::size_t k,
+             bool sung) {
+    auto value = spoken(data, voice, length, entry, k);
+    if (!sung) return value;
+    double const shift = sung_shift(data.sung, entry.vowel, k);
+    double const relative = std::hypot(value.sd / value.hz, shift);
+    value.hz *= std::exp(shift);
+    value.sd = value.hz * relative;
+    return value;
 }
 
 std::string printed(Value v, double step) {
@@ -233,25 +285,26 @@ std::string origin_of(Data const& data, Entry const& entry) {
     return out;
 }
 
-std::string profile_of(Data const& data, Voice const& voice) {
+std::string profile_of(Data const& data, Voice const& voice, bool sung) {
     double const length = length_of(data, voice);
     auto const name = std::string(vowelway::to_string(voice.type));
     std::ostringstream out;
-    out << "# The average " << name << ": many speakers, no single singer. Made by profiles/derive.cpp;\n"
+    out << "# The average " << name << (sung ? " as sung" : "")
+        << ": many speakers, no single singer. Made by profiles/derive.cpp;\n"
         << "# profiles/README.md tells from what and how. Do not edit: measure your own instead.\n"
-        << "vowelway: 1\nsinger: Average " << name << "\nvoice: " << name
+        << "vowelway: 1\nsinger: Average " << name << (sung ? ", sung" : "") << "\nvoice: " << name
         << "\naverage: true\nrange: " << voice.range << "\ntract_length: ";
     char text[16];
     std::snprintf(text, sizeof text, "%.1f", length);
     out << text << " cm\n"
-        << "source: {method: published, note: \"spoken vowels of published tables, scaled by tract "
-           "length\"}\n"
+        << "source: {method: published, note: \"spoken vowels of published tables, scaled by tract length"
+        << (sung ? "; fR2 and fR3 half way to values that singing is synthesised with" : "") << "\"}\n"
         << "vowels:\n";
     for (auto const& entry : entries) {
         out << "  " << entry.vowel << ": {";
         for (std::size_t k = 0; k < resonances; ++k)
             out << (k ? ", " : "") << "fR" << k + 1 << ": "
-                << printed(derive(data, voice, length, entry, k), k == 0 ? 5 : 10);
+                << printed(derive(data, voice, length, entry, k, sung), k == 0 ? 5 : 10);
         if (entry.made_of.empty())
             out << "}  # " << origin_of(data, entry) << "\n";
         else
@@ -263,6 +316,9 @@ std::string profile_of(Data const& data, Voice const& voice) {
 void report(Data const& data) {
     for (std::size_t k = 0; k < resonances; ++k)
         std::printf("fR%zu goes with tract length to the power -%.2f\n", k + 1, data.exponent[k]);
+    for (auto const& [vowel, shift] : data.sung)
+        std::printf("sung: fR2 and fR3 of /%s/ and its like by %.1f and %.1f semitones\n", vowel.c_str(),
+                    12 * shift[1] / std::log(2.0), 12 * shift[2] / std::log(2.0));
     std::printf("children: %.2f cm\n\n| vowel | studies | fR1 | fR2 | fR3 | spread between studies (%%) | "
                 "between men (%%) |\n|---|---|---|---|---|---|---|\n",
                 data.child_length);
@@ -296,21 +352,23 @@ int main(int argc, char** argv) try {
         std::cerr << "derive_profiles DATA OUT [--check|--report]\n";
         return 2;
     }
-    auto const data = gather(argv[1]);
+    auto data = gather(argv[1]);
+    data.sung = gather_sung(data, argv[1]);
     if (option == "--report") {
         report(data);
         return 0;
     }
     bool good = true;
-    for (auto const& voice : voices) {
-        auto const path =
-            std::filesystem::path(argv[2]) / (std::string(vowelway::to_string(voice.type)) + ".yaml");
-        auto const text = profile_of(data, voice);
-        if (option == "--check")
-            good = same(path, text) && good;
-        else if (!(std::ofstream(path, std::ios::binary) << text << std::flush))
-            throw std::runtime_error("cannot write " + path.string());
-    }
+    for (bool const sung : {false, true})
+        for (auto const& voice : voices) {
+            auto const path = std::filesystem::path(argv[2]) / (sung ? "sung" : "") /
+                              (std::string(vowelway::to_string(voice.type)) + ".yaml");
+            auto const text = profile_of(data, voice, sung);
+            if (option == "--check")
+                good = same(path, text) && good;
+            else if (!(std::ofstream(path, std::ios::binary) << text << std::flush))
+                throw std::runtime_error("cannot write " + path.string());
+        }
     return good ? 0 : 1;
 } catch (std::exception const& error) {
     std::cerr << "derive_profiles: " << error.what() << "\n";

@@ -107,12 +107,12 @@ ReadRequest read_request(PlanOptions const& o) {
     request.technique = io::find_technique(o.technique);
     request.draws = o.draws;
     Remarks remarks;
-    request.singer = io::find_singer(o.singer, remarks);
+    request.singer = io::find_singer(o.singer, remarks, request.technique.averages);
     auto score = score_options(o, request.singer, tuning_of(o, request.singer));
     request.passage = read_passage(o, score);
     if (!o.range.empty()) request.range = parse_pitch_range(o.range);
     if (!o.vowels.empty()) request.vowels = parse_vowels(o.vowels);
-    request.reference = io::average_beside(request.singer);
+    request.reference = io::average_beside(request.singer, request.technique.averages);
     request.passage.remarks.insert(request.passage.remarks.begin(), remarks.begin(), remarks.end());
     return {std::move(request), std::move(score)};
 }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// The YAML files of profiles, profiles/techniques and profiles/themes as texts within the program; the source
+// The YAML files of profiles, profiles/sung, profiles/techniques and profiles/themes as texts within the program; the source
 // file is made by cmake/profiles.cmake. Private to the layer.
 #pragma once
 
@@ -12,6 +12,7 @@ struct BuiltInText {
     std::string_view name, yaml;
 };
 std::span<BuiltInText const> built_in_voice_texts();
+std::span<BuiltInText const> built_in_sung_voice_texts();
 std::span<BuiltInText const> built_in_technique_texts();
 std::span<BuiltInText const> built_in_theme_texts();
 

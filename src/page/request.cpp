@@ -35,7 +35,7 @@ std::string key_of(Json const& request, std::string_view score) {
 
 } // namespace
 
-Profile profile_of(Json const& from) {
+Profile profile_of(Json const& from, AverageVowels vowels) {
     if (from.contains("profile"))
         return io::parse_profile(from["profile"], from.value("file", "the profile"));
     std::string const name = from.value("voice", "");
@@ -43,7 +43,7 @@ Profile profile_of(Json const& from) {
     if (!voice || *voice == VoiceType::other)
         throw InputError("there is no voice \"" + name + "\"", "choose a voice type or open a profile");
     Profile average;
-    average.singer = io::built_in_voice(*voice);
+    average.singer = io::built_in_voice(*voice, vowels);
     return average;
 }
 
@@ -100,12 +100,13 @@ plan::PlanRequest plan_request(Json const& request, std::string_view score) {
     Remarks remarks;
     wanted.technique = technique_of(request);
     wanted.draws = request.value("draws", wanted.draws);
-    wanted.singer = profile_of(request.at("singer")).singer;
+    auto const averages = wanted.technique.averages;
+    wanted.singer = profile_of(request.at("singer"), averages).singer;
     if (!wanted.singer.average) remarks = io::profile_remarks(wanted.singer);
     wanted.passage = passage_of(request, score, wanted.singer);
     if (request.contains("range")) wanted.range = parse_pitch_range(request["range"].get<std::string>());
     if (request.contains("vowels")) wanted.vowels = parse_vowels(request["vowels"].get<std::string>());
-    wanted.reference = io::average_beside(wanted.singer);
+    wanted.reference = io::average_beside(wanted.singer, averages);
     wanted.passage.remarks.insert(wanted.passage.remarks.begin(), remarks.begin(), remarks.end());
     return wanted;
 }

@@ -17,7 +17,7 @@ namespace vowelway::page {
 using Json = nlohmann::json;
 
 /// {"voice": "tenor"} or {"profile": "vowelway: 1 ..", "file": "me.yaml"}. Throws InputError.
-Profile profile_of(Json const& from);
+Profile profile_of(Json const& from, AverageVowels vowels = AverageVowels::spoken);
 
 /// One that comes with the program, classical unless said otherwise. Throws InputError.
 Technique technique_of(Json const& request);

@@ -48,6 +48,10 @@ double asked(WantedRelation const& wanted, Pitch fo, Home const& home, Aim const
     if (wanted.after_turn_only && 2.0 * fo.frequency() <= home.r1) return 0;
     if (wanted.from && fo < *wanted.from) return 0;
     if (!serves(wanted, home, aim)) return 0;
+    if (wanted.within) {
+        auto const own = wanted.resonance.number == 1 ? home.r1 : home.r2;
+        if (std::abs(interval(own, frequency_of(wanted.harmonic, fo)).value) > wanted.within->value) return 0;
+    }
     return wanted.to ? std::clamp(1 - in_semitones(fo - *wanted.to) / 5, 0.0, 1.0) : 1;
 }
 

@@ -35,6 +35,9 @@ float leaving(ShapeGrid const& grid, StepCost step, std::size_t s) {
     return grid.d1(s) > 0 ? step.leave : step.leave_down;
 }
 
+// From a shape with fR1 at home or above to one below it: not cheaper than leaving home for there.
+float lowering(StepCost step) { return std::max(0.0f, step.leave_down - step.change); }
+
 // value[s] becomes min over r of value[r] + step distance (r, s); source[s] the r.
 void spread(ShapeGrid const& grid, StepCost step, float* value, std::uint16_t* source) {
     auto const rows = static_cast<std::size_t>(grid.width1()),
@@ -42,9 +45,12 @@ void spread(ShapeGrid const& grid, StepCost step, float* value, std::uint16_t* s
     for (std::size_t r = 1; r < rows; ++r)
         for (std::size_t c = 0; c < columns; ++c)
             relax(value, source, r * columns + c, (r - 1) * columns + c, step.per_r1);
-    for (std::size_t r = rows - 1; r-- > 0;)
+    auto const below_home = static_cast<std::size_t>(-1 - grid.low1);
+    for (std::size_t r = rows - 1; r-- > 0;) {
+        float const down = step.per_r1 + (r == below_home ? lowering(step) : 0);
         for (std::size_t c = 0; c < columns; ++c)
-            relax(value, source, r * columns + c, (r + 1) * columns + c, step.per_r1);
+            relax(value, source, r * columns + c, (r + 1) * columns + c, down);
+    }
     for (std::size_t r = 0; r < rows; ++r) {
         for (std::size_t c = 1; c < columns; ++c)
             relax(value, source, r * columns + c, r * columns + c - 1, step.per_r2);
@@ -78,7 +84,9 @@ double step_cost(ShapeGrid const& grid, StepCost const& step, std::size_t from, 
     double const way = double{step.per_r1} * std::abs(grid.d1(to) - grid.d1(from)) +
                        double{step.per_r2} * std::abs(grid.d2(to) - grid.d2(from));
     if (to == grid.home()) return way;
-    return way + double{from == grid.home() ? leaving(grid, step, to) : step.change};
+    if (from == grid.home()) return way + double{leaving(grid, step, to)};
+    bool const lowered = grid.d1(from) >= 0 && grid.d1(to) < 0;
+    return way + double{step.change} + double{lowered ? lowering(step) : 0.0f};
 }
 
 std::vector<std::size_t> best_course(ShapeGrid const& grid, std::span<CourseNote const> notes) {

@@ -15,7 +15,9 @@ namespace vowelway::plan {
 struct StepCost {
     float per_r1 = 0, per_r2 = 0;
     float leave = 0, change = 0, stay = 0; ///< stay <= change
-    float leave_down = 0;                  ///< as leave, for a shape whose fR1 is not higher
+    /// As leave, for a shape whose fR1 is not higher; a change from fR1 at home or above to below it costs as
+    /// much.
+    float leave_down = 0;
 };
 double step_cost(ShapeGrid const& grid, StepCost const& step, std::size_t from, std::size_t to);
 

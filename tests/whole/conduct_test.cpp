@@ -22,9 +22,9 @@ plan::VowelPlan strip(VoiceType voice, std::string const& vowel, std::string con
                       std::optional<PitchRange> range = {}) {
     plan::PlanRequest request;
     request.range = range;
-    request.singer = io::built_in_voice(voice);
-    request.passage.tuning = request.singer.tuning;
     request.technique = io::find_technique(technique);
+    request.singer = io::built_in_voice(voice, request.technique.averages);
+    request.passage.tuning = request.singer.tuning;
     request.vowels = {parse_vowel(vowel)};
     request.draws = draws;
     return make_plan(std::move(request)).vowels.at(0);

@@ -16,9 +16,9 @@ namespace {
 
 plan::VowelPlan strip(VoiceType voice, std::string const& vowel, std::string const& technique) {
     plan::PlanRequest request;
-    request.singer = io::built_in_voice(voice);
-    request.passage.tuning = request.singer.tuning;
     request.technique = io::find_technique(technique);
+    request.singer = io::built_in_voice(voice, request.technique.averages);
+    request.passage.tuning = request.singer.tuning;
     request.vowels = {parse_vowel(vowel)};
     request.draws = 0;
     return make_plan(std::move(request)).vowels.at(0);

@@ -50,7 +50,7 @@ void check(fs::path const& score, std::vector<Theme> const& themes, chart::TextM
         if (few && voice != VoiceType::bass && voice != VoiceType::soprano) continue;
         try {
             plan::PlanRequest request;
-            request.singer = io::built_in_voice(voice);
+            request.singer = io::built_in_voice(voice, AverageVowels::sung);
             request.draws = 2;
             io::ScoreOptions options;
             options.singer_range = request.singer.range;
@@ -59,7 +59,7 @@ void check(fs::path const& score, std::vector<Theme> const& themes, chart::TextM
             diction::set_vowels(request.passage);
             // Beside this voice an alto with the same notes, for the sheet of two plans.
             auto beside = request;
-            beside.singer = io::built_in_voice(VoiceType::alto);
+            beside.singer = io::built_in_voice(VoiceType::alto, AverageVowels::sung);
             bool const two = (voice == VoiceType::bass || voice == VoiceType::soprano) &&
                              std::ranges::any_of(request.passage.notes,
                                                  [](SungNote const& n) { return n.vowel.has_value(); });

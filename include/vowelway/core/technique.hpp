@@ -25,7 +25,14 @@ struct WantedRelation {
     /// Width of the band around fR1/harmonic that an unmodified vowel serves; only vowels whose band reaches
     /// up to where the technique begins take part. All where absent.
     std::optional<Cents> unmodified{};
+    /// Asked only where the vowel's own resonance is no farther than this from the wanted place: tuning is
+    /// done where it is near. Everywhere where absent.
+    std::optional<Cents> within{};
 };
+
+/// Whose vowels stand for a singer who was not measured: as people speak them, or as they are sung
+/// (profiles/README.md says by which rule).
+enum class AverageVowels { spoken, sung };
 
 /// Weights of the planner's cost (docs/strategy.md). Every cost is in the same unit: 1 is what a clear
 /// loss of the vowel costs on a note of one second.
@@ -49,7 +56,8 @@ struct Technique {
     double effort = 0.16;   ///< cost of a gesture at the end of its comfortable travel
     double attention = 0.2; ///< cost of leaving the vowel's own shape: what is learnt is a shape for a phrase
     double line = 0.1;      ///< cost of moving fR1 by 1 semitone between neighbouring notes of half a second
-    Vibrato vibrato;        ///< of the sound alone; the singer's own goes before it
+    AverageVowels averages = AverageVowels::sung; ///< which averages go with it
+    Vibrato vibrato;                              ///< of the sound alone; the singer's own goes before it
     /// How far the vowel may close and darken by itself, the shape kept, before the text counts as touched.
     Bark drift{3};
     /// Cost of a shape that is taken for another vowel of the language where the vowel's own shape is not;

@@ -24,13 +24,45 @@ struct Sheet {
     double used = 0;
 };
 
-/// Blocks to pages in order; the first page has `front` taken already.
-std::vector<Sheet> assign(std::vector<Block> const& blocks, double lane, double front, double page_height) {
-    std::vector<Sheet> sheets{{{}, front}};
+/// What stands over the blocks of a page.
+struct Heading {
+    Drawing drawing;
+    double height = 0;
+};
+
+/// Title, notes to watch and legend: over the first page, or, where a small page has no room for all, the
+/// legend over the second.
+std::vector<Heading> headings_of(plan::Plan const& plan, plan::Pencil const& pencil, Head const& title,
+                                 double width, double page_height, TextMeasurer const& measurer,
+                                 bool numbers) {
+    std::vector<Heading> headings;
+    auto& front = headings.emplace_back(Drawing(measurer));
+    front.height =
+        draw_watch(front.drawing, plan, pencil, draw_title(front.drawing, title, width), width, numbers);
+    Heading legend{Drawing(measurer)};
+    legend.height = draw_lane_legend(legend.drawing, 0, width) + 6;
+    if (front.height + legend.height > page_height) {
+        headings.push_back(std::move(legend));
+    } else {
+        legend.drawing.replay(front.drawing, {0, front.height});
+        front.height += legend.height;
+    }
+    return headings;
+}
+
+/// Blocks to pages in order, each below the heading of its page.
+std::vector<Sheet> assign(std::vector<Block> const& blocks, double lane, std::vector<Heading> const& headings,
+                          double page_height) {
+    std::vector<Sheet> sheets;
+    auto const begin = [&] {
+        auto const page = sheets.size();
+        sheets.push_back({{}, page < headings.size() ? headings[page].height : 0.0});
+    };
+    begin();
     for (std::size_t i = 0; i < blocks.size(); ++i) {
         double const height = blocks[i].height(lane) + between;
         bool const full = sheets.back().used + height > page_height + between;
-        if (full && (!sheets.back().blocks.empty() || sheets.size() == 1)) sheets.push_back({});
+        if (full && (!sheets.back().blocks.empty() || sheets.size() == 1)) begin();
         sheets.back().blocks.push_back(i);
         sheets.back().used += height;
     }
@@ -54,14 +86,10 @@ std::vector<Page> passage_sheet(plan::Plan const& plan, Size paper, TextMeasurer
     blocks.reserve(systems.size());
     for (auto const& system : systems) blocks.push_back(maker.make(system));
 
-    Drawing front(measurer);
     auto const title = head_of(plan, sentence);
-    double front_height = draw_title(front, title, width);
-    front_height = draw_watch(front, plan, pencil, front_height, width, numbers);
-    front_height = draw_lane_legend(front, front_height, width) + 6;
-
     double const page_height = paper.height - margin_top - margin_bottom;
-    auto const sheets = assign(blocks, least_lane, front_height, page_height);
+    auto const headings = headings_of(plan, pencil, title, width, page_height, measurer, numbers);
+    auto const sheets = assign(blocks, least_lane, headings, page_height);
 
     // Place: what is left over makes the lanes taller, then goes between the blocks.
     std::vector<Page> pages;
@@ -70,9 +98,10 @@ std::vector<Page> passage_sheet(plan::Plan const& plan, Size paper, TextMeasurer
         Page page{paper, Drawing(measurer)};
         draw_margins(page.drawing, title, "passage sheet", paper, s + 1, sheets.size());
         double y = margin_top;
-        if (s == 0) {
-            front.replay(page.drawing, {margin_side, margin_top});
-            y += front_height;
+        bool const headed = s < headings.size();
+        if (headed) {
+            headings[s].drawing.replay(page.drawing, {margin_side, margin_top});
+            y += headings[s].height;
         }
         bool const last = s + 1 == sheets.size();
         double spare = std::max(0.0, page_height + between - sheet.used);
@@ -80,9 +109,9 @@ std::vector<Page> passage_sheet(plan::Plan const& plan, Size paper, TextMeasurer
         double const lane = std::min(most_lane, least_lane + spare / many);
         spare -= (lane - least_lane) * many;
         auto const scale = lane_scale(plan, lane);
-        double const gaps = std::max<double>(1, static_cast<double>(sheet.blocks.size()) - (s == 0 ? 0 : 1));
+        double const gaps = std::max<double>(1, static_cast<double>(sheet.blocks.size()) - (headed ? 0 : 1));
         double const stretch = std::min(last ? 8.0 : most_stretch, spare / gaps);
-        bool opening = s != 0;
+        bool opening = !headed;
         for (auto const i : sheet.blocks) {
             if (!opening) y += stretch;
             opening = false;

@@ -8,9 +8,9 @@
 
 namespace vowelway::io {
 
-Singer built_in_voice(VoiceType type) {
+Singer built_in_voice(VoiceType type, AverageVowels vowels) {
     auto const name = std::string(to_string(type));
-    auto const texts = built_in_voice_texts();
+    auto const texts = vowels == AverageVowels::sung ? built_in_sung_voice_texts() : built_in_voice_texts();
     auto const found =
         std::find_if(texts.begin(), texts.end(), [&](auto const& text) { return text.name == name; });
     if (found == texts.end())
@@ -18,9 +18,9 @@ Singer built_in_voice(VoiceType type) {
     return parse_profile(std::string(found->yaml), "built-in profile " + name).singer;
 }
 
-std::optional<Singer> average_beside(Singer const& singer) {
+std::optional<Singer> average_beside(Singer const& singer, AverageVowels vowels) {
     if (singer.average || singer.voice == VoiceType::other) return std::nullopt;
-    return built_in_voice(singer.voice);
+    return built_in_voice(singer.voice, vowels);
 }
 
 } // namespace vowelway::io

@@ -23,11 +23,14 @@ bool is_encoding_name(std::string_view name) {
 }
 
 /// The value of encoding="..." in the declaration at the start of an ASCII-compatible text. Throws InputError
-/// when it is no name of an encoding.
+/// when it is no name of an encoding, or when the declaration does not end before the text begins.
 std::optional<std::string> declared_encoding(std::string_view text, std::string const& file) {
     auto const end = text.find("?>");
     if (!text.starts_with("<?xml") || end == std::string_view::npos) return std::nullopt;
-    auto head = text.substr(0, end);
+    auto const head = text.substr(0, end);
+    if (head.find('<', 1) != std::string_view::npos)
+        throw InputError("the XML declaration at the start is damaged: it does not end",
+                         "end the first line with ?>, or save the score again", {file, 1, 0, {}});
     auto const at = head.find("encoding");
     if (at == std::string_view::npos) return std::nullopt;
     auto const open = head.find_first_of("'\"", at);

@@ -106,7 +106,7 @@ void gestures(Node const& node, Technique& t) {
 WantedRelation relation(Node const& node) {
     constexpr auto example = "- {harmonic: 2, side: below fR1, weight: 0.06, to: C5}";
     yaml::map(node, "a relation", example);
-    yaml::only_keys(node, "harmonic side weight after_turn from to unmodified");
+    yaml::only_keys(node, "harmonic side weight after_turn from to unmodified within");
     WantedRelation out;
     auto const* harmonic = node.find("harmonic");
     auto const* side = node.find("side");
@@ -139,7 +139,15 @@ WantedRelation relation(Node const& node) {
     if (auto const* to = node.find("to")) out.to = pitch(*to);
     if (auto const* n = node.find("unmodified"))
         out.unmodified = semitones(number(*n, "unmodified", "semitones", 0, 24));
+    if (auto const* n = node.find("within")) out.within = semitones(number(*n, "within", "semitones", 0, 24));
     return out;
+}
+
+AverageVowels averages(Node const& node) {
+    auto const& word = yaml::scalar(node, "averages");
+    if (word != "spoken" && word != "sung")
+        throw yaml::error_at(node, "averages is \"" + word + "\"", "write sung or spoken");
+    return word == "sung" ? AverageVowels::sung : AverageVowels::spoken;
 }
 
 } // namespace
@@ -150,7 +158,7 @@ Technique parse_technique(std::string const& text, std::string const& file) {
     yaml::only_keys(
         root,
         "vowelway technique description sources weights text_saturation drift begins gestures level source "
-        "relations vibrato");
+        "relations vibrato averages");
     auto const* version = root.find("vowelway");
     if (!version || yaml::scalar(*version, "the version") != "1")
         throw yaml::error_at(version ? *version : root, "this is not a technique of version 1",
@@ -166,6 +174,7 @@ Technique parse_technique(std::string const& text, std::string const& file) {
     if (auto const* n = root.find("weights")) weights(*n, t);
     if (auto const* n = root.find("text_saturation"))
         t.text_saturation = {number(*n, "text_saturation", "Bark", 0.1, 20)};
+    if (auto const* n = root.find("averages")) t.averages = averages(*n);
     if (auto const* n = root.find("drift")) t.drift = {number(*n, "drift", "Bark", 0, 10)};
     if (auto const* n = root.find("begins")) t.begins = number(*n, "begins", "", 0, 2);
     if (auto const* n = root.find("gestures")) gestures(*n, t);

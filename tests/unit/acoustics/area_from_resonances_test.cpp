@@ -136,3 +136,32 @@ TEST_CASE("tract length from the resonances") {
     CHECK(length("w") > length("b"));
     CHECK_THROWS_AS(estimate_tract_length({}), std::invalid_argument);
 }
+
+// Story, Titze & Hoffman 1996, Table III: where a man's close back vowels are narrow behind the lips. From
+// the three resonances of each alone.
+TEST_CASE("the tract found for a close back vowel is narrow where the published one is") {
+    auto const narrowest = [](AreaFunction const& tract) {
+        double const whole = in_centimetres(length_of(tract));
+        double best = 1e9, place = 0, x = 0;
+        for (auto const& section : tract) {
+            double const middle = (x + in_centimetres(section.length) / 2) / whole;
+            x += in_centimetres(section.length);
+            double const area = in_square_centimetres(section.area);
+            if (middle < 0.35 || middle > 0.85 || area >= best)
+                continue; // neither larynx and pharynx nor lips
+            best = area, place = middle;
+        }
+        return place;
+    };
+    auto const published = tables::area_functions("story1996_male.csv");
+    for (std::string const vowel : {"u", "o"}) {
+        CAPTURE(vowel);
+        auto const& tract = published.at(vowel);
+        auto const r = resonances(tract);
+        auto const found = area_from_resonances({r[0].centre, r[1].centre, r[2].centre}, length_of(tract), 0,
+                                                parse_vowel(vowel));
+        CHECK(found.human());
+        CHECK(narrowest(found.tract) == Approx(narrowest(tract)).epsilon(0.15));
+    }
+    CHECK(narrowest(published.at("u")) == Approx(0.61).epsilon(0.1));
+}

@@ -142,3 +142,26 @@ TEST_CASE("a note without a vowel has nothing to explain") {
     CHECK_THROWS_AS(explain_note(request, 9), std::out_of_range);
     CHECK(explain_note(request, 2).note.pitch == request.passage.notes[2].pitch);
 }
+
+TEST_CASE("what was not chosen is shown beside hold and migrate, and costs more") {
+    auto const plan = make_plan(arpeggio());
+    int shown = 0;
+    for (std::size_t i = 0; i < plan.notes.size(); ++i) {
+        auto const e = explain_note(arpeggio(), i);
+        CHECK(e.not_chosen.has_value() == (e.decision.advice != Advice::modify));
+        if (!e.not_chosen) continue;
+        ++shown;
+        CHECK(e.not_chosen->cost.total() > e.kept.cost.total());
+        CHECK(std::abs(interval(e.vowel.r1.centre, e.not_chosen->r1.centre).value) +
+                  std::abs(interval(e.vowel.r2.centre, e.not_chosen->r2.centre).value) >
+              50);
+    }
+    CHECK(shown > 0);
+}
+
+TEST_CASE("a tract length that was typed is kept") {
+    auto request = arpeggio();
+    request.singer.tract_length = centimetres(15.6); // 1.5 cm longer than her resonances say
+    auto const e = explain_note(request, 0);
+    CHECK(in_centimetres(length_of(e.kept.tract)) == doctest::Approx(15.6).epsilon(0.001));
+}

@@ -4,6 +4,7 @@
 
 #include "vowelway/core/error.hpp"
 #include "vowelway/core/singer.hpp"
+#include "vowelway/core/technique.hpp"
 
 #include <optional>
 #include <string>
@@ -12,14 +13,16 @@ namespace vowelway::io {
 
 /// An average voice, derived from published tables (profiles/README.md). `average` is true.
 /// Throws InputError for VoiceType::other, which has no average.
-Singer built_in_voice(VoiceType type);
+Singer built_in_voice(VoiceType type, AverageVowels vowels = AverageVowels::spoken);
 
 /// The average voice of a measured singer's type, which the vowels they lack are taken from; nothing for an
 /// average singer, and where there is none of that type.
-std::optional<Singer> average_beside(Singer const& singer);
+std::optional<Singer> average_beside(Singer const& singer, AverageVowels vowels = AverageVowels::spoken);
 
-/// A built-in voice by its name ("tenor"), else the profile in the file of that name. What was assumed is
-/// added to the remarks. Throws InputError that lists the names when it is neither.
-Singer find_singer(std::string const& name_or_path, Remarks& remarks);
+/// A built-in voice by its name ("tenor", or "sung tenor" and "spoken tenor" whatever `vowels` says), else
+/// the profile in the file of that name. What was assumed is added to the remarks. Throws InputError that
+/// lists the names when it is neither.
+Singer find_singer(std::string const& name_or_path, Remarks& remarks,
+                   AverageVowels vowels = AverageVowels::spoken);
 
 } // namespace vowelway::io

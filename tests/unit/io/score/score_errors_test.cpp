@@ -222,6 +222,16 @@ TEST_CASE("a damaged name of the encoding is refused") {
           1);
 }
 
+TEST_CASE("an XML declaration that does not end is refused") {
+    // XML 1.0 (fifth edition), production 23: XMLDecl ::= '<?xml' VersionInfo EncodingDecl? SDDecl? S? '?>'.
+    // What stands in the score may look like the rest of it.
+    auto const text =
+        score(note(c4 + "<duration>4</duration><lyric><text>encoding=\"latin1\"</text></lyric>"));
+    auto const rest = text.substr(text.find("?>") + 2);
+    CHECK_THROWS_WITH_AS(parse_score("<?xml version=\"1.0\"" + rest + "<?end?>", "x.musicxml"),
+                         doctest::Contains("does not end"), InputError);
+}
+
 TEST_CASE("requests that cannot be met") {
     File const file(".xml", score(note(c4 + "<duration>4</duration><lyric><text>la</text></lyric>")));
     ScoreOptions options;
