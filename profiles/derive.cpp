@@ -292,7 +292,7 @@ std::string profile_of(Data const& data, Voice const& voice, bool sung) {
     out << "# The average " << name << (sung ? " as sung" : "")
         << ": many speakers, no single singer. Made by profiles/derive.cpp;\n"
         << "# profiles/README.md tells from what and how. Do not edit: measure your own instead.\n"
-        << "vowelway: 1\nsinger: Average " << name << (sung ? ", sung" : "") << "\nvoice: " << name
+        << "vowelway: 1\nsinger: Average " << name << (sung ? " as sung" : "") << "\nvoice: " << name
         << "\naverage: true\nrange: " << voice.range << "\ntract_length: ";
     char text[16];
     std::snprintf(text, sizeof text, "%.1f", length);

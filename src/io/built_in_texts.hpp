@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The YAML files of profiles, profiles/sung, profiles/techniques and profiles/themes as texts within the program; the source
-// file is made by cmake/profiles.cmake. Private to the layer.
+// The YAML files of profiles, profiles/sung, profiles/techniques and profiles/themes as texts within the
+// program; the source file is made by cmake/profiles.cmake. Private to the layer.
 #pragma once
 
 #include <span>

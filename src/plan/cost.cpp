@@ -63,9 +63,21 @@ double relation_cost(WantedRelation const& wanted, Pitch fo, Frequency resonance
     return wanted.weight * std::clamp(departure, 0.0, 12.0);
 }
 
-// All relations with one resonance.
+// The turn is let: from where 2fo reaches the vowel's own fR1 until fo is a fourth below it nobody opens for
+// it, unless a technique asks for a place of fR1 on this vowel, or of fR2 on this note. Common practice, no
+// source; its size is a choice above any gain of level there.
+double opening_cost(Frequency r1, Pitch fo, Home const& home, Aim const& aim) {
+    double const opened = in_semitones(interval(home.r1, r1));
+    double const turned = in_semitones(interval(home.r1, 2.0 * fo.frequency()));
+    if (opened <= 0 || turned <= -1 || turned >= 7 || is_asked(home, aim)) return 0;
+    for (auto const& wanted : aim.technique.relations)
+        if (asked(wanted, fo, home, aim) > 0) return 0;
+    return 0.5 * opened * std::min({1.0, turned + 1, (7 - turned) / 2});
+}
+
+// What a technique wishes of one resonance.
 double relations_cost(int resonance, Frequency at, Pitch fo, Home const& home, Aim const& aim) {
-    double cost = 0;
+    double cost = resonance == 1 ? opening_cost(at, fo, home, aim) : 0;
     for (auto const& wanted : aim.technique.relations)
         if (wanted.resonance.number == resonance)
             cost += asked(wanted, fo, home, aim) * relation_cost(wanted, fo, at);
@@ -92,26 +104,27 @@ bool is_asked(Home const& home, Aim const& aim) {
 double ring_factor(Decibels loudness) { return std::clamp(1 + 0.08 * loudness.value, 0.4, 1.8); }
 
 void fill_heard(ShapeGrid const& grid, Landscape const& land, Home const& home, Aim const& aim,
-                ShapeCosts& out) {
-    out.resize(grid.size());
+                GridBounds const& within, ShapeCosts& out) {
+    out.assign(grid.size(), 0);
     Objective<float> const objective(land, home, aim);
     int const width = grid.width2();
     float const leaving = land.pitch() < aim.begins ? too_low_to_modify : 0;
     std::vector<float> of_r2(static_cast<std::size_t>(width), leaving);
     if (!aim.technique.relations.empty())
-        for (int c = 0; c < width; ++c)
+        for (int c = within.low2 - grid.low2; c <= within.high2 - grid.low2; ++c)
             of_r2[static_cast<std::size_t>(c)] += static_cast<float>(
                 relations_cost(2, home.r2 * std::exp2((grid.low2 + c) / 12.0), land.pitch(), home, aim));
-    float* cell = out.data();
-    for (int d1 = grid.low1; d1 <= grid.high1; ++d1, cell += width) {
+    int const first = within.low2 - grid.low2, last = within.high2 - grid.low2 + 1;
+    for (int d1 = within.low1; d1 <= within.high1; ++d1) {
+        float* const cell = out.data() + grid.at(d1, grid.low2);
         auto const row = objective.row(d1);
         auto const r1 = home.r1 * std::exp2(d1 / 12.0);
         auto const of_r1 = static_cast<float>(stability_cost(land.pitch(), r1, aim.technique) +
                                               relations_cost(1, r1, land.pitch(), home, aim));
         // The columns within the landscape without calls or branches, so that they are a few vector
         // instructions.
-        int const from = std::clamp(objective.first_d2() - grid.low2, 0, width),
-                  to = std::clamp(objective.last_d2() - grid.low2 + 1, 0, width);
+        int const from = std::clamp(objective.first_d2() - grid.low2, first, last),
+                  to = std::clamp(objective.last_d2() - grid.low2 + 1, first, last);
         for (int c = from; c < to; ++c) {
             auto const at = row + (grid.low2 + c);
             cell[c] = of_r1 + of_r2[static_cast<std::size_t>(c)] + objective.text(at) + objective.ring(at);
@@ -123,8 +136,8 @@ void fill_heard(ShapeGrid const& grid, Landscape const& land, Home const& home, 
             else
                 cell[c] = 0;
         };
-        for (int c = 0; c < from; ++c) beyond(c, from);
-        for (int c = to; c < width; ++c) beyond(c, to - 1);
+        for (int c = first; c < from; ++c) beyond(c, from);
+        for (int c = to; c < last; ++c) beyond(c, to - 1);
     }
     out[grid.home()] -= leaving;
 }

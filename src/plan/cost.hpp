@@ -51,10 +51,10 @@ double ring_factor(Decibels loudness);
 /// What leaving the vowel's own shape costs below the pitch where the technique begins: more than any gain.
 inline constexpr float too_low_to_modify = 5;
 
-/// What is heard of every shape of the grid; shapes beyond the landscape take its edge. What the optimiser
-/// decides by: in single precision.
+/// What is heard of every shape within the bounds, 0 for the others (which nobody reaches); shapes beyond the
+/// landscape take its edge. What the optimiser decides by: in single precision.
 void fill_heard(ShapeGrid const& grid, Landscape const& land, Home const& home, Aim const& aim,
-                ShapeCosts& out);
+                GridBounds const& within, ShapeCosts& out);
 
 /// The same for one shape, term by term, by the same code (src/plan/objective.hpp) in double precision: what
 /// explains a decision.

@@ -95,7 +95,9 @@ std::vector<std::size_t> best_course(ShapeGrid const& grid, std::span<CourseNote
     std::vector<float> ties(shapes), value(shapes, far_away), was;
     value[grid.home()] = 0;
     for (std::size_t s = 0; s < shapes; ++s) ties[s] = tie_break(grid, s);
-    std::vector<std::uint16_t> back(count * shapes);
+    static thread_local std::vector<std::uint16_t>
+        back; // kept by the thread, as large as the longest passage
+    if (back.size() < count * shapes) back.resize(count * shapes);
     for (std::size_t n = 0; n < count; ++n) {
         auto* const source = back.data() + n * shapes;
         std::iota(source, source + shapes, std::uint16_t{0});

@@ -4,6 +4,7 @@
 // Private to the layer.
 #pragma once
 
+#include <algorithm>
 #include <cstddef>
 #include <limits>
 #include <vector>
@@ -32,5 +33,27 @@ struct ShapeGrid {
 /// One number for each shape; `out_of_reach` where no gesture leads.
 using ShapeCosts = std::vector<float>;
 inline constexpr float out_of_reach = 1e9f;
+
+/// Semitones of fR1 and of fR2, first and last; by themselves the whole of the usual grid.
+struct GridBounds {
+    int low1 = ShapeGrid{}.low1, high1 = ShapeGrid{}.high1, low2 = ShapeGrid{}.low2,
+        high2 = ShapeGrid{}.high2;
+};
+/// The least bounds around all shapes within reach; home is among them.
+inline GridBounds bounds_of(ShapeGrid const& grid, ShapeCosts const& efforts) {
+    GridBounds out{0, 0, 0, 0};
+    for (std::size_t s = 0; s < efforts.size(); ++s) {
+        if (efforts[s] >= out_of_reach) continue;
+        out.low1 = std::min(out.low1, grid.d1(s)), out.high1 = std::max(out.high1, grid.d1(s));
+        out.low2 = std::min(out.low2, grid.d2(s)), out.high2 = std::max(out.high2, grid.d2(s));
+    }
+    return out;
+}
+
+/// The least bounds around both.
+inline GridBounds around(GridBounds const& a, GridBounds const& b) {
+    return {std::min(a.low1, b.low1), std::max(a.high1, b.high1), std::min(a.low2, b.low2),
+            std::max(a.high2, b.high2)};
+}
 
 } // namespace vowelway::plan

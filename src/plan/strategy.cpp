@@ -117,6 +117,12 @@ Strategy::Strategy(Singer const& singer, Technique technique, std::vector<VowelR
         for (std::size_t p = 0; p < own.cost.size(); ++p) own.cost[p] *= aim_.technique.gestures[p];
         reach[i] = cache_->shelves().reach.get(vowels[i], tract_, own);
     });
+    // What no vowel reaches is left out of the grid: every table and every course is smaller for it.
+    auto const whole = grid_;
+    GridBounds all{0, 0, 0, 0};
+    for (auto const& set : reach)
+        all = around(all, bounds_of(whole, efforts_of(whole, *set, aim_.technique)));
+    grid_ = {all.low1, all.high1, all.low2, all.high2};
     for (std::size_t i = 0; i < vowels.size(); ++i) {
         auto const r1 = vowels[i].r1.centre, r2 = vowels[i].r2.centre;
         auto efforts = efforts_of(grid_, *reach[i], aim_.technique);
@@ -124,7 +130,8 @@ Strategy::Strategy(Singer const& singer, Technique technique, std::vector<VowelR
                            i,
                            {r1, r2, space_.entries()[i].spoken, level_at_ease(r1, r2), space_.borders(i)},
                            std::move(reach[i]),
-                           std::move(efforts)});
+                           efforts,
+                           bounds_of(grid_, efforts)});
     }
 }
 
@@ -201,10 +208,12 @@ Strategy::Prepared Strategy::prepare(std::vector<Task> const& tasks) const {
 }
 
 std::vector<std::size_t> Strategy::course(Prepared const& prepared, std::vector<Home> const& homes) const {
-    std::vector<ShapeCosts> heard(prepared.tables.size());
-    for (std::size_t i = 0; i < heard.size(); ++i) {
+    // Kept by the thread from draw to draw: to ask the system for that much anew takes as long as to fill it.
+    static thread_local std::vector<ShapeCosts> heard;
+    if (heard.size() < prepared.tables.size()) heard.resize(prepared.tables.size());
+    for (std::size_t i = 0; i < prepared.tables.size(); ++i) {
         auto const [land, vowel] = prepared.tables[i];
-        fill_heard(grid_, *land, homes[vowel], aim_, heard[i]);
+        fill_heard(grid_, *land, homes[vowel], aim_, models_[vowel].within, heard[i]);
     }
     auto notes = prepared.notes;
     for (std::size_t i = 0; i < notes.size(); ++i) notes[i].heard = &heard[prepared.table_of[i]];

@@ -25,7 +25,7 @@ $ vowelway plan --range C3..A4 --singer tnor
 -> 3
 $ vowelway plan --range C3..A4 --singer tenor --technique bell
 ! no technique "bell": neither a file nor one that comes with the program
-!   name a technique file, or one of belt, choral, classical, tuned
+!   name a technique file, or one of belt, choral, classical, covered, tuned-top, tuned
 -> 3
 $ vowelway plan nothing.mxl --singer tenor
 ! nothing.mxl: there is no such file

@@ -92,7 +92,8 @@ TEST_CASE("after the turn classical men leave 2fo above fR1") {
 
 // Bourne & Garnier 2012, J. Acoust. Soc. Am. 131, 1586: belting women keep fR1 near 2fo up to about C5 on
 // open-mid vowels. The 2023 simulation study in J. Voice (S0892-1997(23)00004-8): unmodified, a vowel belts
-// over about a fifth around fR1/2.
+// over about a fifth around fR1/2. On /ɔ/ fR1 at 2fo would be heard as /ɑ/ from about A♭4 on: there the text
+// limits what is asked (common practice, no source), and fR1 goes as far as the vowel does.
 TEST_CASE("belt keeps 2fo at or below fR1 up to about C5, and leaves the vowel alone around fR1/2") {
     for (auto voice : {VoiceType::mezzo, VoiceType::alto})
         for (std::string const vowel : {"ɛ", "ɔ"}) {
@@ -103,7 +104,10 @@ TEST_CASE("belt keeps 2fo at or below fR1 up to about C5, and leaves the vowel a
                 INFO(to_string(voice), " ", vowel, " at ", in_hertz(fo), " Hz: fR1 ", in_hertz(r1));
                 if (past > -3.5 && past < -0.5)
                     CHECK(std::abs(semitones_between(v.resonances.r1.centre, r1)) < 2.01);
-                if (past > 1 && cell.pitch <= pitch("B4")) CHECK(semitones_between(2.0 * fo, r1) > -1);
+                if (past <= 1 || cell.pitch > pitch("B4")) continue;
+                if (vowel == "ɛ" || cell.pitch <= pitch("G4")) CHECK(semitones_between(2.0 * fo, r1) > -1);
+                CHECK(cell.decision.heard.vowel.base == parse_vowel(vowel).base);
+                if (cell.pitch > pitch("G4")) CHECK(semitones_between(v.resonances.r1.centre, r1) > 3.5);
             }
             // and classical does not
             auto const classical = strip(voice, vowel, "classical");

@@ -1,34 +1,37 @@
 #!/bin/sh
-# Plans every score of a folder with several voices: each must give a plan (exit code 0) or a message (exit code 3); a crash, a
-# hang, another exit code or an unreadable JSON fails.
-#   run.sh FOLDER BUILD_DIR
+# Plans every score of a folder: each must give a plan (exit code 0) or a message (exit code 3); a crash, a hang, another
+# exit code or an unreadable JSON fails. Two scores at a time.
+#   run.sh FOLDER BUILD_DIR [--all]     --all: the charts for every voice, paper and size, which takes minutes
 set -u
 program="$2/src/cli/vowelway"
+few=--few
+[ "${3:-}" != --all ] || few=
 scratch=$(mktemp -d)
 trap 'rm -rf "$scratch"' EXIT
-planned=0; refused=0; failed=0
-find "$1" -name '*.mxl' -o -name '*.xml' -o -name '*.musicxml' | sort >"$scratch/files"
-while IFS= read -r file; do
-    case "$file" in */META-INF/*) continue ;; esac
-    timeout 120 "$program" plan "$file" --singer mezzo --draws 2 -o "$scratch/plan.json" -o "$scratch/plan.pdf" >"$scratch/out" 2>"$scratch/err"
-    code=$?
-    if [ $code -eq 0 ] && head -c 1 "$scratch/plan.json" | grep -q '{' && head -c 5 "$scratch/plan.pdf" | grep -q '%PDF-'; then
-        planned=$((planned + 1))
-    elif [ $code -eq 3 ] && [ -s "$scratch/err" ]; then
-        refused=$((refused + 1))
-        echo "refused: $(head -1 "$scratch/err" | sed "s|$1/||")"
-    else
-        failed=$((failed + 1))
-        echo "FAILED (exit code $code): $file" >&2
-        tail -5 "$scratch/err" >&2
-    fi
-    rm -f "$scratch"/plan*
-done <"$scratch/files"
+find "$1" \( -name '*.mxl' -o -name '*.xml' -o -name '*.musicxml' \) ! -path '*/META-INF/*' | sort >"$scratch/files"
+# plan_one PROGRAM FOLDER FILE: one line, "planned", "refused: .." or "FAILED ..".
+cat >"$scratch/plan_one" <<'END'
+own=$(mktemp -d)
+timeout 120 "$1" plan "$3" --singer mezzo --draws 2 -o "$own/plan.json" -o "$own/plan.pdf" >"$own/out" 2>"$own/err"
+code=$?
+if [ $code -eq 0 ] && head -c 1 "$own/plan.json" | grep -q '{' && head -c 5 "$own/plan.pdf" | grep -q '%PDF-'; then
+    echo planned
+elif [ $code -eq 3 ] && [ -s "$own/err" ]; then
+    echo "refused: $(head -1 "$own/err" | sed "s|$2/||")"
+else
+    echo "FAILED (exit code $code): $3: $(tail -5 "$own/err" | tr '\n' ' ')"
+fi
+rm -rf "$own"
+END
+tr '\n' '\0' <"$scratch/files" | xargs -0 -P 2 -I{} sh "$scratch/plan_one" "$program" "$1" {} | sort >"$scratch/told"
+grep -v '^planned' "$scratch/told"
+planned=$(grep -c '^planned' "$scratch/told"); refused=$(grep -c '^refused' "$scratch/told"); failed=$(grep -c '^FAILED' "$scratch/told")
 echo "$planned planned, $refused refused with a message, $failed failed"
-[ $failed -eq 0 ] && [ $planned -gt 0 ] || exit 1
+[ "$failed" -eq 0 ] && [ "$planned" -gt 0 ] && [ $((planned + refused)) -eq "$(wc -l <"$scratch/files")" ] || exit 1
 # The charts of the songs, by their boxes (the test suite of the format has no words worth a chart).
 songs="$1/lieder"
 [ -d "$songs" ] || songs="$1"
-"$2/tests/wide/chart_boxes" "$songs" || exit 1
+# shellcheck disable=SC2086
+"$2/tests/wide/chart_boxes" $few "$songs" || exit 1
 # Every score read, marked and given back; the marked ones validated and engraved by others.
 sh "$(dirname "$0")/scores.sh" "$1" "$2"

@@ -41,12 +41,10 @@ std::vector<Heading> headings_of(plan::Plan const& plan, plan::Pencil const& pen
         draw_watch(front.drawing, plan, pencil, draw_title(front.drawing, title, width), width, numbers);
     Heading legend{Drawing(measurer)};
     legend.height = draw_lane_legend(legend.drawing, 0, width) + 6;
-    if (front.height + legend.height > page_height) {
+    if (front.height + legend.height > page_height)
         headings.push_back(std::move(legend));
-    } else {
-        legend.drawing.replay(front.drawing, {0, front.height});
-        front.height += legend.height;
-    }
+    else
+        front.height = draw_lane_legend(front.drawing, front.height, width) + 6;
     return headings;
 }
 

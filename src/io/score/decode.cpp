@@ -6,6 +6,7 @@
 #include "vowelway/core/error.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cerrno>
 #include <iconv.h>
 #include <optional>
@@ -22,26 +23,62 @@ bool is_encoding_name(std::string_view name) {
     });
 }
 
-/// The value of encoding="..." in the declaration at the start of an ASCII-compatible text. Throws InputError
-/// when it is no name of an encoding, or when the declaration does not end before the text begins.
-std::optional<std::string> declared_encoding(std::string_view text, std::string const& file) {
-    auto const end = text.find("?>");
-    if (!text.starts_with("<?xml") || end == std::string_view::npos) return std::nullopt;
-    auto const head = text.substr(0, end);
-    if (head.find('<', 1) != std::string_view::npos)
-        throw InputError("the XML declaration at the start is damaged: it does not end",
-                         "end the first line with ?>, or save the score again", {file, 1, 0, {}});
-    auto const at = head.find("encoding");
-    if (at == std::string_view::npos) return std::nullopt;
-    auto const open = head.find_first_of("'\"", at);
-    auto const close = open == std::string_view::npos ? open : head.find(head[open], open + 1);
+[[noreturn]] void refuse_declaration(std::string const& why, std::string const& file) {
+    throw InputError(
+        "the XML declaration at the start is damaged: " + why,
+        "save the score again as UTF-8, or begin it with <?xml version=\"1.0\" encoding=\"UTF-8\"?>",
+        {file, 1, 0, {}});
+}
+
+/// One name="value" after blanks, taken off the text; nothing when there is none.
+std::optional<std::pair<std::string_view, std::string_view>> eat_attribute(std::string_view& text) {
+    auto const skip_blanks = [](std::string_view& t) {
+        auto const first = std::min(t.find_first_not_of(" \t\r\n"), t.size());
+        t.remove_prefix(first);
+        return first > 0;
+    };
+    auto rest = text;
+    if (!skip_blanks(rest)) return std::nullopt;
+    auto const name = rest.substr(0, rest.find_first_not_of("abcdefghijklmnopqrstuvwxyz"));
+    rest.remove_prefix(name.size());
+    skip_blanks(rest);
+    if (name.empty() || !rest.starts_with('=')) return std::nullopt;
+    rest.remove_prefix(1);
+    skip_blanks(rest);
+    if (!rest.starts_with('"') && !rest.starts_with('\'')) return std::nullopt;
+    auto const close = rest.find(rest.front(), 1);
     if (close == std::string_view::npos) return std::nullopt;
-    auto const name = head.substr(open + 1, close - open - 1);
-    if (head.substr(at + 8, open - at - 8).find_first_not_of(" \t\r\n=") != std::string_view::npos ||
-        !is_encoding_name(name))
-        throw InputError("the XML declaration at the start is damaged: it names no encoding",
-                         "save the score again as UTF-8", {file, 1, 0, {}});
-    return std::string(name);
+    auto const value = rest.substr(1, close - 1);
+    text = rest.substr(close + 1);
+    return std::pair(name, value);
+}
+
+/// The encoding in the declaration at the start of an ASCII-compatible text: XML 1.0 (fifth edition),
+/// production 23,
+/// <?xml version="1.0" encoding="..." standalone="..."?>, of which version may be missing too. Throws
+/// InputError when it is anything else, for then nobody knows what the bytes mean.
+std::optional<std::string> declared_encoding(std::string_view text, std::string const& file) {
+    constexpr std::string_view begin = "<?xml";
+    if (!text.starts_with(begin)) return std::nullopt;
+    auto const end = text.find("?>");
+    if (end == std::string_view::npos) return std::nullopt;
+    auto head = text.substr(begin.size(), end - begin.size());
+    std::optional<std::string> encoding;
+    std::array names{std::string_view("version"), std::string_view("encoding"),
+                     std::string_view("standalone")};
+    auto next = names.begin();
+    while (auto const attribute = eat_attribute(head)) {
+        auto const& [name, value] = *attribute;
+        auto const at = std::find(next, names.end(), name);
+        if (at == names.end()) refuse_declaration("it is not made of version, encoding and standalone", file);
+        next = at + 1;
+        if (name != "encoding") continue;
+        if (!is_encoding_name(value)) refuse_declaration("it names no encoding", file);
+        encoding = std::string(value);
+    }
+    if (head.find_first_not_of(" \t\r\n") != std::string_view::npos)
+        refuse_declaration("it does not end after version, encoding and standalone", file);
+    return encoding;
 }
 
 std::string convert(std::string const& bytes, std::string const& encoding, std::string const& file) {

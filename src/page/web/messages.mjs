@@ -62,7 +62,7 @@ export const messages = {
     octave_up: ["an octave up", "eine Oktave höher"],
     octave_down: ["an octave down", "eine Oktave tiefer"],
     technique: ["Technique", "Technik"],
-    classical: ["classical", "klassisch"], belt: ["belt", "Belt"], choral: ["choral", "chorisch"], tuned: ["tuned", "gestimmt"],
+    classical: ["classical", "klassisch"], belt: ["belt", "Belt"], choral: ["choral", "chorisch"], tuned: ["tuned", "gestimmt"], covered: ["covered", "gedeckt"], "tuned-top": ["tuned on top", "oben gestimmt"],
     words_language: ["Language of the words", "Sprache des Textes"],
     recognised: ["recognised from the words", "am Text erkannt"],
     or_range: ["Or a range instead of a song", "Oder ein Umfang statt eines Liedes"],

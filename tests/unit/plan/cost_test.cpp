@@ -69,7 +69,7 @@ TEST_CASE("what decides and what explains are the same objective, on 300 random 
         CAPTURE(round);
         auto const scene = random_scene(random);
         ShapeCosts decides;
-        fill_heard(grid, scene.land, scene.home, scene.aim, decides);
+        fill_heard(grid, scene.land, scene.home, scene.aim, {}, decides);
         REQUIRE(decides.size() == grid.size());
         double worst = 0;
         for (std::size_t s = 0; s < grid.size(); ++s) {

@@ -155,8 +155,8 @@ TEST_CASE("sung averages keep fR1, lower fR2, and hold both ways of saying it wi
 
 TEST_CASE("an average is asked for as sung or as spoken, or as the technique has it") {
     Remarks remarks;
-    CHECK(find_singer("sung tenor", remarks).name == "Average tenor, sung");
-    CHECK(find_singer("tenor", remarks, AverageVowels::sung).name == "Average tenor, sung");
+    CHECK(find_singer("sung tenor", remarks).name == "Average tenor as sung");
+    CHECK(find_singer("tenor", remarks, AverageVowels::sung).name == "Average tenor as sung");
     CHECK(find_singer("spoken Tenor", remarks, AverageVowels::sung).name == "Average tenor");
 }
 

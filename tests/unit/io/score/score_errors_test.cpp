@@ -230,6 +230,17 @@ TEST_CASE("an XML declaration that does not end is refused") {
     auto const rest = text.substr(text.find("?>") + 2);
     CHECK_THROWS_WITH_AS(parse_score("<?xml version=\"1.0\"" + rest + "<?end?>", "x.musicxml"),
                          doctest::Contains("does not end"), InputError);
+    for (std::string const damaged :
+         {"<?xml verencoding=\"ISO-8859-1\"sion=\"1.0\" encoding=\"UTF-8\"?>",
+          "<?xml version=\"1.0\"encoding=\"UTF-8\"?>", "<?xml encoding=\"UTF-8\" encoding=\"latin1\"?>",
+          "<?xmlversion=\"1.0\"?>", "<?xml version=1.0?>"}) {
+        CAPTURE(damaged);
+        CHECK_THROWS_WITH_AS(parse_score(damaged + rest, "x.musicxml"), doctest::Contains("damaged"),
+                             InputError);
+    }
+    for (std::string const good : {"<?xml version='1.0' standalone='no' ?>", "<?xml encoding=\"UTF-8\"?>",
+                                   "<?xml version=\"1.0\"\n encoding = \"ISO-8859-1\" standalone=\"yes\"?>"})
+        CHECK(parse_score(good + rest, "x.musicxml").notes.size() == 1);
 }
 
 TEST_CASE("requests that cannot be met") {
