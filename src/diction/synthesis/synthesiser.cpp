@@ -4,6 +4,7 @@
 #include "core/late_library.hpp"
 #include "core/memory.hpp"
 #include "core/utf8.hpp"
+#include "diction/synthesis/recording.hpp"
 #include "vowelway/core/error.hpp"
 
 #include <espeak-ng/espeak_ng.h>
@@ -15,6 +16,7 @@ namespace vowelway::diction {
 
 namespace {
 std::mutex in_use;
+Said* recorded = nullptr; // guarded by in_use
 
 /// The functions that are used, loaded with the synthesiser: its libraries of sound devices cost a process
 /// that needs no words a third of its start.
@@ -76,6 +78,16 @@ std::string own_letters(std::string_view word, Language language) {
 
 } // namespace
 
+Recording::Recording(Said& into) {
+    std::lock_guard const lock(in_use);
+    recorded = &into;
+}
+
+Recording::~Recording() {
+    std::lock_guard const lock(in_use);
+    recorded = nullptr;
+}
+
 Synthesiser& Synthesiser::instance() {
     static Synthesiser one;
     return one;
@@ -114,6 +126,7 @@ std::string Synthesiser::ipa(std::string_view word, Language language) {
             out += found;
         }
     }
+    if (recorded) (*recorded)[std::string(tag(language)) + " " + std::string(word)] = out;
     return out;
 }
 

@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: MIT
+// vowelway page: the page with a song and a singer inside, for a teacher to send.
+#include "cli/command.hpp"
+#include "cli/commands.hpp"
+#include "cli/page_folder.hpp"
+#include "cli/plan_request.hpp"
+#include "cli/remarks.hpp"
+#include "cli/standard_output.hpp"
+#include "diction/synthesis/recording.hpp"
+#include "vowelway/core/error.hpp"
+#include "vowelway/files/read.hpp"
+#include "vowelway/files/write.hpp"
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <cstdint>
+#include <filesystem>
+#include <memory>
+
+namespace vowelway::cli {
+
+namespace {
+
+namespace fs = std::filesystem;
+using Json = nlohmann::json;
+
+struct Options {
+    PlanOptions plan;
+    std::string output, folder;
+    bool overwrite = false;
+};
+
+constexpr std::uintmax_t largest_page = std::uintmax_t{32} << 20; // bytes
+constexpr std::string_view place = R"(<script type="application/json" id="lesson"></script>)";
+
+/// RFC 4648, section 4.
+std::string base64(std::string_view bytes) {
+    constexpr std::string_view digits = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
+    std::string out;
+    for (std::size_t i = 0; i < bytes.size(); i += 3) {
+        std::size_t const here = std::min<std::size_t>(3, bytes.size() - i);
+        std::uint32_t group = 0;
+        for (std::size_t k = 0; k < 3; ++k)
+            group = group << 8U | (k < here ? static_cast<unsigned char>(bytes[i + k]) : 0U);
+        for (std::size_t k = 0; k < 4; ++k) out += k <= here ? digits[group >> (18U - 6U * k) & 63U] : '=';
+    }
+    return out;
+}
+
+Json singer_of(std::string const& singer) {
+    if (!fs::exists(singer)) return {{"voice", singer}}; // read_request has found it
+    return {{"profile", files::read_text(singer, std::uintmax_t{1} << 20)},
+            {"file", fs::path(singer).filename().string()}};
+}
+
+Json settings_of(PlanOptions const& o) {
+    Json out{{"part", o.part}, {"verse", o.verse ? std::to_string(o.verse) : ""}, {"language", o.language}};
+    out["technique"] = o.technique;
+    out["transpose"] = o.transpose ? Json(*o.transpose) : Json("");
+    if (!o.words.empty()) out["words_text"] = files::read_text(o.words, std::uintmax_t{1} << 20);
+    return out;
+}
+
+/// Everything the page begins with. What the synthesiser says of the words goes along: a page has none.
+Json lesson_of(PlanOptions const& o) {
+    diction::Said said;
+    {
+        diction::Recording const recording(said);
+        print_remarks(read_request(o).request.passage.remarks);
+    }
+    return {{"singer", singer_of(o.singer)},
+            {"song",
+             {{"file", fs::path(o.score).filename().string()},
+              {"base64", base64(files::read(o.score, io::largest_score_file))}}},
+            {"settings", settings_of(o)},
+            {"said", said}};
+}
+
+/// Nothing in it ends the element it stands in.
+std::string within_html(std::string json) {
+    for (auto at = json.find('<'); at != std::string::npos; at = json.find('<', at))
+        json.replace(at, 1, "\\u003c");
+    return json;
+}
+
+void run(Options const& o) {
+    if (fs::path(o.output).extension() != ".html")
+        bad_command_line("--output", o.output + " is no page; let its name end in .html");
+    auto const inputs = inputs_of(o.plan);
+    for (auto const& input : inputs)
+        if (std::error_code none; !o.overwrite && fs::equivalent(o.output, input, none) && !none)
+            bad_command_line("--output", o.output + " is a file to be read; name another");
+    if (o.plan.technique.find('.') != std::string::npos)
+        bad_command_line("--technique", "a page knows the techniques that come with the program");
+    auto page = files::read((page_folder(o.folder) / "vowelway.html").string(), largest_page);
+    auto const at = page.find(place);
+    if (at == std::string::npos)
+        throw InputError("is not the page of this version", "build it again with sh src/page/make.sh",
+                         {(page_folder(o.folder) / "vowelway.html").string(), 0, 0, {}});
+    auto lesson = lesson_of(o.plan).dump(-1, ' ', false, Json::error_handler_t::replace);
+    page.insert(at + place.find("</"), within_html(std::move(lesson)));
+    files::write(o.output, page);
+    say("wrote " + o.output + "\n");
+}
+
+} // namespace
+
+void add_page(Command& program) {
+    auto command =
+        program.add("page", "The page for a browser, with a song and a singer inside: a lesson to send");
+    auto o = std::make_shared<Options>();
+    command.value("SCORE", o->plan.score, "MusicXML (.musicxml .xml .mxl) or a passage in YAML")
+        .required()
+        .called("FILE");
+    command
+        .value("--singer", o->plan.singer,
+               "profile (YAML) or a voice type: bass baritone tenor countertenor alto mezzo soprano treble")
+        .required()
+        .called("PROFILE");
+    add_song_options(command, o->plan);
+    command.value("-o,--output", o->output, "the page to write, .html").required().called("FILE");
+    command.flag("--overwrite", o->overwrite, "the page may replace a file that was read");
+    command.value("--page", o->folder, "the folder that src/page/make.sh builds (default: found)")
+        .called("FOLDER");
+    command.footer("Example: vowelway page song.mxl --singer me.yaml -o lesson.html");
+    command.runs([o] { run(*o); });
+}
+
+} // namespace vowelway::cli
