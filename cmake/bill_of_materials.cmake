@@ -22,6 +22,9 @@ vowelway_material(cairo PkgConfig::vowelway_cairo "LGPL-2.1-only OR MPL-1.1" "PD
 vowelway_material(espeak-ng PkgConfig::vowelway_espeak GPL-3.0-or-later "sounds of words where rules have none")
 vowelway_material(ffmpeg PkgConfig::vowelway_ffmpeg GPL-2.0-or-later "reading recordings")
 vowelway_material(libsndfile PkgConfig::vowelway_sndfile LGPL-2.1-or-later "writing sound")
+if(TARGET PkgConfig::vowelway_httplib)
+  vowelway_material(cpp-httplib PkgConfig::vowelway_httplib MIT "serving the page (vowelway-open)")
+endif()
 
 get_property(materials GLOBAL PROPERTY vowelway_materials)
 set(lines "")

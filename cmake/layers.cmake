@@ -2,13 +2,13 @@
 # looked for, what find_package(vowelway) needs and which includes are allowed (tests/form/arrows.cmake).
 set(VOWELWAY_LAYERS all CACHE STRING "The layers to build, with what they need: all, or a list such as plan;analysis")
 
-# vowelway_layer(NAME [PROGRAM name] PUBLIC .. PRIVATE .. HEADERS ..): the library (or program) of the folder src/NAME,
+# vowelway_layer(NAME [OPTIONAL] [PROGRAM name] PUBLIC .. PRIVATE .. HEADERS ..): the library (or program) of the folder src/NAME,
 # with its public headers in include/vowelway/NAME. HEADERS are packages of which nothing but headers is used: they need
-# not be there for whoever links the library.
+# not be there for whoever links the library. An OPTIONAL layer is left out where its packages are not found.
 function(vowelway_layer name)
-  cmake_parse_arguments(layer "" "PROGRAM" "PUBLIC;PRIVATE;HEADERS" ${ARGN})
+  cmake_parse_arguments(layer "OPTIONAL" "PROGRAM" "PUBLIC;PRIVATE;HEADERS" ${ARGN})
   set_property(GLOBAL APPEND PROPERTY VOWELWAY_LAYERS ${name})
-  foreach(part PROGRAM PUBLIC PRIVATE HEADERS)
+  foreach(part OPTIONAL PROGRAM PUBLIC PRIVATE HEADERS)
     set_property(GLOBAL PROPERTY VOWELWAY_${part}_OF_${name} ${layer_${part}})
   endforeach()
   set(arrows ${layer_PUBLIC} ${layer_PRIVATE})
@@ -96,12 +96,16 @@ endfunction()
 macro(vowelway_build_layers)
   vowelway_wanted(VOWELWAY_BUILT)
   set(missing_packages "")
-  foreach(name ${VOWELWAY_BUILT})
+  foreach(name IN LISTS VOWELWAY_BUILT)
     get_property(packages GLOBAL PROPERTY VOWELWAY_PACKAGES_OF_${name})
     get_property(headers GLOBAL PROPERTY VOWELWAY_HEADERS_OF_${name})
     foreach(package ${packages} ${headers})
       vowelway_find(${package} said)
-      if(said)
+      get_property(optional GLOBAL PROPERTY VOWELWAY_OPTIONAL_OF_${name})
+      if(said AND optional)
+        message(STATUS "Left out: ${name}, which needs ${said}")
+        list(REMOVE_ITEM VOWELWAY_BUILT ${name})
+      elseif(said)
         string(APPEND missing_packages "\n  the layer ${name} needs ${said}")
       endif()
     endforeach()

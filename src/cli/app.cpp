@@ -58,6 +58,7 @@ std::unique_ptr<CLI::App> make_app() {
     add_hear(program);
     add_lesson(program);
     add_measure(program);
+    add_open(program);
     add_page(program);
     add_plan(program);
     add_profile(program);

@@ -16,6 +16,7 @@ void add_explain(Command& program);
 void add_hear(Command& program);
 void add_lesson(Command& program);
 void add_measure(Command& program);
+void add_open(Command& program);
 void add_page(Command& program);
 void add_plan(Command& program);
 void add_profile(Command& program);

@@ -49,14 +49,17 @@ std::string base64(std::string_view bytes) {
 }
 
 Json singer_of(std::string const& singer) {
-    if (!fs::exists(singer)) return {{"voice", singer}}; // read_request has found it
+    if (auto const voice = parse_voice_type(singer); voice && *voice != VoiceType::other)
+        return {{"voice", to_string(*voice)}};
     return {{"profile", files::read_text(singer, std::uintmax_t{1} << 20)},
             {"file", fs::path(singer).filename().string()}};
 }
 
-Json settings_of(PlanOptions const& o) {
+Json settings_of(PlanOptions const& o, Tuning const& tuning) {
     Json out{{"part", o.part}, {"verse", o.verse ? std::to_string(o.verse) : ""}, {"language", o.language}};
     out["technique"] = o.technique;
+    out["draws"] = o.draws;
+    if (!o.a4.empty()) out["a4_hz"] = in_hertz(tuning.a4);
     out["transpose"] = o.transpose ? Json(*o.transpose) : Json("");
     if (!o.words.empty()) out["words_text"] = files::read_text(o.words, std::uintmax_t{1} << 20);
     return out;
@@ -65,15 +68,18 @@ Json settings_of(PlanOptions const& o) {
 /// Everything the page begins with. What the synthesiser says of the words goes along: a page has none.
 Json lesson_of(PlanOptions const& o) {
     diction::Said said;
+    Tuning tuning;
     {
         diction::Recording const recording(said);
-        print_remarks(read_request(o).request.passage.remarks);
+        auto const passage = read_request(o).request.passage;
+        print_remarks(passage.remarks);
+        tuning = passage.tuning;
     }
     return {{"singer", singer_of(o.singer)},
             {"song",
              {{"file", fs::path(o.score).filename().string()},
               {"base64", base64(files::read(o.score, io::largest_score_file))}}},
-            {"settings", settings_of(o)},
+            {"settings", settings_of(o, tuning)},
             {"said", said}};
 }
 

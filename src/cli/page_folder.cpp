@@ -3,6 +3,8 @@
 
 #include "vowelway/core/error.hpp"
 
+#include <cstdlib>
+
 namespace vowelway::cli {
 
 namespace fs = std::filesystem;
@@ -12,6 +14,8 @@ fs::path page_folder(std::string const& given) {
         std::error_code none;
         return fs::is_regular_file(folder / "vowelway.html", none);
     };
+    if (auto const* named = std::getenv("VOWELWAY_PAGE"); given.empty() && named && *named)
+        return page_folder(named);
     if (!given.empty()) {
         if (holds_page(given)) return given;
         throw InputError("holds no page", "name the folder that sh src/page/make.sh builds",

@@ -7,8 +7,9 @@
 
 namespace vowelway::cli {
 
-/// The folder with vowelway.html and folder/: `given`, else the one installed beside the program, else that
-/// of the build the program belongs to. Throws InputError that says how to build it.
+/// The folder with vowelway.html and folder/: `given`, else what VOWELWAY_PAGE names, else the one installed
+/// beside the program, else that of the build the program belongs to. Throws InputError that says how to
+/// build it.
 std::filesystem::path page_folder(std::string const& given);
 
 } // namespace vowelway::cli

@@ -20,6 +20,10 @@ std::string song_told(Json const& request, std::string_view bytes); // asks_song
 std::string score_marked(Json const& request, std::string_view bytes);
 std::string sheet_drawn(Json const& request, std::string_view bytes);  // asks_sheet.cpp
 std::string note_told(Json const& request, std::string_view bytes);    // asks_note.cpp
-std::string choices_told(Json const& request, std::string_view bytes); // asks_choices.cpp
+std::string plans_beside(Json const& request, std::string_view bytes); // asks_beside.cpp
+std::string keys_told(Json const& request, std::string_view bytes);
+std::string practice_told(Json const& request, std::string_view bytes);  // asks_practice.cpp
+std::string frequency_told(Json const& request, std::string_view bytes); // pitch_told.cpp
+std::string choices_told(Json const& request, std::string_view bytes);   // asks_choices.cpp
 
 } // namespace vowelway::page

@@ -3,6 +3,7 @@
 // margins of a paper; where each note stands on it, and which notes to watch.
 #include "page/asks.hpp"
 #include "page/text_measurer.hpp"
+#include "page/words_sung.hpp"
 
 #include "chart/canvas/style.hpp"
 #include "chart/canvas/svg_canvas.hpp"
@@ -90,6 +91,8 @@ std::string sheet_drawn(Json const& request, std::string_view bytes) {
              {"notes", Json::array()},
              {"watched", Json::array()}};
     for (std::size_t i = 0; i < plan.passage.notes.size(); ++i) out["notes"].push_back(words_of(plan, i));
+    for (auto const& word : words_sung(plan.passage))
+        for (auto const note : word.notes) out["notes"][note]["word"] = word.text;
     int told = 0; // equal places have one number: the first stands in the list
     for (auto const& [note, number] : chart::numbers_of(plan::pencil_of(plan)))
         if (number > told) out["watched"].push_back({{"note", note}, {"number", told = number}});

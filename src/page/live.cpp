@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "page/live.hpp"
+#include "page/pitch_told.hpp"
 
 #include "vowelway/analysis/expectation.hpp"
 #include "vowelway/core/error.hpp"
@@ -8,7 +9,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <utility>
 
@@ -28,6 +28,7 @@ constexpr double silence_db = -72;       // below full scale
 constexpr double floor_climb = 1.5;      // dB a second: the floor follows a room that grows louder
 constexpr double smooth_over = 0.2;      // seconds of readings behind a head
 constexpr double steady_over = 2;        // seconds by which steadiness is judged
+constexpr double steady_for = 0.7;       // seconds that a take needs at least
 constexpr double held_for = 0.5;         // seconds that a hit must last
 constexpr std::size_t judged_every = 16; // readings between two judgements
 
@@ -35,16 +36,6 @@ double level_of(std::span<float const> samples) {
     double sum = 0;
     for (float const x : samples) sum += static_cast<double>(x) * static_cast<double>(x);
     return 10 * std::log10(sum / static_cast<double>(std::max<std::size_t>(1, samples.size())) + 1e-12);
-}
-
-/// Steps of the staff above C0's, the natural notes being whole: C4 is 28.
-double step_of(double key_number) {
-    constexpr std::array<double, 8> naturals{0, 2, 4, 5, 7, 9, 11, 12};
-    double const octave = std::floor(key_number / 12), within = key_number - 12 * octave;
-    std::size_t i = 0;
-    while (i < 6 && naturals[i + 1] <= within) ++i;
-    return 7 * (octave - 1) + static_cast<double>(i) +
-           (within - naturals[i]) / (naturals[i + 1] - naturals[i]);
 }
 
 /// As near as a good probe of a vowel repeats.
@@ -77,14 +68,10 @@ Live::Live(analysis::MeasureRequest known, LiveAim aim, Tuning tuning)
     known_.reference.vowels.push_back(std::move(due));
 }
 
-Json Live::told(Frequency f) const {
-    return {{"hz", std::round(in_hertz(f))},
-            {"pitch", tuning_.name(f).str()},
-            {"step", step_of(tuning_.key_number(f))}};
-}
-
 Json Live::aim() const {
-    return {{"vowel", aim_.vowel.ipa()}, {"fR1", told(aim_.r1)}, {"fR2", told(aim_.r2)}};
+    return {{"vowel", aim_.vowel.ipa()},
+            {"fR1", pitch_told(aim_.r1, tuning_)},
+            {"fR2", pitch_told(aim_.r2, tuning_)}};
 }
 
 bool Live::sounds(std::span<float const> samples) {
@@ -95,6 +82,7 @@ bool Live::sounds(std::span<float const> samples) {
     bool const loud = level_ > std::max(floor_ + rise_db, silence_db);
     if (loud) {
         pause_.clear();
+        if (sounds_since_ < 0) sounds_since_ = heard_;
         last_.insert(last_.end(), samples.begin(), samples.end());
         if (last_.size() > a_second) last_.erase(last_.begin(), last_.end() - a_second);
         return true;
@@ -105,7 +93,7 @@ bool Live::sounds(std::span<float const> samples) {
         pause_.clear();
     }
     last_.clear();
-    there_since_ = -1;
+    there_since_ = sounds_since_ = -1;
     hops_ = 0;
     return false;
 }
@@ -160,9 +148,24 @@ void Live::judge_last_second() {
             {{"kind", to_string(finding.kind)}, {"says", finding.says}, {"try", finding.tries}});
 }
 
+/// For as long as a take needs, both resonances have stayed where they were.
+bool Live::steady() const {
+    if (sounds_since_ < 0 || heard_ - sounds_since_ < steady_for) return false;
+    std::vector<Frequency> r1, r2;
+    for (auto const& reading : readings_)
+        if (reading.at > heard_ - steady_for) {
+            r1.push_back(reading.r1);
+            r2.push_back(reading.r2);
+        }
+    auto const still = [](std::vector<Frequency> const& all) {
+        return mean_of(all).second.value <= analysis::repeats_within.value;
+    };
+    return !r1.empty() && still(r1) && still(r2);
+}
+
 void Live::tell(Json& out, Reading const& smooth) const {
-    out["fR1"] = told(smooth.r1);
-    out["fR2"] = told(smooth.r2);
+    out["fR1"] = pitch_told(smooth.r1, tuning_);
+    out["fR2"] = pitch_told(smooth.r2, tuning_);
     auto const off1 = interval(aim_.r1, smooth.r1), off2 = interval(aim_.r2, smooth.r2);
     out["fR1"]["off_cents"] = std::round(off1.value);
     out["fR2"]["off_cents"] = std::round(off2.value);
@@ -173,6 +176,8 @@ void Live::tell(Json& out, Reading const& smooth) const {
     }
     out["fR1"]["steady_cents"] = std::round(mean_of(r1).second.value);
     out["fR2"]["steady_cents"] = std::round(mean_of(r2).second.value);
+    out["steady"] = steady();
+    out["since_s"] = sounds_since_;
     if (balance_db_) out["balance_db"] = std::round(*balance_db_);
     out["findings"] = findings_;
 }

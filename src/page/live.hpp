@@ -49,8 +49,8 @@ class Live {
     analysis::FormantOptions how_to_read() const;
     std::optional<Reading> read();
     void judge_last_second();
+    bool steady() const;
     void tell(Json& out, Reading const& smooth) const;
-    Json told(Frequency f) const;
 
     analysis::MeasureRequest known_;
     LiveAim aim_;
@@ -62,7 +62,7 @@ class Live {
     std::optional<analysis::PowerSpectrum> noise_;
     analysis::Excitation excitation_;
     int hops_ = 0;
-    double there_since_ = -1;
+    double there_since_ = -1, sounds_since_ = -1;
     std::deque<Reading> readings_; // of the last seconds
     Json findings_ = Json::array();
     std::optional<double> balance_db_;

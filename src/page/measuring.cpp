@@ -1,15 +1,41 @@
 // SPDX-License-Identifier: MIT
 #include "page/measuring.hpp"
 
+#include "vowelway/analysis/history.hpp"
 #include "vowelway/analysis/measure.hpp"
 #include "vowelway/analysis/reference.hpp"
 #include "vowelway/core/error.hpp"
-#include "vowelway/io/profile/built_in.hpp"
+#include "vowelway/io/profile/write_profile.hpp"
 #include "vowelway/report/measurement_report.hpp"
 
 #include <utility>
 
 namespace vowelway::page {
+
+namespace {
+
+/// The profile with this measurement: the singer's own extended, or a new one beside an average voice.
+std::string profile_with(analysis::Measurements const& measured, Json const& request) {
+    auto const& into = request.at("into");
+    std::string const date = into.at("date");
+    auto const history = analysis::measured_history(measured, date, into.value("note", ""));
+    if (history.empty())
+        throw InputError("no take gives a result",
+                         "see the reasons, and record again: softly and briefly, never when hoarse");
+    auto const& singer = request.at("singer");
+    auto const known = profile_of(singer);
+    auto const shifts = analysis::learned_shifts(measured, known.shifts, date);
+    if (!singer.contains("profile"))
+        return io::profile_text(analysis::begin_profile(into.value("name", "My voice"), known.singer.voice,
+                                                        known.singer.tuning, history, shifts));
+    std::string text = singer.at("profile");
+    auto const file = singer.value("file", "the profile");
+    for (auto const& measurement : history) text = io::with_measurement(text, file, measurement);
+    for (auto const& shift : shifts) text = io::with_shift(text, file, shift);
+    return text;
+}
+
+} // namespace
 
 std::string measurement_of(Json const& request, std::span<float const> samples) {
     analysis::Recording recording;
@@ -32,7 +58,10 @@ std::string measurement_of(Json const& request, std::span<float const> samples) 
         wanted.kind = analysis::parse_probe_kind(request["probe"].get<std::string>());
     auto measured = measure({recording}, wanted);
     analysis::add_remarks(measured, std::move(remarks), wanted.reference);
-    return report::measurement_json(measured, {recording.name});
+    auto told = report::measurement_json(measured, {recording.name});
+    if (!request.contains("into")) return told;
+    Json const out{{"measured", Json::parse(told)}, {"profile", profile_with(measured, request)}};
+    return out.dump(-1, ' ', false, Json::error_handler_t::replace);
 }
 
 } // namespace vowelway::page

@@ -3,12 +3,12 @@
 
 #include "vowelway/analysis/reference.hpp"
 #include "vowelway/core/error.hpp"
-#include "vowelway/diction/sing_words.hpp"
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/profile/read_profile.hpp"
 #include "vowelway/io/technique/read_technique.hpp"
 #include "vowelway/io/theme/read_theme.hpp"
 
+#include <cstdlib>
 #include <string>
 #include <utility>
 
@@ -28,9 +28,32 @@ Tuning tuning_of(Json const& request, Singer const& singer) {
 std::string key_of(Json const& request, std::string_view score) {
     Json key;
     for (auto const* field : {"singer", "file", "part", "verse", "transpose", "language", "technique",
-                              "draws", "range", "vowels", "a4_hz", "words"})
+                              "draws", "range", "vowels", "a4_hz", "words", "moved"})
         if (request.contains(field)) key[field] = request[field];
     return key.dump(-1, ' ', false, Json::error_handler_t::replace) + '\n' + std::string(score);
+}
+
+std::optional<Accidental> sign_of(SpelledPitch const& pitch) {
+    return pitch.alter > 0 ? Accidental::sharp : pitch.alter < 0 ? Accidental::flat : Accidental::natural;
+}
+
+/// One note sung higher or lower than it stands: what would be advised there? Its sign is always written.
+void move_note(Passage& passage, Json const& moved) {
+    auto const index = moved.at("note").get<std::size_t>();
+    auto const by = moved.at("semitones").get<int>();
+    if (index >= passage.notes.size() || std::abs(by) > 24)
+        throw InputError("this note cannot be moved there",
+                         "choose a note of the sheet; two octaves at most");
+    auto& note = passage.notes[index];
+    note.spelled = transposed(note.spelled, by);
+    note.pitch = note.pitch + Cents{100.0 * by};
+    for (auto& measure : passage.staff.measures)
+        for (auto& event : measure.events)
+            if (event.sung == index)
+                for (auto& head : event.heads) {
+                    head.written = transposed(head.written, by);
+                    head.accidental = sign_of(head.written);
+                }
 }
 
 } // namespace
@@ -74,6 +97,21 @@ io::ScoreOptions score_options(Json const& request, Singer const& singer) {
     return options;
 }
 
+diction::DictionOptions diction_options(Json const& request) {
+    diction::DictionOptions out;
+    if (request.contains("language")) {
+        std::string const tag = request["language"];
+        out.language = diction::parse_language(tag);
+        if (!out.language)
+            throw InputError("the language " + tag + " is not known",
+                             "give a tag such as it, la, de, fr, en, es");
+    }
+    if (request.contains("words"))
+        for (std::string const& list : request["words"])
+            out.words = parse_word_list(list, "the words", std::move(out.words));
+    return out;
+}
+
 Passage passage_of(Json const& request, std::string_view score, Singer const& singer) {
     auto const options = score_options(request, singer);
     if (score.empty()) {
@@ -82,16 +120,8 @@ Passage passage_of(Json const& request, std::string_view score, Singer const& si
         return none;
     }
     auto passage = io::parse_score(std::string(score), request.value("file", "the score"), options);
-    diction::DictionOptions diction;
-    if (request.contains("language")) {
-        std::string const tag = request["language"];
-        diction.language = diction::parse_language(tag);
-        if (!diction.language)
-            throw InputError("the language " + tag + " is not known",
-                             "give a tag such as it, la, de, fr, en, es");
-    }
-    if (request.contains("words")) diction.words = diction::parse_word_list(request["words"], "the words");
-    set_vowels(passage, diction);
+    set_vowels(passage, diction_options(request));
+    if (request.contains("moved")) move_note(passage, request["moved"]);
     return passage;
 }
 

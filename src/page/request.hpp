@@ -5,6 +5,7 @@
 #include "vowelway/analysis/measure.hpp"
 #include "vowelway/chart/draw.hpp"
 #include "vowelway/core/profile.hpp"
+#include "vowelway/diction/sing_words.hpp"
 #include "vowelway/io/score/read_score.hpp"
 #include "vowelway/plan/make_plan.hpp"
 
@@ -27,6 +28,9 @@ analysis::MeasureRequest measure_request(Json const& singer);
 
 /// How the score is read for this singer: part, verse, octave, tuning.
 io::ScoreOptions score_options(Json const& request, Singer const& singer);
+
+/// The language named and the word lists, a later one winning. Throws InputError.
+diction::DictionOptions diction_options(Json const& request);
 
 /// The song (or nothing but the tuning, without bytes), its vowels set. Throws InputError.
 Passage passage_of(Json const& request, std::string_view score, Singer const& singer);

@@ -2,6 +2,7 @@
 // The synthesiser of a page is whatever the page brings: `pronounce(word, language)`, given to the module,
 // answers the IPA of a word as espeak-ng writes it, with stress marks.
 #include "diction/synthesis/synthesiser.hpp"
+#include "page/synthesiser.hpp"
 
 #include "vowelway/core/error.hpp"
 
@@ -23,6 +24,18 @@ EM_JS(char*, vowelway_pronounce, (char const* word, std::size_t size, char const
 })
 // clang-format on
 
+namespace vowelway::page {
+
+namespace {
+Unanswered* collecting = nullptr; // the module has one thread
+}
+
+Unanswered::Unanswered() : outer_(collecting) { collecting = this; }
+Unanswered::~Unanswered() { collecting = outer_; }
+Unanswered* Unanswered::current() { return collecting; }
+
+} // namespace vowelway::page
+
 namespace vowelway::diction {
 
 Synthesiser::Synthesiser() = default;
@@ -35,6 +48,10 @@ Synthesiser& Synthesiser::instance() {
 
 std::string Synthesiser::ipa(std::string_view word, Language language) {
     char* const said = vowelway_pronounce(word.data(), word.size(), std::string(tag(language)).c_str());
+    if (auto* const unanswered = page::Unanswered::current(); !said && unanswered) {
+        unanswered->add(word);
+        return "a";
+    }
     if (!said)
         throw InputError("no rule says how \"" + std::string(word) + "\" is pronounced",
                          "load the synthesiser, or add the word's pronunciation to the words");

@@ -8,7 +8,10 @@ trap 'rm -rf "$work"' EXIT
 mkdir "$work/bin"
 ln -s "$1" "$work/bin/vowelway"
 PATH="$work/bin:$PATH"
-export PATH
+mkdir "$work/page"
+printf '<script type="application/json" id="lesson"></script>' >"$work/page/vowelway.html" # the page is built elsewhere
+VOWELWAY_PAGE=$work/page
+export PATH VOWELWAY_PAGE
 cp -r "$2/charts" "$work/charts"
 cp "$2/charts/demo/giusto_amor.mxl" "$work/song.mxl"
 cp "$2/charts/demo/serafina_quill.yaml" "$work/me.yaml"

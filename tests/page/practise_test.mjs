@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: MIT
 // The microphone, fed with sounds of known resonances: what is shown agrees with `measure`; sung notes are refused.
 import assert from "node:assert/strict";
-import { readFileSync, writeFileSync } from "node:fs";
+import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { test } from "node:test";
+import { fed_with, in_a_room } from "./sounds.mjs";
 import { done, native, scratch, step, with_browser, with_page } from "./browser.mjs";
-
-const fed_with = (file) => ["--use-fake-ui-for-media-stream", "--use-fake-device-for-media-stream", `--use-file-for-fake-audio-capture=${join(scratch, file)}`];
 
 /** Baritone, average; the vowel to practise chosen; the microphone on. */
 async function practising(page, vowel) {
@@ -20,17 +19,6 @@ async function practising(page, vowel) {
     await page.uncheck("#go-on");
     await page.click("#listen");
     await page.waitForSelector("#unlisten:not([hidden])");
-}
-/** A second of a quiet room before and after: as recordings are made. (16 bits, one channel.) */
-function in_a_room(file) {
-    const bytes = readFileSync(join(scratch, file)), data = bytes.indexOf("data") + 8, rate = bytes.readUInt32LE(24);
-    const room = Buffer.alloc(2 * rate);
-    for (let i = 0; i < rate; ++i) room.writeInt16LE(((i * 7919) % 13) - 6, 2 * i);
-    const sound = Buffer.concat([room, bytes.subarray(data), room]);
-    const head = Buffer.from(bytes.subarray(0, data));
-    head.writeUInt32LE(data - 8 + sound.length, 4);
-    head.writeUInt32LE(sound.length, data - 4);
-    writeFileSync(join(scratch, file), Buffer.concat([head, sound]));
 }
 const hertz = (text) => Number(text.match(/\((\d+) Hz\)/)?.[1]);
 
@@ -53,7 +41,8 @@ for (const vowel of ["a", "e"])
             console.log(`/${vowel}/ measure fR1 ${measured.tract.fR1_hz} fR2 ${measured.tract.fR2_hz}, page ${middle(low)} and ${middle(high)}`);
             assert.ok(Math.abs(middle(low) - measured.tract.fR1_hz) < 0.06 * measured.tract.fR1_hz, `fR1 ${middle(low)}, measure ${measured.tract.fR1_hz}`);
             assert.ok(Math.abs(middle(high) - measured.tract.fR2_hz) < 0.05 * measured.tract.fR2_hz, `fR2 ${middle(high)}, measure ${measured.tract.fR2_hz}`);
-            assert.ok(await page.locator("#hits li").count() > 0, "held near the aim, it is a hit");
+            assert.match(await page.textContent("#hits"), /there: fR1/, "held near the aim, it is a hit");
+            assert.match(await page.textContent("#consistency"), /there; fR1/);
             const { ms, pictures } = await page.evaluate(() => window.latency);
             console.log(`latency ${ms.toFixed(0)} ms, ${pictures} pictures`);
             assert.ok(pictures > 60);
@@ -70,21 +59,16 @@ test("a sung note above 200 Hz is refused with the reason", async () => {
     }), fed_with("c4.wav"));
 });
 
-test("a take is measured as the program measures the same sound", async () => {
-    native(["hear", "--singer", "baritone", "--vowel", "o", "--only", "whisper", "--seconds", "2", "-o", "take.wav"]);
-    const [measured] = JSON.parse(native(["measure", "take.wav", "--vowels", "o", "--voice", "baritone", "--as", "json"])).vowels;
-    await with_browser((browser) => with_page(browser, async (page) => {
-        await practising(page, "o");
-        await page.fill("#take-vowels", "o");
-        await page.click("#record");
-        await page.waitForTimeout(5000);
-        await page.click("#recorded");
-        await page.waitForFunction(() => window.last_take || document.querySelector("#trouble .error"));
-        const { vowels: [taken] } = await page.evaluate(() => window.last_take);
-        assert.ok(Math.abs(taken.tract.fR1_hz - measured.tract.fR1_hz) < 25, `${taken.tract.fR1_hz} ${measured.tract.fR1_hz}`);
-        assert.ok(Math.abs(taken.tract.fR2_hz - measured.tract.fR2_hz) < 40, `${taken.tract.fR2_hz} ${measured.tract.fR2_hz}`);
-    }), fed_with("take.wav"));
-});
+test("today stands against the seven days before", () => with_browser((browser) => with_page(browser, async (page) => {
+    const day = (back) => new Date(Date.now() - back * 864e5).toLocaleDateString("sv");
+    const one = (back, low, high, hit) => ({ date: day(back), singer: "Average mezzo", aim: "/a/", hit, fR1_off_cents: low, fR2_off_cents: high });
+    const kept = [one(20, 900, 900, false), one(3, 100, -50, false), one(2, 200, 50, false), one(0, 10, 0, true), one(0, 30, 40, true), one(0, -10, 20, false)];
+    await page.evaluate((all) => localStorage.setItem("vowelway-practice", JSON.stringify(all)), kept);
+    await step(page, "practise");
+    const cells = await page.locator("#consistency tbody tr").first().locator("th, td").allTextContents();
+    // By hand: means 10 and 20, deviations 20 and 20 of three; 150 and 0, 70.7 and 70.7 of two; the twentieth day back is too old.
+    assert.deepEqual(cells, ["/a/", "3 times, 2 there; fR1 10 ± 20 c, fR2 20 ± 20 c", "2 times, 0 there; fR1 150 ± 71 c, fR2 0 ± 71 c"]);
+})));
 
 test("without a microphone the page says so", () => with_browser((browser) => with_page(browser, async (page) => {
     await step(page, "practise");

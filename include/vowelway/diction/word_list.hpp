@@ -31,7 +31,7 @@ class WordList {
 ///       Gethsemane: ɡɛt.sɛ.ma.nɛ
 /// At most 20,000 words and 1 MiB. Throws InputError with file, line and column, also for a word twice.
 WordList read_word_list(std::string const& path);
-/// The same from a text; `name` is what messages call it.
-WordList parse_word_list(std::string const& text, std::string const& name);
+/// The same from a text; `name` is what messages call it. Its words win over those already `known`.
+WordList parse_word_list(std::string const& text, std::string const& name, WordList known = {});
 
 } // namespace vowelway::diction

@@ -116,9 +116,9 @@ std::string Synthesiser::ipa(std::string_view word, Language language) {
         voice_ = voice;
     }
     auto const text = own_letters(word.substr(0, longest), language);
-    if (text.find_first_not_of('\'') == std::string::npos) return {};
     std::string out;
-    void const* rest = text.c_str();
+    bool const letters = text.find_first_not_of('\'') != std::string::npos;
+    void const* rest = letters ? text.c_str() : nullptr;
     constexpr int ipa_mode = 0x02;
     while (rest) {
         if (auto const* found = espeak().to_phonemes(&rest, espeakCHARS_UTF8, ipa_mode)) {

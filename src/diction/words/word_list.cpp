@@ -7,6 +7,7 @@
 #include "yaml/tree.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace vowelway::diction {
 
@@ -52,8 +53,8 @@ std::string const* WordList::find(std::string_view word) const {
     return found == words_.end() ? nullptr : &found->second;
 }
 
-WordList parse_word_list(std::string const& text, std::string const& name) {
-    WordList out;
+WordList parse_word_list(std::string const& text, std::string const& name, WordList known) {
+    WordList out = std::move(known);
     auto const root = yaml::parse(text, name);
     if (root.kind != yaml::Node::Kind::map)
         throw yaml::error_at(root, "this is not a word list", "begin with `vowelway: 1`, then `words:`");

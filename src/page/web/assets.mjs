@@ -37,6 +37,6 @@ export async function unpacked(bytes) {
 export function lesson() {
     const element = document.getElementById("lesson");
     if (!element || !element.textContent.trim()) return null;
-    const { song, ...rest } = JSON.parse(element.textContent);
-    return { ...rest, song: song && { ...song, bytes: from_base64(song.base64) } };
+    const given = JSON.parse(element.textContent);
+    return { ...given, bytes: from_base64(given.song.base64) };
 }

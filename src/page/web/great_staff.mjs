@@ -2,6 +2,8 @@
 // The staff of practice: two treble staves, the upper two octaves higher (15ma), because the second resonance of a
 // front vowel lies above all that is sung. Hollow heads are where the resonances should be, filled ones where they
 // are; fR1 is a round head, fR2 a lozenge.
+import { pitch_words } from "./state.mjs";
+
 const names = "http://www.w3.org/2000/svg";
 const half = 5;                                 // half a space of the staff, in units of the picture
 const width = 480, lowest = 21, highest = 60;   // steps above C0: C3 and a fifth above F7 (live.cpp, step_of)
@@ -57,12 +59,30 @@ export function great_staff(container) {
     const clamped = (step) => Math.min(Math.max(step, lowest), highest);
 
     return {
+        /** `put` is told the step of the staff that is touched or dragged to. */
+        on_drag(put) {
+            const at = ({ clientY }) => {
+                const box = svg.getBoundingClientRect();
+                const step = Math.round(highest - (clientY - box.top) * (svg.viewBox.baseVal.height / box.height) / half);
+                put(Math.min(Math.max(step, lowest), highest));
+            };
+            svg.classList.add("touched");
+            svg.addEventListener("pointerdown", (event) => { svg.setPointerCapture(event.pointerId); at(event); });
+            svg.addEventListener("pointermove", (event) => svg.hasPointerCapture(event.pointerId) && at(event));
+        },
+        clear() {
+            for (const part of Object.values(parts)) {
+                for (const it of [part.aim, part.name, part.now]) it.setAttribute("visibility", "hidden");
+                for (const it of [part.aim_ledgers, part.now_ledgers, part.trail]) it.setAttribute("d", "");
+                part.past = [];
+            }
+        },
         aim(aim) {
             for (const [name, part] of Object.entries(parts)) {
                 const step = clamped(aim[name].step);
                 part.aim.setAttribute("transform", `translate(${aim_x} ${y_of(step)})`);
                 part.name.setAttribute("y", y_of(step) + 4);
-                part.name.textContent = `${name} ${aim[name].pitch}`;
+                part.name.textContent = `${name} ${pitch_words(aim[name])}`;
                 part.aim_ledgers.setAttribute("d", ledger_path(step, aim_x));
                 for (const it of [part.aim, part.name]) it.setAttribute("visibility", "visible");
                 part.now.setAttribute("visibility", "hidden");

@@ -81,14 +81,19 @@ function settings() {
         looked();
         show();
     });
+    $("cents").checked = state.cents;
+    $("cents").addEventListener("change", () => {
+        state.cents = $("cents").checked;
+        remember();
+        show();
+    });
     matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => { looked(); show(); });
     look_as(state.look);
 }
 
 async function start() {
     const given = lesson();
-    recall();
-    if (given) Object.assign(state, given.settings ?? {}, { singer: given.singer ?? state.singer, song: given.song ? score_of(given.song.file, given.song.bytes) : null });
+    recall(given, given && score_of(given.song.file, given.bytes));
     settings();
     try {
         await module_ready;
@@ -99,13 +104,16 @@ async function start() {
         return;
     }
     Object.assign(steps, { singer: singer_step(page), song: song_step(page, asset), plan: plan_step(page), hear: hear_step(page), practise: practise_step(page), voices: voices_step(page) });
-    if (given?.said) await tell_said(given.said);
-    if (given?.song) await steps.song.look();
+    if (given) {
+        await tell_said(given.said);
+        await steps.song.look();
+    }
     addEventListener("hashchange", show);
-    if (given?.song && !location.hash) location.hash = "plan";
+    if (given && !location.hash) location.hash = "plan";
     $("status").textContent = t("ready");
     show();
     document.documentElement.dataset.ready = "yes"; // tests wait for it
+    window.ready_ms = performance.now();
     if ("serviceWorker" in navigator && document.documentElement.dataset.folder) navigator.serviceWorker.register("sw.js");
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The microphone, as 16 kHz samples to the listening worker. Nothing is kept unless a take is recorded.
 import { script_url } from "./assets.mjs";
+import { t } from "./messages.mjs";
 import { started_worker } from "./module.mjs";
 
 const rate = 16000; // analysis::measuring_rate; the browser converts
@@ -12,6 +13,12 @@ export async function listening_worker(on_reading) {
     worker ??= started_worker((live) => heard(live));
     return worker;
 }
+
+/** What to say when it cannot be opened. */
+export const microphone_trouble = (error) =>
+    error.kind === "insecure" ? { wrong: t("mic_insecure"), remedy: t("mic_insecure_do") }
+    : error.name === "NotAllowedError" ? { wrong: t("mic_denied"), remedy: t("mic_denied_do") }
+    : error.name === "NotFoundError" ? { wrong: t("mic_missing"), remedy: "" } : error;
 
 /** Opens the microphone; answers {stop, context, unwilling}: filters that the device would not switch off. */
 export async function open_microphone(ask) {

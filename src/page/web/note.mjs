@@ -24,19 +24,43 @@ export function note_panel(page, { place_of }) {
             el("p", { class: "soft" }, [t("heard_as", note), note.advice === "modify" ? t("heard_if_kept", { heard: note.heard_kept }) : "", note.happens].filter(Boolean).join(" · ")),
         ];
     }
+    /** Its word, to be corrected where it stands. */
+    function word_row(note) {
+        if (!note.word) return null;
+        const box = el("input", { id: "word-vowels", autocomplete: "off", autocapitalize: "off", lang: "und", value: state.words[note.word] ?? "", "aria-label": t("vowels_of", { word: note.word }) });
+        const use = async () => {
+            await page.steps.song.set_words({ [note.word]: box.value });
+            await page.steps.plan.again(note.note);
+        };
+        return el("details", { id: "correct-word" }, el("summary", {}, t("correct_word", { word: note.word })),
+            el("div", { class: "row" }, box, el("button", { type: "button", onclick: use }, t("use_words"))));
+    }
+    /** The note tried higher or lower. */
+    function moving(note) {
+        const now = () => (state.moved?.note === note.note ? state.moved.semitones : 0), by = now();
+        const move = (to) => page.steps.plan.move(note.note, to);
+        return el("div", { class: "row" },
+            el("button", { type: "button", id: "move-up", "aria-label": t("move_up"), onclick: () => move(now() + 1) }, "♯ ↑"),
+            el("button", { type: "button", id: "move-down", "aria-label": t("move_down"), onclick: () => move(now() - 1) }, "♭ ↓"),
+            by ? el("span", { id: "moved-by" }, t(by > 0 ? "moved_up" : "moved_down", { n: Math.abs(by) })) : el("span", { class: "soft" }, t("move_help")),
+            by ? el("button", { type: "button", id: "move-back", onclick: () => move(0) }, t("move_back")) : null);
+    }
     function show(note) {
         at = note.note;
-        const step = (by, key, sign) => el("button", { type: "button", "aria-label": t(key), disabled: !notes[at + by], onclick: () => choose(at + by, true) }, sign);
+        const focused = $("note").contains(document.activeElement) ? document.activeElement.id : "";
+        const step = (by, key, sign) => el("button", { type: "button", id: key, "aria-label": t(key), disabled: !notes[at + by], onclick: () => choose(at + by, true) }, sign);
         $("note").replaceChildren(el("div", {},
             el("div", { class: "row" },
                 el("h3", {}, place_of(note), note.vowel ? ` · /${note.vowel}/` : ""),
                 step(-1, "previous_note", "←"), step(1, "next_note", "→"),
                 el("button", { type: "button", onclick: () => { $("note").hidden = true; } }, t("close"))),
             ...words(note),
+            moving(note), word_row(note),
             el("div", { class: "row" },
                 note.advice ? el("button", { type: "button", id: "all-reasons", onclick: () => reasons(note) }, t("all_reasons")) : null,
                 ...(page.note_actions ?? []).map((action) => action(note)).filter(Boolean))));
         $("note").hidden = false;
+        if (focused) $(focused)?.focus();
     }
     $("close-reasons").addEventListener("click", () => $("reasons").close());
     return { show, chosen: () => at, remember(note) { at = note; }, of(all, chooser) { notes = all; choose = chooser; at = null; } };

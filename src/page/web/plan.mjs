@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: MIT
 // The step of the plan: the notes to watch, the sheet to tap, the plan as a list, charts, files, print.
+import { beside } from "./beside.mjs";
 import { $, el, save_file, svg_of } from "./dom.mjs";
 import { t } from "./messages.mjs";
 import { ask, told } from "./module.mjs";
 import { note_panel } from "./note.mjs";
-import { sheet_view } from "./sheet.mjs";
+import { draggable, sheet_view } from "./sheet.mjs";
 import { request, song_bytes, state } from "./state.mjs";
 
 /** Points that a sheet is laid out in: on a narrow window fewer, so that its type stays readable. */
@@ -27,6 +28,8 @@ function list_item(note) {
 export function plan_step(page) {
     let fresh = false, drawn_for = 0, sheet = null, data = null;
     const panel = note_panel(page, { place_of });
+    draggable($("sheet"));
+    const besides = beside(page, { choose: (note) => choose(note, true), note: (i) => data.notes[i], place_of });
 
     function show_watched(plan) {
         $("watch-none").hidden = plan.watched.length > 0;
@@ -47,11 +50,31 @@ export function plan_step(page) {
         drawn_for = width;
         data = plan;
         $("plan-head").textContent = [plan.title, plan.composer, plan.singer].filter(Boolean).join(" · ");
-        sheet = sheet_view($("sheet"), plan, { place_of, choose });
+        sheet = sheet_view($("sheet"), plan, { place_of, choose, move: (note, by) => move(note, (state.moved?.note === note ? state.moved.semitones : 0) + by) });
+        $("moved").hidden = !state.moved;
+        $("save-marked").disabled = !!state.moved; // the marks are for the score as it stands
+        if (state.moved) $("moved").textContent = t("moved_is", { place: place_of(plan.notes[state.moved.note]) });
         panel.of(plan.notes, choose);
         show_watched(plan);
         $("list").replaceChildren(...plan.notes.map(list_item));
         show_remarks(plan.remarks);
+    }
+    let moving = false;
+    /** One note tried elsewhere: sheet, lane, advice and all follow. While one is drawn, only the last wish is kept. */
+    async function move(note, semitones) {
+        state.moved = semitones ? { note, semitones: Math.max(-24, Math.min(24, semitones)) } : null;
+        if (moving) return;
+        moving = true;
+        const by_keys = $("sheet").contains(document.activeElement);
+        for (let shown; shown !== state.moved || shown === undefined;) {
+            shown = state.moved;
+            await page.busy(draw_song);
+            choose(note, false);
+            if (by_keys) sheet.stand_on(note);
+        }
+        moving = false;
+        page.steps.hear.stale();
+        besides.stale();
     }
     async function draw_range() {
         const { text, error } = await ask("plan", request());
@@ -120,13 +143,18 @@ export function plan_step(page) {
         }, 250);
     });
     return {
-        stale() { fresh = false; },
+        stale() { fresh = false; besides.stale(); },
         async shown() { if (!fresh) await page.busy(draw); },
         /** The note chosen, for the steps that follow. */
         chosen: () => panel.chosen(),
         choose: (note) => choose(note, true),
         notes: () => (state.song && sheet?.notes) || [],
         remember_choice: panel.remember,
-        ensure, place_of,
+        ensure, place_of, move,
+        /** Drawn again, the same note chosen. */
+        async again(note) {
+            await page.busy(draw);
+            if (sheet?.notes[note]) choose(note, false);
+        },
     };
 }

@@ -3,19 +3,20 @@
 import { $, el, error_box, save_file } from "./dom.mjs";
 import { great_staff } from "./great_staff.mjs";
 import { t } from "./messages.mjs";
-import { listening_worker, open_microphone } from "./microphone.mjs";
+import { listening_worker, microphone_trouble, open_microphone } from "./microphone.mjs";
 import { answer_of, told } from "./module.mjs";
-import { recall_hits, remember_hit } from "./hits.mjs";
-import { request, song_bytes, state } from "./state.mjs";
+import { day_of, recall_repeats, remember_repeat } from "./repeats.mjs";
+import { pitch_words, request, song_bytes, state } from "./state.mjs";
 
 export function practise_step(page) {
-    let microphone = null, ask = null, aims = [], at = 0, reading = null, waiting_for_next = 0;
+    let microphone = null, ask = null, aims = [], at = 0, reading = null, waiting_for_next = 0, held = null, kept_since = -1, singer_name = "";
     const staff = great_staff($("staff"));
 
     /** What may be practised: the notes to watch, then every vowel the singer has. */
     async function find_aims() {
         const plan = await page.steps.plan.ensure();
         const picture = await told("ask", { ask: "singer", singer: state.singer });
+        singer_name = picture.singer;
         aims = [
             ...(plan?.watched ?? []).map(({ note }) => ({ ask: { note }, name: `${page.steps.plan.place_of(plan.notes[note])} · /${plan.notes[note].shade}/` })),
             ...picture.vowels.map(({ ipa }) => ({ ask: { vowel: ipa }, name: `/${ipa}/` })),
@@ -27,11 +28,11 @@ export function practise_step(page) {
     async function aim_at(i) {
         at = i;
         $("aim").value = at;
-        ask ??= await listening_worker(heard);
+        ask = await listening_worker(heard);
         const aim = answer_of(await ask("practise", { ...request(), ...aims[at].ask }, song_bytes()));
         reading = null;
         staff.aim(aim);
-        $("aim-words").textContent = t("aim_is", { vowel: aim.vowel, low: aim.fR1.pitch, high: aim.fR2.pitch });
+        $("aim-words").textContent = t("aim_is", { vowel: aim.vowel, low: pitch_words(aim.fR1), high: pitch_words(aim.fR2) });
         for (const id of ["said", "low-now", "high-now", "steady-now", "balance-now"]) $(id).textContent = "";
         $("tries").replaceChildren();
     }
@@ -40,9 +41,14 @@ export function practise_step(page) {
         if (error || !microphone) return;
         reading = JSON.parse(text);
         reading.sounded = sounded;
+        if (reading.steady) held = reading;
+        else if (!reading.sounds && held) {
+            keep(held, false);
+            held = null;
+        }
     }
     function words(now) {
-        const one = (r) => (r ? t("now_at", r) : "");
+        const one = (r) => (r ? t("now_at", { pitch: pitch_words(r), hz: r.hz }) : "");
         $("said").textContent = now.refused ?? (now.hit ? t("hit") : now.sounds ? t(`heard_${now.probe ?? "something"}`) : t("listening"));
         $("low-now").textContent = one(now.fR1);
         $("high-now").textContent = one(now.fR2);
@@ -67,35 +73,44 @@ export function practise_step(page) {
         }
         if (reading.hit && !waiting_for_next) hit();
     }
+    /** One vowel held: kept once, with a hit at once, otherwise when the sound has ended. */
+    function keep(one, hit) {
+        if (kept_since === one.since_s) return;
+        kept_since = one.since_s;
+        remember_repeat({ singer: singer_name, aim: aims[at].name, hit, fR1_hz: one.fR1.hz, fR2_hz: one.fR2.hz, fR1_off_cents: one.fR1.off_cents, fR2_off_cents: one.fR2.off_cents, probe: one.probe });
+        show_repeats().catch(() => {});
+    }
     function hit() {
-        remember_hit({ aim: aims[at].name, fR1_hz: reading.fR1.hz, fR2_hz: reading.fR2.hz, fR1_off_cents: reading.fR1.off_cents, fR2_off_cents: reading.fR2.off_cents, probe: reading.probe });
-        show_hits();
+        keep(reading, true);
         if (!$("go-on").checked) return;
         waiting_for_next = setTimeout(() => {
             waiting_for_next = 0;
             if (microphone && at + 1 < aims.length) page.busy(() => aim_at(at + 1));
         }, 1500);
     }
-    function show_hits() {
-        const hits = recall_hits();
-        $("hits").replaceChildren(...hits.slice(-12).reverse().map((one) => el("li", {}, t("hit_was", one))));
-        $("save-hits").disabled = !hits.length;
+    /** Today against the seven days before it, counted by the module. */
+    async function show_repeats() {
+        const repeats = recall_repeats().filter((one) => one.singer === singer_name);
+        $("save-hits").disabled = !repeats.length;
+        $("hits").replaceChildren(...repeats.slice(-6).reverse().map((one) => el("li", {}, t(one.hit ? "hit_was" : "repeat_was", one))));
+        const week = day_of(new Date(Date.now() - 7 * 864e5)), today = day_of(new Date());
+        const { aims: rows } = await told("ask", { ask: "practice", today, from: week, repeats });
+        $("consistency").hidden = !rows.length;
+        const cell = (part) => el("td", {}, part ? t("consistent", { n: part.count, hits: part.hits, ...part }) : "–");
+        $("consistency").tBodies[0].replaceChildren(...rows.map((row) => el("tr", {}, el("th", { scope: "row" }, row.aim), cell(row.today), cell(row.before))));
     }
     async function start() {
         try {
-            ask ??= await listening_worker(heard);
+            ask = await listening_worker(heard);
             await aim_at(at);
             microphone = await open_microphone(ask);
         } catch (error) {
-            const wrong = error.kind === "insecure" ? { wrong: t("mic_insecure"), remedy: t("mic_insecure_do") }
-                : error.name === "NotAllowedError" ? { wrong: t("mic_denied"), remedy: t("mic_denied_do") }
-                : error.name === "NotFoundError" ? { wrong: t("mic_missing"), remedy: "" } : error;
-            $("trouble").replaceChildren(error_box(wrong));
+            $("trouble").replaceChildren(error_box(microphone_trouble(error)));
             return;
         }
         $("mic-told").textContent = microphone.unwilling.length ? t("mic_filters", { filters: microphone.unwilling.join(", ") }) : "";
         $("listen").hidden = true;
-        $("unlisten").hidden = $("record").hidden = false;
+        $("unlisten").hidden = false;
         requestAnimationFrame(picture);
     }
     async function stop() {
@@ -104,37 +119,14 @@ export function practise_step(page) {
         const was = microphone;
         microphone = null;
         $("listen").hidden = false;
-        $("unlisten").hidden = $("record").hidden = $("recorded").hidden = true;
+        $("unlisten").hidden = true;
         await was?.stop();
     }
-    async function record() {
-        await ask("take");
-        $("record").hidden = true;
-        $("recorded").hidden = false;
-    }
-    async function recorded() {
-        $("record").hidden = false;
-        $("recorded").hidden = true;
-        await page.busy(async () => {
-            const measured = answer_of(await ask("taken", { singer: state.singer, vowels: $("take-vowels").value, file: t("take"), rate_hz: microphone.device_rate }));
-            show_take(measured);
-        });
-    }
-    function show_take(measured) {
-        const resonances = (tract) => [1, 2].map((k) => (tract[`fR${k}_hz`] ? `fR${k} ${tract[`fR${k}_hz`]} ± ${tract[`fR${k}_sd_hz`]} Hz` : "")).filter(Boolean).join(", ");
-        $("take-lights").replaceChildren(...measured.takes.map((take) => el("li", { class: take.refused ? "do modify" : "do migrate" },
-            `/${take.vowel}/ ${take.refused ? t("again_please", { why: take.refused }) : `${resonances(take.tract)}. ${take.quality.findings.map((f) => `${f.says}: ${f.try}`).join(". ")}`}`)));
-        window.last_take = measured;
-    }
-
     $("listen").addEventListener("click", start);
     $("unlisten").addEventListener("click", stop);
-    $("record").addEventListener("click", record);
-    $("recorded").addEventListener("click", recorded);
     $("aim").addEventListener("change", () => page.busy(() => aim_at(Number($("aim").value))));
     $("next-aim").addEventListener("click", () => page.busy(() => aim_at((at + 1) % aims.length)));
-    $("save-hits").addEventListener("click", () => save_file("practice.json", JSON.stringify(recall_hits(), null, 1), "application/json"));
-    show_hits();
+    $("save-hits").addEventListener("click", () => save_file("practice.json", JSON.stringify(recall_repeats(), null, 1), "application/json"));
     return {
         hidden: stop,
         stale() { aims = []; },
@@ -142,6 +134,7 @@ export function practise_step(page) {
             await page.busy(async () => {
                 if (!aims.length) await find_aims();
                 await aim_at(at);
+                await show_repeats();
             });
         },
     };

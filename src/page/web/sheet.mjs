@@ -19,7 +19,27 @@ function spot_of(spot, name) {
 /** Near the top of the window: the note's panel takes the lower part. */
 const in_sight = (element) => scrollBy(0, element.getBoundingClientRect().top - innerHeight * 0.08);
 
-export function sheet_view(container, plan, { place_of, choose }) {
+const semitone = 7; // pixels of the screen that a note is dragged for each
+
+/** The note chosen is dragged up and down; `move` is told by how many semitones. The container outlives its sheets. */
+export function draggable(container) {
+    let dragged = null;
+    container.addEventListener("pointerdown", (event) => {
+        if (!event.target.classList?.contains("chosen") || !container.move) return;
+        dragged = { note: Number(event.target.dataset.note), from: event.clientY };
+    });
+    container.addEventListener("pointermove", (event) => {
+        if (!dragged) return;
+        const by = Math.trunc((dragged.from - event.clientY) / semitone);
+        if (!by) return;
+        dragged.from -= by * semitone;
+        container.setPointerCapture(event.pointerId); // the sheet that is drawn anew takes its notes away
+        container.move(dragged.note, by);
+    });
+    for (const name of ["pointerup", "pointercancel"]) container.addEventListener(name, () => { dragged = null; });
+}
+
+export function sheet_view(container, plan, { place_of, choose, move }) {
     const chart = svg_of(plan.svg);
     const over = document.createElementNS(svg_names, "svg");
     over.setAttribute("viewBox", `0 0 ${plan.width} ${plan.height}`);
@@ -29,6 +49,7 @@ export function sheet_view(container, plan, { place_of, choose }) {
     const rects = plan.spots.map((spot) => spot_of(spot, place_of(plan.notes[spot.note])));
     over.append(...rects);
     container.replaceChildren(chart, over);
+    container.move = move;
 
     const line = document.createElementNS(svg_names, "path");
     line.setAttribute("class", "cursor");
@@ -44,6 +65,10 @@ export function sheet_view(container, plan, { place_of, choose }) {
     over.addEventListener("keydown", (event) => {
         const at = buttons.indexOf(event.target);
         if (at < 0) return;
+        if (event.shiftKey && move && (event.key === "ArrowUp" || event.key === "ArrowDown")) {
+            move(Number(event.target.dataset.note), event.key === "ArrowUp" ? 1 : -1);
+            return event.preventDefault();
+        }
         const to = { ArrowRight: at + 1, ArrowLeft: at - 1, Home: 0, End: buttons.length - 1 }[event.key];
         if (to !== undefined && buttons[to]) stand_on(buttons[to]);
         else if (event.key === "Enter" || event.key === " ") choose(Number(event.target.dataset.note), false);
@@ -66,6 +91,7 @@ export function sheet_view(container, plan, { place_of, choose }) {
             in_system = y;
             in_sight(line);
         },
+        stand_on: (note) => { const rect = buttons.find((one) => Number(one.dataset.note) === note); if (rect) stand_on(rect); },
         mark(note, scroll) {
             for (const rect of rects) rect.classList.toggle("chosen", Number(rect.dataset.note) === note);
             const first = rects.find((rect) => Number(rect.dataset.note) === note);

@@ -4,7 +4,9 @@
 import { $, el, save_file } from "./dom.mjs";
 import { t } from "./messages.mjs";
 import { told } from "./module.mjs";
-import { state } from "./state.mjs";
+import { pitch_words, state } from "./state.mjs";
+import { staff_entry } from "./staff_entry.mjs";
+import { guided_take } from "./take.mjs";
 
 const offered = ["i", "e", "ɛ", "a", "ɔ", "o", "u", "y", "ø"]; // rows to type into
 
@@ -13,7 +15,7 @@ function typed_rows(average) {
     const box = (vowel, k) => {
         const known = of.get(vowel)?.find(({ number }) => number === k);
         return el("td", {},
-            el("input", { "data-vowel": vowel, "data-number": k, autocomplete: "off", "aria-label": `/${vowel}/ fR${k}` }),
+            el("input", { "data-vowel": vowel, "data-number": k, "data-average": known?.pitch, autocomplete: "off", "aria-label": `/${vowel}/ fR${k}` }),
             known ? el("span", { class: "soft" }, ` ${t("average_is")} ${known.pitch}`) : null);
     };
     return offered.map((vowel) => el("tr", {}, el("th", { scope: "row" }, vowel), box(vowel, 1), box(vowel, 2)));
@@ -37,7 +39,7 @@ function typed_profile() {
 }
 
 function resonance_rows(picture) {
-    const told_as = (r) => `${r.pitch} ${r.cents >= 0 ? "+" : ""}${r.cents}c · ${r.hz} ± ${r.sd_hz} Hz`;
+    const told_as = (r) => `${pitch_words(r)} · ${r.hz} ± ${r.sd_hz} Hz`;
     return [
         el("thead", {}, el("tr", {}, ...[t("vowel"), "fR1", "fR2"].map((name) => el("th", { scope: "col" }, name)))),
         el("tbody", {}, ...picture.vowels.map((vowel) => el("tr", {},
@@ -85,9 +87,12 @@ export function singer_step(page) {
         target.value = "";
     });
     $("save-profile").addEventListener("click", () => save_file(state.singer.file ?? "profile.yaml", state.singer.profile, "application/yaml"));
+    staff_entry();
+    const measuring = guided_take(page, take);
     let shown = false;
     return {
         take,
+        hidden: measuring.stop,
         async shown() {
             if (!shown) await page.busy(show_average);
             shown = true;

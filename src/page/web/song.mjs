@@ -4,7 +4,7 @@ import { $, el, save_file } from "./dom.mjs";
 import { t } from "./messages.mjs";
 import { tell_said, told } from "./module.mjs";
 import { score_of } from "./score_file.mjs";
-import { remember, request, song_bytes, state, words_file } from "./state.mjs";
+import { request, song_bytes, state, words_file } from "./state.mjs";
 
 const sample = `vowelway: 1
 passage: Rising fifths
@@ -21,8 +21,8 @@ notes:
 function transpositions() {
     const named = { "": "octave_fits", 0: "octave_written", 12: "octave_up", "-12": "octave_down" };
     const name = (n) => (named[n] ? t(named[n]) : n > 0 ? t("semitones_up", { n }) : t("semitones_down", { n: String(n).slice(1) }));
-    const all = ["", 0, 12, -12, ...[1, 2, 3, 4, 5, 6, 7].flatMap((n) => [n, -n])];
-    return all.map((n) => el("option", { value: n }, name(n)));
+    const all = new Set(["", 0, 12, -12, ...[1, 2, 3, 4, 5, 6, 7].flatMap((n) => [n, -n]), state.transpose].map(String));
+    return [...all].map((n) => el("option", { value: n }, name(n)));
 }
 
 export function song_step(page, asset) {
@@ -47,12 +47,20 @@ export function song_step(page, asset) {
         $("unknown-rows").replaceChildren(...unknown.map(({ word, language }) =>
             el("label", {}, el("span", {}, word), el("input", { "data-word": word, "data-language": language, autocomplete: "off", autocapitalize: "off", "aria-label": t("vowels_of", { word }) }))));
     }
+    /** What was typed; of a word left empty the vowels are guessed from its letters. */
+    async function use_words() {
+        const boxes = [...document.querySelectorAll("#unknown-rows input")];
+        const empty = new Set(boxes.filter((box) => !box.value.trim()).map((box) => box.dataset.word));
+        await tell_said(Object.fromEntries(state.missing.filter(({ word }) => empty.has(word))
+            .flatMap(({ language, asks }) => asks.map((word) => [`${language} ${word}`, ""]))));
+        await set_words(Object.fromEntries(boxes.map((box) => [box.dataset.word, box.value])));
+    }
     /** Reads the song and says what it is. */
     async function look() {
         if (!state.song) return;
         await page.busy(async () => {
             $("song-is").textContent = "";
-            const song = await told("look", request(), song_bytes());
+            const song = await told("ask", { ...request(), ask: "song" }, song_bytes());
             state.missing = song.unknown;
             $("song-is").textContent = t("song_is", { ...song, title: song.title || t("no_title"), verse: song.verse || "–", language: song.language_name || "–" });
             show_unknown(song.unknown);
@@ -63,7 +71,8 @@ export function song_step(page, asset) {
         for (let i = 0; i < 4 && state.missing.length; ++i) {
             await page.busy(async () => {
                 const folder = new URL("synthesiser/", document.baseURI).href;
-                await tell_said(await told("say", { folder, words: state.missing }));
+                const words = state.missing.flatMap(({ language, asks }) => asks.map((word) => ({ word, language })));
+                await tell_said(await told("say", { folder, words }));
             });
             await look();
         }
@@ -72,6 +81,7 @@ export function song_step(page, asset) {
     async function take(name, bytes) {
         await page.busy(async () => {
             state.song = score_of(name, bytes);
+            state.moved = null;
             for (const field of ["part", "verse", "transpose", "language"]) state[field] = "";
             show_fields();
             page.changed();
@@ -79,16 +89,17 @@ export function song_step(page, asset) {
         await look();
     }
     function show_fields() {
+        $("transpose").replaceChildren(...transpositions());
         for (const field of ["part", "verse", "transpose", "language", "technique"]) $(field).value = state[field];
     }
     const take_file = async (file) => file && take(file.name, new Uint8Array(await file.arrayBuffer()));
 
-    $("transpose").append(...transpositions());
     $("technique").append(...page.choices.techniques.map((name) => el("option", { value: name }, t(name))));
     $("language").append(el("option", { value: "" }, t("recognised")), ...page.choices.languages.map(({ tag, name }) => el("option", { value: tag }, name)));
     for (const field of ["part", "verse", "transpose", "language", "technique"])
         $(field).addEventListener("change", async () => {
             state[field] = $(field).value.trim();
+            state.moved = null;
             page.changed();
             await look();
         });
@@ -106,8 +117,7 @@ export function song_step(page, asset) {
         await tell_said(JSON.parse(new TextDecoder().decode(await asset("giusto_amor_said.json"))));
         await take("giusto_amor.mxl", await asset("giusto_amor.mxl"));
     });
-    $("use-words").addEventListener("click", () =>
-        set_words(Object.fromEntries([...document.querySelectorAll("#unknown-rows input")].map((box) => [box.dataset.word, box.value]))));
+    $("use-words").addEventListener("click", use_words);
     $("synthesiser").hidden = !document.documentElement.dataset.folder;
     $("load-synthesiser").addEventListener("click", let_say);
     $("add-word").addEventListener("click", async () => {
@@ -132,13 +142,12 @@ export function song_step(page, asset) {
     show_words();
     return {
         take, look, set_words,
-        /** Opens the table of words at one word. */
-        correct(word) {
-            page.go("song");
-            $("new-word").value = word;
-            $("new-word").closest("details").open = true;
-            $("new-vowels").focus();
-            remember();
+        /** In another key: asked for beside the plan. */
+        async transpose(by) {
+            state.transpose = by;
+            show_fields();
+            page.changed();
+            await look();
         },
     };
 }

@@ -5,17 +5,11 @@ import { open_door } from "vowelway-door";
 import { measured_text } from "./measured_text.mjs";
 
 let door = null;
-let unknown = null; // while a song is only looked at: the words that no rule knows
 const said = new Map(); // "it amor" -> its IPA as the synthesiser writes it
 let take = null;    // while a take is recorded: its blocks
+let kept = [];      // the good takes of a guided measurement
 
-function pronounce(word, language) {
-    const key = `${language} ${word}`;
-    if (said.has(key)) return said.get(key);
-    if (!unknown) return undefined; // the plan says which word is missing
-    unknown.set(key, { word, language });
-    return "a"; // stands in, so that the other words are found in the same pass; nothing is planned from it
-}
+const pronounce = (word, language) => said.get(`${language} ${word}`);
 
 function joined(blocks) {
     const out = new Float32Array(blocks.reduce((sum, block) => sum + block.length, 0));
@@ -36,16 +30,6 @@ const does = {
     said(words) {
         for (const [key, ipa] of Object.entries(words)) said.set(key, ipa);
         return { text: "" };
-    },
-    /** A song looked at: what it is, and the words whose sounds nobody knows yet. */
-    look(request, bytes) {
-        unknown = new Map();
-        try {
-            const answer = door.ask({ ...request, ask: "song" }, bytes);
-            return answer.error ? answer : { ...answer, unknown: [...unknown.values()] };
-        } finally {
-            unknown = null;
-        }
     },
     /** What the synthesiser says of words, each by itself: an empty line between two keeps them apart. */
     async say({ folder, words }) {
@@ -78,16 +62,22 @@ const does = {
         };
         return { text: "" };
     },
-    take() {
+    /** A take begins; `fresh`: those kept before are forgotten. */
+    take({ fresh }) {
+        if (fresh) kept = [];
         take = [];
         return { text: "" };
     },
-    /** The end of the take: it is measured. */
+    /** Its end: it is measured, and kept if it is good for a number. */
     taken(request) {
         const samples = joined(take ?? []);
         take = null;
-        return door.measure(request, samples);
+        const answer = door.measure(request, samples);
+        if (answer.text && JSON.parse(answer.text).takes.every(({ refused }) => !refused)) kept.push(samples);
+        return answer;
     },
+    /** All good takes as one recording. */
+    measure_kept: (request) => door.measure(request, joined(kept)),
 };
 
 self.onmessage = async ({ data: { id, name, request, bytes } }) => {

@@ -38,7 +38,7 @@ void draw_heads(Canvas& canvas, Columns const& columns, plan::Comparison const& 
     auto const& m = canvas.measurer();
     for (std::size_t v = 0; v < columns.voices; ++v) {
         draw_voice_mark(canvas, {columns.of(v) + 3, y - 3}, 2.8, v, true);
-        auto const name = voice_name(comparison.singers[v], all_average(comparison));
+        auto const name = short_voice_name(comparison.singers[v]);
         canvas.write({columns.of(v) + 9, y}, fitted(m, name, columns.style, columns.width - 13),
                      columns.style);
     }

@@ -10,45 +10,66 @@
 
 namespace vowelway::chart {
 
-void draw_voice_mark(Canvas& canvas, Point c, double r, std::size_t voice, bool filled) {
+namespace {
+
+Path polygon(Point c, double r, int corners, double turn) {
     Path shape;
-    auto const polygon = [&](int corners, double turn) {
-        for (int i = 0; i < corners; ++i) {
-            double const angle = (turn + i * 360.0 / corners) * 3.14159265358979 / 180;
-            Point const at{c.x + r * 1.15 * std::sin(angle), c.y - r * 1.15 * std::cos(angle)};
-            if (i == 0)
-                shape.move(at);
-            else
-                shape.line(at);
-        }
-        shape.close();
-    };
+    for (int i = 0; i < corners; ++i) {
+        double const angle = (turn + i * 360.0 / corners) * 3.14159265358979 / 180;
+        Point const at{c.x + r * 1.15 * std::sin(angle), c.y - r * 1.15 * std::cos(angle)};
+        if (i == 0)
+            shape.move(at);
+        else
+            shape.line(at);
+    }
+    shape.close();
+    return shape;
+}
+
+/// Around its middle.
+Path block(Point c, double width, double height) {
+    return Path().rectangle({c.x - width / 2, c.y - height / 2, width, height});
+}
+
+Path cross(Point c, double r) {
+    double const arm = 1.2 * r, half = 0.4 * r;
+    Path shape;
+    shape.move({c.x - arm, c.y - half});
+    for (auto const& [x, y] : {Point{-half, -half}, Point{-half, -arm}, Point{half, -arm}, Point{half, -half},
+                               Point{arm, -half}, Point{arm, half}, Point{half, half}, Point{half, arm},
+                               Point{-half, arm}, Point{-half, half}, Point{-arm, half}})
+        shape.line({c.x + x, c.y + y});
+    shape.close();
+    return shape;
+}
+
+Path voice_shape(Point c, double r, std::size_t voice) {
     switch (voice % most_voices) {
     case 0:
-        shape.circle(c, r * 0.95);
-        break;
+        return Path().circle(c, r * 0.95);
     case 1:
-        shape.rectangle({c.x - r * 0.88, c.y - r * 0.88, 1.76 * r, 1.76 * r});
-        break;
+        return block(c, 1.76 * r, 1.76 * r);
     case 2:
-        polygon(3, 0);
-        break;
+        return polygon(c, r, 3, 0);
     case 3:
-        polygon(4, 0);
-        break;
+        return polygon(c, r, 4, 0);
     case 4:
-        polygon(3, 180);
-        break;
+        return polygon(c, r, 3, 180);
     case 5:
-        polygon(6, 0);
-        break;
+        return polygon(c, r, 6, 0);
     case 6:
-        shape.rectangle({c.x - r * 1.1, c.y - r * 0.5, 2.2 * r, r});
-        break;
+        return block(c, 2.2 * r, r);
+    case 7:
+        return block(c, r, 2.2 * r);
     default:
-        shape.rectangle({c.x - r * 0.5, c.y - r * 1.1, r, 2.2 * r});
-        break;
+        return cross(c, r);
     }
+}
+
+} // namespace
+
+void draw_voice_mark(Canvas& canvas, Point c, double r, std::size_t voice, bool filled) {
+    auto const shape = voice_shape(c, r, voice);
     canvas.fill(shape, filled ? ink::black : ink::white);
     canvas.stroke(shape, {.width = 0.8, .color = ink::black});
 }
@@ -61,6 +82,11 @@ std::string voice_name(Singer const& singer, bool all_average) {
     if (all_average && singer.voice != VoiceType::other) return std::string(to_string(singer.voice));
     bool const told = !singer.average || singer.name.find("verage") != std::string::npos;
     return told ? singer.name : singer.name + " (average)";
+}
+
+std::string short_voice_name(Singer const& singer) {
+    bool const built_in = singer.average && singer.name.find("verage") != std::string::npos;
+    return built_in && singer.voice != VoiceType::other ? std::string(to_string(singer.voice)) : singer.name;
 }
 
 double draw_voices_legend(Canvas& canvas, plan::Comparison const& comparison, std::size_t voices, double y,
