@@ -1,6 +1,7 @@
 # A lesson is a page with a song inside; the page itself is built by src/page/make.sh.
 $ vowelway page data/profiles/rising_fifth.yaml --singer tenor -o lesson.pdf
 ! --output: lesson.pdf is no page; let its name end in .html
+! Run with --help for more information.
 -> 2
 $ mkdir empty
 $ vowelway page data/profiles/rising_fifth.yaml --singer tenor --page empty -o lesson.html

@@ -8,7 +8,7 @@
 # - <..> that belongs to no package of cmake/third_party.cmake: only the system's own.
 cmake_minimum_required(VERSION 3.25)
 include(${RULES})
-set(system_headers dlfcn.h fcntl.h iconv.h unistd.h sys/ )
+set(system_headers dlfcn.h fcntl.h iconv.h spawn.h unistd.h sys/ )
 
 set(wrong "")
 set(seen 0)

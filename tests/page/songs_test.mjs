@@ -7,20 +7,17 @@ import { readdirSync, writeFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { test } from "node:test";
-import { done, native, open_song, page_folder, program, root, saved, scratch, step, with_browser, with_page } from "./browser.mjs";
+import { done, native, open_song, page_folder, root, saved, scratch, step, with_browser, with_page } from "./browser.mjs";
 
 const folder = (name) => readdirSync(join(root, name)).filter((file) => /\.(mxl|xml|musicxml)$/.test(file)).sort().map((file) => join(root, name, file));
-const songs = [join(root, "charts/demo/giusto_amor.mxl"), ...folder("tests/data/scores/lieder"), ...folder("tests/data/scores/suite")];
+const songs = [join(root, "charts/demo/giusto_amor.mxl"), ...folder("tests/data/scores/lieder"), ...folder("tests/data/scores/suite").filter((file) => /\/(33i|42a|61)/.test(file)), join(root, "tests/data/profiles/rising_fifth.yaml")];
 const voices = ["soprano", "tenor", "mezzo", "baritone"], techniques = ["classical", "belt", "choral"];
 
-test("the plans of twenty songs", { timeout: 300000 }, () => with_browser(async (browser) => {
+test("the plans of twenty songs", { timeout: 600000 }, () => with_browser(async (browser) => {
     const equal = [];
     for (const [i, song] of songs.entries()) {
-        if (equal.length === 20) break;
         const how = [song, "--singer", voices[i % voices.length], "--technique", techniques[i % techniques.length]];
-        // A score without words has no plan, in the program either.
-        const made = spawnSync(program, ["page", ...how, "--page", page_folder, "--overwrite", "-o", "song.html"], { cwd: scratch, encoding: "utf8" });
-        if (made.status !== 0) continue;
+        native(["page", ...how, "--page", page_folder, "-o", "song.html"]);
         await with_page(browser, async (page) => {
             await page.waitForSelector("#planned:not([hidden])");
             await done(page);
@@ -29,7 +26,7 @@ test("the plans of twenty songs", { timeout: 300000 }, () => with_browser(async 
         equal.push(basename(song));
     }
     console.log(equal.join(" "));
-    assert.equal(equal.length, 20);
+    assert.ok(equal.length >= 20, `${equal.length} songs`);
 }));
 
 for (const file of ["brahms_magdalena", "satie_omnibus"])
