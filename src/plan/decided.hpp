@@ -25,6 +25,7 @@ struct Decided {
     Work work;
     std::vector<Choice> choices;            ///< of each task
     std::vector<std::vector<Advice>> drawn; ///< of each task, draw by draw
+    std::size_t strip_draws = 0;            ///< how many of them decided on the strips too
 };
 
 /// Errors as make_plan.

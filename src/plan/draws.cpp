@@ -69,23 +69,36 @@ std::size_t Strategy::middle_shape(std::size_t task,
     return *std::min_element(moved.begin(), moved.end(), [&](auto a, auto b) { return away(a) < away(b); });
 }
 
-Decisions Strategy::decide(std::vector<Task> const& tasks, int draws) const {
+Decisions Strategy::decide(std::vector<Task> const& tasks, int draws, std::size_t strips) const {
     auto const prepared = prepare(tasks);
+    std::vector<Task> const sung(tasks.begin() + static_cast<std::ptrdiff_t>(strips), tasks.end());
+    auto const strip_draws = std::min(draws, std::max(50, draws / 4));
+    auto const prepared_sung = strip_draws < draws ? prepare(sung) : Prepared{};
     std::vector<Home> homes;
     for (auto const& model : models_) homes.push_back(model.home);
     std::vector<std::uint16_t> best;
     auto const nominal = advise(tasks, prepared, homes, &best);
     Decisions out{std::vector<Choice>(tasks.size()),
-                  std::vector<std::vector<Advice>>(static_cast<std::size_t>(draws))};
-    auto const& drawn = out.drawn;
-    std::vector<std::vector<std::uint16_t>> shapes(drawn.size());
-    executor_->run(drawn.size(), [&](std::size_t draw) {
-        out.drawn[draw] = advise(tasks, prepared, draw_homes(static_cast<int>(draw)), &shapes[draw]);
+                  std::vector<std::vector<Advice>>(static_cast<std::size_t>(draws)),
+                  static_cast<std::size_t>(strip_draws)};
+    std::vector<std::vector<std::uint16_t>> shapes(out.drawn.size());
+    executor_->run(out.drawn.size(), [&](std::size_t draw) {
+        auto const drawn_homes = draw_homes(static_cast<int>(draw));
+        if (draw < out.strip_draws) {
+            out.drawn[draw] = advise(tasks, prepared, drawn_homes, &shapes[draw]);
+            return;
+        }
+        // The strips keep their place, so that a task has one index everywhere.
+        shapes[draw].assign(strips, static_cast<std::uint16_t>(grid_.home()));
+        auto const advice = advise(sung, prepared_sung, drawn_homes, &shapes[draw]);
+        out.drawn[draw].assign(strips, Advice::hold);
+        out.drawn[draw].insert(out.drawn[draw].end(), advice.begin(), advice.end());
     });
     for (std::size_t i = 0; i < tasks.size(); ++i) {
         auto& choice = out.choices[i];
+        auto const of = i < strips ? out.strip_draws : out.drawn.size();
         std::array<int, 3> count{};
-        for (auto const& advice : drawn) ++count[static_cast<std::size_t>(advice[i])];
+        for (std::size_t draw = 0; draw < of; ++draw) ++count[static_cast<std::size_t>(out.drawn[draw][i])];
         // Decided means decided: the likeliest advice, the one for the vowels as measured among equals.
         choice.advice = nominal[i];
         for (auto advice : {Advice::hold, Advice::migrate, Advice::modify})
@@ -96,7 +109,7 @@ Decisions Strategy::decide(std::vector<Task> const& tasks, int draws) const {
             choice.shape = middle_shape(i, shapes);
         auto const share = [&](Advice advice) {
             if (draws == 0) return advice == choice.advice ? 1.0 : 0.0;
-            return static_cast<double>(count[static_cast<std::size_t>(advice)]) / draws;
+            return static_cast<double>(count[static_cast<std::size_t>(advice)]) / static_cast<double>(of);
         };
         choice.shares = {share(Advice::hold), share(Advice::migrate), share(Advice::modify)};
         choice.certainty = choice.shares.of(choice.advice);

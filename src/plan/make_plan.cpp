@@ -189,12 +189,16 @@ Decided decide_all(PlanRequest request, Means const& means) {
 
     list_notes(plan);
     auto work = list_work(plan);
-    auto decisions = strategy.decide(work.tasks, request.draws);
+    auto decisions = strategy.decide(work.tasks, request.draws, work.strips());
     if (plan.singer.average)
         plan.remarks.push_back({Remark::Kind::caution, std::string(average_voice_notice)});
     warn_of_high_text(plan);
-    return {std::move(plan), std::move(strategy), std::move(work), std::move(decisions.choices),
-            std::move(decisions.drawn)};
+    return {std::move(plan),
+            std::move(strategy),
+            std::move(work),
+            std::move(decisions.choices),
+            std::move(decisions.drawn),
+            decisions.strip_draws};
 }
 
 Plan make_plan(PlanRequest request, Means const& means) {
@@ -209,9 +213,10 @@ Plan make_plan(PlanRequest request, Means const& means) {
         auto const& model = strategy.models()[i];
         v.reach = rows_of(v.resonances, *model.reach);
         std::vector<std::vector<Advice>> drawn;
-        for (auto const& advice : decided.drawn)
-            drawn.emplace_back(advice.begin() + static_cast<std::ptrdiff_t>(next),
-                               advice.begin() + static_cast<std::ptrdiff_t>(next + v.strip.size()));
+        for (std::size_t draw = 0; draw < decided.strip_draws; ++draw) {
+            auto const at = decided.drawn[draw].begin() + static_cast<std::ptrdiff_t>(next);
+            drawn.emplace_back(at, at + static_cast<std::ptrdiff_t>(v.strip.size()));
+        }
         for (auto& cell : v.strip) cell.decision = std::move(decisions[next++]);
         v.passive_range = passive_range(v.strip, drawn);
     }

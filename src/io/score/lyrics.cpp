@@ -139,6 +139,12 @@ bool ipa_letter(char32_t c) {
            c == U'\u1EBD'; // ã õ ẽ in one code
 }
 
+/// Some programs write the tie between two vowels as a text of its own, with a sign of a music font
+/// (SMuFL 1.4: lyricsElisionNarrow, lyricsElision, lyricsElisionWide).
+bool is_elision_sign(std::u32string_view text) {
+    return text.size() == 1 && text.front() >= 0xE550 && text.front() <= 0xE552;
+}
+
 } // namespace
 
 LyricText read_lyric(pugi::xml_node lyric) {
@@ -160,6 +166,10 @@ LyricText read_lyric(pugi::xml_node lyric) {
             elided = true;
         else if (name == "text") {
             auto text = decode(child.child_value());
+            if (is_elision_sign(text)) {
+                elided = true;
+                continue;
+            }
             if (elided || chunks.empty())
                 chunks.push_back({std::move(text), syllabic});
             else

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "io/score/staff_texts.hpp"
 
+#include "core/utf8.hpp"
 #include "io/score/lyrics.hpp"
 #include "io/score/named.hpp"
 
@@ -20,6 +21,25 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 9> note_glyp
                                                                                     {"breve", "𝅜"},
                                                                                     {"long", "𝆷"},
                                                                                     {"64th", "𝅘𝅥𝅱"}}};
+
+/// Words as letters: programs write dynamics among words with signs of a music font (SMuFL 1.4, U+E520 on),
+/// which no font of text has. Other signs of such fonts are left out.
+std::string plain_words(pugi::xml_node node) {
+    constexpr std::string_view letters = "pmfrszn"; // U+E520 ..
+    constexpr std::array<std::string_view, 12> more{"pppppp", "ppppp", "pppp", "ppp",  "pp",   "mp", "mf",
+                                                    "pf",     "ff",    "fff",  "ffff", "fffff"}; // U+E527 ..
+    auto text = trimmed(node);
+    std::string out;
+    while (auto const c = utf8::eat(text)) {
+        if (*c >= 0xE520 && *c < 0xE520 + letters.size())
+            out += letters[*c - 0xE520];
+        else if (*c >= 0xE527 && *c < 0xE527 + more.size())
+            out += more[*c - 0xE527];
+        else if (*c < 0xE000 || *c > 0xF8FF)
+            out += utf8::encode(*c);
+    }
+    return out;
+}
 
 std::string metronome_text(pugi::xml_node node) {
     std::string out;
@@ -63,8 +83,9 @@ std::vector<StaffText> texts_of(PartDirection const& direction, bool tempo_only)
                 auto const text = metronome_text(child);
                 if (!text.empty()) tempo += (tempo.empty() ? "" : " ") + text;
                 metronome = true;
-            } else if (name == "words" && !trimmed(child).empty()) {
-                tempo += (tempo.empty() ? "" : " ") + std::string(trimmed(child));
+            } else if (auto const words = name == "words" ? plain_words(child) : std::string();
+                       !words.empty()) {
+                tempo += (tempo.empty() ? "" : " ") + words;
             } else if (name == "rehearsal" && !tempo_only && !trimmed(child).empty()) {
                 out.push_back({direction.onset, StaffText::Kind::rehearsal, std::string(trimmed(child))});
             } else if (name == "dynamics" && !tempo_only) {

@@ -165,3 +165,22 @@ TEST_CASE("a tract length that was typed is kept") {
     auto const e = explain_note(request, 0);
     CHECK(in_centimetres(length_of(e.kept.tract)) == doctest::Approx(15.6).epsilon(0.001));
 }
+
+TEST_CASE("of many draws every one decides on the notes, and fifty on the strips") {
+    auto request = arpeggio();
+    request.draws = 200;
+    auto const plan = make_plan(request);
+    for (std::size_t i = 0; i < plan.notes.size(); ++i) {
+        auto const& d = *plan.notes[i].decision;
+        auto const e = explain_note(request, i);
+        CHECK(e.draws == 200);
+        CHECK(e.shares.of(d.advice) == doctest::Approx(d.certainty));
+        double const of_200 = d.certainty * 200;
+        CHECK(of_200 == doctest::Approx(std::round(of_200)));
+    }
+    for (auto const& vowel : plan.vowels)
+        for (auto const& cell : vowel.strip) {
+            double const of_50 = cell.decision.certainty * 50;
+            CHECK(of_50 == doctest::Approx(std::round(of_50)));
+        }
+}

@@ -89,8 +89,23 @@ TEST_CASE("syllables that share a note are parted, however the tie is written") 
     auto const elided = read(note("<lyric><syllabic>end</syllabic><text>no</text><elision>‿</"
                                   "elision><syllabic>begin</syllabic><text>in</text></lyric>"));
     CHECK(elided.notes[0].text() == "-no‿in-");
+    // The same with a sign of a music font (SMuFL 1.4, lyricsElisionNarrow), as some programs write it.
+    auto const sign = read(
+        note("<lyric><syllabic>end</syllabic><text>no</text><text font-family=\"Leland Text\">\xEE\x95\x90"
+             "</text><text>in</text></lyric>"));
+    CHECK(sign.notes[0].text() == "-no‿in");
     // Two texts without <elision> are one syllable in two fonts.
     CHECK(read(note("<lyric><text>A</text><text>men</text></lyric>")).notes[0].syllables.size() == 1);
+}
+
+TEST_CASE("a sign of a music font among words is written in letters, or left out") {
+    // SMuFL 1.4: dynamicPiano U+E520, dynamicFF U+E52F, noteheadBlack U+E0A4.
+    auto const passage =
+        read("<direction><direction-type><words>bien l\u00E9ger et \xEE\x94\xA0, \xEE\x94\xAF\xEE\x82\xA4"
+             "</words></direction-type></direction>" +
+             note("la"));
+    REQUIRE(passage.staff.measures.at(0).texts.size() == 1);
+    CHECK(passage.staff.measures[0].texts[0].text == "bien l\u00E9ger et p, ff");
 }
 
 TEST_CASE("humming and laughing") {
