@@ -35,17 +35,21 @@ float leaving(ShapeGrid const& grid, StepCost step, std::size_t s) {
     return grid.d1(s) > 0 ? step.leave : step.leave_down;
 }
 
-// From a shape with fR1 at home or above to one below it: not cheaper than leaving home for there.
+// From a shape with fR1 at home or above to one below it, and from one at home or below to one above: not
+// cheaper than leaving home for there.
 float lowering(StepCost step) { return std::max(0.0f, step.leave_down - step.change); }
+float raising(StepCost step) { return std::max(0.0f, step.leave - step.change); }
 
 // value[s] becomes min over r of value[r] + step distance (r, s); source[s] the r.
 void spread(ShapeGrid const& grid, StepCost step, float* value, std::uint16_t* source) {
     auto const rows = static_cast<std::size_t>(grid.width1()),
                columns = static_cast<std::size_t>(grid.width2());
-    for (std::size_t r = 1; r < rows; ++r)
+    auto const below_home = static_cast<std::size_t>(-1 - grid.low1), above_home = below_home + 2;
+    for (std::size_t r = 1; r < rows; ++r) {
+        float const up = step.per_r1 + (r == above_home ? raising(step) : 0);
         for (std::size_t c = 0; c < columns; ++c)
-            relax(value, source, r * columns + c, (r - 1) * columns + c, step.per_r1);
-    auto const below_home = static_cast<std::size_t>(-1 - grid.low1);
+            relax(value, source, r * columns + c, (r - 1) * columns + c, up);
+    }
     for (std::size_t r = rows - 1; r-- > 0;) {
         float const down = step.per_r1 + (r == below_home ? lowering(step) : 0);
         for (std::size_t c = 0; c < columns; ++c)
@@ -86,7 +90,8 @@ double step_cost(ShapeGrid const& grid, StepCost const& step, std::size_t from, 
     if (to == grid.home()) return way;
     if (from == grid.home()) return way + double{leaving(grid, step, to)};
     bool const lowered = grid.d1(from) >= 0 && grid.d1(to) < 0;
-    return way + double{step.change} + double{lowered ? lowering(step) : 0.0f};
+    bool const raised = grid.d1(from) <= 0 && grid.d1(to) > 0;
+    return way + double{step.change} + double{lowered ? lowering(step) : raised ? raising(step) : 0.0f};
 }
 
 std::vector<std::size_t> best_course(ShapeGrid const& grid, std::span<CourseNote const> notes) {

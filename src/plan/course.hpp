@@ -15,8 +15,8 @@ namespace vowelway::plan {
 struct StepCost {
     float per_r1 = 0, per_r2 = 0;
     float leave = 0, change = 0, stay = 0; ///< stay <= change
-    /// As leave, for a shape whose fR1 is not higher; a change from fR1 at home or above to below it costs as
-    /// much.
+    /// As leave, for a shape whose fR1 is not higher. A change from fR1 at home or above to below it costs as
+    /// much, one from at home or below to above it as much as leave.
     float leave_down = 0;
 };
 double step_cost(ShapeGrid const& grid, StepCost const& step, std::size_t from, std::size_t to);

@@ -60,14 +60,16 @@ Work list_work(Plan const& plan) {
     for (std::size_t v = 0; v < plan.vowels.size(); ++v)
         for (auto const& cell : plan.vowels[v].strip)
             work.tasks.push_back({v, cell.pitch, Decibels{0}, seconds(1),
-                                  &cell == &plan.vowels[v].strip.front() ? 0 : strip_line, 0});
+                                  &cell == &plan.vowels[v].strip.front() ? 0 : strip_line, 0,
+                                  &cell != &plan.vowels[v].strip.front()});
     SungNote const* before = nullptr;
     for (auto const& planned : plan.notes) {
         if (!planned.vowel) continue;
         auto const& note = plan.passage.notes[planned.note];
         work.tasks.push_back({*planned.vowel, note.pitch, loudness_of(note), note.length,
                               before ? line_between(*before, note) : 0,
-                              before ? attention_between(*before, note) : 1});
+                              before ? attention_between(*before, note) : 1,
+                              note.melisma && before && attention_between(*before, note) == 0});
         work.note_of.push_back(planned.note);
         before = &note;
     }

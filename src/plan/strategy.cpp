@@ -67,14 +67,17 @@ std::shared_ptr<PlanCache> cache_of(Means const& means) {
 constexpr float change_of_shape = 0.25f, holding = 0.2f;
 
 // A change of shape falls badly where fo meets fR1: there the folds are least sure (Titze, Riede & Popolo
-// 2008). How much dearer leaving the vowel's own shape for one that follows fo is at the meeting itself, and
-// over which semitones below and above it that comes and goes; for another shape it is as dear everywhere. So
-// a line that will pass the meeting is prepared before it. A choice, fitted to 4..5 semitones (Sundberg
-// 2009).
-constexpr double change_at_meeting = 2.8, prepared_below = 4.5, settled_above = 3;
-double nearness_of_meeting(Frequency r1, Pitch fo) {
+// 2008). How much dearer leaving the vowel's own shape for one that follows fo is at the meeting itself; it
+// comes over some semitones below. While the vowel goes on it stays as dear above, so that a line that will
+// pass the meeting is prepared before it; where another syllable begins the mouth moves anyway, and it goes
+// over some semitones above. So it does for bass, baritone and tenor, whose folds mind it little, and where a
+// technique asks for a place of fR1. For a lower fR1 it is as dear everywhere. A choice, fitted to 4..5
+// semitones (Sundberg 2009).
+constexpr double change_while_sung = 4, change_with_vowel = 2.8, prepared_below = 4.5, settled_above = 3;
+double change_at(Frequency r1, Pitch fo, bool goes_on) {
     double const st = in_semitones(interval(r1, fo.frequency()));
-    return std::max(0.0, st < 0 ? 1 + st / prepared_below : 1 - st / settled_above);
+    if (goes_on) return change_while_sung * std::clamp(1 + st / prepared_below, 0.0, 1.0);
+    return change_with_vowel * std::max(0.0, st < 0 ? 1 + st / prepared_below : 1 - st / settled_above);
 }
 
 } // namespace
@@ -96,10 +99,10 @@ Strategy::Strategy(Singer const& singer, Technique technique, std::vector<VowelR
       source_(source_of(aim_.technique)), tract_(tract_length_of(singer, vowels)),
       quarter_(acoustics::quarter_wave(tract_)),
       space_(shapes_of(singer, vowels, quarter_), quarter_, signs_of(language), vowels.size()),
+      mans_voice_(singer.voice == VoiceType::bass || singer.voice == VoiceType::baritone ||
+                  singer.voice == VoiceType::tenor),
       shared_(shared_error(singer)) {
-    if (singer.voice == VoiceType::bass || singer.voice == VoiceType::baritone ||
-        singer.voice == VoiceType::tenor)
-        aim_.technique.stability = aim_.technique.stability_of_men;
+    if (mans_voice_) aim_.technique.stability = aim_.technique.stability_of_men;
     aim_.begins = Pitch(quarter_ * std::max(aim_.technique.begins, 0.01));
     for (double step : {-3.0, 0.0, 3.0})
         ease_.push_back(
@@ -169,13 +172,13 @@ double Strategy::benefit(Duration length) { return std::clamp(std::sqrt(in_secon
 StepCost Strategy::step_cost(Task const& task) const {
     float const per_r1 = static_cast<float>(aim_.technique.line) * static_cast<float>(task.line);
     auto const attention = static_cast<float>(aim_.technique.attention);
+    auto const& home = models_[task.vowel].home;
+    bool const goes_on = task.goes_on && !mans_voice_ && aim_.technique.relations.empty();
     auto const stay = std::max(holding, static_cast<float>(task.line == 0 ? 1 : task.stay)) * attention;
-    float const leave =
-        attention * static_cast<float>(1 + change_at_meeting *
-                                               nearness_of_meeting(models_[task.vowel].home.r1, task.pitch));
+    float const leave = attention * static_cast<float>(1 + change_at(home.r1, task.pitch, goes_on));
     return {per_r1, 0.6f * per_r1,
             leave,  std::max(stay, change_of_shape * attention),
-            stay,   attention * static_cast<float>(1 + change_at_meeting)};
+            stay,   attention * static_cast<float>(1 + change_with_vowel)};
 }
 
 std::vector<Landscape const*> Strategy::landscapes_of(std::vector<Task> const& tasks) const {

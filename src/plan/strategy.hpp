@@ -36,6 +36,7 @@ struct Task {
     Duration length;
     double line = 1; ///< stretches the technique's cost of moving from the note before; 0 starts anew
     double stay = 0; ///< share of the technique's attention that staying in another shape than home takes
+    bool goes_on = false; ///< the vowel of the task before sounds on, with no consonant between
 };
 
 /// What was found for one note.
@@ -106,6 +107,7 @@ class Strategy {
     acoustics::VowelSpace space_;
     std::vector<Landscape const*> ease_; ///< around the pitch of ease
     std::vector<VowelModel> models_;
+    bool mans_voice_ = false;
     double shared_ = 0; ///< share of the variance of a draw that all vowels have in common
 };
 
