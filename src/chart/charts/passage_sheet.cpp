@@ -36,7 +36,8 @@ std::vector<Heading> headings_of(plan::Plan const& plan, plan::Pencil const& pen
                                  double width, double page_height, TextMeasurer const& measurer,
                                  bool numbers) {
     std::vector<Heading> headings;
-    auto& front = headings.emplace_back(Drawing(measurer));
+    headings.push_back({Drawing(measurer)});
+    auto& front = headings.front();
     front.height =
         draw_watch(front.drawing, plan, pencil, draw_title(front.drawing, title, width), width, numbers);
     Heading legend{Drawing(measurer)};
