@@ -41,6 +41,12 @@ Caption caption(plan::Lesson const& lesson) {
                                        lesson.in_brief[1])};
 }
 
+Caption caption(SingerSheet const& sheet) {
+    return {.title = fmt::format("{}: singer's sheet", sheet.singer.name),
+            .description = fmt::format("Resonances and turning points of {} ({}), vowel by vowel",
+                                       sheet.singer.name, to_string(sheet.singer.voice))};
+}
+
 Caption caption(plan::PlansCompared const& c) {
     auto const& title = c.plans[0].passage.title;
     return {.title = fmt::format("{}: {} and {}", title.empty() ? "Two plans" : title, c.plans[0].singer.name,

@@ -5,6 +5,7 @@
 #include "vowelway/chart/draw_lesson.hpp"
 #include "vowelway/chart/draw_plans.hpp"
 #include "vowelway/chart/draw_probes.hpp"
+#include "vowelway/chart/draw_singer.hpp"
 
 #include <string>
 
@@ -21,5 +22,6 @@ Caption caption(plan::NoteExplanation const& e);
 Caption caption(ProbeMap const& p);
 Caption caption(plan::PlansCompared const& c);
 Caption caption(plan::Lesson const& lesson);
+Caption caption(SingerSheet const& sheet);
 
 } // namespace vowelway::chart

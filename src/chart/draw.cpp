@@ -2,6 +2,7 @@
 #include "vowelway/chart/draw.hpp"
 #include "vowelway/chart/draw_lesson.hpp"
 #include "vowelway/chart/draw_plans.hpp"
+#include "vowelway/chart/draw_singer.hpp"
 #include "vowelway/core/error.hpp"
 
 #include "chart/canvas/svg_canvas.hpp"
@@ -170,6 +171,21 @@ std::vector<Page> lay_out(plan::Lesson const& lesson, ChartOptions const& option
 std::vector<Document> draw_svg(plan::Lesson const& lesson, ChartOptions const& options,
                                TextMeasurer const& measurer) {
     return svg(lesson, options, measurer);
+}
+
+std::vector<Page> lay_out(SingerSheet const& sheet, ChartOptions const& options,
+                          TextMeasurer const& measurer) {
+    if (sheet.singer.vowels.empty())
+        throw InputError("the profile of " + sheet.singer.name + " has no vowels",
+                         "add at least one vowel with fR1 and fR2");
+    std::vector<Page> pages;
+    pages.push_back(singer_sheet(sheet.singer, page_of(options), measurer));
+    return pages;
+}
+
+std::vector<Document> draw_svg(SingerSheet const& sheet, ChartOptions const& options,
+                               TextMeasurer const& measurer) {
+    return svg(sheet, options, measurer);
 }
 
 std::vector<Page> lay_out(plan::NoteExplanation const& explanation, ChartOptions const& options,

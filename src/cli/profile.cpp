@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
 // vowelway profile show|history|new: what is known of a singer, and how it came to be known.
+#include "cli/chart_look.hpp"
 #include "cli/commands.hpp"
 #include "cli/outputs.hpp"
 #include "cli/profile_new.hpp"
 #include "cli/remarks.hpp"
 #include "vowelway/analysis/history.hpp"
+#include "vowelway/chart/draw_singer.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/profile/read_profile.hpp"
@@ -22,6 +24,7 @@ namespace {
 struct Settings {
     std::string singer, vowels;
     Outputs outputs;
+    ChartLook look; ///< of the sheet
 };
 
 std::vector<Singer> average_voices() {
@@ -31,7 +34,8 @@ std::vector<Singer> average_voices() {
 }
 
 void show(Settings const& settings) {
-    settings.outputs.check({settings.singer});
+    settings.outputs.check({settings.singer, settings.look.theme});
+    auto const charts = chart_options(settings.look);
     report::SingerPicture picture;
     picture.singer = io::find_singer(settings.singer, picture.remarks);
     auto const averages = average_voices();
@@ -40,8 +44,10 @@ void show(Settings const& settings) {
     if (picture.singer.average)
         picture.remarks.push_back({Remark::Kind::caution, std::string(average_voice_notice)});
     print_remarks(picture.remarks);
+    chart::SingerSheet const sheet{picture.singer};
     settings.outputs.write({{Form::table, [&] { return singer_text(picture); }},
-                            {Form::json, [&] { return singer_json(picture); }}});
+                            {Form::json, [&] { return singer_json(picture); }},
+                            chart_writer(sheet, charts)});
 }
 
 void history(Settings const& settings) {
@@ -62,19 +68,23 @@ void add_profile(Command& program) {
     auto command = program.add("profile", "What is known about a singer");
     command.needs_command();
     command.footer("Example: vowelway profile show me.yaml");
-    auto const add = [&](char const* name, char const* says) {
+    auto const add = [&](char const* name, char const* says, std::vector<Form> const& forms) {
         auto settings = std::make_shared<Settings>();
         auto sub = command.add(name, says);
         sub.value("SINGER", settings->singer, "a profile, or a voice type").required();
-        settings->outputs.add_to(sub, {Form::table, Form::json});
+        settings->outputs.add_to(sub, forms);
         return std::pair(sub, settings);
     };
-    auto [shown, show_settings] =
-        add("show", "Resonances as frequencies and pitches, tract length, nearest voice types");
-    shown.footer("Example: vowelway profile show me.yaml\n         vowelway profile show tenor --as json");
+    auto [shown, show_settings] = add(
+        "show", "Resonances as frequencies and pitches, tract length, nearest voice types; a sheet to print",
+        {Form::table, Form::json, Form::chart});
+    add_chart_look(shown, show_settings->look);
+    shown.footer(
+        "Example: vowelway profile show me.yaml -o me.pdf\n         vowelway profile show tenor --as json");
     shown.runs([settings = show_settings] { show(*settings); });
     add_profile_new(command);
-    auto [past, past_settings] = add("history", "Every measurement, and what changed from one to the next");
+    auto [past, past_settings] =
+        add("history", "Every measurement, and what changed from one to the next", {Form::table, Form::json});
     past.value("--vowels", past_settings->vowels, "only these vowels, \"i e a o u\" (IPA or X-SAMPA)");
     past.footer("Example: vowelway profile history me.yaml --vowels \"a e\"");
     past.runs([settings = past_settings] { history(*settings); });

@@ -18,7 +18,7 @@ $ vowelway profile show data/profiles/demo_tenor.yaml -o singer.json
 ! wrote singer.json
 # An unknown ending is refused before any work: there is no such profile.
 $ vowelway profile show nobody.yaml -o singer.doc
-! --output: singer.doc has no known ending; use one of .txt .json
+! --output: singer.doc has no known ending; use one of .txt .json .pdf .svg .png
 ! ...
 -> 2
 $ vowelway profile history nobody.yaml -o history.pdf

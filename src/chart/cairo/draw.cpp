@@ -35,6 +35,10 @@ std::vector<Document> draw(plan::NoteExplanation const& explanation, ChartOption
 std::vector<Document> draw(plan::Lesson const& lesson, ChartOptions const& options, Form form) {
     return drawn(lesson, options, form);
 }
+
+std::vector<Document> draw(SingerSheet const& sheet, ChartOptions const& options, Form form) {
+    return drawn(sheet, options, form);
+}
 std::vector<Document> draw(plan::PlansCompared const& compared, ChartOptions const& options, Form form) {
     return drawn(compared, options, form);
 }

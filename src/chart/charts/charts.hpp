@@ -21,6 +21,7 @@ std::vector<Page> pitch_by_vowel(plan::Plan const& plan, Size paper, TextMeasure
 
 std::vector<Page> resonance_map(plan::Plan const& plan, Pitch pitch, Size paper,
                                 TextMeasurer const& measurer);
+Page singer_sheet(Singer const& singer, Size paper, TextMeasurer const& measurer);
 Page lesson_sheet(plan::Lesson const& lesson, Size paper, TextMeasurer const& measurer);
 Page note_explained(plan::NoteExplanation const& explanation, Size paper, TextMeasurer const& measurer);
 std::vector<Page> plans_compared(plan::PlansCompared const& compared, Size paper,

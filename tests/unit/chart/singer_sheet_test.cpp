@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: MIT
+// The sheet of a singer: one page, whatever the paper, with every vowel.
+#include "support/fixed_measurer.hpp"
+#include "support/page_checks.hpp"
+#include "support/sample_plan.hpp"
+#include "vowelway/chart/draw_singer.hpp"
+#include "vowelway/core/error.hpp"
+
+#include <doctest/doctest.h>
+
+#include <string>
+
+using namespace vowelway;
+
+TEST_CASE(
+    "a singer's sheet is one page at every size, without overlaps, with every vowel and where it turns") {
+    auto singer = sample::song_plan().singer;
+    REQUIRE(!singer.vowels.empty());
+    singer.vowels.front().estimated = true;
+    singer.vowels.front().origin = "between /e/ and /a/, as the average mezzo has it";
+    for (auto const paper : {chart::Paper::a4, chart::Paper::letter, chart::Paper::tablet})
+        for (double const size : {1.0, 1.3, Theme::largest_size}) {
+            Theme theme;
+            theme.size = size;
+            auto const pages = chart::lay_out(chart::SingerSheet{singer}, {.paper = paper, .theme = theme},
+                                              sample::FixedMeasurer{});
+            REQUIRE(pages.size() == 1);
+            for (auto const& fault : sample::faults(pages[0])) FAIL_CHECK(fault);
+            std::string text;
+            for (auto const& mark : pages[0].drawing.marks()) text += std::string(mark.text) + "\n";
+            for (auto const& v : singer.vowels) {
+                CHECK(text.find("/" + v.vowel.ipa() + "/") != std::string::npos);
+                // 2fo = fR1: an octave below fR1.
+                auto const turning = singer.tuning.name(Pitch(v.r1.centre / 2.0)).pitch.str();
+                CHECK(text.find("\n" + turning + " ±") != std::string::npos);
+            }
+            CHECK(text.find("estimated: between") != std::string::npos);
+        }
+}
+
+TEST_CASE("a singer without vowels has no sheet") {
+    CHECK_THROWS_AS(chart::lay_out(chart::SingerSheet{Singer{}}, {}, sample::FixedMeasurer{}), InputError);
+}
