@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "chart/cairo/cairo_canvas.hpp"
 
+#include "chart/canvas/style.hpp"
 #include "core/visible.hpp"
 
 #include <cairo-pdf.h>
@@ -30,24 +31,30 @@ cairo_status_t append(void* bytes, unsigned char const* data, unsigned length) {
 
 constexpr Color white = Color::hex(0xffffff);
 
-void draw(Page const& page, cairo_t* cr, PangoText const& text, Theme const& theme, double scale) {
+/// Whether a text heads what follows. Vowels are as large and bold, and short.
+bool is_heading(std::string_view text, TextStyle const& style) {
+    return style.bold && style.size >= type::heading && text.size() > 4;
+}
+
+bool same_type(TextStyle const& a, TextStyle const& b) {
+    return a.size == b.size && a.bold == b.bold && a.italic == b.italic;
+}
+
+void draw(Page const& page, cairo_t* cr, PangoText const& text, Theme const& theme, double scale,
+          bool tagged = false) {
     cairo_save(cr);
     cairo_scale(cr, scale, scale);
-    CairoCanvas canvas(cr, text, theme);
-    bool const printed =
-        cairo_surface_get_type(cairo_get_target(cr)) == CAIRO_SURFACE_TYPE_PDF && theme[Ink::paper] == white;
+    bool const pdf = cairo_surface_get_type(cairo_get_target(cr)) == CAIRO_SURFACE_TYPE_PDF;
+    CairoCanvas canvas(cr, text, theme, tagged);
+    bool const printed = pdf && theme[Ink::paper] == white;
     if (!printed)
         canvas.fill(Box{0, 0, page.size.width, page.size.height},
                     Ink::paper); // a PDF's paper is white by itself
     page.drawing.replay(canvas);
     canvas.flush();
+    canvas.end_tag();
     cairo_restore(cr);
-    check(cairo_status(cr));
-}
-
-void finish(cairo_surface_t* surface) {
-    cairo_surface_finish(surface);
-    check(cairo_surface_status(surface));
+    if (!tagged) check(cairo_status(cr)); // a tag refused shows when the page ends
 }
 
 } // namespace
@@ -111,11 +118,36 @@ void CairoCanvas::text(Point at, std::string_view utf8, TextStyle const& style) 
     flush();
     use(style.color);
     cairo_move_to(cr_, at.x, at.y);
-    pango_cairo_show_layout_line(cr_, text_->line(utf8, style));
+    if (!tagged_) return pango_cairo_show_layout_line(cr_, text_->line(utf8, style));
+    tag(style, utf8);
+    // A blank that nobody sees parts it from the next for whoever listens.
+    auto const spoken = style.face == Face::text ? std::string(utf8) + ' ' : std::string(utf8);
+    pango_cairo_show_layout_line(cr_, text_->line(spoken, style));
 }
 
-std::string as_pdf(std::span<Page const> pages, PangoText const& text, Theme const& theme,
-                   Caption const& caption) {
+/// The structure of a PDF (ISO 32000-1, 14.8.4), for a reader that goes from heading to heading and reads the
+/// rest in the order of drawing: texts of one style after another are a paragraph, such as the syllables of a
+/// line. A sign is no word.
+void CairoCanvas::tag(TextStyle const& style, std::string_view utf8) {
+    if (style.face == Face::music) return end_tag();
+    bool const heading = is_heading(utf8, style);
+    if (!heading && same_type(style, paragraph_) && *open_ == 'P') return;
+    end_tag();
+    open_ = !heading ? "P" : style.size >= type::title ? "H1" : "H2";
+    paragraph_ = style;
+    cairo_tag_begin(cr_, open_, nullptr);
+}
+
+void CairoCanvas::end_tag() {
+    if (*open_) cairo_tag_end(cr_, open_);
+    open_ = "";
+}
+
+namespace {
+
+/// Nothing where the library refuses the tags.
+std::optional<std::string> written_pdf(std::span<Page const> pages, PangoText const& text, Theme const& theme,
+                                       Caption const& caption, bool tagged) {
     std::string bytes;
     Surface const surface(cairo_pdf_surface_create_for_stream(
         append, &bytes, pages.front().size.width * theme.size, pages.front().size.height * theme.size));
@@ -130,12 +162,27 @@ std::string as_pdf(std::span<Page const> pages, PangoText const& text, Theme con
         Context const cr(cairo_create(pdf));
         for (auto const& page : pages) {
             cairo_pdf_surface_set_size(pdf, page.size.width * theme.size, page.size.height * theme.size);
-            draw(page, cr.get(), text, theme, theme.size);
+            // One over all pages would be better; the library ends a tag with its page.
+            if (tagged) cairo_tag_begin(cr.get(), "Document", nullptr);
+            draw(page, cr.get(), text, theme, theme.size, tagged);
+            if (tagged) cairo_tag_end(cr.get(), "Document");
             cairo_show_page(cr.get());
         }
+        if (cairo_status(cr.get()) == CAIRO_STATUS_TAG_ERROR) return std::nullopt;
     }
-    finish(pdf);
+    cairo_surface_finish(pdf);
+    if (cairo_surface_status(pdf) == CAIRO_STATUS_TAG_ERROR) return std::nullopt;
+    check(cairo_surface_status(pdf));
     return bytes;
+}
+
+} // namespace
+
+std::string as_pdf(std::span<Page const> pages, PangoText const& text, Theme const& theme,
+                   Caption const& caption) {
+    // Cairo 1.16 refuses its own tags on some pages, without a reason to be found: those are written without.
+    if (auto bytes = written_pdf(pages, text, theme, caption, true)) return *std::move(bytes);
+    return written_pdf(pages, text, theme, caption, false).value();
 }
 
 namespace {

@@ -16,9 +16,9 @@ namespace vowelway::chart {
 
 class CairoCanvas : public Canvas {
   public:
-    /// Borrows them all.
-    CairoCanvas(cairo_t* context, PangoText const& text, Theme const& theme)
-        : cr_(context), text_(&text), theme_(&theme) {}
+    /// Borrows them all. `tagged`: each text says in the file what it is, a heading or words.
+    CairoCanvas(cairo_t* context, PangoText const& text, Theme const& theme, bool tagged = false)
+        : cr_(context), text_(&text), theme_(&theme), tagged_(tagged) {}
 
     using Canvas::fill;
     void fill(Path const& path, Ink color) override;
@@ -27,14 +27,20 @@ class CairoCanvas : public Canvas {
     TextMeasurer const& measurer() const override { return *text_; }
     /// Strokes may wait for others of their pen; this draws them. Call it when all is drawn.
     void flush();
+    /// Ends the heading or paragraph that is open. Call it when all is drawn.
+    void end_tag();
 
   private:
+    void tag(TextStyle const& style, std::string_view utf8);
     void trace(Path const& path);
     void use(Ink color);
 
     cairo_t* cr_;
     PangoText const* text_;
     Theme const* theme_;
+    bool tagged_;
+    char const* open_ = ""; ///< the tag that is open
+    TextStyle paragraph_;   ///< of the texts in it
     std::optional<Pen> pending_;
 };
 
