@@ -31,7 +31,7 @@ test("a note moved by buttons, by keys and by dragging has the plan of that pitc
     await page.click("#move-up");
     await page.waitForFunction(() => document.getElementById("moved-by")?.textContent.startsWith("2"));
     await done(page);
-    assert.equal(await page.textContent("#moved-by"), "2 semitones higher");
+    assert.equal(await page.textContent("#moved-by"), "2 semitones up");
     assert.ok(await page.isDisabled("#save-marked"), "no marks for a score that does not stand like that");
     const up = await plan_of(page);
     assert.notEqual(pitch(up), pitch(before));
@@ -52,7 +52,7 @@ test("a note moved by buttons, by keys and by dragging has the plan of that pitc
     await page.mouse.down();
     for (let i = 1; i <= 36; ++i) await page.mouse.move(x, y - i);
     await page.mouse.up();
-    await page.waitForFunction(() => document.getElementById("moved-by")?.textContent === "5 semitones higher");
+    await page.waitForFunction(() => document.getElementById("moved-by")?.textContent === "5 semitones up");
     await done(page);
     same(await plan_of(page), native_at(pitch(await plan_of(page))));
 }, { viewport: { width: 1024, height: 1400 } })));

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Beside the plan: the same song in another technique or for an average voice, and in other keys.
 import { $, el, svg_of } from "./dom.mjs";
-import { t } from "./messages.mjs";
+import { semitones, t } from "./messages.mjs";
 import { told } from "./module.mjs";
 import { request, song_bytes, state } from "./state.mjs";
 
@@ -27,7 +27,7 @@ export function beside(page, { choose, note, place_of }) {
     async function keys() {
         const said = await told("ask", { ...request(), ask: "keys" }, song_bytes());
         const here = (key) => key.by === 0;
-        const name = ({ by }) => (by === 0 ? t("this_key") : t(by > 0 ? "semitones_up" : "semitones_down", { n: Math.abs(by) }));
+        const name = ({ by }) => (by === 0 ? t("this_key") : semitones(by));
         $("keys-table").replaceChildren(head(t("key"), t("low_high"), ...advice.map((one) => t(one)), ""),
             el("tbody", {}, ...said.keys.map((key) => el("tr", { class: here(key) ? "now" : null },
                 el("th", { scope: "row" }, name(key)), el("td", {}, `${key.low}–${key.high}`),

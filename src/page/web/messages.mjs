@@ -34,10 +34,10 @@ export const messages = {
     singer_name: ["Name", "Name"],
     singer_range: ["Comfortable range, such as A3..A5", "Bequemer Umfang, etwa A3..A5"],
     typed_title: ["Type resonances", "Resonanzen eingeben"],
-    typed_help: ["In Hz (430, or 430 ± 20) or as a pitch (A4, A4 +20c). Empty rows are left out. Beside each box stands the average voice.",
-                 "In Hz (430 oder 430 ± 20) oder als Tonhöhe (A4, A4 +20c). Leere Zeilen zählen nicht. Daneben steht die Durchschnittsstimme."],
+    typed_help: ["In Hz (430, or 430 ± 20) or as a pitch (A4, A4 +20c). Empty rows are left out. Each box shows the average voice.",
+                 "In Hz (430 oder 430 ± 20) oder als Tonhöhe (A4, A4 +20c). Leere Zeilen zählen nicht. Im Feld steht die Durchschnittsstimme."],
     vowel: ["Vowel", "Vokal"],
-    average_is: ["average", "Durchschnitt"],
+    average_is: ["average", "Mittel"],
     use_typed: ["Use these resonances", "Diese Resonanzen verwenden"],
     open_profile: ["Open a profile", "Profil öffnen"],
     save_profile: ["Save the profile", "Profil speichern"],
@@ -58,6 +58,8 @@ export const messages = {
     octave: ["Octave and key", "Oktave und Tonart"],
     octave_fits: ["as suits the voice", "wie es zur Stimme passt"],
     octave_written: ["as written", "wie notiert"],
+    semitone_up: ["a semitone up", "einen Halbton höher"],
+    semitone_down: ["a semitone down", "einen Halbton tiefer"],
     semitones_up: ["{n} semitones up", "{n} Halbtöne höher"],
     semitones_down: ["{n} semitones down", "{n} Halbtöne tiefer"],
     octave_up: ["an octave up", "eine Oktave höher"],
@@ -95,7 +97,7 @@ export const messages = {
     watch: ["Notes to watch", "Noten, auf die es ankommt"],
     watch_none: ["None stands out: sing as usual.", "Keine fällt auf: singen Sie wie gewohnt."],
     sheet: ["The sheet: tap a note for why", "Das Blatt: tippen Sie eine Note an"],
-    sheet_keys: ["Arrow keys go from note to note, Enter tells why, Shift with up or down moves the note.", "Pfeiltasten gehen von Note zu Note, Enter sagt warum, Umschalt mit auf oder ab versetzt die Note."],
+    sheet_keys: ["The note tapped can be dragged up and down. Arrow keys go from note to note, Enter tells why, Shift with up or down moves the note.", "Die angetippte Note lässt sich auf und ab ziehen. Pfeiltasten gehen von Note zu Note, Enter sagt warum, Umschalt mit auf oder ab versetzt die Note."],
     as_list: ["The plan as a list", "Der Plan als Liste"],
     strips: ["Each vowel over the range", "Jeder Vokal über den Umfang"],
     map: ["Map of the resonances", "Karte der Resonanzen"],
@@ -117,9 +119,6 @@ export const messages = {
     correct_word: ["Correct “{word}”", "„{word}“ korrigieren"],
     move_up: ["This note a semitone higher", "Diese Note einen Halbton höher"],
     move_down: ["This note a semitone lower", "Diese Note einen Halbton tiefer"],
-    move_help: ["Try this note elsewhere: press, or drag it on the sheet.", "Diese Note anderswo ausprobieren: drücken oder auf dem Blatt ziehen."],
-    moved_up: ["{n} semitones higher", "{n} Halbtöne höher"],
-    moved_down: ["{n} semitones lower", "{n} Halbtöne tiefer"],
     move_back: ["Put it back", "Zurücklegen"],
     moved_is: ["Only to look at: {place} stands elsewhere than in the score.", "Nur zum Ansehen: {place} steht anders als in den Noten."],
     beside: ["Another technique or voice beside it", "Eine andere Technik oder Stimme daneben"],
@@ -241,3 +240,6 @@ export function t(key, places = {}) {
     if (!found) throw new Error(`no message "${key}"`);
     return found[column].replace(/\{(\w+)\}/g, (_, name) => String(places[name] ?? ""));
 }
+
+/** "3 semitones up", "a semitone down". */
+export const semitones = (by) => t(`semitone${Math.abs(by) === 1 ? "" : "s"}_${by > 0 ? "up" : "down"}`, { n: Math.abs(by) });

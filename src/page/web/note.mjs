@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The note chosen: what to do, why, and everything that decided.
 import { $, el, svg_of } from "./dom.mjs";
-import { t } from "./messages.mjs";
+import { semitones, t } from "./messages.mjs";
 import { told } from "./module.mjs";
 import { request, song_bytes, state } from "./state.mjs";
 
@@ -39,11 +39,12 @@ export function note_panel(page, { place_of }) {
     function moving(note) {
         const now = () => (state.moved?.note === note.note ? state.moved.semitones : 0), by = now();
         const move = (to) => page.steps.plan.move(note.note, to);
-        return el("div", { class: "row" },
+        return [
             el("button", { type: "button", id: "move-up", "aria-label": t("move_up"), onclick: () => move(now() + 1) }, "♯ ↑"),
             el("button", { type: "button", id: "move-down", "aria-label": t("move_down"), onclick: () => move(now() - 1) }, "♭ ↓"),
-            by ? el("span", { id: "moved-by" }, t(by > 0 ? "moved_up" : "moved_down", { n: Math.abs(by) })) : el("span", { class: "soft" }, t("move_help")),
-            by ? el("button", { type: "button", id: "move-back", onclick: () => move(0) }, t("move_back")) : null);
+            by ? el("span", { id: "moved-by" }, semitones(by)) : null,
+            by ? el("button", { type: "button", id: "move-back", onclick: () => move(0) }, t("move_back")) : null,
+        ];
     }
     function show(note) {
         at = note.note;
@@ -55,8 +56,8 @@ export function note_panel(page, { place_of }) {
                 step(-1, "previous_note", "←"), step(1, "next_note", "→"),
                 el("button", { type: "button", onclick: () => { $("note").hidden = true; } }, t("close"))),
             ...words(note),
-            moving(note), word_row(note),
-            el("div", { class: "row" },
+            word_row(note),
+            el("div", { class: "row" }, ...moving(note),
                 note.advice ? el("button", { type: "button", id: "all-reasons", onclick: () => reasons(note) }, t("all_reasons")) : null,
                 ...(page.note_actions ?? []).map((action) => action(note)).filter(Boolean))));
         $("note").hidden = false;

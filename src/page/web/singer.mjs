@@ -15,8 +15,7 @@ function typed_rows(average) {
     const box = (vowel, k) => {
         const known = of.get(vowel)?.find(({ number }) => number === k);
         return el("td", {},
-            el("input", { "data-vowel": vowel, "data-number": k, "data-average": known?.pitch, autocomplete: "off", "aria-label": `/${vowel}/ fR${k}` }),
-            known ? el("span", { class: "soft" }, ` ${t("average_is")} ${known.pitch}`) : null);
+            el("input", { "data-vowel": vowel, "data-number": k, "data-average": known?.pitch, autocomplete: "off", "aria-label": `/${vowel}/ fR${k}`, placeholder: known ? `${t("average_is")} ${known.pitch}` : null }));
     };
     return offered.map((vowel) => el("tr", {}, el("th", { scope: "row" }, vowel), box(vowel, 1), box(vowel, 2)));
 }

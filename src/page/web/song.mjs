@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The step of the song: a score, a range, or typed notes; how it is read; the words that nobody has told.
 import { $, el, save_file } from "./dom.mjs";
-import { t } from "./messages.mjs";
+import { semitones, t } from "./messages.mjs";
 import { tell_said, told } from "./module.mjs";
 import { score_of } from "./score_file.mjs";
 import { request, song_bytes, state, words_file } from "./state.mjs";
@@ -20,7 +20,7 @@ notes:
 
 function transpositions() {
     const named = { "": "octave_fits", 0: "octave_written", 12: "octave_up", "-12": "octave_down" };
-    const name = (n) => (named[n] ? t(named[n]) : n > 0 ? t("semitones_up", { n }) : t("semitones_down", { n: String(n).slice(1) }));
+    const name = (n) => (named[n] ? t(named[n]) : semitones(Number(n)));
     const all = new Set(["", 0, 12, -12, ...[1, 2, 3, 4, 5, 6, 7].flatMap((n) => [n, -n]), state.transpose].map(String));
     return [...all].map((n) => el("option", { value: n }, name(n)));
 }
