@@ -65,6 +65,7 @@ test("today stands against the seven days before", () => with_browser((browser) 
     const kept = [one(20, 900, 900, false), one(3, 100, -50, false), one(2, 200, 50, false), one(0, 10, 0, true), one(0, 30, 40, true), one(0, -10, 20, false)];
     await page.evaluate((all) => localStorage.setItem("vowelway-practice", JSON.stringify(all)), kept);
     await step(page, "practise");
+    await page.waitForSelector("#consistency tbody tr");
     const cells = await page.locator("#consistency tbody tr").first().locator("th, td").allTextContents();
     // By hand: means 10 and 20, deviations 20 and 20 of three; 150 and 0, 70.7 and 70.7 of two; the twentieth day back is too old.
     assert.deepEqual(cells, ["/a/", "3 times, 2 there; fR1 10 ± 20 c, fR2 20 ± 20 c", "2 times, 0 there; fR1 150 ± 71 c, fR2 0 ± 71 c"]);

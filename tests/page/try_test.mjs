@@ -130,6 +130,7 @@ test("resonances are put on the staff as note heads", () => with_browser((browse
     await staff.scrollIntoViewIfNeeded();
     // The line of F5 is the highest of the lower staff: 38 steps above C0 (4 lines above E4, 30).
     const tap = async (step) => {
+        await staff.scrollIntoViewIfNeeded();
         const box = await staff.boundingBox();
         await page.mouse.click(box.x + box.width / 2, box.y + (60 - step) * 5 * box.height / ((60 - 21) * 5 + 8));
     };
