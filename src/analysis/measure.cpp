@@ -6,7 +6,9 @@
 #include "analysis/learn_from_takes.hpp"
 #include "analysis/looks.hpp"
 #include "analysis/pool_takes.hpp"
+#include "analysis/read_undone.hpp"
 #include "analysis/refusals.hpp"
+#include "analysis/settle_processing.hpp"
 #include "analysis/vowel_order.hpp"
 #include "vowelway/analysis/lesson.hpp"
 
@@ -99,7 +101,7 @@ FormantOptions options_for(Take const& t, Opened const& o, Recording const& r) {
 
 /// Its resonances as the vowel it is listed as, and how it fits each vowel of the list.
 std::vector<VowelFit> read_take(Take& t, Opened const& o, Recording const& r, MeasureRequest const& request,
-                                std::vector<Vowel> const& labels) {
+                                std::vector<Vowel> const& labels, Processing const& processing) {
     auto const kind = t.excitation.kind;
     auto const due = [&](Vowel const& vowel) {
         return expect(request.reference, vowel, kind, request.shifts[index(kind)]).formants;
@@ -107,8 +109,8 @@ std::vector<VowelFit> read_take(Take& t, Opened const& o, Recording const& r, Me
     t.expected = due(t.vowel);
     auto const options = options_for(t, o, r);
     auto const rate = r.heard.stretches[o.from.stretch].rate;
-    auto const looks = look_usually(o.samples, rate, t.expected, options);
-    t.measured = read_looks(looks, t.expected, options);
+    auto const [looks, reading] = read_undone(o.samples, rate, t.expected, options, processing);
+    t.measured = reading;
     if (kind == ProbeKind::creak) t.measured.fo = t.excitation.rate;
     bool const clipped = std::any_of(r.clipped.begin(), r.clipped.end(), [&](TimeSpan const& c) {
         return c.start < t.steady.span.end && t.steady.span.start < c.end;
@@ -117,6 +119,7 @@ std::vector<VowelFit> read_take(Take& t, Opened const& o, Recording const& r, Me
         judge({o.spectrum, options.noise, t.steady, clipped, t.excitation, t.measured, t.expected, t.vowel});
     auto const refusal = why_refused(t, r);
     t.refused = clipped ? "clipped: turn the level down or move the phone away" : refusal.why;
+    if (t.refused.empty()) t.refused = why_not_heard(t.measured, processing);
     t.unlike = !clipped && refusal.unlike;
     std::vector<VowelFit> fits;
     if (labels.size() > 1)
@@ -151,13 +154,18 @@ Measurements measure(std::vector<Recording> const& recordings, MeasureRequest co
     for (auto& a : assign_vowels(recordings, request, m.remarks))
         opened.push_back({std::move(a), {}, {}, {}});
     for (auto& o : opened) m.takes.push_back(open_take(o, recordings[o.from.recording]));
+    std::vector<HeardTake> heard;
+    for (auto const& o : opened) heard.push_back({&o.spectrum, o.samples});
+    auto const reflections = settle_reflections(m.takes, recordings, heard);
     settle_kinds(m, recordings, request.kind);
+    auto const processing = settle_processing(m, recordings, heard, reflections);
 
     auto const labels = labels_of(m.takes);
     std::vector<std::vector<VowelFit>> fits(m.takes.size());
     for (std::size_t i = 0; i < m.takes.size(); ++i)
         if (m.takes[i].usable())
-            fits[i] = read_take(m.takes[i], opened[i], recordings[m.takes[i].recording], request, labels);
+            fits[i] = read_take(m.takes[i], opened[i], recordings[m.takes[i].recording], request, labels,
+                                processing[m.takes[i].recording]);
     settle_order(m, recordings, labels, fits);
     refuse_with_the_others(m.takes, recordings.size());
     pool(m);

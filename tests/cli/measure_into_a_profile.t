@@ -7,6 +7,7 @@ vowel  probe    takes   F1    F2    F3       fR1             fR2              fR
 F: peaks in the sound, Hz. fR: resonances of the tract, the probe's shift subtracted, Hz ± one SD.
 ...
 ! assumed: the resonances are expected near those of the Average tenor
+! caution: data/measuring/creak_e_a_o.ogg: its peaks are all alike, as where a phone evens out the level; the deviations are wider for it; if it does, switch off automatic level and voice enhancement
 ! caution: whisper or creak softly and briefly; stop if it tires you; this is not medical advice
 ! me.yaml: 6 measurements written, 2026-11-01
 $ grep -c "date: 2026-11-01, method: creak" me.yaml
@@ -16,3 +17,4 @@ as last time, within 0 cents
 vowel  probe  against     F1|fR1  semitones   SD  F2|fR2  semitones   SD  verdict
 e      creak  last probe     420        0.0  0.0    2090        0.0  0.0  there
 ...
+! caution: data/measuring/creak_e_a_o.ogg: its peaks are all alike, as where a phone evens out the level; the deviations are wider for it; if it does, switch off automatic level and voice enhancement

@@ -82,8 +82,8 @@ inline make::Samples take(Said const& said, ProbeKind kind, double rate, std::mt
     return x;
 }
 
-inline vowelway::analysis::Recording recording(std::vector<make::Samples> const& all, double snr_db,
-                                               std::mt19937& random) {
+/// A fan `snr_db` below the takes, whose power is 1.
+inline make::Samples together(std::vector<make::Samples> const& all, double snr_db, std::mt19937& random) {
     make::Samples x(12000, 0.0);
     for (auto const& t : all) {
         x.insert(x.end(), t.begin(), t.end());
@@ -91,12 +91,21 @@ inline vowelway::analysis::Recording recording(std::vector<make::Samples> const&
     }
     auto const hiss = fan(x.size(), random);
     for (std::size_t n = 0; n < x.size(); ++n) x[n] += std::pow(10, -snr_db / 20) * hiss[n];
+    return x;
+}
+
+inline vowelway::analysis::Recording heard(make::Samples const& x) {
     vowelway::analysis::Recording r;
     r.name = "take.wav";
     vowelway::analysis::Listener listener(vowelway::analysis::measuring_rate);
     listener.hear(make::scaled(x));
     r.heard = listener.finish();
     return r;
+}
+
+inline vowelway::analysis::Recording recording(std::vector<make::Samples> const& all, double snr_db,
+                                               std::mt19937& random) {
+    return heard(together(all, snr_db, random));
 }
 
 /// The five vowels of the men in one way.

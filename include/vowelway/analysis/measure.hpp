@@ -5,6 +5,7 @@
 
 #include "vowelway/analysis/lesson_point.hpp"
 #include "vowelway/analysis/listen.hpp"
+#include "vowelway/analysis/processing_found.hpp"
 #include "vowelway/analysis/quality.hpp"
 #include "vowelway/analysis/tract_reading.hpp"
 #include "vowelway/core/error.hpp"
@@ -79,9 +80,10 @@ struct MeasuredVowel {
 struct Measurements {
     std::vector<Take> takes;
     std::vector<MeasuredVowel> vowels;
-    std::vector<KindOfRecording> kinds; ///< of each recording
-    std::array<ProbeShifts, 4> shifts;  ///< as used: learned further where a vowel came in two kinds
-    bool learned = false;               ///< this time
+    std::vector<KindOfRecording> kinds;                   ///< of each recording
+    std::vector<std::vector<ProcessingFound>> processing; ///< of each recording
+    std::array<ProbeShifts, 4> shifts; ///< as used: learned further where a vowel came in two kinds
+    bool learned = false;              ///< this time
     std::vector<std::string>
         learned_from; ///< digests of the recordings it was learned from, 16 hexadecimal digits each
     std::optional<OrderFound> order; ///< of the vowels, where another than the listed one fits better

@@ -1,0 +1,199 @@
+// SPDX-License-Identifier: MIT
+#include "analysis/processing.hpp"
+
+#include "analysis/levelled.hpp"
+#include "analysis/undo.hpp"
+#include "vowelway/analysis/linear_prediction.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+
+namespace vowelway::analysis {
+namespace {
+
+constexpr int order = 18;                                // two for each formant below 7 kHz, and four more
+constexpr Frequency highest = hertz(7000);               // files and resampling cut what lies above
+constexpr std::size_t most_takes = 8;                    // are looked at: they all say the same
+constexpr double shortest = 7, longest = 32, step = 0.5; // of a delay, samples at 16 kHz
+constexpr double seen = 0.009, seen_in_few = 0.03;       // least gain of ln(error) by undoing a reflection
+constexpr std::size_t fewest = 3, few = 4;               // takes
+constexpr double above_others = 2;                       // times the gain of delays farther away
+constexpr double least_gain_sd = 0.04, of_pulses = 0.08; // those hide a part of it
+
+double ln_error(PowerSpectrum const& s, Frequency band) {
+    auto const r = band_autocorrelation(s, band, order);
+    return std::log(std::max(predict(r, order, band * 2.0).error, 1e-300));
+}
+
+/// The mean gain over the takes when each spectrum is divided by `h`, and the share of takes that gain.
+struct Gain {
+    double mean = 0, share = 0;
+};
+
+class Search {
+  public:
+    Search(std::vector<HeardTake> const& takes, Frequency band) : band_(band) {
+        auto const every = (takes.size() + most_takes - 1) / most_takes;
+        for (std::size_t i = 0; i < takes.size(); i += std::max<std::size_t>(1, every)) {
+            auto s = *takes[i].spectrum;
+            double const mean = std::max(s.mean(hertz(0), band), 1e-300);
+            for (auto& v : s.power) v = v / mean + 1e-7; // 70 dB down
+            plain_.push_back(ln_error(s, band));
+            spectra_.push_back(std::move(s));
+        }
+    }
+    std::size_t size() const { return spectra_.size(); }
+
+    std::vector<double> gains(std::function<double(Frequency)> const& h) const {
+        auto const bins = static_cast<std::size_t>(std::lround(band_ / spectra_[0].bin));
+        std::vector<double> inverse(spectra_[0].power.size(), 1.0);
+        double ln = 0;
+        for (std::size_t k = 0; k < inverse.size(); ++k) {
+            double const v = std::max(h(spectra_[0].bin * static_cast<double>(k)), 1e-9);
+            inverse[k] = 1 / v;
+            if (k <= bins) ln += std::log(v) / static_cast<double>(bins + 1);
+        }
+        std::vector<double> all;
+        for (std::size_t i = 0; i < spectra_.size(); ++i) {
+            auto s = spectra_[i];
+            for (std::size_t k = 0; k < s.power.size(); ++k) s.power[k] *= inverse[k];
+            all.push_back(plain_[i] - ln_error(s, band_) - ln);
+        }
+        return all;
+    }
+    Gain gain(std::function<double(Frequency)> const& h) const {
+        Gain g;
+        for (double v : gains(h)) g.mean += v, g.share += v > 0;
+        g.mean /= static_cast<double>(size()), g.share /= static_cast<double>(size());
+        return g;
+    }
+
+  private:
+    Frequency band_;
+    std::vector<PowerSpectrum> spectra_;
+    std::vector<double> plain_;
+};
+
+Duration samples(double n) { return seconds(n / 16000); }
+
+/// The gain of each delay with the best strength for it.
+struct Candidate {
+    double delay = 0, strength = 0;
+    Gain gain;
+};
+
+Candidate best_of(Search const& search, double delay, std::vector<double> const& strengths) {
+    Candidate best{delay, 0, {}};
+    for (double s : strengths) {
+        auto const g = search.gain([&](Frequency f) { return response({samples(delay), s}, f); });
+        if (g.mean > best.gain.mean) best = {delay, s, g};
+    }
+    return best;
+}
+
+std::optional<Reflection> reflection_of(Search const& search) {
+    std::vector<Candidate> all;
+    for (double d = shortest; d <= longest; d += step) all.push_back(best_of(search, d, {0.15, 0.3, 0.5}));
+    auto best = all[1];
+    for (std::size_t i = 1; i + 1 < all.size(); ++i) // inside the range: its ends take up what else is there
+        if (all[i].gain.mean > best.gain.mean && all[i].gain.mean >= all[i - 1].gain.mean &&
+            all[i].gain.mean >= all[i + 1].gain.mean)
+            best = all[i];
+    double others = 0;
+    for (auto const& c : all)
+        if (std::abs(c.delay - best.delay) > 3.5 && std::abs(c.delay - 2 * best.delay) > 2.5)
+            others = std::max(others, c.gain.mean);
+    double const least = search.size() < few ? seen_in_few : seen;
+    if (best.gain.mean < least || best.gain.mean < above_others * others || best.gain.share < 0.59)
+        return std::nullopt;
+    for (double d = best.delay - 0.4; d <= best.delay + 0.41; d += 0.1)
+        if (auto const c = best_of(search, d, {best.strength}); c.gain.mean > best.gain.mean) best = c;
+    std::vector<double> strengths;
+    for (double s = 0.06; s < 0.8; s += 0.04) strengths.push_back(s);
+    best = best_of(search, best.delay, strengths);
+    // How the takes scatter about the common strength: each has its own best one.
+    std::vector<double> top(search.size(), -1e9), own(search.size(), 0.0);
+    for (double s : strengths) {
+        auto const gains = search.gains([&](Frequency f) { return response({samples(best.delay), s}, f); });
+        for (std::size_t i = 0; i < gains.size(); ++i)
+            if (gains[i] > top[i]) top[i] = gains[i], own[i] = s;
+    }
+    double squares = 0;
+    for (double s : own) squares += (s - best.strength) * (s - best.strength);
+    double const sd = std::sqrt(squares) / static_cast<double>(search.size());
+    return Reflection{samples(best.delay), best.strength, std::hypot(sd, least_gain_sd)};
+}
+
+constexpr double least_fall = 5; // dB towards low frequencies: rooms have more noise there, not less
+constexpr double low_seen = 0.015;
+
+double decibels(double power) { return 10 * std::log10(std::max(power, 1e-16)); }
+
+/// Whether the noise falls towards low frequencies from the octave where it is strongest.
+bool noise_falls(PowerSpectrum const* noise) {
+    if (!noise) return true; // others decide
+    double most = 0;
+    for (double f : {100, 150, 200, 300, 400, 600})
+        most = std::max(most, noise->mean(hertz(f), hertz(2 * f)));
+    return decibels(most) - decibels(noise->mean(hertz(45), hertz(85))) > least_fall;
+}
+
+/// How badly a smooth slope times this low cut describes the noise below 1500 Hz, dB; and the noise is not
+/// thought to rise by itself.
+double misfit(PowerSpectrum const& noise, LowCut const& cut) {
+    double n = 0, sx = 0, sy = 0, sxx = 0, sxy = 0, syy = 0;
+    for (std::size_t k = 2; k < noise.power.size(); ++k) {
+        auto const f = noise.bin * static_cast<double>(k);
+        if (f < hertz(50) || f > hertz(1500)) continue;
+        double const x = std::log2(in_hertz(f)),
+                     y = decibels(noise.power[k]) -
+                         (cut.order > 0 ? decibels(1 / (1 + std::pow(cut.corner / f, 2 * cut.order))) : 0),
+                     w = 1 / in_hertz(f); // the same for each octave
+        n += w, sx += w * x, sy += w * y, sxx += w * x * x, sxy += w * x * y, syy += w * y * y;
+    }
+    double const slope = std::clamp((sxy - sx * sy / n) / (sxx - sx * sx / n), -9.0, 0.5);
+    double const level = (sy - slope * sx) / n;
+    return std::sqrt(std::max(0.0, (syy - 2 * slope * sxy - 2 * level * sy + slope * slope * sxx +
+                                    2 * slope * level * sx + level * level * n) /
+                                       n));
+}
+
+std::optional<LowCut> low_cut_of(Search const& search, PowerSpectrum const* noise, ProbeKind kind) {
+    if (!noise_falls(noise) || (!noise && kind != ProbeKind::whisper)) return std::nullopt;
+    std::optional<LowCut> best;
+    double most = low_seen, least = noise ? 0.6 * misfit(*noise, {hertz(100), 0}) : 0;
+    for (double corner = 100; corner <= 480; corner += 20)
+        for (int n : {2, 4}) {
+            LowCut const cut{hertz(corner), n};
+            if (!noise) {
+                auto const g = search.gain([&](Frequency f) { return response(cut, f); });
+                if (g.mean > most && g.share > 0.7) most = g.mean, best = cut;
+            } else if (double const bad = misfit(*noise, cut); bad < least) {
+                least = bad, best = cut;
+            }
+        }
+    return best;
+}
+
+} // namespace
+
+std::optional<Reflection> reflection_in(std::vector<HeardTake> const& takes, Frequency band) {
+    if (takes.size() < fewest) return std::nullopt; // one vowel, or one note, may look like that by itself
+    return reflection_of(Search(takes, std::min(band, highest)));
+}
+
+Processing processing_of(std::vector<HeardTake> const& takes, PowerSpectrum const* noise, ProbeKind kind,
+                         Frequency band, std::optional<Reflection> const& reflection) {
+    Processing found;
+    found.kind = kind;
+    found.reflection = reflection;
+    if (takes.empty()) return found;
+    if (reflection && kind != ProbeKind::whisper)
+        found.reflection->gain_sd = std::hypot(reflection->gain_sd, of_pulses);
+    found.low_cut = low_cut_of(Search(takes, std::min(band, highest)), noise, kind);
+    found.levelled = is_levelled(takes, kind);
+    return found;
+}
+
+} // namespace vowelway::analysis
