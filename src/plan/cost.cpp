@@ -5,6 +5,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
+#include <vector>
 
 namespace vowelway::plan {
 
@@ -33,12 +35,15 @@ double stability_cost(Pitch fo, Frequency r1, Technique const& technique) {
     return technique.stability * std::max(first, 0.5 * second);
 }
 
+Frequency own(WantedRelation const& wanted, Home const& home) {
+    return wanted.resonance.number == 1 ? home.r1 : home.r2;
+}
+
 // Whether a relation is asked of this vowel at all: the band that its unmodified shape serves reaches up to
 // where the technique begins.
 bool serves(WantedRelation const& wanted, Home const& home, Aim const& aim) {
     if (!wanted.unmodified) return true;
-    auto const own = wanted.resonance.number == 1 ? home.r1 : home.r2;
-    auto const middle = Pitch(own / static_cast<double>(wanted.harmonic.number));
+    auto const middle = Pitch(own(wanted, home) / static_cast<double>(wanted.harmonic.number));
     return !(middle + *wanted.unmodified / 2 < aim.begins);
 }
 
@@ -48,10 +53,9 @@ double asked(WantedRelation const& wanted, Pitch fo, Home const& home, Aim const
     if (wanted.after_turn_only && 2.0 * fo.frequency() <= home.r1) return 0;
     if (wanted.from && fo < *wanted.from) return 0;
     if (!serves(wanted, home, aim)) return 0;
-    if (wanted.within) {
-        auto const own = wanted.resonance.number == 1 ? home.r1 : home.r2;
-        if (std::abs(interval(own, frequency_of(wanted.harmonic, fo)).value) > wanted.within->value) return 0;
-    }
+    if (wanted.within &&
+        std::abs(interval(own(wanted, home), frequency_of(wanted.harmonic, fo)).value) > wanted.within->value)
+        return 0;
     return wanted.to ? std::clamp(1 - in_semitones(fo - *wanted.to) / 5, 0.0, 1.0) : 1;
 }
 
@@ -63,26 +67,38 @@ double relation_cost(WantedRelation const& wanted, Pitch fo, Frequency resonance
     return wanted.weight * std::clamp(departure, 0.0, 12.0);
 }
 
-// The turn is let: from where 2fo reaches the vowel's own fR1 until fo is a fourth below it nobody opens for
-// it, unless a technique asks for a place of fR1 on this vowel, or of fR2 on this note. Common practice, no
-// source; its size is a choice above any gain of level there.
-double opening_cost(Frequency r1, Pitch fo, Home const& home, Aim const& aim) {
-    double const opened = in_semitones(interval(home.r1, r1));
-    double const turned = in_semitones(interval(home.r1, 2.0 * fo.frequency()));
-    if (opened <= 0 || turned <= -1 || turned >= 7 || is_asked(home, aim)) return 0;
-    for (auto const& wanted : aim.technique.relations)
-        if (asked(wanted, fo, home, aim) > 0) return 0;
-    return 0.5 * opened * std::min({1.0, turned + 1, (7 - turned) / 2});
-}
+// What a technique wishes of this vowel on this note: found once, for all shapes.
+class Wishes {
+  public:
+    Wishes(Pitch fo, Home const& home, Aim const& aim) : fo_(fo), home_r1_(home.r1) {
+        for (auto const& wanted : aim.technique.relations)
+            if (double const share = asked(wanted, fo, home, aim); share > 0)
+                asked_.emplace_back(&wanted, share);
+        if (asked_.empty() && !is_asked(home, aim)) opening_ = opening();
+    }
+    double cost(int resonance, Frequency at) const {
+        double cost = 0;
+        if (resonance == 1 && opening_ > 0)
+            cost = opening_ * std::max(0.0, in_semitones(interval(home_r1_, at)));
+        for (auto const& [wanted, share] : asked_)
+            if (wanted->resonance.number == resonance) cost += share * relation_cost(*wanted, fo_, at);
+        return cost;
+    }
 
-// What a technique wishes of one resonance.
-double relations_cost(int resonance, Frequency at, Pitch fo, Home const& home, Aim const& aim) {
-    double cost = resonance == 1 ? opening_cost(at, fo, home, aim) : 0;
-    for (auto const& wanted : aim.technique.relations)
-        if (wanted.resonance.number == resonance)
-            cost += asked(wanted, fo, home, aim) * relation_cost(wanted, fo, at);
-    return cost;
-}
+  private:
+    // The turn is let: from where 2fo reaches the vowel's own fR1 until fo is a fourth below it nobody opens
+    // for it, unless a technique asks for a place of fR1 on this vowel, or of fR2 on this note. Common
+    // practice, no source; its size, a semitone, is a choice above any gain of level there.
+    double opening() const {
+        double const turned = in_semitones(interval(home_r1_, 2.0 * fo_.frequency()));
+        return turned <= -1 || turned >= 7 ? 0 : 0.5 * std::min({1.0, turned + 1, (7 - turned) / 2});
+    }
+
+    Pitch fo_;
+    Frequency home_r1_;
+    std::vector<std::pair<WantedRelation const*, double>> asked_; // with how much of it
+    double opening_ = 0;
+};
 
 } // namespace
 
@@ -104,23 +120,24 @@ bool is_asked(Home const& home, Aim const& aim) {
 double ring_factor(Decibels loudness) { return std::clamp(1 + 0.08 * loudness.value, 0.4, 1.8); }
 
 void fill_heard(ShapeGrid const& grid, Landscape const& land, Home const& home, Aim const& aim,
-                GridBounds const& within, ShapeCosts& out) {
+                ShapeGrid const& within, ShapeCosts& out) {
     out.assign(grid.size(), 0);
     Objective<float> const objective(land, home, aim);
     int const width = grid.width2();
     float const leaving = land.pitch() < aim.begins ? too_low_to_modify : 0;
     std::vector<float> of_r2(static_cast<std::size_t>(width), leaving);
+    Wishes const wishes(land.pitch(), home, aim);
     if (!aim.technique.relations.empty())
         for (int c = within.low2 - grid.low2; c <= within.high2 - grid.low2; ++c)
-            of_r2[static_cast<std::size_t>(c)] += static_cast<float>(
-                relations_cost(2, home.r2 * std::exp2((grid.low2 + c) / 12.0), land.pitch(), home, aim));
+            of_r2[static_cast<std::size_t>(c)] +=
+                static_cast<float>(wishes.cost(2, home.r2 * std::exp2((grid.low2 + c) / 12.0)));
     int const first = within.low2 - grid.low2, last = within.high2 - grid.low2 + 1;
     for (int d1 = within.low1; d1 <= within.high1; ++d1) {
         float* const cell = out.data() + grid.at(d1, grid.low2);
         auto const row = objective.row(d1);
         auto const r1 = home.r1 * std::exp2(d1 / 12.0);
-        auto const of_r1 = static_cast<float>(stability_cost(land.pitch(), r1, aim.technique) +
-                                              relations_cost(1, r1, land.pitch(), home, aim));
+        auto const of_r1 =
+            static_cast<float>(stability_cost(land.pitch(), r1, aim.technique) + wishes.cost(1, r1));
         // The columns within the landscape without calls or branches, so that they are a few vector
         // instructions.
         int const from = std::clamp(objective.first_d2() - grid.low2, first, last),
@@ -150,11 +167,11 @@ HeardCost heard_cost(ShapeGrid const& grid, std::size_t shape, Landscape const& 
     auto const r1 = home.r1 * std::exp2(grid.d1(shape) / 12.0),
                r2 = home.r2 * std::exp2(grid.d2(shape) / 12.0);
     double const leaving = shape != grid.home() && land.pitch() < aim.begins ? double{too_low_to_modify} : 0;
+    Wishes const wishes(land.pitch(), home, aim);
     return {.text = objective.text(at),
             .ring = objective.ring(at),
             .stability = stability_cost(land.pitch(), r1, aim.technique),
-            .relation = relations_cost(1, r1, land.pitch(), home, aim) +
-                        relations_cost(2, r2, land.pitch(), home, aim) + leaving};
+            .relation = wishes.cost(1, r1) + wishes.cost(2, r2) + leaving};
 }
 
 } // namespace vowelway::plan

@@ -54,7 +54,7 @@ inline constexpr float too_low_to_modify = 5;
 /// What is heard of every shape within the bounds, 0 for the others (which nobody reaches); shapes beyond the
 /// landscape take its edge. What the optimiser decides by: in single precision.
 void fill_heard(ShapeGrid const& grid, Landscape const& land, Home const& home, Aim const& aim,
-                GridBounds const& within, ShapeCosts& out);
+                ShapeGrid const& within, ShapeCosts& out);
 
 /// The same for one shape, term by term, by the same code (src/plan/objective.hpp) in double precision: what
 /// explains a decision.

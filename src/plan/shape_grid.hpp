@@ -34,14 +34,9 @@ struct ShapeGrid {
 using ShapeCosts = std::vector<float>;
 inline constexpr float out_of_reach = 1e9f;
 
-/// Semitones of fR1 and of fR2, first and last; by themselves the whole of the usual grid.
-struct GridBounds {
-    int low1 = ShapeGrid{}.low1, high1 = ShapeGrid{}.high1, low2 = ShapeGrid{}.low2,
-        high2 = ShapeGrid{}.high2;
-};
-/// The least bounds around all shapes within reach; home is among them.
-inline GridBounds bounds_of(ShapeGrid const& grid, ShapeCosts const& efforts) {
-    GridBounds out{0, 0, 0, 0};
+/// The least grid around all shapes within reach; home is among them.
+inline ShapeGrid within_reach(ShapeGrid const& grid, ShapeCosts const& efforts) {
+    ShapeGrid out{0, 0, 0, 0};
     for (std::size_t s = 0; s < efforts.size(); ++s) {
         if (efforts[s] >= out_of_reach) continue;
         out.low1 = std::min(out.low1, grid.d1(s)), out.high1 = std::max(out.high1, grid.d1(s));
@@ -49,11 +44,16 @@ inline GridBounds bounds_of(ShapeGrid const& grid, ShapeCosts const& efforts) {
     }
     return out;
 }
-
-/// The least bounds around both.
-inline GridBounds around(GridBounds const& a, GridBounds const& b) {
+/// The least grid around both.
+inline ShapeGrid around(ShapeGrid const& a, ShapeGrid const& b) {
     return {std::min(a.low1, b.low1), std::max(a.high1, b.high1), std::min(a.low2, b.low2),
             std::max(a.high2, b.high2)};
+}
+/// Of a grid within the one that the costs are of.
+inline ShapeCosts cut_to(ShapeGrid const& grid, ShapeCosts const& costs, ShapeGrid const& of) {
+    ShapeCosts out(grid.size());
+    for (std::size_t s = 0; s < out.size(); ++s) out[s] = costs[of.at(grid.d1(s), grid.d2(s))];
+    return out;
 }
 
 } // namespace vowelway::plan

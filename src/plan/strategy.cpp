@@ -12,6 +12,7 @@
 #include <compare>
 #include <cstdint>
 #include <map>
+#include <utility>
 
 namespace vowelway::plan {
 
@@ -109,6 +110,7 @@ Strategy::Strategy(Singer const& singer, Technique technique, std::vector<VowelR
             &cache_->shelves().landscape(aim_.ease_pitch + semitones(step), Decibels{0}, source_, quarter_));
     // The reachable sets are what takes longest; each is a matter of its own vowel.
     std::vector<std::shared_ptr<acoustics::ReachableSet const>> reach(vowels.size());
+    std::vector<ShapeCosts> efforts(vowels.size());
     acoustics::ReachOptions options;
     options.farthest_up = semitones(grid_.high1);
     options.farthest_down = semitones(-grid_.low1);
@@ -119,22 +121,19 @@ Strategy::Strategy(Singer const& singer, Technique technique, std::vector<VowelR
         own.cost = acoustics::usual_cost(vowels[i].vowel);
         for (std::size_t p = 0; p < own.cost.size(); ++p) own.cost[p] *= aim_.technique.gestures[p];
         reach[i] = cache_->shelves().reach.get(vowels[i], tract_, own);
+        efforts[i] = efforts_of(grid_, *reach[i], aim_.technique);
     });
     // What no vowel reaches is left out of the grid: every table and every course is smaller for it.
-    auto const whole = grid_;
-    GridBounds all{0, 0, 0, 0};
-    for (auto const& set : reach)
-        all = around(all, bounds_of(whole, efforts_of(whole, *set, aim_.technique)));
-    grid_ = {all.low1, all.high1, all.low2, all.high2};
+    auto const whole = std::exchange(grid_, {0, 0, 0, 0});
+    for (auto const& of_vowel : efforts) grid_ = around(grid_, within_reach(whole, of_vowel));
     for (std::size_t i = 0; i < vowels.size(); ++i) {
         auto const r1 = vowels[i].r1.centre, r2 = vowels[i].r2.centre;
-        auto efforts = efforts_of(grid_, *reach[i], aim_.technique);
         models_.push_back({vowels[i],
                            i,
                            {r1, r2, space_.entries()[i].spoken, level_at_ease(r1, r2), space_.borders(i)},
                            std::move(reach[i]),
-                           efforts,
-                           bounds_of(grid_, efforts)});
+                           cut_to(grid_, efforts[i], whole),
+                           within_reach(whole, efforts[i])});
     }
 }
 

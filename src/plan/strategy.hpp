@@ -25,7 +25,7 @@ struct VowelModel {
     Home home;                ///< as measured
     std::shared_ptr<acoustics::ReachableSet const> reach;
     ShapeCosts efforts; ///< of the grid; out_of_reach where no gesture leads
-    GridBounds within;  ///< around those within reach
+    ShapeGrid within;   ///< around those within reach
 };
 
 /// One note to decide on.
