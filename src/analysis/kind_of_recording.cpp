@@ -10,8 +10,6 @@ namespace {
 constexpr double sure = 0.8;   // probability of another kind above which a take disagrees
 constexpr double least = 1e-4; // no single take is believed more
 
-std::size_t index(ProbeKind kind) { return static_cast<std::size_t>(kind); }
-
 ByKind normalised(ByKind p) {
     double sum = 0;
     for (double v : p) sum += v;

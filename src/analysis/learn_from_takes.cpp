@@ -9,8 +9,6 @@
 namespace vowelway::analysis {
 namespace {
 
-std::size_t index(ProbeKind kind) { return static_cast<std::size_t>(kind); }
-
 /// FNV-1a (G. Fowler, L. C. Noll & K.-P. Vo, 1991) over what sounds, to 16 bits.
 std::string digest_of(Heard const& heard) {
     std::uint64_t hash = 14695981039346656037U;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/analysis/lesson.hpp"
 
+#include "analysis/median.hpp"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -183,19 +185,13 @@ void add_noise(std::vector<LessonPoint>& points, Measurements const& m) {
              "make the noise low in the throat, with the mouth open as for the vowel"});
 }
 
-double median(std::vector<double> values) {
-    auto const middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
-    std::nth_element(values.begin(), middle, values.end());
-    return *middle;
-}
-
 void add_repeats(std::vector<LessonPoint>& points, Measurements const& m) {
     std::vector<double> spreads;
     for (auto const& v : m.vowels)
         for (std::size_t k = 0; k < 2; ++k)
             if (v.repeat_spread[k]) spreads.push_back(v.repeat_spread[k]->value);
     if (spreads.empty()) return;
-    double const cents = median(std::move(spreads));
+    double const cents = upper_median(std::move(spreads));
     bool const good = cents <= repeats_within.value;
     points.push_back(
         {Kind::repeats, cents, 0,
@@ -227,7 +223,7 @@ std::vector<LessonPoint> lesson_points(Measurements const& m, std::vector<Checke
         for (auto const& one : all)
             for (std::size_t k = 0; k < 2; ++k)
                 cents.push_back(1200 / std::log(2.0) * std::abs(one.by[k]->value));
-        double const usual = median(std::move(cents));
+        double const usual = upper_median(std::move(cents));
         points.push_back(
             {Kind::as_last_time, usual, 0, format("as last time, within %.0f cents", usual, 0), ""});
     }

@@ -21,8 +21,6 @@ namespace {
 
 constexpr double most_share = 0.1; // of the walls in the sound: direct sound 10 dB above them
 
-std::size_t index(ProbeKind kind) { return static_cast<std::size_t>(kind); }
-
 std::string clean(double value, char const* unit) {
     char text[40];
     std::snprintf(text, sizeof text, "%.0f %s", value, unit);

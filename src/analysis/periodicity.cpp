@@ -2,6 +2,7 @@
 #include "analysis/periodicity.hpp"
 
 #include "analysis/fft.hpp"
+#include "analysis/median.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -14,13 +15,6 @@ constexpr double longest = 1.0 / 70;   // s
 constexpr double nearly_best = 0.80;   // a shorter period this good is preferred: no octave too low
 constexpr double same_period = 0.06;
 constexpr double late = 0.015, last = 0.040; // s, where it is asked whether it lasts
-
-double median(std::vector<double> values) {
-    if (values.empty()) return 0;
-    auto const middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
-    std::nth_element(values.begin(), middle, values.end());
-    return *middle;
-}
 
 /// Likeness of a frame with itself `lag` later, each part by its own energy.
 class Likeness {
@@ -98,7 +92,7 @@ void add_drift(Periodicity& p, std::vector<double> const& periods) {
     for (std::size_t i = 0; i < pitch.size(); ++i)
         if (std::abs(pitch[i]) <= 6)
             away.push_back(std::abs(pitch[i] - start - slope * static_cast<double>(i)));
-    p.swing = median(std::move(away));
+    p.swing = upper_median(std::move(away));
 }
 
 } // namespace
@@ -120,9 +114,9 @@ Periodicity periodicity_of(std::span<double const> x, Frequency rate, double sho
         lasting.push_back(least_later(all, static_cast<std::size_t>(late * hz), best.samples));
     }
     if (p.each.empty() || found.empty()) return p;
-    p.likeness = median(p.each);
-    p.lasting = median(std::move(lasting));
-    p.period = median(found);
+    p.likeness = upper_median(p.each);
+    p.lasting = upper_median(std::move(lasting));
+    p.period = upper_median(found);
     double alike = 0;
     for (double samples : periods) alike += std::abs(samples / p.period - 1) < same_period;
     p.agreement = alike / static_cast<double>(periods.size());

@@ -2,6 +2,7 @@
 #include "analysis/vowel_order.hpp"
 
 #include "analysis/assignment.hpp"
+#include "analysis/median.hpp"
 #include "analysis/pole_matching.hpp"
 
 #include <algorithm>
@@ -17,12 +18,6 @@ constexpr double least_away = 0.04;  // ln F: no vowel is nearer to where it is 
 constexpr double most_price = 16;    // of one formant: an outlier counts no more
 constexpr double sure_at = 5, worth_saying_at = 2; // ln of odds
 constexpr int rounds = 4;
-
-double median(std::vector<double> values) {
-    auto const middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
-    std::nth_element(values.begin(), middle, values.end());
-    return *middle;
-}
 
 using Fits = std::vector<std::vector<VowelFit>>;
 using Order = std::vector<std::size_t>; // vowel of each label
@@ -148,10 +143,10 @@ VowelFit fit_of(Looks const& looks, Expectation const& expectation, ProbeKind ki
             }
         costs.push_back(cost);
     }
-    fit.cost = costs.empty() ? 0 : median(std::move(costs));
+    fit.cost = costs.empty() ? 0 : upper_median(std::move(costs));
     for (std::size_t k = 0; k < 2; ++k) {
         fit.spread[k] = expectation.formants[k].spread;
-        if (2 * away[k].size() > looks.each.size()) fit.away[k] = median(std::move(away[k]));
+        if (2 * away[k].size() > looks.each.size()) fit.away[k] = upper_median(std::move(away[k]));
     }
     return fit;
 }

@@ -67,6 +67,11 @@ Writer const& writer_of(std::vector<Writer> const& writers, Form form) {
 
 } // namespace
 
+void refuse_what_is_read(std::string const& output, std::vector<std::string> const& inputs) {
+    if (std::ranges::any_of(inputs, [&](auto const& input) { return same_file(output, input); }))
+        bad_command_line("--output", output + " is a file to be read; name another, or add --overwrite");
+}
+
 void Outputs::add_to(Command& command, std::vector<Form> const& forms) {
     forms_ = forms;
     as_ = row_of(forms.front()).as;
@@ -89,8 +94,7 @@ void Outputs::check(std::vector<std::string> const& inputs) const {
             bad_command_line("--output",
                              fmt::format("{} has no known ending; use one of {}", file, endings_of(forms_)));
         if (overwrite_) continue;
-        if (std::ranges::any_of(inputs, [&](auto const& input) { return same_file(file, input); }))
-            bad_command_line("--output", file + " is a file to be read; name another, or add --overwrite");
+        refuse_what_is_read(file, inputs);
     }
 }
 

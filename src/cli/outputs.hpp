@@ -31,6 +31,10 @@ struct Writer {
     bool whole_lines = false;
 };
 
+/// Throws as bad_command_line does where the output is one of the inputs (empty names and names of no file
+/// are passed over).
+void refuse_what_is_read(std::string const& output, std::vector<std::string> const& inputs);
+
 class Outputs {
   public:
     /// Adds -o, --as and --overwrite for these forms; the first is the one for the terminal. Must outlive the

@@ -2,6 +2,7 @@
 // vowelway page: the page with a song and a singer inside, for a teacher to send.
 #include "cli/command.hpp"
 #include "cli/commands.hpp"
+#include "cli/outputs.hpp"
 #include "cli/page_folder.hpp"
 #include "cli/plan_request.hpp"
 #include "cli/remarks.hpp"
@@ -10,6 +11,7 @@
 #include "vowelway/core/error.hpp"
 #include "vowelway/files/read.hpp"
 #include "vowelway/files/write.hpp"
+#include "vowelway/io/profile/built_in.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -31,7 +33,8 @@ struct Options {
     bool overwrite = false;
 };
 
-constexpr std::uintmax_t largest_page = std::uintmax_t{32} << 20; // bytes
+constexpr std::uintmax_t largest_page = std::uintmax_t{32} << 20,
+                         largest_yaml = std::uintmax_t{1} << 20; // bytes
 constexpr std::string_view place = R"(<script type="application/json" id="lesson"></script>)";
 
 /// RFC 4648, section 4.
@@ -49,9 +52,9 @@ std::string base64(std::string_view bytes) {
 }
 
 Json singer_of(std::string const& singer) {
-    if (auto const voice = parse_voice_type(singer); voice && *voice != VoiceType::other)
-        return {{"voice", to_string(*voice)}};
-    return {{"profile", files::read_text(singer, std::uintmax_t{1} << 20)},
+    if (auto const voice = io::named_voice(singer))
+        return {{"voice", singer.substr(0, singer.find(' ') + 1) + std::string(to_string(voice->voice))}};
+    return {{"profile", files::read_text(singer, largest_yaml)},
             {"file", fs::path(singer).filename().string()}};
 }
 
@@ -61,7 +64,7 @@ Json settings_of(PlanOptions const& o, Tuning const& tuning) {
     out["draws"] = o.draws;
     if (!o.a4.empty()) out["a4_hz"] = in_hertz(tuning.a4);
     out["transpose"] = o.transpose ? Json(*o.transpose) : Json("");
-    if (!o.words.empty()) out["words_text"] = files::read_text(o.words, std::uintmax_t{1} << 20);
+    if (!o.words.empty()) out["words_text"] = files::read_text(o.words, largest_yaml);
     return out;
 }
 
@@ -94,9 +97,7 @@ void run(Options const& o) {
     if (fs::path(o.output).extension() != ".html")
         bad_command_line("--output", o.output + " is no page; let its name end in .html");
     auto const inputs = inputs_of(o.plan);
-    for (auto const& input : inputs)
-        if (std::error_code none; !o.overwrite && fs::equivalent(o.output, input, none) && !none)
-            bad_command_line("--output", o.output + " is a file to be read; name another");
+    if (!o.overwrite) refuse_what_is_read(o.output, inputs);
     if (o.plan.technique.find('.') != std::string::npos)
         bad_command_line("--technique", "a page knows the techniques that come with the program");
     auto page = files::read((page_folder(o.folder) / "vowelway.html").string(), largest_page);
@@ -116,14 +117,8 @@ void add_page(Command& program) {
     auto command =
         program.add("page", "The page for a browser, with a song and a singer inside: a lesson to send");
     auto o = std::make_shared<Options>();
-    command.value("SCORE", o->plan.score, "MusicXML (.musicxml .xml .mxl) or a passage in YAML")
-        .required()
-        .called("FILE");
-    command
-        .value("--singer", o->plan.singer,
-               "profile (YAML) or a voice type: bass baritone tenor countertenor alto mezzo soprano treble")
-        .required()
-        .called("PROFILE");
+    add_score(command, o->plan).required();
+    add_singer(command, o->plan);
     add_song_options(command, o->plan);
     command.value("-o,--output", o->output, "the page to write, .html").required().called("FILE");
     command.flag("--overwrite", o->overwrite, "the page may replace a file that was read");

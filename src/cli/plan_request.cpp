@@ -79,12 +79,16 @@ Option add_score(Command& command, PlanOptions& o) {
         .called("FILE");
 }
 
-void add_plan_options(Command& command, PlanOptions& o) {
+void add_singer(Command& command, PlanOptions& o) {
     command
         .value("--singer", o.singer,
                "profile (YAML) or a voice type: bass baritone tenor countertenor alto mezzo soprano treble")
         .required()
         .called("PROFILE");
+}
+
+void add_plan_options(Command& command, PlanOptions& o) {
+    add_singer(command, o);
     command
         .value("--range", o.range,
                "pitches to plan, C3..A4: without a score, or instead of the singer's range")

@@ -21,6 +21,8 @@ struct PlanOptions {
 
 /// How the score is read and in which technique it is planned. The options must outlive the parsing.
 void add_song_options(Command& command, PlanOptions& o);
+/// --singer, which is required.
+void add_singer(Command& command, PlanOptions& o);
 /// SCORE, which some commands require.
 Option add_score(Command& command, PlanOptions& o);
 /// Those of a song, the singer, range and vowels: all but SCORE, which stands first.

@@ -62,11 +62,11 @@ Profile profile_of(Json const& from, AverageVowels vowels) {
     if (from.contains("profile"))
         return io::parse_profile(from["profile"], from.value("file", "the profile"));
     std::string const name = from.value("voice", "");
-    auto const voice = parse_voice_type(name);
-    if (!voice || *voice == VoiceType::other)
+    auto voice = io::named_voice(name, vowels);
+    if (!voice)
         throw InputError("there is no voice \"" + name + "\"", "choose a voice type or open a profile");
     Profile average;
-    average.singer = io::built_in_voice(*voice, vowels);
+    average.singer = *std::move(voice);
     return average;
 }
 

@@ -15,6 +15,8 @@ namespace vowelway::analysis {
 
 /// A number for each kind of probe, in the order of ProbeKind.
 using ByKind = std::array<double, 4>;
+/// Where a kind stands in what there is of each kind.
+constexpr std::size_t index(ProbeKind kind) { return static_cast<std::size_t>(kind); }
 
 struct Excitation {
     ProbeKind kind = ProbeKind::whisper;

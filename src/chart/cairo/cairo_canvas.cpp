@@ -44,9 +44,9 @@ void draw(Page const& page, cairo_t* cr, PangoText const& text, Theme const& the
           bool tagged = false) {
     cairo_save(cr);
     cairo_scale(cr, scale, scale);
-    bool const pdf = cairo_surface_get_type(cairo_get_target(cr)) == CAIRO_SURFACE_TYPE_PDF;
     CairoCanvas canvas(cr, text, theme, tagged);
-    bool const printed = pdf && theme[Ink::paper] == white;
+    bool const printed =
+        cairo_surface_get_type(cairo_get_target(cr)) == CAIRO_SURFACE_TYPE_PDF && theme[Ink::paper] == white;
     if (!printed)
         canvas.fill(Box{0, 0, page.size.width, page.size.height},
                     Ink::paper); // a PDF's paper is white by itself

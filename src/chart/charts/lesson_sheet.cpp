@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-// The lesson sheet: one page. It is laid out on a page as large as it needs and drawn smaller, never larger
-// than the pencil view.
+// The lesson sheet: one page.
 #include "chart/canvas/style.hpp"
 #include "chart/charts/charts.hpp"
 #include "chart/page/exercise_staff.hpp"
 #include "chart/page/marks.hpp"
+#include "chart/page/one_page.hpp"
 #include "chart/page/text.hpp"
 #include "chart/page/title.hpp"
 
@@ -100,18 +100,8 @@ double draw_sheet(Canvas& canvas, plan::Lesson const& lesson, Head const& head, 
 
 Page lesson_sheet(plan::Lesson const& lesson, Size paper, TextMeasurer const& measurer) {
     auto const head = head_of(lesson.plan, "");
-    for (double larger = 1.2;; larger -= 0.05) {
-        Size const small{paper.width / larger, paper.height / larger};
-        Drawing sheet(measurer);
-        double const bottom = draw_sheet(sheet, lesson, head, small.width - 2 * margin_side);
-        if (bottom > small.height - margin_top - margin_bottom && larger > 0.55) continue;
-        Drawing page(measurer);
-        draw_margins(page, head, "lesson sheet", small, 1, 1);
-        sheet.replay(page, {margin_side, margin_top});
-        Page out{paper, Drawing(measurer)};
-        page.replay(out.drawing, {}, larger);
-        return out;
-    }
+    return on_one_page(head, "lesson sheet", paper, measurer,
+                       [&](Canvas& canvas, double width) { return draw_sheet(canvas, lesson, head, width); });
 }
 
 } // namespace vowelway::chart

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-// The sheet of a singer: two staves, and a table. Laid out on a page as large as it needs, drawn no larger
-// than 1.2 times.
+// The sheet of a singer: one page with two staves and a table.
 #include "chart/canvas/style.hpp"
 #include "chart/charts/charts.hpp"
 #include "chart/page/marks.hpp"
 #include "chart/page/notes_on_staff.hpp"
+#include "chart/page/one_page.hpp"
 #include "chart/page/text.hpp"
 #include "chart/page/title.hpp"
 #include "vowelway/plan/crossings.hpp"
@@ -132,18 +132,8 @@ double draw_sheet(Canvas& canvas, Singer const& singer, Head const& head, double
 
 Page singer_sheet(Singer const& singer, Size paper, TextMeasurer const& measurer) {
     auto const head = head_of_sheet(singer);
-    for (double larger = 1.2;; larger -= 0.05) {
-        Size const small{paper.width / larger, paper.height / larger};
-        Drawing sheet(measurer);
-        double const bottom = draw_sheet(sheet, singer, head, small.width - 2 * margin_side);
-        if (bottom > small.height - margin_top - margin_bottom && larger > 0.55) continue;
-        Drawing page(measurer);
-        draw_margins(page, head, "singer's sheet", small, 1, 1);
-        sheet.replay(page, {margin_side, margin_top});
-        Page out{paper, Drawing(measurer)};
-        page.replay(out.drawing, {}, larger);
-        return out;
-    }
+    return on_one_page(head, "singer's sheet", paper, measurer,
+                       [&](Canvas& canvas, double width) { return draw_sheet(canvas, singer, head, width); });
 }
 
 } // namespace vowelway::chart

@@ -5,8 +5,25 @@
 #include "vowelway/io/profile/read_profile.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace vowelway::io {
+
+namespace {
+
+/// "sung tenor", "spoken tenor": which average is wanted, taken off the name.
+AverageVowels wanted(std::string_view& name, AverageVowels otherwise) {
+    for (auto const& [word, vowels] :
+         {std::pair<std::string_view, AverageVowels>{"sung ", AverageVowels::sung},
+          {"spoken ", AverageVowels::spoken}})
+        if (name.starts_with(word)) {
+            name.remove_prefix(word.size());
+            return vowels;
+        }
+    return otherwise;
+}
+
+} // namespace
 
 Singer built_in_voice(VoiceType type, AverageVowels vowels) {
     auto const name = std::string(to_string(type));
@@ -16,6 +33,13 @@ Singer built_in_voice(VoiceType type, AverageVowels vowels) {
     if (found == texts.end())
         throw InputError("there is no average voice \"" + name + "\"", "give a profile of the singer");
     return parse_profile(std::string(found->yaml), "built-in profile " + name).singer;
+}
+
+std::optional<Singer> named_voice(std::string_view name, AverageVowels vowels) {
+    vowels = wanted(name, vowels);
+    auto const type = parse_voice_type(name);
+    if (!type || *type == VoiceType::other) return std::nullopt;
+    return built_in_voice(*type, vowels);
 }
 
 std::optional<Singer> average_beside(Singer const& singer, AverageVowels vowels) {

@@ -23,13 +23,6 @@ bool is_encoding_name(std::string_view name) {
     });
 }
 
-[[noreturn]] void refuse_declaration(std::string const& why, std::string const& file) {
-    throw InputError(
-        "the XML declaration at the start is damaged: " + why,
-        "save the score again as UTF-8, or begin it with <?xml version=\"1.0\" encoding=\"UTF-8\"?>",
-        {file, 1, 0, {}});
-}
-
 /// One name="value" after blanks, taken off the text; nothing when there is none.
 std::optional<std::pair<std::string_view, std::string_view>> eat_attribute(std::string_view& text) {
     auto const skip_blanks = [](std::string_view& t) {
@@ -51,34 +44,6 @@ std::optional<std::pair<std::string_view, std::string_view>> eat_attribute(std::
     auto const value = rest.substr(1, close - 1);
     text = rest.substr(close + 1);
     return std::pair(name, value);
-}
-
-/// The encoding in the declaration at the start of an ASCII-compatible text: XML 1.0 (fifth edition),
-/// production 23,
-/// <?xml version="1.0" encoding="..." standalone="..."?>, of which version may be missing too. Throws
-/// InputError when it is anything else, for then nobody knows what the bytes mean.
-std::optional<std::string> declared_encoding(std::string_view text, std::string const& file) {
-    constexpr std::string_view begin = "<?xml";
-    if (!text.starts_with(begin)) return std::nullopt;
-    auto const end = text.find("?>");
-    if (end == std::string_view::npos) return std::nullopt;
-    auto head = text.substr(begin.size(), end - begin.size());
-    std::optional<std::string> encoding;
-    std::array names{std::string_view("version"), std::string_view("encoding"),
-                     std::string_view("standalone")};
-    auto next = names.begin();
-    while (auto const attribute = eat_attribute(head)) {
-        auto const& [name, value] = *attribute;
-        auto const at = std::find(next, names.end(), name);
-        if (at == names.end()) refuse_declaration("it is not made of version, encoding and standalone", file);
-        next = at + 1;
-        if (name != "encoding") continue;
-        if (!is_encoding_name(value)) refuse_declaration("it names no encoding", file);
-        encoding = std::string(value);
-    }
-    if (head.find_first_not_of(" \t\r\n") != std::string_view::npos)
-        refuse_declaration("it does not end after version, encoding and standalone", file);
-    return encoding;
 }
 
 std::string convert(std::string const& bytes, std::string const& encoding, std::string const& file) {
@@ -113,6 +78,29 @@ bool is_utf8_name(std::string name) {
 }
 
 } // namespace
+
+Declaration declaration_of(std::string_view text) {
+    constexpr std::string_view begin = "<?xml";
+    auto const end = text.find("?>");
+    if (!text.starts_with(begin) || end == std::string_view::npos) return {};
+    auto head = text.substr(begin.size(), end - begin.size());
+    Declaration found;
+    std::array names{std::string_view("version"), std::string_view("encoding"),
+                     std::string_view("standalone")};
+    auto next = names.begin();
+    while (auto const attribute = eat_attribute(head)) {
+        auto const& [name, value] = *attribute;
+        auto const at = std::find(next, names.end(), name);
+        if (at == names.end()) return {{}, "it is not made of version, encoding and standalone"};
+        next = at + 1;
+        if (name != "encoding") continue;
+        if (!is_encoding_name(value)) return {{}, "it names no encoding"};
+        found.encoding = value;
+    }
+    if (head.find_first_not_of(" \t\r\n") != std::string_view::npos)
+        return {{}, "it does not end after version, encoding and standalone"};
+    return found;
+}
 
 int line_of(std::string_view text, std::size_t offset) {
     auto const head = text.substr(0, offset);
@@ -149,7 +137,13 @@ Decoded decode_xml(std::string bytes, std::string const& file) {
         out.text = convert(bytes, wide, file);
     } else {
         bytes.erase(0, out.mark);
-        if (auto const declared = declared_encoding(bytes, file)) out.encoding = *declared;
+        auto const declared = declaration_of(bytes);
+        if (!declared.fault.empty())
+            throw InputError(
+                "the XML declaration at the start is damaged: " + std::string(declared.fault),
+                "save the score again as UTF-8, or begin it with <?xml version=\"1.0\" encoding=\"UTF-8\"?>",
+                {file, 1, 0, {}});
+        if (!declared.encoding.empty()) out.encoding = std::string(declared.encoding);
         if (out.mark > 0 || is_utf8_name(out.encoding)) {
             auto const bad = first_bad_byte(bytes);
             if (bad < bytes.size())

@@ -15,6 +15,15 @@ struct Decoded {
     bool ascii = false;     ///< with same_bytes: the encoding is not UTF-8; only ASCII may be added
 };
 
+/// The XML declaration at the start of a text of which ASCII is a part: XML 1.0 (fifth edition), production
+/// 23,
+/// <?xml version="1.0" encoding="..." standalone="..."?>, of which version may be missing too.
+struct Declaration {
+    std::string_view encoding; ///< where it stands in the text; empty where none is named
+    std::string_view fault;    ///< why it is damaged, so that nobody knows what the bytes mean; else empty
+};
+Declaration declaration_of(std::string_view text);
+
 /// Follows the byte order mark, else the zero bytes of UTF-16, else the declaration, else UTF-8
 /// (XML 1.0, 5th edition, appendix F). Throws InputError (binary data, bytes that do not belong to the
 /// encoding, an encoding iconv does not know) with `file` and a line.

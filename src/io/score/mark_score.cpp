@@ -156,12 +156,9 @@ std::string marked(XmlSource const& source, ScoreOptions const& options, ScoreMa
 
 /// A text decoded from another encoding says from now on that it is UTF-8.
 std::string declared_utf8(std::string text) {
-    auto const end = text.find("?>");
-    auto const at = text.starts_with("<?xml") ? text.find("encoding", 0) : std::string::npos;
-    if (at == std::string::npos || at > end) return text;
-    auto const open = text.find_first_of("\"'", at);
-    auto const close = text.find(text[open], open + 1);
-    return text.replace(open + 1, close - open - 1, "UTF-8");
+    auto const declared = declaration_of(text).encoding;
+    if (declared.empty()) return text;
+    return text.replace(static_cast<std::size_t>(declared.data() - text.data()), declared.size(), "UTF-8");
 }
 
 } // namespace

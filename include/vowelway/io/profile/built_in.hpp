@@ -8,6 +8,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 
 namespace vowelway::io {
 
@@ -15,13 +16,16 @@ namespace vowelway::io {
 /// Throws InputError for VoiceType::other, which has no average.
 Singer built_in_voice(VoiceType type, AverageVowels vowels = AverageVowels::spoken);
 
+/// The average voice of a name: "tenor" as `vowels` says, "sung tenor" and "spoken tenor" whatever it says.
+/// Nothing for another name.
+std::optional<Singer> named_voice(std::string_view name, AverageVowels vowels = AverageVowels::spoken);
+
 /// The average voice of a measured singer's type, which the vowels they lack are taken from; nothing for an
 /// average singer, and where there is none of that type.
 std::optional<Singer> average_beside(Singer const& singer, AverageVowels vowels = AverageVowels::spoken);
 
-/// A built-in voice by its name ("tenor", or "sung tenor" and "spoken tenor" whatever `vowels` says), else
-/// the profile in the file of that name. What was assumed is added to the remarks. Throws InputError that
-/// lists the names when it is neither.
+/// The average voice of that name, else the profile in the file of that name. What was assumed is added to
+/// the remarks. Throws InputError that lists the names when it is neither.
 Singer find_singer(std::string const& name_or_path, Remarks& remarks,
                    AverageVowels vowels = AverageVowels::spoken);
 

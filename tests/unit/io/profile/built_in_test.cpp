@@ -158,6 +158,10 @@ TEST_CASE("an average is asked for as sung or as spoken, or as the technique has
     CHECK(find_singer("sung tenor", remarks).name == "Average tenor as sung");
     CHECK(find_singer("tenor", remarks, AverageVowels::sung).name == "Average tenor as sung");
     CHECK(find_singer("spoken Tenor", remarks, AverageVowels::sung).name == "Average tenor");
+    REQUIRE(named_voice("sung bass"));
+    CHECK(named_voice("sung bass")->voice == VoiceType::bass);
+    CHECK_FALSE(named_voice("me.yaml"));
+    CHECK_FALSE(named_voice("other"));
 }
 
 TEST_CASE("a singer is found by name, and an unknown name lists the names") {

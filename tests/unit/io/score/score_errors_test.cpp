@@ -238,7 +238,8 @@ TEST_CASE("an XML declaration that does not end is refused") {
         CHECK_THROWS_WITH_AS(parse_score(damaged + rest, "x.musicxml"), doctest::Contains("damaged"),
                              InputError);
     }
-    for (std::string const good : {"<?xml version='1.0' standalone='no' ?>", "<?xml encoding=\"UTF-8\"?>",
+    for (std::string const good : {"<?xml version=\"encoding\" encoding=\"UTF-8\"?>",
+                                   "<?xml version='1.0' standalone='no' ?>", "<?xml encoding=\"UTF-8\"?>",
                                    "<?xml version=\"1.0\"\n encoding = \"ISO-8859-1\" standalone=\"yes\"?>"})
         CHECK(parse_score(good + rest, "x.musicxml").notes.size() == 1);
 }
