@@ -5,6 +5,7 @@
 #include "chart/page/note_cells.hpp"
 #include "chart/page/text.hpp"
 #include "core/ranges.hpp"
+#include "vowelway/plan/pencil.hpp"
 
 #include <fmt/format.h>
 
@@ -31,10 +32,17 @@ void doing(Canvas& canvas, plan::Decision const& d, std::array<Cents, 2> const& 
         from = canvas.write({from, y}, d.target.shade.quality().ipa(), bold(type::body, color_of(d.advice)))
                    .right() +
                5;
+    auto const fits = [&](std::string const& words) {
+        return m.measure(words, plain(type::label)).advance <= x + room - from;
+    };
     auto words = d.advice == plan::Advice::hold ? std::string("hold") : brief_of(d);
-    if (d.advice == plan::Advice::modify) { // in numbers too, where there is room
+    if (d.advice == plan::Advice::modify) { // in numbers too where there is room, the first gesture in short
+                                            // where there is little
         auto const numbered = words + fmt::format(", fR1 {:+.0f}", in_semitones(way[0]));
-        if (m.measure(numbered, plain(type::label)).advance <= x + room - from) words = numbered;
+        if (fits(numbered))
+            words = numbered;
+        else if (!fits(words) && !d.gestures.empty())
+            words = plan::in_short({d.gestures.front()}) + (is_sure(d) ? "" : " ?");
     }
     canvas.write({from, y}, fitted(m, words, plain(type::label), x + room - from),
                  plain(type::label, color_of(d.advice)));
