@@ -10,6 +10,9 @@ out=$build/wide-scores
 rm -rf "$out"
 "$build/tests/wide/mark_every_score" "$scores" "$out"
 
+# Every note, syllable and tempo as another reader has it.
+python3 "$here/../independent/read_scores.py" "$build/tests/independent/read_back" 0 "$here/../independent/explained.txt" "$scores"
+
 XML_CATALOG_FILES=$schema/catalog.xml
 export XML_CATALOG_FILES
 # xmllint names each file it finds valid; a marked score must be among them where its source was.

@@ -53,6 +53,17 @@ bool soft_u(std::string_view from) {
     return false;
 }
 
+// Names and loans in which the a or o and the e are two syllables: Is-ra-el, No-e, a-er, po-e-ta. Spelled as
+// in the Vulgate (Clementine edition), from memory. All words in -ael, -oel and -oe are such names.
+bool parts_ae_oe(std::string_view word) {
+    for (auto const ending : {"ael", "oel", "oe"})
+        if (word.ends_with(ending)) return true;
+    for (auto const name : {"israel", "michael", "raphael", "ismael", "nathanael", "misael", "noem", "poet",
+                            "poem", "poes", "coerc", "coeg", "coeun", "aere", "aeri"})
+        if (word.starts_with(name)) return true;
+    return word == "aer" || word == "aera";
+}
+
 // A word while it is read from left to right.
 struct Latin {
     Word const& word;
@@ -89,7 +100,7 @@ struct Latin {
     // ae and oe.
     bool digraph(std::size_t i) const {
         return (base(i) == U'a' || base(i) == U'o') && base(i + 1) == U'e' && !apart(i + 1) &&
-               word[i + 1].mark != mark::macron && word[i + 1].mark != mark::breve &&
+               !parts_ae_oe(spelled) && word[i + 1].mark != mark::macron && word[i + 1].mark != mark::breve &&
                word[i].mark != mark::macron;
     }
 

@@ -37,7 +37,7 @@ LyricLines lyric_lines(Part const& part) {
     LyricLines out;
     for (auto const& measure : part.measures)
         for (auto const& event : measure.events)
-            for (auto const& note : event.notes)
+            for (auto const& note : event.with_words())
                 for (auto const& lyric : note.children("lyric")) {
                     if (ours(lyric)) continue;
                     auto& line = lines[number_of(lyric)];
@@ -59,7 +59,7 @@ LyricLines lyric_lines(Part const& part) {
 }
 
 std::optional<LyricText> lyric_on(PartEvent const& event, std::string const& line) {
-    for (auto const& note : event.notes)
+    for (auto const& note : event.with_words())
         for (auto const& lyric : note.children("lyric")) {
             if (ours(lyric) || number_of(lyric) != line) continue;
             auto text = read_lyric(lyric);
@@ -69,7 +69,7 @@ std::optional<LyricText> lyric_on(PartEvent const& event, std::string const& lin
 }
 
 std::optional<std::string> phonetic_on(PartEvent const& event, std::string const& line) {
-    for (auto const& note : event.notes)
+    for (auto const& note : event.with_words())
         for (auto const& lyric : note.children("lyric")) {
             if (ours(lyric) || number_of(lyric) != line) continue;
             auto const raw = read_lyric(lyric).raw;

@@ -19,6 +19,7 @@ class Reader {
 
     void measure(MeasureNode const& from) {
         auto& bar = part_.measures.emplace_back();
+        bar.printed = part_.measures.size() - 1;
         bar.number = from.measure.attribute("number").value();
         bar.implicit = from.measure.attribute("implicit").value() == std::string_view("yes");
         bar.node = from.music;
@@ -78,8 +79,11 @@ class Reader {
         bool const chord = node.child("chord") && !bar_->events.empty();
         if (chord) {
             auto& with = bar_->events.back();
-            if (!node.child("pitch") || node.child("cue")) return;
-            if (with.rest || with.unpitched || with.cue) return;
+            if (!node.child("pitch") || node.child("cue") || with.rest || with.unpitched) return;
+            if (with.cue) { // the full-size note beside a small one is the one to sing
+                with.cue = false;
+                with.small.swap(with.notes);
+            }
             with.notes.push_back(node);
             return;
         }

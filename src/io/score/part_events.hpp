@@ -38,10 +38,18 @@ struct PartEvent {
     int staff = 1;
     bool grace = false, cue = false, rest = false, unpitched = false, measure_rest = false;
     std::vector<pugi::xml_node> notes; ///< the <note> elements: one, or those of a chord
+    std::vector<pugi::xml_node> small; ///< of a chord that begins with a cue note: that; its words count
     int clef_octave = 0;               ///< of the clef in force
     int fifths = 0;                    ///< of the key in force
     Interval transpose;                ///< from the written to the sounding pitch
     pugi::xml_node node() const { return notes.front(); }
+    /// The first of all of its elements.
+    pugi::xml_node begins() const { return small.empty() ? notes.front() : small.front(); }
+    std::vector<pugi::xml_node> with_words() const {
+        auto out = small;
+        out.insert(out.end(), notes.begin(), notes.end());
+        return out;
+    }
 };
 
 struct PartDirection {
@@ -62,9 +70,12 @@ struct StaffChange {
 struct PartMeasure {
     std::string number;
     bool implicit = false;
-    pugi::xml_node node; ///< the element that holds the part's music of this bar
-    double filled = 0;   ///< the farthest point reached, in quarter notes
-    double nominal = 4;  ///< by the time signature; 0 when there is none
+    std::size_t printed = 0; ///< its place in the score as printed, from 0
+    int pass = 1;            ///< how often it has been reached, as sung
+    std::string verse;       ///< the line of words that is sung in this pass; empty: the one chosen
+    pugi::xml_node node;     ///< the element that holds the part's music of this bar
+    double filled = 0;       ///< the farthest point reached, in quarter notes
+    double nominal = 4;      ///< by the time signature; 0 when there is none
     int beat_type = 4;
     std::vector<PartEvent> events; ///< by onset, then in the order of the file
     std::vector<PartDirection> directions;

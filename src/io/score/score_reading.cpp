@@ -169,6 +169,10 @@ ScoreReading read_music(XmlSource const& source, ScoreOptions const& options) {
     if (!time.has_tempo())
         remarks.push_back({Remark::Kind::assumed,
                            "the score gives no tempo in numbers; 72 quarter notes a minute are assumed"});
+    else if (!time.first_tempo_bar().empty())
+        remarks.push_back({Remark::Kind::assumed, "the first tempo in numbers stands in bar " +
+                                                      time.first_tempo_bar() +
+                                                      "; it is taken for the bars before it too"});
     auto [sung, shift] = sing_in_octave(source, part, line, time, options, passage);
     require_notes(sung, source, passage.part, infos.size() > 1);
     require_sung_notes(sung.notes.size(), source.file());
@@ -177,6 +181,8 @@ ScoreReading read_music(XmlSource const& source, ScoreOptions const& options) {
     passage.staff = staff_of(source, parts, own, line, time, sung, without_octaves(shift));
     passage.notes = std::move(sung.notes);
     out.notes = std::move(sung.sources);
+    out.onsets = std::move(sung.onsets);
+    out.lengths = std::move(sung.lengths);
     show_octave(passage.staff, shift.semitones);
     return out;
 }

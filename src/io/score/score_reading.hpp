@@ -25,8 +25,9 @@ ScoreBytes unpack_score(std::string bytes, std::string const& file);
 
 struct ScoreReading {
     Passage passage;
-    std::vector<pugi::xml_node> notes; ///< parallel to passage.notes: the <note> each begins with
-    int staves = 1;                    ///< of the part
+    std::vector<pugi::xml_node> notes;   ///< parallel to passage.notes: the <note> each begins with
+    std::vector<double> onsets, lengths; ///< parallel: quarter notes, onsets from the beginning
+    int staves = 1;                      ///< of the part
 };
 
 /// Reads the line of a score. Throws InputError.

@@ -41,7 +41,7 @@ class Singer {
         return std::move(out_);
     }
 
-    int chords = 0, spoken = 0, cues = 0, syllables_on_rests = 0, laughs = 0;
+    int chords = 0, chords_below = 0, spoken = 0, cues = 0, syllables_on_rests = 0, laughs = 0;
 
   private:
     void measure(std::size_t i) {
@@ -76,6 +76,7 @@ class Singer {
             (tie(note, "stop") || tie_was_closed(event))) {
             auto& last = out_.notes.back();
             last.length = time_.at(end) - last.start;
+            out_.lengths.back() += e.length;
             tied_ = ties_on(event, note);
             end_ = end;
             return {out_.notes.size() - 1, head};
@@ -92,8 +93,9 @@ class Singer {
         words(sung, e);
         take_time_from_grace(sung, begin);
         out_.notes.push_back(std::move(sung));
-        out_.sources.push_back(event.node());
+        out_.sources.push_back(event.begins());
         out_.onsets.push_back(begin);
+        out_.lengths.push_back(e.length);
         tied_ = ties_on(event, note);
         end_ = end;
         return {out_.notes.size() - 1, head};
@@ -121,9 +123,11 @@ class Singer {
         };
         std::size_t best = 0;
         std::optional<Rank> highest;
+        double top = -1e9;
         for (std::size_t k = 0; k < event.notes.size(); ++k) {
             double const key = sounding(bar, event, event.notes[k]).key_number() + shift_.semitones;
             auto const& range = options_.singer_range;
+            top = std::max(top, key);
             Rank const rank{!cue_sized(event.notes[k]),
                             !range || (key >= range->low.key_number() && key <= range->high.key_number()),
                             key};
@@ -132,7 +136,7 @@ class Singer {
                 best = k;
             }
         }
-        ++chords;
+        (highest->key < top ? chords_below : chords) += 1;
         return best;
     }
 
@@ -223,6 +227,9 @@ SungLine sing(XmlSource const& source, VoiceLine const& line, Timeline const& ti
     };
     say(singer.chords, "chord in the line: its highest note is taken",
         "chords in the line: the highest note of each is taken");
+    say(singer.chords_below,
+        "chord in the line: not its highest note is taken, which is small or outside the range",
+        "chords in the line: not the highest note of each is taken, which is small or outside the range");
     say(singer.spoken, "note without pitch is left out", "notes without pitch are left out");
     say(singer.cues, "cue note is left out", "cue notes are left out");
     say(singer.syllables_on_rests, "syllable stands under a rest and is left out",

@@ -20,7 +20,7 @@ struct EventFate {
 struct SungLine {
     std::vector<SungNote> notes;
     std::vector<pugi::xml_node> sources;       ///< parallel: the <note> each begins with
-    std::vector<double> onsets;                ///< parallel: quarter notes from the beginning
+    std::vector<double> onsets, lengths;       ///< parallel: quarter notes, onsets from the beginning
     std::vector<std::vector<EventFate>> fates; ///< per measure, per event of the line
 };
 

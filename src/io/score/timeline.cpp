@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
 
 namespace vowelway::io {
 
@@ -14,6 +15,7 @@ namespace {
 struct Mark {
     double at = 0;
     double per_minute = 0, ratio = 0;
+    int rank = 0; ///< of marks at one place: what is meant to sound before its picture, then the own part
 };
 
 double unit_quarters(pugi::xml_node unit) {
@@ -41,12 +43,12 @@ std::optional<Mark> metronome(pugi::xml_node node) {
     double const beat = unit_quarters(first);
     if (auto const second = first.next_sibling("beat-unit")) {
         double const other = unit_quarters(second);
-        if (beat > 0 && other > 0) return Mark{0, 0, other / beat};
+        if (beat > 0 && other > 0) return Mark{.ratio = other / beat};
         return std::nullopt;
     }
     auto const value = number_in(node.child_value("per-minute"));
     if (!value || !(*value > 0) || *value > 2000 || !(beat > 0)) return std::nullopt;
-    return Mark{0, *value * beat, 0};
+    return Mark{.per_minute = *value * beat};
 }
 
 /// A <sound tempo> wins over the metronome mark beside it, which is only its picture.
@@ -59,12 +61,36 @@ std::optional<Mark> mark_of(XmlSource const& source, pugi::xml_node node, std::s
             throw InputError("a tempo of \"" + std::string(tempo.value()) +
                                  "\" quarter notes a minute is not possible",
                              "write a number above 0", source.place(sound, bar));
-        return Mark{0, *value, 0};
+        return Mark{.per_minute = *value, .rank = 2};
     }
     for (auto const& type : node.children("direction-type"))
         for (auto const& mark : type.children("metronome"))
             if (auto const found = metronome(mark)) return found;
     return std::nullopt;
+}
+
+/// The marks of all parts in one bar, by onset; of those at one place the one that counts.
+std::vector<Mark> marks_in(XmlSource const& source, std::vector<Part> const& parts, std::size_t own,
+                           std::size_t bar, double length) {
+    std::vector<Mark> all;
+    for (std::size_t p = 0; p < parts.size(); ++p) {
+        if (bar >= parts[p].measures.size()) continue;
+        auto const& measure = parts[p].measures[bar];
+        for (auto const& direction : measure.directions)
+            if (auto mark = mark_of(source, direction.node, bar_name(measure))) {
+                mark->at = std::min(direction.onset, length);
+                mark->rank += p == own ? 1 : 0;
+                all.push_back(*mark);
+            }
+    }
+    std::stable_sort(all.begin(), all.end(), [](Mark const& a, Mark const& b) { return a.at < b.at; });
+    std::vector<Mark> out;
+    for (auto const& mark : all)
+        if (out.empty() || out.back().at < mark.at - time_tolerance)
+            out.push_back(mark);
+        else if (out.back().rank < mark.rank || (out.back().rank == mark.rank && mark.per_minute > 0))
+            out.back() = mark;
+    return out;
 }
 
 } // namespace
@@ -106,36 +132,37 @@ Timeline::Timeline(XmlSource const& source, std::vector<Part> const& parts, std:
         starts_.push_back(now);
         now += length;
     }
-    std::vector<Mark> marks;
-    for (auto const& part : parts)
-        for (std::size_t i = 0; i < part.measures.size() && i < starts_.size(); ++i)
-            for (auto const& direction : part.measures[i].directions)
-                if (auto mark = mark_of(source, direction.node, bar_name(part.measures[i]))) {
-                    mark->at = starts_[i] + std::min(direction.onset, lengths_[i]);
-                    marks.push_back(*mark);
-                }
-    std::stable_sort(marks.begin(), marks.end(), [](Mark const& a, Mark const& b) { return a.at < b.at; });
-    has_tempo_ = std::any_of(marks.begin(), marks.end(), [](Mark const& m) { return m.per_minute > 0; });
-    tempos_.push_back({0, default_tempo, 0});
+    std::vector<std::vector<Mark>> marks;
+    for (std::size_t i = 0; i < mine.size(); ++i)
+        marks.push_back(marks_in(source, parts, own, i, lengths_[i]));
     // Before the first mark its tempo holds: an upbeat has no tempo of its own.
-    for (auto const& mark : marks)
-        if (mark.per_minute > 0) {
-            tempos_.front().per_minute = mark.per_minute;
-            break;
-        }
-    for (std::size_t i = 0; i < marks.size(); ++i) {
-        auto const& mark = marks[i];
-        auto& last = tempos_.back();
-        double const tempo =
-            std::clamp(mark.per_minute > 0 ? mark.per_minute : last.per_minute * mark.ratio, 1.0, 10000.0);
-        bool const repeated =
-            i > 0 && marks[i - 1].at > mark.at - time_tolerance; // the same mark in another part
-        if (repeated && (mark.ratio > 0 || marks[i - 1].ratio > 0)) continue;
-        if (last.from > mark.at - time_tolerance)
-            last.per_minute = tempo;
-        else
-            tempos_.push_back({mark.at, tempo, last.seconds + (mark.at - last.from) * 60 / last.per_minute});
+    tempos_.push_back({0, default_tempo, 0});
+    for (std::size_t i = 0; i < mine.size() && !has_tempo_; ++i)
+        for (auto const& mark : marks[i])
+            if (mark.per_minute > 0 && !has_tempo_) {
+                has_tempo_ = true;
+                tempos_.front().per_minute = mark.per_minute;
+                if (i > 1 || (i == 1 && lengths_[0] > mine[0].nominal - time_tolerance))
+                    first_tempo_bar_ = mine[i].number;
+            }
+    std::map<std::size_t, double> came_in; // the tempo in which a printed bar was first reached
+    for (std::size_t i = 0; i < mine.size(); ++i) {
+        auto const [known, fresh] = came_in.emplace(mine[i].printed, tempos_.back().per_minute);
+        bool const jump = i > 0 && mine[i].printed != mine[i - 1].printed + 1;
+        if (jump && !fresh) set_tempo(starts_[i], known->second);
+        for (auto const& mark : marks[i])
+            set_tempo(starts_[i] + mark.at,
+                      mark.per_minute > 0 ? mark.per_minute : tempos_.back().per_minute * mark.ratio);
     }
+}
+
+void Timeline::set_tempo(double at, double per_minute) {
+    auto& last = tempos_.back();
+    double const tempo = std::clamp(per_minute, 1.0, 10000.0);
+    if (last.from > at - time_tolerance)
+        last.per_minute = tempo;
+    else
+        tempos_.push_back({at, tempo, last.seconds + (at - last.from) * 60 / last.per_minute});
 }
 
 Duration Timeline::at(double quarters) const {

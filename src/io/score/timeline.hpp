@@ -25,8 +25,11 @@ class Timeline {
     Duration at(std::size_t measure, double onset) const { return at(starts_.at(measure) + onset); }
     Duration at(double quarters) const;
     bool has_tempo() const { return has_tempo_; } ///< false: default_tempo throughout
+    /// The bar of the first tempo where that is not the first; empty where it is, or there is none.
+    std::string const& first_tempo_bar() const { return first_tempo_bar_; }
 
   private:
+    void set_tempo(double at, double per_minute);
     struct Tempo {
         double from;       ///< quarter notes
         double per_minute; ///< quarter notes a minute
@@ -35,6 +38,7 @@ class Timeline {
     std::vector<double> lengths_, starts_;
     std::vector<Tempo> tempos_;
     bool has_tempo_ = false;
+    std::string first_tempo_bar_;
 };
 
 /// Length in quarter notes of a note value named as in MusicXML ("eighth"); 0 for an unknown name.

@@ -120,3 +120,21 @@ TEST_CASE("a man sings a song in the treble clef an octave lower, a woman as wri
         CHECK(read_score(song, options).transposed == 0);
     }
 }
+
+TEST_CASE("small notes, chords and tempi are told as they are") {
+    auto const passage = read_score(songs.parent_path() / "own/small_notes_and_tempi.musicxml");
+    auto const pitch = [&](std::size_t i) { return passage.notes.at(i).spelled.str(); };
+    REQUIRE(passage.notes.size() == 7);
+    CHECK(pitch(3) == "G5"); // of a chord the highest
+    CHECK(pitch(4) == "A5"); // the full-size note beside a small one, with the words written there
+    CHECK(passage.notes[4].text() == "four");
+    CHECK(pitch(5) == "F4"); // not the small one
+    CHECK(pitch(6) == "A4");
+    CHECK(remarked(passage, "2 chords in the line: the highest note of each is taken"));
+    CHECK(remarked(passage, "1 chord in the line: not its highest note is taken"));
+    // What is meant to sound counts more than a mark, of whatever part; it is taken for the bar before too.
+    CHECK(in_seconds(passage.notes[2].length) == doctest::Approx(2 * 60.0 / 198));
+    CHECK(in_seconds(passage.notes[0].length) == doctest::Approx(2 * 60.0 / 198));
+    CHECK(in_seconds(passage.notes[6].length) == doctest::Approx(1));
+    CHECK(remarked(passage, "the first tempo in numbers stands in bar 2"));
+}
