@@ -5,6 +5,7 @@
 #include "acoustics/series_tube.hpp"
 #include "vowelway/acoustics/transfer.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -20,16 +21,16 @@ std::string objection_to(tube::SeriesSolution const& solved, std::vector<double>
                          double length) {
     constexpr double accuracy = 1e-3, narrowest = 0.05, widest = 20;
     if (solved.residual > accuracy) {
-        std::string out = "no tract of " + std::to_string(static_cast<int>(std::lround(length))) + " cm has";
+        std::string wanted;
         for (std::size_t k = 0; k < targets.size(); ++k)
-            out += (k ? ", fR" : " fR") + std::to_string(k + 1) + " = " + in_whole_hertz(targets[k]);
-        return out;
+            wanted += (k ? ", fR" : "fR") + std::to_string(k + 1) + " = " + in_whole_hertz(targets[k]);
+        return worded("no tract of {0} cm has {1}", std::lround(length), wanted);
     }
     double const scale = tube::mean_area(length) / tube::mean_area(17);
     auto const [least, most] = std::minmax_element(solved.tube.area.begin(), solved.tube.area.end());
     auto const tenths = [](double area) { return std::to_string(std::lround(area * 100)) + " mm²"; };
-    if (*least < narrowest * scale) return "the tract would have to narrow to " + tenths(*least);
-    if (*most > widest * scale) return "the tract would have to widen to " + tenths(*most);
+    if (*least < narrowest * scale) return worded("the tract would have to narrow to {0}", tenths(*least));
+    if (*most > widest * scale) return worded("the tract would have to widen to {0}", tenths(*most));
     return "";
 }
 
@@ -39,14 +40,14 @@ FittedTract area_from_resonances(ResonanceTargets const& wanted, Length length, 
                                  std::optional<Vowel> const& like, TractLoss loss) {
     double const cm = in_centimetres(length);
     if (!(cm >= 5 && cm <= 25))
-        throw InputError("a vocal tract of " + std::to_string(cm) + " cm",
-                         "adults measure 13..20 cm, children from 8 cm; give 5..25 cm");
+        throw InputError(worded("a vocal tract of {0} cm", std::to_string(cm)),
+                         worded("adults measure 13..20 cm, children from 8 cm; give 5..25 cm"));
     std::vector<double> targets{wanted.r1.value(), wanted.r2.value()};
     if (wanted.r3) targets.push_back(wanted.r3->value());
     for (std::size_t k = 0; k < targets.size(); ++k)
         if (!(targets[k] > (k ? targets[k - 1] : 0.0)) || !std::isfinite(targets[k]))
-            throw InputError("resonance " + std::to_string(k + 1) + " is not above the one below it",
-                             "give 0 < fR1 < fR2 < fR3");
+            throw InputError(worded("resonance {0} is not above the one below it", k + 1),
+                             worded("give 0 < fR1 < fR2 < fR3"));
     auto const solved =
         tube::solve_series(targets, like ? tube::tract_like(*like) : tube::mean_tract(), cm, length_sd, loss);
     FittedTract out;

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/acoustics/gesture.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace vowelway::acoustics {
@@ -28,26 +30,45 @@ std::string_view to_string(GesturePart part) {
 
 namespace {
 
-// What to do, and with what word before the degree: "open the jaw" + "a little".
-struct Wording {
-    std::string_view more, less;
+// What to do, from hardly to far.
+using Degrees = std::array<std::string_view, 4>;
+struct Orders {
+    Degrees more, less;
 };
-constexpr Wording wordings[] = {
-    {"open the jaw", "close the jaw"},
-    {"open the lips", "narrow the lips"},
-    {"round the lips", "spread the lips"},
-    {"raise the tongue", "lower the tongue"},
-    {"bring the tongue forward", "draw the tongue back"},
-    {"let the larynx rise", "let the larynx sink"},
-    {"widen the throat", "narrow the throat"},
+constexpr Orders orders[] = {
+    {{to_word("open the jaw very slightly"), to_word("open the jaw a little"), to_word("open the jaw"),
+      to_word("open the jaw a good deal")},
+     {to_word("close the jaw very slightly"), to_word("close the jaw a little"), to_word("close the jaw"),
+      to_word("close the jaw a good deal")}},
+    {{to_word("open the lips very slightly"), to_word("open the lips a little"), to_word("open the lips"),
+      to_word("open the lips a good deal")},
+     {to_word("narrow the lips very slightly"), to_word("narrow the lips a little"),
+      to_word("narrow the lips"), to_word("narrow the lips a good deal")}},
+    {{to_word("round the lips very slightly"), to_word("round the lips a little"), to_word("round the lips"),
+      to_word("round the lips a good deal")},
+     {to_word("spread the lips very slightly"), to_word("spread the lips a little"),
+      to_word("spread the lips"), to_word("spread the lips a good deal")}},
+    {{to_word("raise the tongue very slightly"), to_word("raise the tongue a little"),
+      to_word("raise the tongue"), to_word("raise the tongue a good deal")},
+     {to_word("lower the tongue very slightly"), to_word("lower the tongue a little"),
+      to_word("lower the tongue"), to_word("lower the tongue a good deal")}},
+    {{to_word("bring the tongue forward very slightly"), to_word("bring the tongue forward a little"),
+      to_word("bring the tongue forward"), to_word("bring the tongue forward a good deal")},
+     {to_word("draw the tongue back very slightly"), to_word("draw the tongue back a little"),
+      to_word("draw the tongue back"), to_word("draw the tongue back a good deal")}},
+    {{to_word("let the larynx rise very slightly"), to_word("let the larynx rise a little"),
+      to_word("let the larynx rise"), to_word("let the larynx rise a good deal")},
+     {to_word("let the larynx sink very slightly"), to_word("let the larynx sink a little"),
+      to_word("let the larynx sink"), to_word("let the larynx sink a good deal")}},
+    {{to_word("widen the throat very slightly"), to_word("widen the throat a little"),
+      to_word("widen the throat"), to_word("widen the throat a good deal")},
+     {to_word("narrow the throat very slightly"), to_word("narrow the throat a little"),
+      to_word("narrow the throat"), to_word("narrow the throat a good deal")}},
 };
 
-std::string_view degree(double amount) {
+std::size_t degree(double amount) {
     double const size = std::abs(amount);
-    if (size < 0.15) return " very slightly";
-    if (size < 0.4) return " a little";
-    if (size < 0.7) return "";
-    return " a good deal";
+    return size < 0.15 ? 0 : size < 0.4 ? 1 : size < 0.7 ? 2 : 3;
 }
 
 } // namespace
@@ -58,9 +79,8 @@ std::vector<Gesture> describe(GestureVector const& vector, double least) {
         auto const k = static_cast<std::size_t>(part);
         double const amount = vector[k];
         if (!(std::abs(amount) >= least)) continue;
-        auto const& wording = wordings[k];
-        out.push_back({part, amount,
-                       std::string(amount > 0 ? wording.more : wording.less) + std::string(degree(amount))});
+        auto const& order = (amount > 0 ? orders[k].more : orders[k].less)[degree(amount)];
+        out.push_back({part, amount, std::string(reworded(order))});
     }
     std::stable_sort(out.begin(), out.end(), [](Gesture const& a, Gesture const& b) {
         return std::abs(a.amount) > std::abs(b.amount);

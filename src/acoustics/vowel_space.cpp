@@ -2,6 +2,7 @@
 #include "vowelway/acoustics/hearing.hpp"
 
 #include "vowelway/acoustics/scales.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <array>
@@ -217,7 +218,7 @@ HeardVowel VowelSpace::hear(HeardPlace const& place, std::size_t intended, Vowel
 }
 
 std::string HeardVowel::words() const {
-    return toward ? vowel.ipa() + ", a little toward " + toward->ipa() : vowel.ipa();
+    return toward ? worded("{0}, a little toward {1}", vowel.ipa(), toward->ipa()) : vowel.ipa();
 }
 
 } // namespace vowelway::acoustics

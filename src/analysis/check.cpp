@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/analysis/check.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <charconv>
@@ -70,11 +71,11 @@ std::optional<Trend> line_through(std::vector<DatedValue> const& values, std::si
 std::string_view to_string(Verdict verdict) {
     switch (verdict) {
     case Verdict::there:
-        return "there";
+        return to_word("there");
     case Verdict::unclear:
-        return "unclear";
+        return to_word("unclear");
     case Verdict::moved:
-        return "moved";
+        return to_word("moved");
     }
     return "";
 }
@@ -101,8 +102,9 @@ ProbeComparison compare_with(MeasuredVowel const& found, Aim const& aim) {
 }
 
 std::string_view Checked::against_what() const {
-    if (against == Against::plan) return "plan";
-    return comparison.resonances[0] && comparison.resonances[0]->same_probe ? "last probe" : "profile";
+    if (against == Against::plan) return to_word("plan");
+    return comparison.resonances[0] && comparison.resonances[0]->same_probe ? to_word("last probe")
+                                                                            : to_word("profile");
 }
 
 std::optional<Trend> trend_of(std::vector<DatedValue> const& values) {

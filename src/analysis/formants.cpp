@@ -3,6 +3,7 @@
 
 #include "analysis/looks.hpp"
 #include "analysis/pole_matching.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -58,13 +59,13 @@ Formant combine(std::vector<Vote> const& votes, FormantOptions const& options) {
 std::string_view to_string(ProbeKind kind) {
     switch (kind) {
     case ProbeKind::whisper:
-        return "whisper";
+        return to_word("whisper");
     case ProbeKind::creak:
-        return "creak";
+        return to_word("creak");
     case ProbeKind::sung:
-        return "sung";
+        return to_word("sung");
     case ProbeKind::spoken:
-        return "spoken";
+        return to_word("spoken");
     }
     return "";
 }

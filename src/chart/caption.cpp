@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "chart/caption.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <fmt/format.h>
 
@@ -7,52 +8,54 @@ namespace vowelway::chart {
 
 Caption caption(plan::Plan const& plan) {
     auto const& title = plan.passage.title;
-    return {.title = title.empty() ? fmt::format("Vowel plan, {}", plan.range.str()) : title,
-            .description = fmt::format("Vowel plan for {} ({}), technique {}", plan.singer.name,
-                                       to_string(plan.singer.voice), plan.technique)};
+    return {.title = title.empty() ? worded("Vowel plan, {0}", plan.range.str()) : title,
+            .description = worded("Vowel plan for {0} ({1}), technique {2}", plan.singer.name,
+                                  reworded(to_string(plan.singer.voice)), plan.technique)};
 }
 
 Caption caption(plan::Comparison const& comparison) {
     std::string names;
     for (auto const& singer : comparison.singers) names += (names.empty() ? "" : ", ") + singer.name;
-    return {.title = "Voices compared", .description = "Turning points and meetings by vowel: " + names};
+    return {.title = worded("Voices compared"),
+            .description = worded("Turning points and meetings by vowel: {0}", names)};
 }
 
 Caption caption(plan::NoteExplanation const& e) {
-    return {.title = fmt::format("{}{}bar {}, beat {:g}", e.title, e.title.empty() ? "" : ": ",
-                                 e.note.measure, e.note.beat),
-            .description = fmt::format("One note explained for {} ({}), technique {}: {}", e.singer.name,
-                                       to_string(e.singer.voice), e.technique, e.decision.why)};
+    return {.title = e.title + (e.title.empty() ? "" : ": ") +
+                     worded("bar {0}, beat {1}", e.note.measure, fmt::format("{:g}", e.note.beat)),
+            .description = worded("One note explained for {0} ({1}), technique {2}: {3}", e.singer.name,
+                                  reworded(to_string(e.singer.voice)), e.technique, e.decision.why)};
 }
 
 Caption caption(ProbeMap const& p) {
     std::string vowels;
     for (auto const& v : p.vowels) vowels += (vowels.empty() ? "/" : " /") + v.vowel.ipa() + "/";
-    return {.title = fmt::format("{}: {}", p.checks.empty() ? "Vowels measured" : "Vowels checked",
-                                 p.reference.name),
-            .description = fmt::format("Probes of {} on a map of fR1 and fR2", vowels)};
+    return {.title =
+                fmt::format("{}: {}", p.checks.empty() ? worded("Vowels measured") : worded("Vowels checked"),
+                            p.reference.name),
+            .description = worded("Probes of {0} on a map of fR1 and fR2", vowels)};
 }
 
 Caption caption(plan::Lesson const& lesson) {
     auto const& plan = lesson.plan;
-    return {.title = fmt::format("{}: lesson", plan.passage.title.empty() ? "Song" : plan.passage.title),
-            .description = fmt::format("Phrases by difficulty and exercises for {} ({}), technique {}. {}",
-                                       plan.singer.name, to_string(plan.singer.voice), plan.technique,
-                                       lesson.in_brief[1])};
+    return {.title = worded("{0}: lesson", plan.passage.title.empty() ? worded("Song") : plan.passage.title),
+            .description = worded("Phrases by difficulty and exercises for {0} ({1}), technique {2}. {3}",
+                                  plan.singer.name, reworded(to_string(plan.singer.voice)), plan.technique,
+                                  lesson.in_brief[1])};
 }
 
 Caption caption(SingerSheet const& sheet) {
-    return {.title = fmt::format("{}: singer's sheet", sheet.singer.name),
-            .description = fmt::format("Resonances and turning points of {} ({}), vowel by vowel",
-                                       sheet.singer.name, to_string(sheet.singer.voice))};
+    return {.title = worded("{0}: singer's sheet", sheet.singer.name),
+            .description = worded("Resonances and turning points of {0} ({1}), vowel by vowel",
+                                  sheet.singer.name, reworded(to_string(sheet.singer.voice)))};
 }
 
 Caption caption(plan::PlansCompared const& c) {
     auto const& title = c.plans[0].passage.title;
-    return {.title = fmt::format("{}: {} and {}", title.empty() ? "Two plans" : title, c.plans[0].singer.name,
-                                 c.plans[1].singer.name),
-            .description = fmt::format("Where the vowel plans of two singers differ, technique {}",
-                                       c.plans[0].technique)};
+    return {.title = worded("{0}: {1} and {2}", title.empty() ? worded("Two plans") : title,
+                            c.plans[0].singer.name, c.plans[1].singer.name),
+            .description =
+                worded("Where the vowel plans of two singers differ, technique {0}", c.plans[0].technique)};
 }
 
 } // namespace vowelway::chart

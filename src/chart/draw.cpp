@@ -8,6 +8,7 @@
 #include "chart/canvas/svg_canvas.hpp"
 #include "chart/caption.hpp"
 #include "chart/charts/charts.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <iterator>
@@ -40,13 +41,13 @@ std::string_view to_string(Kind kind) {
     case Kind::automatic:
         return "automatic";
     case Kind::pencil:
-        return "pencil view";
+        return to_word("pencil view");
     case Kind::passage_sheet:
-        return "passage sheet";
+        return to_word("passage sheet");
     case Kind::pitch_by_vowel:
-        return "pitch-by-vowel plan";
+        return to_word("pitch-by-vowel plan");
     case Kind::resonance_map:
-        return "resonance map";
+        return to_word("resonance map");
     }
     return "";
 }
@@ -90,14 +91,14 @@ std::optional<Form> parse_form(std::string_view ending) {
 
 std::vector<Page> lay_out(plan::Plan const& plan, ChartOptions const& options, TextMeasurer const& measurer) {
     if (plan.vowels.empty())
-        throw InputError("the plan has no vowels to chart",
-                         "give a profile with vowels, or a passage with words");
+        throw InputError(worded("the plan has no vowels to chart"),
+                         worded("give a profile with vowels, or a passage with words"));
     auto const size = page_of(options);
     bool const has_notes = !plan.passage.notes.empty();
     if ((options.kind == Kind::passage_sheet || options.kind == Kind::pencil) && !has_notes)
-        throw InputError("a " + std::string(to_string(options.kind)) +
-                             " needs notes, and this plan is of a range only",
-                         "give a score, or ask for the pitch-by-vowel plan");
+        throw InputError(worded("the {0} needs notes, and this plan is of a range only",
+                                reworded(to_string(options.kind))),
+                         worded("give a score, or ask for the pitch-by-vowel plan"));
 
     switch (options.kind) {
     case Kind::pencil:
@@ -126,7 +127,8 @@ std::vector<Page> lay_out(plan::Plan const& plan, ChartOptions const& options, T
 std::vector<Page> lay_out(plan::Comparison const& comparison, ChartOptions const& options,
                           TextMeasurer const& measurer) {
     if (comparison.rows.empty())
-        throw InputError("the singers have no vowel in common to compare", "give profiles with vowels");
+        throw InputError(worded("the singers have no vowel in common to compare"),
+                         worded("give profiles with vowels"));
     return voices_compared(comparison, page_of(options), measurer);
 }
 
@@ -152,7 +154,8 @@ std::vector<Document> draw_svg(plan::PlansCompared const& compared, ChartOptions
 
 std::vector<Page> lay_out(ProbeMap const& probes, ChartOptions const& options, TextMeasurer const& measurer) {
     if (probes.vowels.empty())
-        throw InputError("no take gives a result to chart", "see the reason for each, and record again");
+        throw InputError(worded("no take gives a result to chart"),
+                         worded("see the reason for each, and record again"));
     return probe_map(probes, page_of(options), measurer);
 }
 
@@ -176,8 +179,8 @@ std::vector<Document> draw_svg(plan::Lesson const& lesson, ChartOptions const& o
 std::vector<Page> lay_out(SingerSheet const& sheet, ChartOptions const& options,
                           TextMeasurer const& measurer) {
     if (sheet.singer.vowels.empty())
-        throw InputError("the profile of " + sheet.singer.name + " has no vowels",
-                         "add at least one vowel with fR1 and fR2");
+        throw InputError(worded("the profile of {0} has no vowels", sheet.singer.name),
+                         worded("add at least one vowel with fR1 and fR2"));
     std::vector<Page> pages;
     pages.push_back(singer_sheet(sheet.singer, page_of(options), measurer));
     return pages;

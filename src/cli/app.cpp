@@ -6,8 +6,10 @@
 #include "cli/commands.hpp"
 #include "cli/help/help_text.hpp"
 #include "cli/help/wrap.hpp"
+#include "cli/spoken.hpp"
 #include "cli/standard_output.hpp"
 #include "cli/write_manual.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <CLI/CLI.hpp>
 
@@ -39,19 +41,26 @@ class Layout : public CLI::FormatterBase {
 
 void set_layout(CLI::App& app, std::shared_ptr<Layout> const& layout) {
     app.formatter(layout);
-    app.set_help_flag("-h,--help", "this help");
+    if (app.get_parent()) app.fallthrough(); // --say may stand after the command
+    app.set_help_flag("-h,--help", worded("this help"));
     for (auto* command : app.get_subcommands([](CLI::App*) { return true; })) set_layout(*command, layout);
 }
 
 std::unique_ptr<CLI::App> make_app() {
     auto app = std::make_unique<CLI::App>(
-        "vowelway: what each note will do to each vowel, and what to do about it", "vowelway");
+        worded("vowelway: what each note will do to each vowel, and what to do about it"), "vowelway");
     app->require_subcommand(1);
     app->failure_message(CLI::FailureMessage::simple);
-    app->set_version_flag("--version", version_text, "the version, and the libraries it was built with");
-    app->footer(
-        "Results are predictions, never orders: comfort decides. vowelway COMMAND --help tells more.");
+    static std::string spoken; // read before the parser runs: it decides what the parser says
     Command program(app.get());
+    program.value(
+        "--say", spoken,
+        "the language of all that is told: en, de, or a file of sentences; also VOWELWAY_SAY in the "
+        "environment");
+    app->set_version_flag("--version", version_text,
+                          worded("the version, and the libraries it was built with"));
+    app->footer(worded(
+        "Results are predictions, never orders: comfort decides. vowelway COMMAND --help tells more."));
     add_check(program);
     add_compare(program);
     add_explain(program);
@@ -78,6 +87,7 @@ bool is_command(CommandWords const& program, std::string const& word) {
 
 int run(int argc, char** argv) {
     constexpr int done = 0, bad_command_line = 2;
+    speak_as_asked(argc, argv);
     auto const app = make_app();
     std::string const first = argc > 1 ? argv[1] : "";
     if (first == "--write-manual" && argc == 3) { // of the build alone: cmake/manual.cmake

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "cli/chart_look.hpp"
 
+#include "vowelway/core/wording.hpp"
 #include "vowelway/io/theme/read_theme.hpp"
 
 #include <fmt/format.h>
@@ -13,8 +14,8 @@ void add_chart_look(Command& command, ChartLook& look) {
         .shows_default();
     command
         .value("--theme", look.theme,
-               fmt::format("colours, fonts and type size: {}, or a YAML file",
-                           fmt::join(io::theme_names(), ", ")))
+               worded("colours, fonts and type size: {0}, or a YAML file",
+                      fmt::format("{}", fmt::join(io::theme_names(), ", "))))
         .shows_default();
     command.flag("--grey", look.grey, "charts without colour");
 }

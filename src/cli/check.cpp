@@ -8,6 +8,7 @@
 #include "vowelway/analysis/check_profile.hpp"
 #include "vowelway/analysis/lesson.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/io/plan/read_targets.hpp"
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/profile/read_profile.hpp"
@@ -43,7 +44,7 @@ void run(Settings const& s) {
         if (targets.empty())
             remarks.push_back(
                 {Remark::Kind::caution,
-                 s.plan + " has no notes with targets: make the plan from a score or a passage"});
+                 worded("{0} has no notes with targets: make the plan from a score or a passage", s.plan)});
     }
     auto const reference = reference_for(profile.singer);
     auto const request = request_for(s.measuring, reference, profile.shifts);
@@ -53,7 +54,7 @@ void run(Settings const& s) {
     m.lesson = analysis::lesson_points(m, checked);
     m.remarks.insert(m.remarks.begin(), remarks.begin(), remarks.end());
     if (profile.singer.average)
-        m.remarks.push_back({Remark::Kind::caution, std::string(average_voice_notice)});
+        m.remarks.push_back({Remark::Kind::caution, std::string(reworded(average_voice_notice))});
     print_remarks(m.remarks);
     auto const files = names_of(recordings);
     auto map = probe_map(m, recordings, reference, s.date);
@@ -64,8 +65,8 @@ void run(Settings const& s) {
     if (!s.outputs.prints()) say(report::refusals_text(m, files));
     if (m.vowels.empty())
         throw InputError(
-            "no take gives a result",
-            "see the reason of each above, and record again: softly and briefly, never when hoarse");
+            worded("no take gives a result"),
+            worded("see the reason of each above, and record again: softly and briefly, never when hoarse"));
 }
 
 } // namespace

@@ -4,6 +4,7 @@
 #include "core/utf8.hpp"
 #include "core/visible.hpp"
 #include "vowelway/analysis/check.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <CLI/CLI.hpp>
 
@@ -12,6 +13,13 @@
 #include <string>
 
 namespace vowelway::cli {
+
+namespace {
+
+/// What a command or an option says of itself, in the language that is spoken.
+std::string in_words(std::string const& english) { return std::string(reworded(english)); }
+
+} // namespace
 
 Option& Option::required() {
     option_->required();
@@ -38,7 +46,8 @@ Option& Option::between(double low, double high) {
     // The library's range lets "nan" pass.
     option_->check(
         [](std::string const& text) {
-            return std::isnan(std::strtod(text.c_str(), nullptr)) ? text + " is not a number" : std::string();
+            return std::isnan(std::strtod(text.c_str(), nullptr)) ? worded("{0} is not a number", text)
+                                                                  : std::string();
         },
         "");
     return *this;
@@ -49,7 +58,7 @@ Option& Option::text() {
         [](std::string& text) {
             return utf8::valid(text) && visible(text) == text && text.find('\n') == std::string::npos
                        ? std::string()
-                       : "is not plain text: it has control characters, or is not UTF-8";
+                       : worded("is not plain text: it has control characters, or is not UTF-8");
         },
         ""));
     return *this;
@@ -58,8 +67,9 @@ Option& Option::text() {
 Option& Option::day() {
     option_->check(CLI::Validator(
         [](std::string& text) {
-            return analysis::day_number(text) ? std::string()
-                                              : visible(text) + " is not a day; write it as 2026-10-03";
+            return analysis::day_number(text)
+                       ? std::string()
+                       : worded("{0} is not a day; write it as 2026-10-03", visible(text));
         },
         ""));
     return *this;
@@ -71,45 +81,45 @@ Option& Option::shows_default() {
 }
 
 Command Command::add(std::string const& name, std::string const& says) {
-    return Command(app_->add_subcommand(name, says));
+    return Command(app_->add_subcommand(name, in_words(says)));
 }
 
 Option Command::value(std::string const& names, std::string& value, std::string const& says) {
-    auto* const option = app_->add_option(names, value, says);
+    auto* const option = app_->add_option(names, value, in_words(says));
     option->check(CLI::Validator(
         [](std::string& text) {
-            return text.empty() ? std::string("is empty; leave it out or name a value") : "";
+            return text.empty() ? worded("is empty; leave it out or name a value") : "";
         },
         ""));
     return Option(option);
 }
 
 Option Command::value(std::string const& names, int& value, std::string const& says) {
-    return Option(app_->add_option(names, value, says));
+    return Option(app_->add_option(names, value, in_words(says)));
 }
 
 Option Command::value(std::string const& names, double& value, std::string const& says) {
-    return Option(app_->add_option(names, value, says));
+    return Option(app_->add_option(names, value, in_words(says)));
 }
 
 Option Command::value(std::string const& names, std::optional<double>& value, std::string const& says) {
-    return Option(app_->add_option(names, value, says));
+    return Option(app_->add_option(names, value, in_words(says)));
 }
 
 Option Command::values(std::string const& names, std::vector<std::string>& values, std::string const& says) {
-    return Option(app_->add_option(names, values, says));
+    return Option(app_->add_option(names, values, in_words(says)));
 }
 
 Option Command::repeated(std::string const& names, std::vector<std::string>& values,
                          std::string const& says) {
-    return Option(app_->add_option(names, values, says)->allow_extra_args(false));
+    return Option(app_->add_option(names, values, in_words(says))->allow_extra_args(false));
 }
 
 void Command::flag(std::string const& names, bool& value, std::string const& says) {
-    app_->add_flag(names, value, says);
+    app_->add_flag(names, value, in_words(says));
 }
 
-void Command::footer(std::string const& text) { app_->footer(text); }
+void Command::footer(std::string const& text) { app_->footer(in_words(text)); }
 
 void Command::needs_command() { app_->require_subcommand(1); }
 

@@ -10,6 +10,7 @@
 #include "vowelway/chart/draw_plans.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/core/thread_pool.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/plan/compare_plans.hpp"
 #include "vowelway/plan/make_plan.hpp"
@@ -87,14 +88,14 @@ void run(Settings const& settings) {
     auto names = settings.singers;
     if (settings.voices)
         for (auto const voice : all_voice_types) names.emplace_back(to_string(voice));
-    if (names.size() < 2) missing("two singers, or --voices");
+    if (names.size() < 2) missing(worded("two singers, or --voices"));
     if (names.size() > most_singers)
-        bad_command_line("SINGER", fmt::format("more than {} singers", most_singers));
+        bad_command_line("SINGER", worded("more than {0} singers", most_singers));
     bool const song = !settings.song.score.empty();
-    if (song && names.size() != 2) bad_command_line("--song", "compares two singers at a time");
+    if (song && names.size() != 2) bad_command_line("--song", worded("compares two singers at a time"));
     if (song && !settings.vowels.empty())
         bad_command_line("--vowels",
-                         "cannot be used with --song: the vowels come from the words of the song");
+                         worded("cannot be used with --song: the vowels come from the words of the song"));
     if (song)
         compare_song(names, settings);
     else

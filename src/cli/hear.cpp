@@ -7,6 +7,7 @@
 #include "cli/remarks.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/core/thread_pool.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/plan/explain.hpp"
 #include "vowelway/plan/known_resonances.hpp"
 #include "vowelway/plan/sung_source.hpp"
@@ -47,20 +48,20 @@ What what_of(Options const& o) {
 // An option that means nothing for what is asked is a slip, and said.
 void check(Options const& o) {
     auto const what = what_of(o);
-    auto const only_with = [&](char const* option, bool given, bool right, char const* need) {
-        if (given && !right) bad_command_line(option, std::string("has a meaning only with ") + need);
+    auto const only_with = [&](char const* option, bool given, bool right, std::string_view need) {
+        if (given && !right) bad_command_line(option, worded("has a meaning only with {0}", reworded(need)));
     };
-    if (what == What::vowel && o.vowel.empty()) missing("a SCORE or --vowel");
+    if (what == What::vowel && o.vowel.empty()) missing(worded("a SCORE or --vowel"));
     bool const line = what == What::line;
-    only_with("--vowel", !o.vowel.empty(), what == What::vowel, "a singer and no SCORE");
-    only_with("--measure", !o.measure.empty(), what == What::note, "a SCORE");
+    only_with("--vowel", !o.vowel.empty(), what == What::vowel, to_word("a singer and no SCORE"));
+    only_with("--measure", !o.measure.empty(), what == What::note, to_word("a SCORE"));
     only_with("--faults", o.faults, what == What::vowel && !o.glide, "--vowel");
     only_with("--beat", o.beat > 0, what == What::note, "--measure");
-    char const* const one = "--vowel or --measure";
+    constexpr auto one = to_word("--vowel or --measure");
     only_with("--glide", o.glide, !line, one);
     only_with("--seconds", o.seconds > 0, !line, one);
     only_with("--only", !o.only.empty(), !line && !o.glide, one);
-    char const* const whole = "a SCORE as a whole, without --measure";
+    constexpr auto whole = to_word("a SCORE as a whole, without --measure");
     only_with("--kept", o.kept, line, whole);
     only_with("--guide", o.guide, line, whole);
     only_with("--click", o.click, line, whole);
@@ -71,13 +72,14 @@ void check(Options const& o) {
     bool const of_note = o.only == "kept" || o.only == "changed";
     if (!o.only.empty() && of_note != (what == What::note))
         bad_command_line("--only", what == What::note
-                                       ? "a note is heard kept or changed"
-                                       : "a vowel is heard as low, high, tones, noise or whisper");
+                                       ? worded("a note is heard kept or changed")
+                                       : worded("a vowel is heard as low, high, tones, noise or whisper"));
     o.outputs.check(inputs_of(o.plan));
     if (auto const file = o.outputs.first(Form::midi); !file.empty() && !line)
         bad_command_line(
             "--output",
-            file + " would hold a line of notes, and one note or vowel is heard; use .wav or .flac");
+            worded("{0} would hold a line of notes, and one note or vowel is heard; use .wav or .flac",
+                   file));
 }
 
 Duration each(Options const& o, Duration usual) { return o.seconds > 0 ? seconds(o.seconds) : usual; }
@@ -105,14 +107,16 @@ sound::Programme vowel_sounds(Options const& o, plan::PlanRequest const& request
     auto const known =
         plan::resonances_of(vowel, request.singer, request.reference ? &*request.reference : nullptr);
     if (!known)
-        throw InputError("the profile of " + request.singer.name + " has no vowels",
-                         "add at least one vowel with fR1 and fR2");
+        throw InputError(worded("the profile of {0} has no vowels", request.singer.name),
+                         worded("add at least one vowel with fR1 and fR2"));
     auto remarks = request.passage.remarks;
     if (known->estimated)
-        remarks.push_back({Remark::Kind::guessed, "/" + vowel.ipa() + "/ is not measured: " + known->origin});
-    if (request.singer.average) remarks.push_back({Remark::Kind::caution, std::string(average_voice_notice)});
+        remarks.push_back(
+            {Remark::Kind::guessed, worded("/{0}/ is not measured: {1}", vowel.ipa(), known->origin)});
+    if (request.singer.average)
+        remarks.push_back({Remark::Kind::caution, std::string(reworded(average_voice_notice))});
     remarks.push_back(
-        {Remark::Kind::caution, "whisper softly and briefly; a loud whisper strains the voice"});
+        {Remark::Kind::caution, worded("whisper softly and briefly; a loud whisper strains the voice")});
     print_remarks(remarks);
     std::array const planned{*known};
     sound::VowelSoundsAsked asked{.vowel = *known,
@@ -185,9 +189,10 @@ void run(Options const& o) {
         programme = glide(o, std::move(request), parse_vowel(o.vowel).quality());
     else
         programme = vowel_sounds(o, request);
-    programme.remarks.push_back({Remark::Kind::caution,
-                                 "begin with the volume low, above all on headphones; this is "
-                                 "a model and no voice to imitate"});
+    programme.remarks.push_back(
+        {Remark::Kind::caution,
+         worded(
+             "begin with the volume low, above all on headphones; this is a model and no voice to imitate")});
     print_remarks(programme.remarks);
     write_sound(programme, guide, o.outputs);
 }

@@ -3,6 +3,7 @@
 
 #include "cli/remarks.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/io/audio/read_audio.hpp"
 #include "vowelway/io/audio/write_audio.hpp"
 #include "vowelway/sound/loudness.hpp"
@@ -21,8 +22,9 @@ std::string list_of(sound::Programme const& programme, sound::Balance const& bal
     std::string out;
     for (auto const& item : programme.items)
         if (!item.what.empty()) out += fmt::format("{:>7}  {}\n", io::clock_time(item.start), item.what);
-    out += fmt::format("{:>7}  end; {:.1f} LUFS, peak {:.1f} dBFS\n", io::clock_time(length_of(programme)),
-                       balance.loudness.integrated.value, balance.loudness.peak.value);
+    out += fmt::format("{:>7}  {}; {:.1f} LUFS, {} {:.1f} dBFS\n", io::clock_time(length_of(programme)),
+                       worded("end"), balance.loudness.integrated.value, worded("peak"),
+                       balance.loudness.peak.value);
     return out;
 }
 
@@ -31,9 +33,9 @@ std::string list_of(sound::Programme const& programme, sound::Balance const& bal
 void write_sound(sound::Programme const& programme, GuideLine const& guide, Outputs const& outputs) {
     auto const balance = sound::balance(programme);
     if (balance.held_by_peak)
-        print_remarks({{Remark::Kind::assumed,
-                        fmt::format("{:.1f} LUFS instead of -23, so that the peak stays below -6 dBFS",
-                                    balance.loudness.integrated.value)}});
+        print_remarks(
+            {{Remark::Kind::assumed, worded("{0} LUFS instead of -23, so that the peak stays below -6 dBFS",
+                                            fmt::format("{:.1f}", balance.loudness.integrated.value))}});
     auto const make = [&](io::AudioFeed const& feed) { sound::play(programme, balance.gain, feed); };
     auto const writer = [&](Form form, io::AudioForm audio) {
         return Writer{

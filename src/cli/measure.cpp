@@ -8,6 +8,7 @@
 #include "vowelway/analysis/history.hpp"
 #include "vowelway/analysis/reference.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/profile/read_profile.hpp"
 #include "vowelway/io/profile/write_profile.hpp"
@@ -40,8 +41,8 @@ std::string today() {
 VoiceType voice_of(std::string const& name) {
     auto const voice = parse_voice_type(name);
     if (!voice || *voice == VoiceType::other)
-        throw InputError("there is no average voice \"" + name + "\"",
-                         "name bass, baritone, tenor, countertenor, alto, mezzo, soprano or treble");
+        throw InputError(worded("there is no average voice \"{0}\"", name),
+                         worded("name bass, baritone, tenor, countertenor, alto, mezzo, soprano or treble"));
     return *voice;
 }
 
@@ -49,7 +50,7 @@ VoiceType voice_of(std::string const& name) {
 Profile profile_for(Settings const& s, Remarks& remarks) {
     if (!s.into.empty() && std::filesystem::exists(s.into)) {
         if (!s.measuring.singer.empty())
-            bad_command_line("--singer", "is not needed with --into an existing profile");
+            bad_command_line("--singer", worded("is not needed with --into an existing profile"));
         return io::read_whole_profile(s.into);
     }
     if (!s.measuring.singer.empty()) {
@@ -59,9 +60,9 @@ Profile profile_for(Settings const& s, Remarks& remarks) {
         return p;
     }
     if (s.measuring.voice.empty())
-        throw InputError(
-            "there is nothing to say where this singer's resonances should be",
-            "name the voice (--voice tenor), a profile (--singer me.yaml), or --into an existing profile");
+        throw InputError(worded("there is nothing to say where this singer's resonances should be"),
+                         worded("name the voice (--voice tenor), a profile (--singer me.yaml), or --into an "
+                                "existing profile"));
     Profile p;
     p.singer = io::built_in_voice(voice_of(s.measuring.voice));
     return p;
@@ -71,7 +72,7 @@ Profile profile_for(Settings const& s, Remarks& remarks) {
 std::string name_of(Settings const& s, Profile const& profile) {
     if (!s.name.empty()) return s.name;
     if (!profile.singer.average) return profile.singer.name;
-    return s.into.empty() ? "New probes" : std::filesystem::path(s.into).stem().string();
+    return s.into.empty() ? worded("New probes") : std::filesystem::path(s.into).stem().string();
 }
 
 void write_into(Settings const& s, Profile const& profile, analysis::Measurements const& m) {
@@ -83,7 +84,7 @@ void write_into(Settings const& s, Profile const& profile, analysis::Measurement
     };
     // Another run may begin the profile in the same moment: then it is there to be extended.
     if (std::filesystem::exists(s.into) || !began()) io::extend_profile(s.into, history, shifts);
-    say(fmt::format("{}: {} measurements written, {}\n", s.into, history.size(), s.date));
+    say(worded("{0}: {1} measurements written, {2}", s.into, history.size(), s.date) + "\n");
 }
 
 void run(Settings s) {
@@ -114,8 +115,8 @@ void run(Settings s) {
     if (!s.outputs.prints()) say(report::refusals_text(m, files));
     if (m.vowels.empty())
         throw InputError(
-            "no take gives a result",
-            "see the reason of each above, and record again: softly and briefly, never when hoarse");
+            worded("no take gives a result"),
+            worded("see the reason of each above, and record again: softly and briefly, never when hoarse"));
     if (!s.into.empty()) write_into(s, profile, m);
 }
 

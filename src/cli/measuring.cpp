@@ -3,6 +3,7 @@
 
 #include "vowelway/analysis/reference.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/io/audio/read_audio.hpp"
 #include "vowelway/io/audio/read_cues.hpp"
 #include "vowelway/io/profile/built_in.hpp"
@@ -35,7 +36,7 @@ std::vector<std::string> inputs_of(MeasuringOptions const& o) {
 std::vector<analysis::Recording> read_recordings(MeasuringOptions const& o, Remarks& remarks) {
     std::vector<io::Cue> cues;
     if (!o.cues.empty()) {
-        if (o.audio.size() != 1) bad_command_line("--cues", "goes with one recording");
+        if (o.audio.size() != 1) bad_command_line("--cues", worded("goes with one recording"));
         cues = io::read_cues(o.cues);
     }
     std::vector<TimeSpan> spans;
@@ -50,13 +51,14 @@ std::vector<analysis::Recording> read_recordings(MeasuringOptions const& o, Rema
                                           [&](std::span<float const> s) { return listener.hear(s); });
         r.heard = listener.finish();
         if (listener.overfull())
-            throw InputError(fmt::format("has more than {:.0f} s of sound", in_seconds(analysis::most_sound)),
-                             "cut out the part with the vowels: one breath is enough", Place{path, 0, 0, {}});
+            throw InputError(worded("has more than {0} s of sound",
+                                    fmt::format("{:.0f}", in_seconds(analysis::most_sound))),
+                             worded("cut out the part with the vowels: one breath is enough"),
+                             Place{path, 0, 0, {}});
         if (!cues.empty() && cues.back().span.end > r.heard.length + seconds(0.05))
-            throw InputError(fmt::format("the cues go on to {} but the recording ends at {}",
-                                         io::clock_time(cues.back().span.end),
-                                         io::clock_time(r.heard.length)),
-                             "use the cues of this recording", Place{o.cues, 0, 0, {}});
+            throw InputError(worded("the cues go on to {0} but the recording ends at {1}",
+                                    io::clock_time(cues.back().span.end), io::clock_time(r.heard.length)),
+                             worded("use the cues of this recording"), Place{o.cues, 0, 0, {}});
         for (auto const& c : cues) r.cued.push_back(c.vowel);
         r.band = analysis::band_of(facts.rate);
         r.clipped = facts.clipped;
@@ -83,8 +85,9 @@ analysis::MeasureRequest request_for(MeasuringOptions const& o, Singer const& re
     request.reference = reference;
     if (!o.vowels.empty()) request.vowels = parse_vowels(o.vowels);
     if (request.vowels.empty() && o.cues.empty())
-        bad_command_line("--vowels",
-                         "list the vowels that were said, such as --vowels \"i e a o u\", or give --cues");
+        bad_command_line(
+            "--vowels",
+            worded("list the vowels that were said, such as --vowels \"i e a o u\", or give --cues"));
     request.repeat = o.repeat;
     if (!o.probe.empty()) request.kind = analysis::parse_probe_kind(o.probe);
     analysis::use_shifts(request, known);

@@ -4,6 +4,7 @@
 #include "cli/commands.hpp"
 #include "cli/page_folder.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <unistd.h>
 
@@ -28,8 +29,9 @@ fs::path server_program() {
     auto const here = fs::read_symlink("/proc/self/exe", none).parent_path();
     for (auto const* place : {"vowelway-open", "../open/vowelway-open"})
         if (fs::is_regular_file(here / place, none)) return here / place;
-    throw InputError("the program vowelway-open is not there",
-                     "build it with Debian's libcpp-httplib-dev, or open vowelway.html itself in a browser");
+    throw InputError(
+        worded("the program vowelway-open is not there"),
+        worded("build it with Debian's libcpp-httplib-dev, or open vowelway.html itself in a browser"));
 }
 
 /// Becomes the server, so that Ctrl-C and exit code are its own.
@@ -39,7 +41,7 @@ void run(Options const& o) {
          browser = std::string(o.no_browser ? "" : "xdg-open");
     char* const arguments[] = {program.data(), where.data(), port.data(), browser.data(), nullptr};
     execv(program.c_str(), arguments);
-    throw InputError("cannot start " + program, "check that it may be run");
+    throw InputError(worded("cannot start {0}", program), worded("check that it may be run"));
 }
 
 } // namespace

@@ -4,6 +4,7 @@
 #include "cli/help/wrap.hpp"
 #include "cli/standard_output.hpp"
 #include "core/visible.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/files/write.hpp"
 
 #include <fmt/format.h>
@@ -69,7 +70,8 @@ Writer const& writer_of(std::vector<Writer> const& writers, Form form) {
 
 void refuse_what_is_read(std::string const& output, std::vector<std::string> const& inputs) {
     if (std::ranges::any_of(inputs, [&](auto const& input) { return same_file(output, input); }))
-        bad_command_line("--output", output + " is a file to be read; name another, or add --overwrite");
+        bad_command_line("--output",
+                         worded("{0} is a file to be read; name another, or add --overwrite", output));
 }
 
 void Outputs::add_to(Command& command, std::vector<Form> const& forms) {
@@ -77,14 +79,14 @@ void Outputs::add_to(Command& command, std::vector<Form> const& forms) {
     as_ = row_of(forms.front()).as;
     command
         .repeated("-o,--output", files_,
-                  fmt::format("file to write, by its ending: {}; - for standard output; may be repeated",
-                              endings_of(forms)))
+                  worded("file to write, by its ending: {0}; - for standard output; may be repeated",
+                         endings_of(forms)))
         .called("FILE");
     std::vector<std::string> names;
     for (auto const form : forms)
         if (auto const as = row_of(form).as; !as.empty()) names.emplace_back(as);
-    command.value("--as", as_, "form on standard output").one_of(names).shows_default();
-    command.flag("--overwrite", overwrite_, "an output may replace a file that was read");
+    command.value("--as", as_, worded("form on standard output")).one_of(names).shows_default();
+    command.flag("--overwrite", overwrite_, worded("an output may replace a file that was read"));
 }
 
 void Outputs::check(std::vector<std::string> const& inputs) const {
@@ -92,7 +94,7 @@ void Outputs::check(std::vector<std::string> const& inputs) const {
         if (file == "-") continue;
         if (std::ranges::none_of(forms_, [&](Form form) { return has_ending(form, file); }))
             bad_command_line("--output",
-                             fmt::format("{} has no known ending; use one of {}", file, endings_of(forms_)));
+                             worded("{0} has no known ending; use one of {1}", file, endings_of(forms_)));
         if (overwrite_) continue;
         refuse_what_is_read(file, inputs);
     }
@@ -126,7 +128,7 @@ void Outputs::write(std::vector<Writer> const& writers) const {
         auto const form = *std::ranges::find_if(forms_, [&](Form f) { return has_ending(f, file); });
         if (auto const& save = writer_of(writers, form).save) {
             save(file);
-            say("wrote " + file + "\n");
+            say(worded("wrote {0}", file) + "\n");
             continue;
         }
         std::vector<chart::Document> documents;
@@ -137,7 +139,7 @@ void Outputs::write(std::vector<Writer> const& writers) const {
         for (auto const& document : documents) {
             auto const name = with_suffix(file, document.suffix);
             files::write(name, document.bytes);
-            say("wrote " + name.string() + "\n");
+            say(worded("wrote {0}", name.string()) + "\n");
         }
     }
     finish_standard_output();

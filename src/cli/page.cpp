@@ -9,6 +9,7 @@
 #include "cli/standard_output.hpp"
 #include "diction/synthesis/recording.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/files/read.hpp"
 #include "vowelway/files/write.hpp"
 #include "vowelway/io/profile/built_in.hpp"
@@ -95,20 +96,21 @@ std::string within_html(std::string json) {
 
 void run(Options const& o) {
     if (fs::path(o.output).extension() != ".html")
-        bad_command_line("--output", o.output + " is no page; let its name end in .html");
+        bad_command_line("--output", worded("{0} is no page; let its name end in .html", o.output));
     auto const inputs = inputs_of(o.plan);
     if (!o.overwrite) refuse_what_is_read(o.output, inputs);
     if (o.plan.technique.find('.') != std::string::npos)
-        bad_command_line("--technique", "a page knows the techniques that come with the program");
+        bad_command_line("--technique", worded("a page knows the techniques that come with the program"));
     auto page = files::read((page_folder(o.folder) / "vowelway.html").string(), largest_page);
     auto const at = page.find(place);
     if (at == std::string::npos)
-        throw InputError("is not the page of this version", "build it again with sh src/page/make.sh",
+        throw InputError(worded("is not the page of this version"),
+                         worded("build it again with sh src/page/make.sh"),
                          {(page_folder(o.folder) / "vowelway.html").string(), 0, 0, {}});
     auto lesson = lesson_of(o.plan).dump(-1, ' ', false, Json::error_handler_t::replace);
     page.insert(at + place.find("</"), within_html(std::move(lesson)));
     files::write(o.output, page);
-    say("wrote " + o.output + "\n");
+    say(worded("wrote {0}", o.output) + "\n");
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 #include "cli/page_folder.hpp"
 
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <cstdlib>
 
@@ -18,14 +19,15 @@ fs::path page_folder(std::string const& given) {
         return page_folder(named);
     if (!given.empty()) {
         if (holds_page(given)) return given;
-        throw InputError("holds no page", "name the folder that sh src/page/make.sh builds",
+        throw InputError(worded("holds no page"), worded("name the folder that sh src/page/make.sh builds"),
                          {given, 0, 0, {}});
     }
     std::error_code none;
     auto const program = fs::read_symlink("/proc/self/exe", none).parent_path();
     for (auto const* place : {"../share/vowelway/page", "../../../page/out"}) // installed; BUILD/NAME/src/cli
         if (holds_page(program / place)) return fs::weakly_canonical(program / place, none);
-    throw InputError("the page is not built", "run sh src/page/make.sh, or name its folder with --page");
+    throw InputError(worded("the page is not built"),
+                     worded("run sh src/page/make.sh, or name its folder with --page"));
 }
 
 } // namespace vowelway::cli

@@ -8,6 +8,7 @@
 #include "vowelway/chart/draw.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/core/thread_pool.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/files/read.hpp"
 #include "vowelway/io/score/mark_score.hpp"
 #include "vowelway/plan/make_plan.hpp"
@@ -44,8 +45,9 @@ chart::ChartOptions charts_of(Options const& o) {
 void check(Options const& o) {
     o.outputs.check(inputs_of(o.plan, o.look));
     if (auto const score = o.outputs.first(Form::score); !score.empty() && o.plan.score.empty())
-        bad_command_line("--output", score + " is a score, and there is no SCORE to mark; name one");
-    if (o.plan.score.empty() && o.plan.range.empty()) missing("a SCORE or --range");
+        bad_command_line("--output",
+                         worded("{0} is a score, and there is no SCORE to mark; name one", score));
+    if (o.plan.score.empty() && o.plan.range.empty()) missing(worded("a SCORE or --range"));
 }
 
 std::string text_of(plan::Plan const& plan, Options const& o) {

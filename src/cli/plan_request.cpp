@@ -2,6 +2,7 @@
 #include "cli/plan_request.hpp"
 
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/diction/sing_words.hpp"
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/technique/read_technique.hpp"
@@ -17,8 +18,8 @@ Tuning tuning_of(PlanOptions const& o, Singer const& singer) {
     if (o.a4.empty()) return singer.tuning;
     auto const a4 = parse_frequency(o.a4, Tuning{});
     if (a4 < hertz(380) || a4 > hertz(500))
-        throw InputError("--a4 " + o.a4 + " is not a tuning of A4",
-                         "give 380 to 500 Hz; the standard is 440 Hz");
+        throw InputError(worded("--a4 {0} is not a tuning of A4", o.a4),
+                         worded("give 380 to 500 Hz; the standard is 440 Hz"));
     return Tuning{a4};
 }
 
@@ -44,8 +45,8 @@ Passage read_passage(PlanOptions const& o, io::ScoreOptions const& options) {
     if (!o.language.empty()) {
         diction.language = diction::parse_language(o.language);
         if (!diction.language)
-            throw InputError("--language " + o.language + " is not known",
-                             "give a tag such as it, la, de, fr, en, es");
+            throw InputError(worded("--language {0} is not known", o.language),
+                             worded("give a tag such as it, la, de, fr, en, es"));
     }
     if (!o.words.empty()) diction.words = diction::read_word_list(o.words);
     set_vowels(passage, diction);
@@ -66,7 +67,7 @@ void add_song_options(Command& command, PlanOptions& o) {
         .between(-36.0, 36.0);
     command
         .value("--technique", o.technique,
-               fmt::format("{}, or a YAML file", fmt::join(io::technique_names(), ", ")))
+               worded("{0}, or a YAML file", fmt::format("{}", fmt::join(io::technique_names(), ", "))))
         .shows_default();
     command.value("--draws", o.draws, "random draws within the deviations, for the certainty of each advice")
         .between(0, 10000)

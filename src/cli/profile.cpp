@@ -8,6 +8,7 @@
 #include "vowelway/analysis/history.hpp"
 #include "vowelway/chart/draw_singer.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/profile/read_profile.hpp"
 #include "vowelway/report/compare_report.hpp"
@@ -42,7 +43,7 @@ void show(Settings const& settings) {
     picture.tract = plan::tract_length_of(picture.singer, averages);
     picture.among = plan::place_among(picture.singer, averages);
     if (picture.singer.average)
-        picture.remarks.push_back({Remark::Kind::caution, std::string(average_voice_notice)});
+        picture.remarks.push_back({Remark::Kind::caution, std::string(reworded(average_voice_notice))});
     print_remarks(picture.remarks);
     chart::SingerSheet const sheet{picture.singer};
     settings.outputs.write({{Form::table, [&] { return singer_text(picture); }},
@@ -53,8 +54,8 @@ void show(Settings const& settings) {
 void history(Settings const& settings) {
     settings.outputs.check({settings.singer});
     if (auto const type = parse_voice_type(settings.singer); type && *type != VoiceType::other)
-        throw InputError("the average " + settings.singer + " has no history",
-                         "name the profile of a singer");
+        throw InputError(worded("the average {0} has no history", settings.singer),
+                         worded("name the profile of a singer"));
     auto const profile = io::read_whole_profile(settings.singer);
     auto const vowels = settings.vowels.empty() ? std::vector<Vowel>{} : parse_vowels(settings.vowels);
     auto const list = analysis::history_of(profile, vowels);
@@ -68,15 +69,16 @@ void add_profile(Command& program) {
     auto command = program.add("profile", "What is known about a singer");
     command.needs_command();
     command.footer("Example: vowelway profile show me.yaml");
-    auto const add = [&](char const* name, char const* says, std::vector<Form> const& forms) {
+    auto const add = [&](char const* name, std::string_view says, std::vector<Form> const& forms) {
         auto settings = std::make_shared<Settings>();
-        auto sub = command.add(name, says);
+        auto sub = command.add(name, std::string(says));
         sub.value("SINGER", settings->singer, "a profile, or a voice type").required();
         settings->outputs.add_to(sub, forms);
         return std::pair(sub, settings);
     };
     auto [shown, show_settings] = add(
-        "show", "Resonances as frequencies and pitches, tract length, nearest voice types; a sheet to print",
+        "show",
+        to_word("Resonances as frequencies and pitches, tract length, nearest voice types; a sheet to print"),
         {Form::table, Form::json, Form::chart});
     add_chart_look(shown, show_settings->look);
     shown.footer(
@@ -84,7 +86,8 @@ void add_profile(Command& program) {
     shown.runs([settings = show_settings] { show(*settings); });
     add_profile_new(command);
     auto [past, past_settings] =
-        add("history", "Every measurement, and what changed from one to the next", {Form::table, Form::json});
+        add("history", to_word("Every measurement, and what changed from one to the next"),
+            {Form::table, Form::json});
     past.value("--vowels", past_settings->vowels, "only these vowels, \"i e a o u\" (IPA or X-SAMPA)");
     past.footer("Example: vowelway profile history me.yaml --vowels \"a e\"");
     past.runs([settings = past_settings] { history(*settings); });

@@ -5,6 +5,7 @@
 #include "cli/standard_output.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/core/singer.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/files/write.hpp"
 #include "vowelway/io/profile/built_in.hpp"
 
@@ -19,14 +20,14 @@ namespace vowelway::cli {
 namespace {
 
 struct Settings {
-    std::string file, name = "New singer", voice;
+    std::string file, name = worded("New singer"), voice;
 };
 
 VoiceType voice_of(std::string const& name) {
     auto const voice = parse_voice_type(name);
     if (voice && *voice != VoiceType::other) return *voice;
-    throw InputError("there is no voice type \"" + name + "\"",
-                     "name bass, baritone, tenor, countertenor, alto, mezzo, soprano or treble");
+    throw InputError(worded("there is no voice type \"{0}\"", name),
+                     worded("name bass, baritone, tenor, countertenor, alto, mezzo, soprano or treble"));
 }
 
 /// Between double quotes of YAML.
@@ -41,25 +42,26 @@ long tens(Frequency f) { return std::lround(in_hertz(f) / 10) * 10; }
 /// Questions as comments, each with an example; the numbers of the average voice only as such.
 std::string template_for(std::string const& name, VoiceType type) {
     auto const average = io::built_in_voice(type);
-    auto out = fmt::format(
-        "# The profile of a singer. Lines that begin with # are questions and examples:\n"
-        "# answer a question by taking away its # and putting in your own values.\n"
-        "vowelway: 1\n"
-        "singer: {}\n"
-        "voice: {}\n\n"
-        "# From which note to which is singing comfortable?\n"
-        "#range: {}\n\n"
-        "# How is your A4 tuned, if not to 440 Hz?\n"
-        "#a4: 442 Hz\n\n"
-        "# How and when were the resonances found: whisper, creak, sung, or typed (by ear)?\n"
-        "#source: {{method: creak, date: 2026-10-03, note: \"first lesson\"}}\n\n"
-        "# Where are the resonances of each vowel, in Hz or as a pitch, and how sure is it?\n"
-        "# The numbers are those of the average {}, nobody's own: take them as examples only.\n"
-        "# To measure instead: vowelway measure take.wav --vowels \"i e a o u\" --voice {} --into new.yaml\n"
-        "# (a soft whisper or a relaxed creak of a few seconds; never when hoarse; stop if it tires you).\n"
-        "vowels:\n",
-        quoted(name), to_string(type), average.range ? average.range->str() : "C3..A4", to_string(type),
-        to_string(type));
+    auto const voice = to_string(type);
+    auto out =
+        worded("# The profile of a singer. Lines that begin with # are questions and examples:\n"
+               "# answer a question by taking away its # and putting in your own values.") +
+        fmt::format("\nvowelway: 1\nsinger: {}\nvoice: {}\n\n", quoted(name), voice) +
+        worded("# From which note to which is singing comfortable?") +
+        fmt::format("\n#range: {}\n\n", average.range ? average.range->str() : "C3..A4") +
+        worded("# How is your A4 tuned, if not to 440 Hz?") + "\n#a4: 442 Hz\n\n" +
+        worded("# How and when were the resonances found: whisper, creak, sung, or typed (by ear)?") +
+        fmt::format("\n#source: {{method: creak, date: 2026-10-03, note: \"{}\"}}\n\n",
+                    worded("first lesson")) +
+        worded("# Where are the resonances of each vowel, in Hz or as a pitch, and how sure is it?\n"
+               "# The numbers are those of the average {0}, nobody's own: take them as examples only.\n"
+               "# To measure instead: {1}\n"
+               "# (a soft whisper or a relaxed creak of a few seconds; never when hoarse; stop if it tires "
+               "you).",
+               reworded(voice),
+               fmt::format("vowelway measure take.wav --vowels \"i e a o u\" --voice {} --into new.yaml",
+                           voice)) +
+        "\nvowels:\n";
     for (auto const& v : average.vowels)
         out += fmt::format("#  {}: {{fR1: {} Hz ± 30, fR2: {} Hz ± 80}}\n", v.vowel.ipa(), tens(v.r1.centre),
                            tens(v.r2.centre));
@@ -73,8 +75,9 @@ void run(Settings const& s) {
         finish_standard_output();
         return;
     }
-    if (!files::create(s.file, text)) throw InputError(s.file + " is there already", "name a new file");
-    say("wrote " + s.file + "\n");
+    if (!files::create(s.file, text))
+        throw InputError(worded("{0} is there already", s.file), worded("name a new file"));
+    say(worded("wrote {0}", s.file) + "\n");
 }
 
 } // namespace

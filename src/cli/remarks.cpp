@@ -2,13 +2,15 @@
 #include "cli/remarks.hpp"
 
 #include "cli/standard_output.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <string>
 
 namespace vowelway::cli {
 
 void print_remarks(Remarks const& remarks) {
-    for (auto const& remark : remarks) say(std::string(to_string(remark.kind)) + ": " + remark.text + "\n");
+    for (auto const& remark : remarks)
+        say(std::string(reworded(to_string(remark.kind))) + ": " + remark.text + "\n");
 }
 
 } // namespace vowelway::cli

@@ -3,6 +3,7 @@
 
 #include "core/visible.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <iostream>
 
@@ -15,8 +16,8 @@ void say(std::string_view text) { std::cerr << visible(text); }
 void finish_standard_output() {
     std::cout.flush();
     if (!std::cout)
-        throw InputError("cannot write to standard output",
-                         "check the disk, or the program that reads the output");
+        throw InputError(worded("cannot write to standard output"),
+                         worded("check the disk, or the program that reads the output"));
 }
 
 } // namespace vowelway::cli

@@ -5,6 +5,7 @@
 #include "cli/remarks.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/core/input_text.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/diction/sing_words.hpp"
 #include "vowelway/files/read.hpp"
 #include "vowelway/report/words_report.hpp"
@@ -35,13 +36,13 @@ std::string text_of(std::vector<std::string> const& arguments) {
         auto const& one = arguments.front();
         if (one == "-") {
             auto text = files::read_standard_input(longest);
-            require_text(text, "standard input");
+            require_text(text, worded("standard input"));
             return text;
         }
         std::error_code error;
         if (std::filesystem::is_regular_file(one, error)) return files::read_text(one, longest);
         if (one.ends_with(".txt"))
-            throw InputError("there is no such file", "check the name", Place{one, 0, 0, ""});
+            throw InputError(worded("there is no such file"), worded("check the name"), Place{one, 0, 0, ""});
     }
     std::string out;
     for (auto const& part : arguments) out += (out.empty() ? "" : " ") + part;
@@ -60,19 +61,20 @@ void run(Settings const& settings) {
     if (settings.language.empty()) {
         auto const guess = diction::guess_language(text);
         language = guess.language;
-        print_remarks(
-            {{guess.sure ? Remark::Kind::assumed : Remark::Kind::guessed,
-              fmt::format("the language is taken to be {} ({})", to_string(language), guess.evidence)}});
+        print_remarks({{guess.sure ? Remark::Kind::assumed : Remark::Kind::guessed,
+                        worded("the language is taken to be {0} ({1})", reworded(to_string(language)),
+                               guess.evidence)}});
     } else {
         auto const named = diction::parse_language(settings.language);
         if (!named)
-            throw InputError("the language \"" + settings.language + "\" is unknown",
-                             "give a tag such as it, la, de, fr, en or es");
+            throw InputError(worded("the language \"{0}\" is unknown", settings.language),
+                             worded("give a tag such as it, la, de, fr, en or es"));
         language = *named;
     }
     auto const words = transcribe(text, language, options);
     if (words.empty())
-        throw InputError("the text has no words", "write some words, a file or - for the standard input");
+        throw InputError(worded("the text has no words"),
+                         worded("write some words, a file or - for the standard input"));
     settings.outputs.write({{Form::table, [&] { return report::words_text(words); }},
                             {Form::json, [&] { return report::words_json(words, tag(language)); }}});
 }

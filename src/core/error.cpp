@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <utility>
 
@@ -8,7 +9,7 @@ namespace vowelway {
 std::string Place::str() const {
     std::string out = file;
     if (line > 0) {
-        out += (out.empty() ? "line " : ":") + std::to_string(line);
+        out = out.empty() ? worded("line {0}", line) : out + ":" + std::to_string(line);
         if (column > 0) out += ":" + std::to_string(column);
     }
     if (!musical.empty()) out += (out.empty() ? "" : ", ") + musical;
@@ -47,11 +48,11 @@ void InputError::compose() {
 std::string_view to_string(Remark::Kind kind) {
     switch (kind) {
     case Remark::Kind::assumed:
-        return "assumed";
+        return to_word("assumed");
     case Remark::Kind::guessed:
-        return "guessed";
+        return to_word("guessed");
     case Remark::Kind::caution:
-        return "caution";
+        return to_word("caution");
     }
     return "";
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "core/interval_words.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <cmath>
 #include <locale>
@@ -9,15 +10,15 @@ namespace vowelway {
 
 std::string interval_in_words(double semitones) {
     double const far = std::abs(semitones);
-    std::ostringstream out;
-    out.imbue(std::locale::classic());
-    if (far == 12)
-        out << "an octave";
-    else if (std::fmod(far, 12) == 0)
-        out << far / 12 << " octaves";
-    else
-        out << far << (far == 1 ? " semitone" : " semitones");
-    return out.str() + (semitones < 0 ? " lower" : " higher");
+    bool const octaves = far > 0 && std::fmod(far, 12) == 0;
+    std::ostringstream number;
+    number.imbue(std::locale::classic());
+    number << (octaves ? far / 12 : far);
+    auto const interval = far == 12  ? worded("an octave")
+                          : octaves  ? worded("{0} octaves", number.str())
+                          : far == 1 ? worded("1 semitone")
+                                     : worded("{0} semitones", number.str());
+    return semitones < 0 ? worded("{0} lower", interval) : worded("{0} higher", interval);
 }
 
 } // namespace vowelway

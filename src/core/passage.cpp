@@ -2,6 +2,7 @@
 #include "vowelway/core/passage.hpp"
 
 #include "core/interval_words.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 
@@ -38,12 +39,13 @@ std::string SungNote::text() const {
 
 std::string transposition_of(Passage const& passage) {
     if (passage.transposed == 0) return "";
-    return "sung " + interval_in_words(passage.transposed) + " than written";
+    return worded("sung {0} than written", interval_in_words(passage.transposed));
 }
 
 std::pair<Pitch, Pitch> compass(Passage const& passage) {
     if (passage.notes.empty())
-        throw InputError("the passage has no notes", "give a passage with at least one sung note");
+        throw InputError(worded("the passage has no notes"),
+                         worded("give a passage with at least one sung note"));
     auto const by_pitch = [](SungNote const& a, SungNote const& b) { return a.pitch < b.pitch; };
     auto const [low, high] = std::minmax_element(passage.notes.begin(), passage.notes.end(), by_pitch);
     return {low->pitch, high->pitch};

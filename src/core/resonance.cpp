@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/core/resonance.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <cmath>
 
@@ -14,17 +15,17 @@ Cents Resonance::sd_cents() const { return {1200 * std::log2(1 + sd.value() / ce
 std::string_view to_string(Method method) {
     switch (method) {
     case Method::typed:
-        return "typed";
+        return to_word("typed");
     case Method::whisper:
-        return "whisper";
+        return to_word("whisper");
     case Method::creak:
-        return "creak";
+        return to_word("creak");
     case Method::sung:
-        return "sung";
+        return to_word("sung");
     case Method::published:
-        return "published";
+        return to_word("published");
     case Method::estimated:
-        return "estimated";
+        return to_word("estimated");
     }
     return "";
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/core/singer.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 
@@ -8,23 +9,23 @@ namespace vowelway {
 std::string_view to_string(VoiceType voice) {
     switch (voice) {
     case VoiceType::bass:
-        return "bass";
+        return to_word("bass");
     case VoiceType::baritone:
-        return "baritone";
+        return to_word("baritone");
     case VoiceType::tenor:
-        return "tenor";
+        return to_word("tenor");
     case VoiceType::countertenor:
-        return "countertenor";
+        return to_word("countertenor");
     case VoiceType::alto:
-        return "alto";
+        return to_word("alto");
     case VoiceType::mezzo:
-        return "mezzo";
+        return to_word("mezzo");
     case VoiceType::soprano:
-        return "soprano";
+        return to_word("soprano");
     case VoiceType::treble:
-        return "treble";
+        return to_word("treble");
     case VoiceType::other:
-        return "other";
+        return to_word("other");
     }
     return "";
 }

@@ -13,12 +13,12 @@ struct Question {
     std::string_view name;
     std::string (*answer)(Json const&, std::string_view);
 };
-constexpr std::array questions{Question{"choices", choices_told},  Question{"singer", singer_told},
-                               Question{"voices", voices_told},    Question{"song", song_told},
-                               Question{"sheet", sheet_drawn},     Question{"note", note_told},
-                               Question{"marked", score_marked},   Question{"beside", plans_beside},
-                               Question{"keys", keys_told},        Question{"frequency", frequency_told},
-                               Question{"practice", practice_told}};
+constexpr std::array questions{Question{"choices", choices_told},   Question{"singer", singer_told},
+                               Question{"voices", voices_told},     Question{"song", song_told},
+                               Question{"sheet", sheet_drawn},      Question{"note", note_told},
+                               Question{"marked", score_marked},    Question{"beside", plans_beside},
+                               Question{"keys", keys_told},         Question{"frequency", frequency_told},
+                               Question{"practice", practice_told}, Question{"say", language_said}};
 
 } // namespace
 

@@ -25,5 +25,8 @@ std::string keys_told(Json const& request, std::string_view bytes);
 std::string practice_told(Json const& request, std::string_view bytes);  // asks_practice.cpp
 std::string frequency_told(Json const& request, std::string_view bytes); // pitch_told.cpp
 std::string choices_told(Json const& request, std::string_view bytes);   // asks_choices.cpp
+/// From now on every answer is told in request["language"]; InputError where that is none of
+/// io::wording_codes().
+std::string language_said(Json const& request, std::string_view bytes);
 
 } // namespace vowelway::page

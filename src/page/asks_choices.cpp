@@ -2,8 +2,10 @@
 // What a page offers to choose from.
 #include "page/asks.hpp"
 
+#include "vowelway/core/wording.hpp"
 #include "vowelway/diction/language.hpp"
 #include "vowelway/io/technique/read_technique.hpp"
+#include "vowelway/io/wording/read_wording.hpp"
 #include "vowelway/report/plan_report.hpp"
 
 namespace vowelway::page {
@@ -17,8 +19,16 @@ std::string choices_told(Json const&, std::string_view) {
         out["languages"].push_back(
             {{"tag", tag(language)}, {"name", to_string(language)}, {"rules", has_diction_rules(language)}});
     }
-    out["caution"] = report::voice_caution;
+    out["caution"] = reworded(report::voice_caution);
     return out.dump();
+}
+
+std::string language_said(Json const& request, std::string_view) {
+    auto const code = request.value("language", "en");
+    auto wording = io::built_in_wording(code);
+    if (!wording) throw InputError("the language " + code + " is not spoken here", "name one of the list");
+    set_wording(std::move(*wording));
+    return Json{{"language", wording_language()}, {"languages", io::wording_codes()}}.dump();
 }
 
 } // namespace vowelway::page

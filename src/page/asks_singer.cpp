@@ -4,6 +4,7 @@
 #include "page/text_measurer.hpp"
 
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/profile/read_profile.hpp"
 #include "vowelway/plan/compare.hpp"
@@ -31,7 +32,7 @@ std::string singer_told(Json const& request, std::string_view) {
     picture.tract = plan::tract_length_of(picture.singer, averages);
     picture.among = plan::place_among(picture.singer, averages);
     if (picture.singer.average)
-        picture.remarks.push_back({Remark::Kind::caution, std::string(average_voice_notice)});
+        picture.remarks.push_back({Remark::Kind::caution, std::string(reworded(average_voice_notice))});
     return report::singer_json(picture);
 }
 

@@ -3,6 +3,7 @@
 
 #include "vowelway/analysis/reference.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/profile/read_profile.hpp"
 #include "vowelway/io/technique/read_technique.hpp"
@@ -144,7 +145,7 @@ plan::PlanRequest plan_request(Json const& request, std::string_view score) {
 plan::Plan const& planned(Json const& request, std::string_view score) {
     static std::string key; // the module has one thread
     static std::optional<plan::Plan> last;
-    auto wanted = key_of(request, score);
+    auto wanted = std::string(wording_language()) + key_of(request, score); // a plan holds sentences
     if (!last || key != wanted) {
         last.reset();
         last = make_plan(plan_request(request, score));

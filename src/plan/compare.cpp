@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/plan/compare.hpp"
 
+#include "vowelway/core/wording.hpp"
 #include "vowelway/plan/crossings.hpp"
 #include "vowelway/plan/known_resonances.hpp"
 
@@ -45,8 +46,8 @@ std::vector<Vowel> usual_vowels(std::vector<ComparedSinger> const& singers) {
 
 Comparison compare_singers(std::vector<ComparedSinger> singers, std::vector<Vowel> vowels) {
     if (singers.size() < 2)
-        throw InputError("there is only one singer to compare",
-                         "name at least two profiles or voice types, or --voices");
+        throw InputError(worded("there is only one singer to compare"),
+                         worded("name at least two profiles or voice types, or --voices"));
     if (vowels.empty()) vowels = usual_vowels(singers);
     for (auto& v : vowels) v = v.quality();
     std::stable_sort(vowels.begin(), vowels.end(), before_on_the_rim);
@@ -73,7 +74,7 @@ Comparison compare_singers(std::vector<ComparedSinger> singers, std::vector<Vowe
     for (auto& [singer, reference] : singers) {
         if (singer.average)
             out.remarks.push_back(
-                {Remark::Kind::caution, singer.name + ": " + std::string(average_voice_notice)});
+                {Remark::Kind::caution, singer.name + ": " + std::string(reworded(average_voice_notice))});
         out.singers.push_back(std::move(singer));
     }
     return out;
@@ -82,17 +83,17 @@ Comparison compare_singers(std::vector<ComparedSinger> singers, std::vector<Vowe
 std::optional<GenericPassaggio> generic_passaggio(VoiceType voice) {
     switch (voice) {
     case VoiceType::bass:
-        return GenericPassaggio{"lyric bass", {'A', -1, 3}, {'D', -1, 4}};
+        return GenericPassaggio{to_word("lyric bass"), {'A', -1, 3}, {'D', -1, 4}};
     case VoiceType::baritone:
-        return GenericPassaggio{"lyric baritone", {'B', 0, 3}, {'E', 0, 4}};
+        return GenericPassaggio{to_word("lyric baritone"), {'B', 0, 3}, {'E', 0, 4}};
     case VoiceType::tenor:
-        return GenericPassaggio{"lyric tenor", {'D', 0, 4}, {'G', 0, 4}};
+        return GenericPassaggio{to_word("lyric tenor"), {'D', 0, 4}, {'G', 0, 4}};
     case VoiceType::alto:
-        return GenericPassaggio{"contralto", {'G', 0, 4}, {'D', 0, 5}};
+        return GenericPassaggio{to_word("contralto"), {'G', 0, 4}, {'D', 0, 5}};
     case VoiceType::mezzo:
-        return GenericPassaggio{"mezzo-soprano", {'E', 0, 4}, {'E', 0, 5}};
+        return GenericPassaggio{to_word("mezzo-soprano"), {'E', 0, 4}, {'E', 0, 5}};
     case VoiceType::soprano:
-        return GenericPassaggio{"soprano", {'E', -1, 4}, {'F', 1, 5}};
+        return GenericPassaggio{to_word("soprano"), {'E', -1, 4}, {'F', 1, 5}};
     case VoiceType::countertenor:
     case VoiceType::treble:
     case VoiceType::other:

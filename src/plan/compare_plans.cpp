@@ -3,6 +3,7 @@
 
 #include "core/interval_words.hpp"
 #include "core/ranges.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -79,21 +80,21 @@ bool same_passage(Plan const& a, Plan const& b) {
 std::string_view to_string(Parting parting) {
     switch (parting) {
     case Parting::none:
-        return "none";
+        return to_word("none");
     case Parting::advice:
-        return "advice";
+        return to_word("advice");
     case Parting::shape:
-        return "shape";
+        return to_word("shape");
     case Parting::sound:
-        return "sound";
+        return to_word("sound");
     }
     return "";
 }
 
 PlansCompared compare_plans(Plan first, Plan second) {
     if (!same_passage(first, second))
-        throw InputError("the two plans have different notes or vowels",
-                         "make both from the same part and verse of the same score, in the same key");
+        throw InputError(worded("the two plans have different notes or vowels"),
+                         worded("make both from the same part and verse of the same score, in the same key"));
     PlansCompared out{.plans = {std::move(first), std::move(second)},
                       .notes = {},
                       .times = {},
@@ -118,8 +119,8 @@ PlansCompared compare_plans(Plan first, Plan second) {
         out.notes.push_back(c);
     }
     if (out.notes.empty())
-        throw InputError("the passage has no vowel to compare",
-                         "give a score with words, or a passage with vowels");
+        throw InputError(worded("the passage has no vowel to compare"),
+                         worded("give a score with words, or a passage with vowels"));
     if (int const octaves = octaves_between(a, b); octaves != 0)
         out.remarks.push_back({Remark::Kind::assumed, "pitches are those of " + a.singer.name + "; " +
                                                           b.singer.name + " sings " +

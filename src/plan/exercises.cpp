@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "plan/exercises.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -67,10 +68,12 @@ std::optional<Exercise> scale_to(Plan const& plan, Watched const& watched) {
         out.sung[3] = shade.ipa();
         out.sung[6] = own.ipa();
     }
-    out.how = "begin on " + slashed(own) + "; on the upper notes " +
-              (shade == own ? "" : "toward " + slashed(shade) + ", ") + watched.words +
-              "; come back on the way down";
-    out.listen = "the top rings like the bottom, and no step is heard where the vowel changes";
+    out.how = shade == own
+                  ? worded("begin on {0}; on the upper notes {1}; come back on the way down", slashed(own),
+                           watched.words)
+                  : worded("begin on {0}; on the upper notes toward {1}, {2}; come back on the way down",
+                           slashed(own), slashed(shade), watched.words);
+    out.listen = worded("the top rings like the bottom, and no step is heard where the vowel changes");
     return out;
 }
 
@@ -84,9 +87,9 @@ std::optional<Exercise> slide_through(Plan const& plan, std::size_t vowel) {
                     vowel,
                     {low, high, low},
                     {plan.vowels[vowel].resonances.vowel.plain().ipa(), "", ""},
-                    "slide slowly up and back on " + slashed(plan.vowels[vowel].resonances.vowel.plain()) +
-                        ", softly, and leave the mouth as it is",
-                    "near " + turn.str() + " the sound closes by itself: let it, do not open for it"};
+                    worded("slide slowly up and back on {0}, softly, and leave the mouth as it is",
+                           slashed(plan.vowels[vowel].resonances.vowel.plain())),
+                    worded("near {0} the sound closes by itself: let it, do not open for it", turn.str())};
 }
 
 } // namespace

@@ -5,6 +5,7 @@
 #include "plan/read_all.hpp"
 #include "plan/reading.hpp"
 #include "vowelway/acoustics/note_spectrum.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -38,7 +39,8 @@ std::string objection_to(acoustics::AreaFunction const& tract) {
     double widest = 0;
     for (auto const& section : tract) widest = std::max(widest, in_square_centimetres(section.area));
     double const size = in_centimetres(length_of(tract)) / 17;
-    return widest > 20 * size * size ? "wider than a human mouth: trust the direction, not the size" : "";
+    return widest > 20 * size * size ? worded("wider than a human mouth: trust the direction, not the size")
+                                     : "";
 }
 
 Resonance moved(Resonance resonance, int by_semitones) {
@@ -66,9 +68,10 @@ std::optional<std::size_t> best_other(Decided const& decided, std::size_t index)
 void refuse_unexplainable(Passage const& passage, std::size_t note) {
     if (note >= passage.notes.size()) throw std::out_of_range("the passage has no such note");
     if (auto const& sung = passage.notes[note]; !sung.vowel)
-        throw InputError(sung.hummed ? "the note is hummed: there is no vowel to explain"
-                                     : "the vowel of the note is not known",
-                         "ask for a note with a vowel", {.file = {}, .musical = "bar " + sung.measure});
+        throw InputError(sung.hummed ? worded("the note is hummed: there is no vowel to explain")
+                                     : worded("the vowel of the note is not known"),
+                         worded("ask for a note with a vowel"),
+                         {.file = {}, .musical = worded("bar {0}", sung.measure)});
 }
 
 ShapeExplained explained(Decided const& decided, std::size_t index, std::size_t shape, Resonance const& r1,

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Gestures in two or three words each, with their amount: what fits over a note.
+#include "vowelway/core/wording.hpp"
 #include "vowelway/plan/pencil.hpp"
 
 #include <array>
@@ -13,29 +14,44 @@ namespace {
 /// From hardly to far: the bounds of the degrees are those of the long words (src/acoustics/gesture.cpp).
 using Degrees = std::array<std::string_view, 4>;
 struct ShortWords {
-    std::string_view organ;
+    char organ; ///< the first letter of its name: two of one organ are not asked for at once
     Degrees more, less;
 };
 constexpr std::array<ShortWords, 7> short_words{{
-    {"jaw", {"a touch", "a little", "open", "wide"}, {"a touch less", "a little less", "less", "much less"}},
-    {"lips",
-     {"a touch open", "a little open", "open", "wide open"},
-     {"a touch narrower", "a little narrower", "narrow", "very narrow"}},
-    {"lips",
-     {"a touch rounder", "a little rounder", "round", "very round"},
-     {"a touch spread", "a little spread", "spread", "well spread"}},
-    {"tongue",
-     {"a touch higher", "a little higher", "higher", "much higher"},
-     {"a touch lower", "a little lower", "lower", "much lower"}},
-    {"tongue",
-     {"a touch forward", "a little forward", "forward", "well forward"},
-     {"a touch back", "a little back", "back", "well back"}},
-    {"larynx",
-     {"a touch higher", "a little higher", "higher", "much higher"},
-     {"a touch lower", "a little lower", "lower", "much lower"}},
-    {"throat",
-     {"a touch wider", "a little wider", "wide", "very wide"},
-     {"a touch narrower", "a little narrower", "narrower", "much narrower"}},
+    {'j',
+     {to_word("jaw a touch"), to_word("jaw a little"), to_word("jaw open"), to_word("jaw wide")},
+     {to_word("jaw a touch less"), to_word("jaw a little less"), to_word("jaw less"),
+      to_word("jaw much less")}},
+    {'l',
+     {to_word("lips a touch open"), to_word("lips a little open"), to_word("lips open"),
+      to_word("lips wide open")},
+     {to_word("lips a touch narrower"), to_word("lips a little narrower"), to_word("lips narrow"),
+      to_word("lips very narrow")}},
+    {'l',
+     {to_word("lips a touch rounder"), to_word("lips a little rounder"), to_word("lips round"),
+      to_word("lips very round")},
+     {to_word("lips a touch spread"), to_word("lips a little spread"), to_word("lips spread"),
+      to_word("lips well spread")}},
+    {'t',
+     {to_word("tongue a touch higher"), to_word("tongue a little higher"), to_word("tongue higher"),
+      to_word("tongue much higher")},
+     {to_word("tongue a touch lower"), to_word("tongue a little lower"), to_word("tongue lower"),
+      to_word("tongue much lower")}},
+    {'t',
+     {to_word("tongue a touch forward"), to_word("tongue a little forward"), to_word("tongue forward"),
+      to_word("tongue well forward")},
+     {to_word("tongue a touch back"), to_word("tongue a little back"), to_word("tongue back"),
+      to_word("tongue well back")}},
+    {'x',
+     {to_word("larynx a touch higher"), to_word("larynx a little higher"), to_word("larynx higher"),
+      to_word("larynx much higher")},
+     {to_word("larynx a touch lower"), to_word("larynx a little lower"), to_word("larynx lower"),
+      to_word("larynx much lower")}},
+    {'h',
+     {to_word("throat a touch wider"), to_word("throat a little wider"), to_word("throat wide"),
+      to_word("throat very wide")},
+     {to_word("throat a touch narrower"), to_word("throat a little narrower"), to_word("throat narrower"),
+      to_word("throat much narrower")}},
 }};
 
 std::size_t degree(double amount) {
@@ -43,16 +59,21 @@ std::size_t degree(double amount) {
     return size < 0.15 ? 0 : size < 0.4 ? 1 : size < 0.7 ? 2 : 3;
 }
 
-std::string_view organ_of(acoustics::Gesture const& g) {
+/// Nothing where the part is not known.
+ShortWords const* words_for(acoustics::Gesture const& g) {
     auto const part = static_cast<std::size_t>(g.part);
-    return part < short_words.size() ? short_words[part].organ : std::string_view();
+    return part < short_words.size() ? &short_words[part] : nullptr;
+}
+
+char organ_of(acoustics::Gesture const& g) {
+    auto const* words = words_for(g);
+    return words ? words->organ : ' ';
 }
 
 std::string words_of(acoustics::Gesture const& g) {
-    auto const organ = organ_of(g);
-    if (organ.empty()) return g.words;
-    auto const& words = short_words[static_cast<std::size_t>(g.part)];
-    return std::string(organ) + " " + std::string((g.amount > 0 ? words.more : words.less)[degree(g.amount)]);
+    auto const* words = words_for(g);
+    if (!words) return g.words;
+    return std::string(reworded((g.amount > 0 ? words->more : words->less)[degree(g.amount)]));
 }
 
 } // namespace

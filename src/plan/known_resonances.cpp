@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/plan/known_resonances.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -64,8 +65,8 @@ VowelResonances estimate(VowelResonances const& model, Vowel const& vowel, Singe
     out.r2 = of(2, model.r2);
     if (model.r3) out.r3 = of(3, *model.r3);
     if (model.r4) out.r4 = of(4, *model.r4);
-    out.origin = "estimated from the " + reference.name + ", scaled by this singer's own vowels";
-    if (steps > 0) out.origin += "; taken as the nearest vowel there, " + model.vowel.ipa();
+    out.origin = worded("estimated from the {0}, scaled by this singer's own vowels", reference.name);
+    if (steps > 0) out.origin += "; " + worded("taken as the nearest vowel there, {0}", model.vowel.ipa());
     return out;
 }
 
@@ -92,7 +93,7 @@ std::optional<VowelResonances> resonances_of(Vowel const& vowel, Singer const& s
     auto out = *model;
     out.vowel = vowel.quality();
     out.estimated = true;
-    out.origin = "taken as the nearest known vowel, " + model->vowel.ipa();
+    out.origin = worded("taken as the nearest known vowel, {0}", model->vowel.ipa());
     for (auto* r : {&out.r1, &out.r2})
         r->sd = r->centre * std::hypot(r->sd / r->centre, deviation_per_step * steps);
     return out;

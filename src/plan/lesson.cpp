@@ -2,6 +2,7 @@
 #include "vowelway/plan/lesson.hpp"
 
 #include "plan/exercises.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/plan/pencil.hpp"
 #include "vowelway/plan/phrases.hpp"
 
@@ -55,7 +56,7 @@ double difficulty_of(Plan const& plan, Marked const& marked, PhraseNotes const& 
 
 std::string why_of(Plan const& plan, Marked const& marked, PhraseNotes const& phrase) {
     auto const& peak = plan.passage.notes[phrase.peak];
-    std::string out = "up to " + peak.spelled.str();
+    auto out = worded("up to {0}", peak.spelled.str());
     PencilMark const* farthest = nullptr;
     auto const amount = [&](PencilMark const& m) {
         return std::abs(plan.notes[m.note].decision->gestures.front().amount);
@@ -63,10 +64,10 @@ std::string why_of(Plan const& plan, Marked const& marked, PhraseNotes const& ph
     for (auto const* mark : marked.changes)
         if (!farthest || amount(*mark) > amount(*farthest)) farthest = mark;
     if (farthest)
-        out += "; " + in_short(plan.notes[farthest->note].decision->gestures) + " on " +
-               plan.passage.notes[farthest->note].spelled.str();
-    if (marked.changes.size() > 1) out += "; " + std::to_string(marked.changes.size()) + " changes";
-    if (marked.turns) out += "; the vowel turns over";
+        out += "; " + worded("{0} on {1}", in_short(plan.notes[farthest->note].decision->gestures),
+                             plan.passage.notes[farthest->note].spelled.str());
+    if (marked.changes.size() > 1) out += "; " + worded("{0} changes", marked.changes.size());
+    if (marked.turns) out += "; " + worded("the vowel turns over");
     return out;
 }
 
@@ -126,23 +127,24 @@ std::string where_it_lies(Passage const& passage) {
         return a.spelled.key_number() < b.spelled.key_number();
     };
     auto const [low, high] = std::minmax_element(passage.notes.begin(), passage.notes.end(), by_key);
-    return low->spelled.str() + " to " + high->spelled.str() + "; half of the time between " +
-           quantile(passage, 0.25).str() + " and " + quantile(passage, 0.75).str() + ".";
+    return worded("{0} to {1}; half of the time between {2} and {3}.", low->spelled.str(),
+                  high->spelled.str(), quantile(passage, 0.25).str(), quantile(passage, 0.75).str());
 }
 
 std::string hardest_place(Plan const& plan, Pencil const& pencil) {
-    if (pencil.watch.empty()) return "No note stands out: work on line, breath and words.";
+    if (pencil.watch.empty()) return worded("No note stands out: work on line, breath and words.");
     auto const& w = pencil.watch.front();
     auto const& note = plan.passage.notes[w.note];
-    return "Hardest: bar " + note.measure + ", " + note.spelled.str() + " on /" +
-           note.vowel->held.plain().ipa() + "/: " + w.words + ".";
+    return worded("Hardest: bar {0}, {1} on /{2}/: {3}.", note.measure, note.spelled.str(),
+                  note.vowel->held.plain().ipa(), w.words);
 }
 
 } // namespace
 
 Lesson lesson_of(Plan plan) {
     if (plan.passage.notes.empty())
-        throw InputError("a lesson needs notes, and this plan is of a range only", "give a score");
+        throw InputError(worded("a lesson needs notes, and this plan is of a range only"),
+                         worded("give a score"));
     auto const pencil = pencil_of(plan);
     Lesson out{
         .plan = {},

@@ -5,6 +5,7 @@
 #include "plan/passive_range.hpp"
 #include "plan/read_all.hpp"
 #include "plan/reading.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/plan/crossings.hpp"
 #include "vowelway/plan/known_resonances.hpp"
 #include "vowelway/plan/sung_source.hpp"
@@ -29,8 +30,8 @@ PitchRange planned_range(PlanRequest const& request) {
         if (above.key_number() > out->high.key_number()) out->high = above;
     }
     if (!out)
-        throw InputError("there is nothing to plan: no notes and no range",
-                         "give a score, or a range such as --range C3..A4");
+        throw InputError(worded("there is nothing to plan: no notes and no range"),
+                         worded("give a score, or a range such as --range C3..A4"));
     return *out;
 }
 
@@ -82,11 +83,11 @@ void list_vowels(Plan& plan, std::vector<Vowel> const& vowels, Singer const* ref
     for (auto const& vowel : vowels) {
         auto known = resonances_of(vowel, plan.singer, reference);
         if (!known)
-            throw InputError("the profile of " + plan.singer.name + " has no vowels",
-                             "add at least one vowel with fR1 and fR2");
+            throw InputError(worded("the profile of {0} has no vowels", plan.singer.name),
+                             worded("add at least one vowel with fR1 and fR2"));
         if (known->estimated)
             plan.remarks.push_back(
-                {Remark::Kind::guessed, "/" + vowel.ipa() + "/ is not measured: " + known->origin});
+                {Remark::Kind::guessed, worded("/{0}/ is not measured: {1}", vowel.ipa(), known->origin)});
         VowelPlan v{*known,
                     crossing({2}, {1}, known->r1),
                     crossing({2}, {1}, known->r1).pitch,
@@ -160,9 +161,10 @@ void warn_of_high_text(Plan& plan) {
         if (note.pitch > limit && note.vowel) high += in_seconds(note.length);
     if (high > 0)
         plan.remarks.push_back(
-            {Remark::Kind::caution, "above F♯5 (" + std::to_string(std::lround(high)) +
-                                        " s of this passage) listeners tell few vowels apart, whatever the "
-                                        "shape: consonants must carry the words"});
+            {Remark::Kind::caution,
+             worded("above F♯5 ({0} s of this passage) listeners tell few vowels apart, whatever the shape: "
+                    "consonants must carry the words",
+                    std::lround(high))});
 }
 
 } // namespace
@@ -193,7 +195,7 @@ Decided decide_all(PlanRequest request, Means const& means) {
     auto work = list_work(plan);
     auto decisions = strategy.decide(work.tasks, request.draws, work.strips());
     if (plan.singer.average)
-        plan.remarks.push_back({Remark::Kind::caution, std::string(average_voice_notice)});
+        plan.remarks.push_back({Remark::Kind::caution, std::string(reworded(average_voice_notice))});
     warn_of_high_text(plan);
     return {std::move(plan),
             std::move(strategy),

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/plan/pencil.hpp"
 
+#include "vowelway/core/wording.hpp"
 #include "vowelway/plan/phrases.hpp"
 
 #include <algorithm>
@@ -148,7 +149,7 @@ void mark_outside(Plan const& plan, PhraseNotes const& phrase, std::vector<Penci
         if (high || low)
             marks.push_back({.note = i,
                              .last = i,
-                             .words = high ? "above your range" : "below your range",
+                             .words = high ? worded("above your range") : worded("below your range"),
                              .outside = true});
     }
 }
@@ -158,12 +159,15 @@ std::vector<std::string> cautions_of(Plan const& plan, Pencil const& pencil) {
     std::vector<std::string> out;
     auto const any = [&](auto test) { return std::any_of(pencil.marks.begin(), pencil.marks.end(), test); };
     if (any([](PencilMark const& m) { return m.outside; }))
-        out.push_back("Some notes lie outside the range of " + plan.singer.range->str() +
-                      ": take another key, or leave them out; do not force them.");
-    if (any([](PencilMark const& m) { return m.words.find("jaw wide") != std::string::npos; }))
-        out.push_back("Jaw wide: only as far as it drops by itself, without pull or click. If it hurts, "
-                      "stop, and ask a "
-                      "dentist or doctor.");
+        out.push_back(worded(
+            "Some notes lie outside the range of {0}: take another key, or leave them out; do not force "
+            "them.",
+            plan.singer.range->str()));
+    auto const wide_jaw = reworded(to_word("jaw wide"));
+    if (any([&](PencilMark const& m) { return m.words.find(wide_jaw) != std::string::npos; }))
+        out.push_back(
+            worded("Jaw wide: only as far as it drops by itself, without pull or click. If it hurts, "
+                   "stop, and ask a dentist or doctor."));
     return out;
 }
 
@@ -204,21 +208,25 @@ std::string bars_of(Passage const& passage, std::vector<std::size_t> const& note
     for (auto const i : notes)
         if (auto const& bar = passage.notes[i].measure; bars.empty() || bars.back() != bar)
             bars.push_back(bar);
-    std::string out = bars.size() == 1 ? "bar " : "bars ";
+    if (bars.size() == 1) return worded("bar {0}", bars.front());
+    std::string listed;
     for (std::size_t i = 0; i < bars.size(); ++i)
-        out += (i == 0 ? "" : i + 1 == bars.size() ? " and " : ", ") + bars[i];
-    return out;
+        listed = i == 0                 ? bars[i]
+                 : i + 1 == bars.size() ? worded("{0} and {1}", listed, bars[i])
+                                        : listed + ", " + bars[i];
+    return worded("bars {0}", listed);
 }
 
 std::string summary_of(Plan const& plan, Pencil const& pencil) {
     std::size_t changes = 0;
     for (auto const& mark : pencil.marks) changes += mark.turns || mark.outside ? 0 : 1;
-    std::string out = changes == 0   ? "Nothing to change"
-                      : changes == 1 ? "One place to change"
-                                     : std::to_string(changes) + " places to change";
+    auto out = changes == 0   ? worded("Nothing to change")
+               : changes == 1 ? worded("One place to change")
+                              : worded("{0} places to change", changes);
     if (pencil.turns.size() > 6)
-        return out + "; the vowel turns over " + std::to_string(pencil.turns.size()) + " times.";
-    if (!pencil.turns.empty()) out += "; the vowel turns over in " + bars_of(plan.passage, pencil.turns);
+        out += "; " + worded("the vowel turns over {0} times", pencil.turns.size());
+    else if (!pencil.turns.empty())
+        out += "; " + worded("the vowel turns over in {0}", bars_of(plan.passage, pencil.turns));
     return out + ".";
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/plan/phrases.hpp"
+#include "vowelway/core/wording.hpp"
 
 namespace vowelway::plan {
 
@@ -35,7 +36,7 @@ std::string words_of(Passage const& passage, PhraseNotes const& phrase) {
 
 std::string bars_of(Passage const& passage, PhraseNotes const& phrase) {
     auto const &first = passage.notes[phrase.from].measure, &last = passage.notes[phrase.to - 1].measure;
-    return first == last ? "bar " + first : "bars " + first + " to " + last;
+    return first == last ? worded("bar {0}", first) : worded("bars {0} to {1}", first, last);
 }
 
 } // namespace vowelway::plan

@@ -2,6 +2,7 @@
 #include "plan/reading.hpp"
 
 #include "vowelway/acoustics/note_spectrum.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/plan/zones.hpp"
 
 #include <algorithm>
@@ -13,11 +14,11 @@ namespace vowelway::plan {
 std::string_view to_string(Advice advice) {
     switch (advice) {
     case Advice::hold:
-        return "hold";
+        return to_word("hold");
     case Advice::migrate:
-        return "migrate";
+        return to_word("migrate");
     case Advice::modify:
-        return "modify";
+        return to_word("modify");
     }
     return "";
 }
@@ -48,21 +49,38 @@ std::string drift(acoustics::HeardPlace const& intended, acoustics::HeardPlace c
     double const open = (heard.openness - intended.openness).value,
                  front = 0.5 * (heard.front - intended.front).value;
     if (std::abs(open) >= std::abs(front))
-        return open < 0 ? (as_order ? "let it close" : "closer") : (as_order ? "let it open" : "more open");
-    return front < 0 ? (as_order ? "let it darken" : "darker") : (as_order ? "let it brighten" : "brighter");
+        return open < 0 ? (as_order ? worded("let it close") : worded("closer"))
+                        : (as_order ? worded("let it open") : worded("more open"));
+    return front < 0 ? (as_order ? worded("let it darken") : worded("darker"))
+                     : (as_order ? worded("let it brighten") : worded("brighter"));
 }
 
 std::string relation_sentence(Task const& task, VowelModel const& model, Target const& target,
                               Technique const& technique) {
     auto const& wanted = technique.relations.front();
     bool const first = wanted.resonance.number == 1;
-    auto const side = wanted.side == WantedRelation::Side::below   ? " below "
-                      : wanted.side == WantedRelation::Side::above ? " above "
-                                                                   : " at ";
-    return technique.name + " wants " + wanted.harmonic.str() + side + wanted.resonance.str() + ": " +
-           wanted.harmonic.str() + " is " + hz(frequency_of(wanted.harmonic, task.pitch)) + ", " +
-           wanted.resonance.str() + " goes from " + hz(first ? model.home.r1 : model.home.r2) + " to " +
-           hz(first ? target.r1.centre : target.r2.centre);
+    auto const harmonic = wanted.harmonic.str(), resonance = wanted.resonance.str();
+    auto const wish = wanted.side == WantedRelation::Side::below
+                          ? worded("{0} wants {1} below {2}", technique.name, harmonic, resonance)
+                      : wanted.side == WantedRelation::Side::above
+                          ? worded("{0} wants {1} above {2}", technique.name, harmonic, resonance)
+                          : worded("{0} wants {1} at {2}", technique.name, harmonic, resonance);
+    return worded("{0}: {1} is {2}, {3} goes from {4} to {5}", wish, harmonic,
+                  hz(frequency_of(wanted.harmonic, task.pitch)), resonance,
+                  hz(first ? model.home.r1 : model.home.r2), hz(first ? target.r1.centre : target.r2.centre));
+}
+
+std::string why_ring(Task const& task, VowelModel const& model, Decision const& d) {
+    auto const fo = task.pitch.frequency();
+    std::string const r1 = hz(model.home.r1), to = hz(d.target.r1.centre);
+    auto const gain =
+        d.gain.value >= 0.5 ? worded("gains {0} dB", whole(d.gain.value)) : worded("keeps the tone carrying");
+    if (fo > model.home.r1)
+        return worded("fo is {0}, above fR1 at {1}: raising fR1 to {2} {3}", hz(fo), r1, to, gain);
+    if (2.0 * fo > model.home.r1)
+        return worded("fR1 at {0} lies between fo ({1}) and 2fo ({2}) and carries neither: fR1 at {3} {4}",
+                      r1, hz(fo), hz(2.0 * fo), to, gain);
+    return worded("no harmonic lies near fR1 at {0}: fR1 at {1} {2}", r1, to, gain);
 }
 
 // Which term of the cost the change saves most, said with its numbers.
@@ -76,23 +94,16 @@ std::string why_modify(Strategy const& strategy, Task const& task, VowelModel co
     std::string const r1 = hz(model.home.r1), to = hz(d.target.r1.centre);
     if (most == relation && relation > 0)
         return relation_sentence(task, model, d.target, strategy.aim().technique);
-    if (most == ring) {
-        std::string const gain =
-            d.gain.value >= 0.5 ? " gains " + whole(d.gain.value) + " dB" : " keeps the tone carrying";
-        if (fo > model.home.r1)
-            return "fo is " + hz(fo) + ", above fR1 at " + r1 + ": raising fR1 to " + to + gain;
-        if (2.0 * fo > model.home.r1)
-            return "fR1 at " + r1 + " lies between fo (" + hz(fo) + ") and 2fo (" + hz(2.0 * fo) +
-                   ") and carries neither: fR1 at " + to + gain;
-        return "no harmonic lies near fR1 at " + r1 + ": fR1 at " + to + gain;
-    }
+    if (most == ring) return why_ring(task, model, d);
     if (most == stability) {
         auto const n = fo > 0.97 * model.home.r1 ? Harmonic{1} : Harmonic{2};
-        return n.str() + " at " + hz(frequency_of(n, task.pitch)) + " lies just above fR1 at " + r1 +
-               ", where the tract supports the folds least: fR1 at " + to + " takes it out of there";
+        return worded(
+            "{0} at {1} lies just above fR1 at {2}, where the tract supports the folds least: fR1 at {3} "
+            "takes it out of there",
+            n.str(), hz(frequency_of(n, task.pitch)), r1, to);
     }
-    return "kept, it would be heard as " + d.heard_kept.words() + "; fR1 at " + to + " and fR2 at " +
-           hz(d.target.r2.centre) + " keep it nearer to " + model.resonances.vowel.ipa();
+    return worded("kept, it would be heard as {0}; fR1 at {1} and fR2 at {2} keep it nearer to {3}",
+                  d.heard_kept.words(), to, hz(d.target.r2.centre), model.resonances.vowel.ipa());
 }
 
 std::string why_left(Task const& task, VowelModel const& model, Decision const& d,
@@ -101,21 +112,21 @@ std::string why_left(Task const& task, VowelModel const& model, Decision const& 
     auto const r1 = model.home.r1;
     std::string where;
     if (2.0 * fo < r1)
-        where = "2fo at " + hz(2.0 * fo) + " is below fR1 at " + hz(r1);
+        where = worded("2fo at {0} is below fR1 at {1}", hz(2.0 * fo), hz(r1));
     else if (fo < r1)
-        where = "fR1 at " + hz(r1) + " lies between fo (" + hz(fo) + ") and 2fo (" + hz(2.0 * fo) + ")";
+        where = worded("fR1 at {0} lies between fo ({1}) and 2fo ({2})", hz(r1), hz(fo), hz(2.0 * fo));
     else
-        where = "fo at " + hz(fo) + " is above fR1 at " + hz(r1);
+        where = worded("fo at {0} is above fR1 at {1}", hz(fo), hz(r1));
     std::string said = where + ": ";
     if (d.turns_here && d.levels_kept.size() > 1)
-        said += "it turns over here, fo " +
-                whole(std::max(0.0, (d.levels_kept[0] - d.levels_kept[1]).value)) +
-                " dB over 2fo: let it; do not open for it; ";
+        said += worded("it turns over here, fo {0} dB over 2fo: let it; do not open for it",
+                       whole(std::max(0.0, (d.levels_kept[0] - d.levels_kept[1]).value))) +
+                "; ";
     else if (d.turned)
-        said += "it has turned over; ";
-    if (d.advice == Advice::hold) return said + "it is heard as meant";
-    return said + "the same shape sounds " + drift(model.home.spoken, heard, false) + ", like " +
-           d.heard_kept.words() + "; a change would cost more than it gains";
+        said += worded("it has turned over") + "; ";
+    if (d.advice == Advice::hold) return said + worded("it is heard as meant");
+    return said + worded("the same shape sounds {0}, like {1}; a change would cost more than it gains",
+                         drift(model.home.spoken, heard, false), d.heard_kept.words());
 }
 
 // What a singer can think of at once: the three largest, and small ones only where there is nothing else.
@@ -132,7 +143,7 @@ std::vector<acoustics::Gesture> gestures_of(acoustics::GestureVector const& vect
 
 // The main gesture with its degree: a student who does not read how much opens too far.
 std::string brief_of(Decision const& d) {
-    return d.gestures.empty() ? "think toward " + d.target.shade.ipa() : d.gestures.front().words;
+    return d.gestures.empty() ? worded("think toward {0}", d.target.shade.ipa()) : d.gestures.front().words;
 }
 
 } // namespace
@@ -189,7 +200,7 @@ Decision read_decision(Strategy const& strategy, Task const& task, Choice const&
     } else {
         d.why = why_left(task, model, d, choice.heard_kept);
         if (d.turns_here)
-            d.brief = "let it turn over";
+            d.brief = worded("let it turn over");
         else if (d.advice == Advice::migrate)
             d.brief = drift(model.home.spoken, choice.heard_kept, true);
     }

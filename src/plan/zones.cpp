@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/plan/zones.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <cmath>
 #include <numbers>
@@ -13,15 +14,15 @@ double normal_cdf(double z) { return 0.5 * std::erfc(-z / std::numbers::sqrt2); 
 std::string_view to_string(Zone zone) {
     switch (zone) {
     case Zone::open:
-        return "open";
+        return to_word("open");
     case Zone::turning:
-        return "turning";
+        return to_word("turning");
     case Zone::close:
-        return "close";
+        return to_word("close");
     case Zone::meeting:
-        return "meeting";
+        return to_word("meeting");
     case Zone::above:
-        return "above";
+        return to_word("above");
     }
     return "";
 }

@@ -2,6 +2,7 @@
 #include "vowelway/report/check_report.hpp"
 
 #include "report/measurement_parts.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/report/measurement_report.hpp"
 #include "vowelway/report/table.hpp"
 
@@ -25,40 +26,43 @@ std::string signed_tenth(double v) { return std::abs(v) < 0.05 ? "0.0" : fmt::fo
 
 std::string table_of(std::vector<analysis::Checked> const& all) {
     using A = Table::Align;
-    Table table({{"vowel"},
-                 {"probe"},
-                 {"against"},
+    Table table({{worded("vowel")},
+                 {worded("probe")},
+                 {worded("against")},
                  {"F1|fR1", A::right},
-                 {"semitones", A::right},
+                 {worded("semitones"), A::right},
                  {"SD", A::right},
                  {"F2|fR2", A::right},
-                 {"semitones", A::right},
+                 {worded("semitones"), A::right},
                  {"SD", A::right},
-                 {"verdict"}});
+                 {worded("verdict")}});
     std::string below;
     for (auto const& one : all) {
         auto const& c = one.comparison;
-        std::vector<std::string> row{c.vowel.ipa(), std::string(to_string(c.kind)),
+        std::vector<std::string> row{c.vowel.ipa(), std::string(reworded(to_string(c.kind))),
                                      one.against == analysis::Checked::Against::plan
-                                         ? "plan " + one.shade + " bar " + joined(one.bars, 4)
-                                         : std::string(one.against_what())};
+                                         ? worded("plan {0} bar {1}", one.shade, joined(one.bars, 4))
+                                         : std::string(reworded(one.against_what()))};
         for (std::size_t k = 0; k < 2; ++k) {
             auto const& d = c.resonances[k];
             row.push_back(d ? fmt::format("{:.0f}", 10 * std::round(in_hertz(d->found) / 10)) : "-");
             row.push_back(d ? signed_tenth(d->distance.value / 100) : "-");
             row.push_back(d ? signed_tenth(d->in_sds) : "-");
         }
-        row.push_back(std::string(to_string(c.verdict)));
+        row.push_back(std::string(reworded(to_string(c.verdict))));
         table.row(row);
         if (c.verdict != analysis::Verdict::there)
-            below += fmt::format("/{}/ against the {}: {}\n", c.vowel.ipa(), one.against_what(), c.says);
+            below +=
+                worded("/{0}/ against the {1}: {2}", c.vowel.ipa(), reworded(one.against_what()), c.says) +
+                "\n";
         for (std::size_t k = 0; k < 2; ++k)
             if (one.trends[k] && one.trends[k]->clear())
                 below +=
-                    fmt::format("/{}/: F{} {} by {:.0f} ± {:.0f} cents a week over {} measurements\n",
-                                c.vowel.ipa(), k + 1, one.trends[k]->per_week.value > 0 ? "rises" : "falls",
-                                std::abs(one.trends[k]->per_week.value), one.trends[k]->per_week_sd.value,
-                                one.trends[k]->points);
+                    worded("/{0}/: F{1} {2} by {3} ± {4} cents a week over {5} measurements", c.vowel.ipa(),
+                           k + 1, one.trends[k]->per_week.value > 0 ? worded("rises") : worded("falls"),
+                           fmt::format("{:.0f}", std::abs(one.trends[k]->per_week.value)),
+                           fmt::format("{:.0f}", one.trends[k]->per_week_sd.value), one.trends[k]->points) +
+                    "\n";
     }
     return all.empty() ? "" : table.str() + below;
 }

@@ -2,6 +2,7 @@
 #include "vowelway/report/compare_plans_report.hpp"
 #include "report/csv.hpp"
 #include "report/json_parts.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/report/table.hpp"
 
 #include <fmt/format.h>
@@ -16,7 +17,7 @@ using report::number;
 using report::rounded;
 
 std::string does(plan::Decision const& d) {
-    auto out = std::string(to_string(d.advice));
+    auto out = std::string(reworded(to_string(d.advice)));
     if (d.advice == plan::Advice::modify) out += " " + d.target.shade.ipa();
     return out;
 }
@@ -31,7 +32,10 @@ Vowel const& vowel_of(plan::Plan const& plan, std::size_t note) {
 
 std::string times_table(plan::PlansCompared const& c) {
     using A = Table::Align;
-    Table table({{"of the time sung"}, {"hold", A::right}, {"migrate", A::right}, {"modify", A::right}});
+    Table table({{worded("of the time sung")},
+                 {worded("hold"), A::right},
+                 {worded("migrate"), A::right},
+                 {worded("modify"), A::right}});
     for (std::size_t s = 0; s < 2; ++s) {
         auto const& t = c.times[s];
         table.row({c.plans[s].singer.name, share(t.of[0], t.all()), share(t.of[1], t.all()),
@@ -44,42 +48,44 @@ std::string times_table(plan::PlansCompared const& c) {
 
 std::string plans_compared_text(plan::PlansCompared const& c) {
     auto const& [a, b] = c.plans;
-    std::string out =
-        fmt::format("{}{}: {} and {}, technique {}\n\n", a.passage.title,
-                    a.passage.title.empty() ? "Two plans" : "", a.singer.name, b.singer.name, a.technique);
+    std::string out = worded("{0}: {1} and {2}, technique {3}",
+                             a.passage.title.empty() ? worded("Two plans") : a.passage.title, a.singer.name,
+                             b.singer.name, a.technique) +
+                      "\n\n";
     using A = Table::Align;
-    Table table({{"bar"},
-                 {"beat", A::right},
-                 {"syllable"},
-                 {"pitch"},
-                 {"vowel"},
+    Table table({{worded("bar")},
+                 {worded("beat"), A::right},
+                 {worded("syllable")},
+                 {worded("pitch")},
+                 {worded("vowel")},
                  {a.singer.name},
                  {b.singer.name},
-                 {"differ in"},
-                 {"certain", A::right}});
+                 {worded("differ in")},
+                 {worded("certain"), A::right}});
     for (auto const& n : c.notes) {
         if (n.parting == plan::Parting::none) continue;
         auto const& note = a.passage.notes[n.note];
         auto const &da = *a.notes[n.note].decision, &db = *b.notes[n.note].decision;
         auto const cell = [&](plan::Decision const& d, Cents way) {
-            return fmt::format("{}, {}{}", to_string(d.zone.zone), does(d),
+            return fmt::format("{}, {}{}", reworded(to_string(d.zone.zone)), does(d),
                                d.advice == plan::Advice::modify ? fmt::format(" {:+.0f}", in_semitones(way))
                                                                 : "");
         };
         table.row(
             {note.measure, number(note.beat, 3), note.text(), note.spelled.str(), vowel_of(a, n.note).ipa(),
-             cell(da, n.way[0][0]), cell(db, n.way[1][0]), std::string(to_string(n.parting)),
+             cell(da, n.way[0][0]), cell(db, n.way[1][0]), std::string(reworded(to_string(n.parting))),
              fmt::format("{:.0f} %{}", 100 * n.certainty, n.certainty >= plan::sure_parting ? "" : " ?")});
     }
     auto const all = c.times[0].all();
     if (table.empty())
-        out += "The two plans do not differ.\n";
+        out += worded("The two plans do not differ.") + "\n";
     else
-        out += table.str() +
-               fmt::format(
-                   "\nThey differ for {} of the time sung, certainly (at least {:.0f} %) for {}.\n+5: fR1 "
-                   "five semitones above the singer's own vowel. ?: uncertain.\n",
-                   share(c.parting, all), 100 * plan::sure_parting, share(c.surely_parting, all));
+        out += table.str() + "\n" +
+               worded("They differ for {0} of the time sung, certainly (at least {1} %) for {2}.\n+5: fR1 "
+                      "five semitones above the singer's own vowel. ?: uncertain.",
+                      share(c.parting, all), fmt::format("{:.0f}", 100 * plan::sure_parting),
+                      share(c.surely_parting, all)) +
+               "\n";
     return out + "\n" + times_table(c);
 }
 

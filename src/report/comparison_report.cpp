@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "report/csv.hpp"
 #include "report/format.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/report/compare_report.hpp"
 #include "vowelway/report/table.hpp"
 
@@ -13,6 +14,9 @@ namespace vowelway::report {
 
 namespace {
 
+static_assert(plan::generic_passaggio_label ==
+              to_word("generic, from memory (R. Miller 1986, 2000); no singer was measured"));
+
 using report::csv_line;
 using report::number;
 using report::pitch_with_uncertainty;
@@ -23,7 +27,7 @@ using Json = nlohmann::ordered_json;
 constexpr std::size_t widest_table = 4; // singers side by side; more go below each other
 
 std::string name_of(Singer const& singer) {
-    return singer.name.empty() ? std::string(to_string(singer.voice)) : singer.name;
+    return singer.name.empty() ? std::string(reworded(to_string(singer.voice))) : singer.name;
 }
 
 std::string point(plan::Comparison const& c, std::size_t singer, plan::ComparedRow const& row, bool turning) {
@@ -36,7 +40,7 @@ std::string point(plan::Comparison const& c, std::size_t singer, plan::ComparedR
 
 /// One block of columns: singers from `first` to before `last`.
 std::string points_table(plan::Comparison const& c, std::size_t first, std::size_t last, bool turning) {
-    std::vector<Table::Column> columns{{"vowel"}};
+    std::vector<Table::Column> columns{{worded("vowel")}};
     for (auto s = first; s < last; ++s) columns.push_back({name_of(c.singers[s])});
     Table table(columns);
     for (auto const& row : c.rows) {
@@ -57,7 +61,7 @@ std::string points(plan::Comparison const& c, bool turning) {
 
 /// Intervals from the first singer to each other one.
 std::string intervals(plan::Comparison const& c) {
-    std::vector<Table::Column> columns{{"vowel"}};
+    std::vector<Table::Column> columns{{worded("vowel")}};
     for (std::size_t s = 1; s < c.singers.size(); ++s)
         columns.push_back({name_of(c.singers[s]), Table::Align::right});
     Table table(columns);
@@ -79,7 +83,9 @@ std::string passaggi(plan::Comparison const& c) {
         if (std::find(seen.begin(), seen.end(), singer.voice) != seen.end()) continue;
         seen.push_back(singer.voice);
         if (auto const p = plan::generic_passaggio(singer.voice))
-            out += fmt::format("  {}: {} and {}\n", p->voice_class, p->first.str(), p->second.str());
+            out += "  " +
+                   worded("{0}: {1} and {2}", reworded(p->voice_class), p->first.str(), p->second.str()) +
+                   "\n";
     }
     return out;
 }
@@ -95,20 +101,22 @@ Json crossing_json(plan::Crossing const& c, Tuning const& tuning) {
 } // namespace
 
 std::string comparison_text(plan::Comparison const& c) {
-    std::string out = "Where each vowel turns (2fo = fR1)\n\n" + points(c, true);
-    out += "\nWhere the voice meets the resonance (fo = fR1), an octave higher\n\n" + points(c, false);
-    out += fmt::format("\nSemitones from {}\n\n", name_of(c.singers.front())) + intervals(c);
-    out += "* further apart than the uncertainty of both: 95 % sure which is higher\n";
+    std::string out = worded("Where each vowel turns (2fo = fR1)") + "\n\n" + points(c, true);
+    out += "\n" + worded("Where the voice meets the resonance (fo = fR1), an octave higher") + "\n\n" +
+           points(c, false);
+    out += "\n" + worded("Semitones from {0}", name_of(c.singers.front())) + "\n\n" + intervals(c);
+    out += worded("* further apart than the uncertainty of both: 95 % sure which is higher") + "\n";
     bool estimated = false;
     for (auto const& row : c.rows)
         for (auto const& v : row.of) estimated = estimated || (v && v->resonances.estimated);
-    if (estimated) out += "? estimated, not measured\n";
+    if (estimated) out += worded("? estimated, not measured") + "\n";
     if (auto const generic = passaggi(c); !generic.empty())
-        out += fmt::format("\nPassaggio in the handbooks: {}\n{}", plan::generic_passaggio_label, generic);
+        out += "\n" + worded("Passaggio in the handbooks: {0}", reworded(plan::generic_passaggio_label)) +
+               "\n" + generic;
     std::string averages;
     for (auto const& singer : c.singers)
         if (singer.average) averages += (averages.empty() ? "" : ", ") + name_of(singer);
-    if (!averages.empty()) out += fmt::format("\n{}: {}\n", averages, average_voice_notice);
+    if (!averages.empty()) out += fmt::format("\n{}: {}\n", averages, reworded(average_voice_notice));
     return out;
 }
 
@@ -141,7 +149,7 @@ std::string comparison_csv(plan::Comparison const& c) {
             auto const& singer = c.singers[s];
             auto const& r = v->resonances;
             std::vector<std::string> line{row.vowel.ipa(), name_of(singer),
-                                          std::string(to_string(singer.voice)),
+                                          std::string(reworded(to_string(singer.voice))),
                                           singer.average ? "true" : "false", r.estimated ? "true" : "false"};
             for (auto const& f : {r.r1.centre, r.r1.sd, r.r2.centre, r.r2.sd})
                 line.push_back(number(in_hertz(f), 1));

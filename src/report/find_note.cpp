@@ -3,6 +3,7 @@
 
 #include "core/ranges.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <fmt/format.h>
 
@@ -18,8 +19,8 @@ std::string beat_text(double beat) { return fmt::format("{:g}", std::round(beat 
 
 std::string where(SungNote const& note) {
     auto const text = note.text();
-    return fmt::format("bar {}, beat {} ({}{})", note.measure, beat_text(note.beat),
-                       text.empty() ? "" : text + " on ", note.spelled.str());
+    return worded("bar {0}, beat {1}", note.measure, beat_text(note.beat)) + " (" +
+           (text.empty() ? note.spelled.str() : worded("{0} on {1}", text, note.spelled.str())) + ")";
 }
 
 bool may_be_explained(SungNote const& note) { return note.vowel.has_value(); }
@@ -56,15 +57,14 @@ Neighbours neighbours_of(Passage const& passage, double bar, double beat) {
 std::string remedy_for(Passage const& passage, NoteAsked const& asked) {
     double const bar = order_of(passage, asked.measure);
     auto const first = ranges::find_if(passage.notes, may_be_explained);
-    if (first == passage.notes.end()) return "the passage has no note with a vowel";
+    if (first == passage.notes.end()) return worded("the passage has no note with a vowel");
     if (std::isnan(bar)) {
         auto const last = std::find_if(passage.notes.rbegin(), passage.notes.rend(), may_be_explained);
-        return fmt::format("there is no such bar; the sung notes go from {} to {}", where(*first),
-                           where(*last));
+        return worded("there is no such bar; the sung notes go from {0} to {1}", where(*first), where(*last));
     }
     auto const [before, after] = neighbours_of(passage, bar, asked.beat);
-    if (before && after) return fmt::format("the nearest are {} and {}", where(*before), where(*after));
-    return fmt::format("the nearest is {}", where(before ? *before : *after));
+    if (before && after) return worded("the nearest are {0} and {1}", where(*before), where(*after));
+    return worded("the nearest is {0}", where(before ? *before : *after));
 }
 
 } // namespace
@@ -75,10 +75,10 @@ std::size_t find_note(Passage const& passage, NoteAsked const& asked) {
                (asked.beat <= 0 || std::abs(note.beat - asked.beat) < 0.01);
     });
     if (at != passage.notes.end()) return static_cast<std::size_t>(at - passage.notes.begin());
-    throw InputError(
-        "no note with a vowel begins at " +
-            fmt::format("bar {}{}", asked.measure, asked.beat > 0 ? ", beat " + beat_text(asked.beat) : ""),
-        remedy_for(passage, asked), {.file = asked.score, .musical = {}});
+    throw InputError(worded("no note with a vowel begins at {0}",
+                            asked.beat > 0 ? worded("bar {0}, beat {1}", asked.measure, beat_text(asked.beat))
+                                           : worded("bar {0}", asked.measure)),
+                     remedy_for(passage, asked), {.file = asked.score, .musical = {}});
 }
 
 } // namespace vowelway::report

@@ -2,6 +2,7 @@
 #include "vowelway/report/history_report.hpp"
 
 #include "report/json_parts.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/report/table.hpp"
 
 #include <fmt/format.h>
@@ -39,37 +40,40 @@ Json resonance_json(Resonance const& r, Tuning const& tuning) {
 } // namespace
 
 std::string history_text(Profile const& profile, std::vector<HistoryEntry> const& history) {
-    if (history.empty()) return "no measurements in this profile\n";
+    if (history.empty()) return worded("no measurements in this profile") + "\n";
     using enum Table::Align;
-    Table table({{"vowel"},
-                 {"date"},
-                 {"method"},
-                 {"probes", right},
+    Table table({{worded("vowel")},
+                 {worded("date")},
+                 {worded("method")},
+                 {worded("probes"), right},
                  {"fR1 Hz", right},
-                 {"as a pitch"},
-                 {"change", right},
+                 {worded("as a pitch")},
+                 {worded("change"), right},
                  {"fR2 Hz", right},
-                 {"as a pitch"},
-                 {"change", right},
-                 {"note"}});
+                 {worded("as a pitch")},
+                 {worded("change"), right},
+                 {worded("note")}});
     bool assumed = false;
     auto const& tuning = profile.singer.tuning;
     for (auto const& [m, c] : history) {
         assumed = assumed || m.r1.sd_assumed || m.r2.sd_assumed;
-        table.row({c ? "" : m.vowel.ipa(), m.date.empty() ? "?" : m.date, std::string(to_string(m.method)),
-                   std::to_string(m.probes), hertz_of(m.r1), tuning.name(m.r1.centre).str(),
-                   c ? step(c->r1, c->r1_clear) : "", hertz_of(m.r2), tuning.name(m.r2.centre).str(),
-                   c ? step(c->r2, c->r2_clear) : "", m.note});
+        table.row({c ? "" : m.vowel.ipa(), m.date.empty() ? "?" : m.date,
+                   std::string(reworded(to_string(m.method))), std::to_string(m.probes), hertz_of(m.r1),
+                   tuning.name(m.r1.centre).str(), c ? step(c->r1, c->r1_clear) : "", hertz_of(m.r2),
+                   tuning.name(m.r2.centre).str(), c ? step(c->r2, c->r2_clear) : "", m.note});
     }
-    auto out = table.str() + "change: semitones since the previous measurement; ! more than twice the "
-                             "combined deviation\n";
-    if (assumed) out += "* deviation assumed, not measured\n";
+    auto out =
+        table.str() +
+        worded("change: semitones since the previous measurement; ! more than twice the combined deviation") +
+        "\n";
+    if (assumed) out += worded("* deviation assumed, not measured") + "\n";
     for (auto const& shift : profile.shifts) {
-        out += fmt::format("the singer's own shift for a {}:", to_string(shift.method));
+        out += worded("the singer's own shift for a {0}:", reworded(to_string(shift.method)));
         for (std::size_t i = 0; i < shift.of.size(); ++i)
             if (auto const& s = shift.of[i])
                 out += fmt::format(" fR{} {:+.0f} ±{:.0f} Hz", i + 1, in_hertz(s->mean), in_hertz(s->sd));
-        out += fmt::format("; from {} vowel{}\n", shift.pairs, shift.pairs == 1 ? "" : "s");
+        out += "; " + (shift.pairs == 1 ? worded("from one vowel") : worded("from {0} vowels", shift.pairs)) +
+               "\n";
     }
     return out;
 }

@@ -2,6 +2,7 @@
 #include "vowelway/report/lesson_report.hpp"
 
 #include "report/json_parts.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/report/plan_report.hpp"
 
 #include <fmt/format.h>
@@ -12,12 +13,12 @@ namespace {
 
 std::string heading(plan::Plan const& plan) {
     auto const& p = plan.passage;
-    std::string out = p.title.empty() ? "Lesson" : p.title;
+    std::string out = p.title.empty() ? worded("Lesson") : p.title;
     if (!p.composer.empty()) out += " (" + p.composer + ")";
-    out += fmt::format("\nlesson for {}, {}\n", plan.singer.name, plan.technique);
+    out += "\n" + worded("lesson for {0}, {1}", plan.singer.name, plan.technique) + "\n";
     if (auto const told = transposition_of(p); !told.empty())
         out += fmt::format("{} ({})\n", told, p.transposed_why);
-    if (plan.singer.average) out += fmt::format("{}\n", average_voice_notice);
+    if (plan.singer.average) out += fmt::format("{}\n", reworded(average_voice_notice));
     return out;
 }
 
@@ -59,20 +60,20 @@ std::string lesson_text(plan::Lesson const& lesson) {
     auto out = heading(lesson.plan) + "\n";
     for (auto const& line : lesson.in_brief) out += line + "\n";
     for (auto const& caution : lesson.cautions) out += caution + "\n";
-    out += "\nPhrases, the hardest first\n";
-    if (lesson.phrases.empty()) out += "  No phrase asks for a change: sing as written.\n";
+    out += "\n" + worded("Phrases, the hardest first") + "\n";
+    if (lesson.phrases.empty()) out += "  " + worded("No phrase asks for a change: sing as written.") + "\n";
     for (std::size_t i = 0; i < lesson.phrases.size(); ++i) {
         auto const& p = lesson.phrases[i];
         out += fmt::format("  {}. {}: {}\n     {}\n", i + 1, p.bars, p.words, p.why);
-        for (auto const& bars : p.again) out += fmt::format("     again in {}\n", bars);
+        for (auto const& bars : p.again) out += "     " + worded("again in {0}", bars) + "\n";
     }
-    out += "\nOrder of practice: ";
-    for (auto const i : lesson.order) out += fmt::format("{}, ", i + 1);
-    out += "the whole song\n";
-    if (!lesson.exercises.empty()) out += "\nExercises, before the phrases\n";
+    std::string order;
+    for (auto const i : lesson.order) order += fmt::format("{}, ", i + 1);
+    out += "\n" + worded("Order of practice: {0}the whole song", order) + "\n";
+    if (!lesson.exercises.empty()) out += "\n" + worded("Exercises, before the phrases") + "\n";
     for (auto const& e : lesson.exercises)
-        out += fmt::format("  {}: {}\n     listen: {}\n", notes_of(e), e.how, e.listen);
-    return out + fmt::format("\n{}\n", voice_caution);
+        out += fmt::format("  {}: {}\n     ", notes_of(e), e.how) + worded("listen: {0}", e.listen) + "\n";
+    return out + fmt::format("\n{}\n", reworded(voice_caution));
 }
 
 std::string lesson_json(plan::Lesson const& lesson) {

@@ -3,6 +3,7 @@
 #include "vowelway/report/measurement_report.hpp"
 
 #include "report/measurement_parts.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/report/table.hpp"
 
 #include <fmt/format.h>
@@ -162,7 +163,8 @@ Json measurement_parts(analysis::Measurements const& m, std::vector<std::string>
 
 std::string lesson_text(std::vector<analysis::LessonPoint> const& points) {
     std::string out;
-    for (auto const& p : points) out += p.says + (p.tries.empty() ? "" : "; try: " + p.tries) + "\n";
+    for (auto const& p : points)
+        out += p.says + (p.tries.empty() ? "" : "; " + worded("try: {0}", p.tries)) + "\n";
     return out;
 }
 
@@ -172,8 +174,8 @@ std::string kinds_text(analysis::Measurements const& m, std::vector<std::string>
         double sure = 0;
         for (auto k : all_kinds)
             if (same_source(k, m.kinds[r].kind)) sure += m.kinds[r].probability[static_cast<std::size_t>(k)];
-        out += fmt::format("{}: {} ({})\n", files[r], to_string(m.kinds[r].kind),
-                           sure > 0.995 ? "sure" : fmt::format("{:.0f} %", 100 * sure));
+        out += fmt::format("{}: {} ({})\n", files[r], reworded(to_string(m.kinds[r].kind)),
+                           sure > 0.995 ? worded("sure") : fmt::format("{:.0f} %", 100 * sure));
     }
     return out;
 }
@@ -182,8 +184,8 @@ std::string refusals_text(analysis::Measurements const& m, std::vector<std::stri
     std::string out;
     for (auto const& t : m.takes)
         if (!t.usable())
-            out += fmt::format("{} {:.2f}-{:.2f} s /{}/: no result: {}\n", files[t.recording],
-                               in_seconds(t.span.start), in_seconds(t.span.end), t.vowel.ipa(), t.refused);
+            out += fmt::format("{} {:.2f}-{:.2f} s /{}/: {}\n", files[t.recording], in_seconds(t.span.start),
+                               in_seconds(t.span.end), t.vowel.ipa(), worded("no result: {0}", t.refused));
     return out;
 }
 
@@ -195,9 +197,9 @@ std::string measurement_text(analysis::Measurements const& m, std::vector<std::s
                              Tuning const& tuning) {
     using A = Table::Align;
     auto out = lesson_text(m.lesson);
-    Table vowels({{"vowel"},
-                  {"probe"},
-                  {"takes", A::right},
+    Table vowels({{worded("vowel")},
+                  {worded("probe")},
+                  {worded("takes"), A::right},
                   {"F1", A::right},
                   {"F2", A::right},
                   {"F3", A::right},
@@ -214,21 +216,26 @@ std::string measurement_text(analysis::Measurements const& m, std::vector<std::s
             return v.tract.resonances[k] ? tuning.name(v.tract.resonances[k]->centre).pitch.str() : "";
         };
         auto const& r = v.tract.resonances;
-        vowels.row({v.vowel.ipa(), std::string(to_string(v.kind)), std::to_string(v.takes), heard(0),
-                    heard(1), heard(2), with_sd(r[0]), pitch(0), with_sd(r[1]), pitch(1), with_sd(r[2])});
+        vowels.row({v.vowel.ipa(), std::string(reworded(to_string(v.kind))), std::to_string(v.takes),
+                    heard(0), heard(1), heard(2), with_sd(r[0]), pitch(0), with_sd(r[1]), pitch(1),
+                    with_sd(r[2])});
     }
     if (!m.vowels.empty())
-        out += vowels.str() + "F: peaks in the sound, Hz. fR: resonances of the tract, the probe's shift "
-                              "subtracted, Hz ± one SD.\n";
+        out +=
+            vowels.str() +
+            worded(
+                "F: peaks in the sound, Hz. fR: resonances of the tract, the probe's shift subtracted, Hz ± "
+                "one SD.") +
+            "\n";
     out += kinds_text(m, files);
     for (auto const& v : m.vowels)
         for (auto const& f : v.findings)
-            out += fmt::format("/{}/: {}; try: {}\n", v.vowel.ipa(), f.says, f.tries);
+            out += fmt::format("/{}/: {}; {}\n", v.vowel.ipa(), f.says, worded("try: {0}", f.tries));
     for (auto const& v : m.vowels)
         if (v.tract.close_whisper)
-            out +=
-                fmt::format("/{}/: fR1 of a whispered close vowel is unreliable; try: creak on this vowel\n",
-                            v.vowel.ipa());
+            out += worded("/{0}/: fR1 of a whispered close vowel is unreliable; try: creak on this vowel",
+                          v.vowel.ipa()) +
+                   "\n";
     out += refusals_text(m, files);
     for (auto const& t : m.takes) {
         if (!t.usable()) continue;
@@ -236,11 +243,13 @@ std::string measurement_text(analysis::Measurements const& m, std::vector<std::s
                                        in_seconds(t.span.start), in_seconds(t.span.end), t.vowel.ipa());
         for (auto const& f : t.quality.findings)
             if (f.kind != analysis::Finding::Kind::close_whisper)
-                out += fmt::format("{}: {}; try: {}\n", where, f.says, f.tries);
+                out += fmt::format("{}: {}; {}\n", where, f.says, worded("try: {0}", f.tries));
     }
     if (m.learned)
-        out += fmt::format("The singer's own shift is learned: whisper F1 {:+.0f} Hz, creak F1 {:+.0f} Hz.\n",
-                           in_hertz(m.shifts[0].of[0].mean), in_hertz(m.shifts[1].of[0].mean));
+        out += worded("The singer's own shift is learned: whisper F1 {0} Hz, creak F1 {1} Hz.",
+                      fmt::format("{:+.0f}", in_hertz(m.shifts[0].of[0].mean)),
+                      fmt::format("{:+.0f}", in_hertz(m.shifts[1].of[0].mean))) +
+               "\n";
     return out;
 }
 

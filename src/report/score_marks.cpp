@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/report/score_marks.hpp"
 
+#include "vowelway/core/wording.hpp"
 #include "vowelway/plan/pencil.hpp"
 #include "vowelway/report/plan_report.hpp"
 
@@ -26,14 +27,16 @@ std::string sung_ipa(SungVowel const& vowel, Vowel const& held) {
 /// Short lines, so that they fit into a corner of the page: whose marks, what they say, and the caution.
 std::string heading_of(plan::Plan const& plan, MarkDetail detail) {
     std::string out = plan.singer.name + ", " + plan.technique;
-    if (!plan.singer.provenance.date.empty()) out += "\nmeasured " + plan.singer.provenance.date;
-    if (plan.singer.average) out += "\n" + std::string(average_voice_notice);
+    if (!plan.singer.provenance.date.empty())
+        out += "\n" + worded("measured {0}", plan.singer.provenance.date);
+    if (plan.singer.average) out += "\n" + std::string(reworded(average_voice_notice));
     if (auto const told = transposition_of(plan.passage); !told.empty()) out += "\n" + told;
-    out += detail == MarkDetail::vowels
-               ? "\nUnder the words: the vowel to sing."
-               : "\nUnder the words: the vowel to sing;\nover the notes: what to do.";
-    return out + "\nComfort decides: never push. Hoarse or sore: stop;\nif it lasts, see a doctor. Not "
-                 "medical advice.";
+    out += "\n" + (detail == MarkDetail::vowels
+                       ? worded("Under the words: the vowel to sing.")
+                       : worded("Under the words: the vowel to sing;\nover the notes: what to do."));
+    return out + "\n" +
+           worded("Comfort decides: never push. Hoarse or sore: stop;\nif it lasts, see a doctor. Not "
+                  "medical advice.");
 }
 
 /// What is said over a note when its advice is another than before; nothing for what is sung as it stands.
@@ -46,7 +49,7 @@ void add_words(ScoreMark& mark, std::string const& words) {
     if (!words.empty()) mark.words += (mark.words.empty() ? "" : ", ") + words;
 }
 
-constexpr std::string_view turns_over = "turns over";
+std::string turns_over() { return worded("turns over"); }
 
 ScoreMarks pencilled(plan::Plan const& plan) {
     ScoreMarks out;
@@ -55,7 +58,7 @@ ScoreMarks pencilled(plan::Plan const& plan) {
             out.notes.push_back({pencil.note, {}, {}});
         auto& mark = out.notes.back();
         if (pencil.vowel) mark.ipa = sung_ipa(*plan.passage.notes[pencil.note].vowel, *pencil.vowel);
-        if (pencil.turns) add_words(mark, std::string(turns_over));
+        if (pencil.turns) add_words(mark, turns_over());
         add_words(mark, pencil.words.empty() || pencil.sure ? pencil.words : pencil.words + "?");
     }
     return out;
@@ -73,7 +76,7 @@ ScoreMarks of_every_note(plan::Plan const& plan, bool words) {
             mark.ipa = sung_ipa(*note.vowel, d.advice == plan::Advice::modify ? d.target.shade
                                                                               : note.vowel->held.quality());
         if (words && plan::turns_here(plan, planned.note))
-            add_words(mark, std::string(turns_over));
+            add_words(mark, turns_over());
         else if (words && (!before || !same_advice(*before, d)))
             add_words(mark, words_of(d));
         if (!mark.ipa.empty() || !mark.words.empty()) out.notes.push_back(std::move(mark));

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "report/format.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/report/compare_report.hpp"
 #include "vowelway/report/table.hpp"
 
@@ -23,11 +24,11 @@ std::string hertz_of(Resonance const& r) {
 std::string how(plan::TractLength const& t) {
     switch (t.from) {
     case plan::TractLength::From::given:
-        return "as given in the profile";
+        return worded("as given in the profile");
     case plan::TractLength::From::upper_resonances:
-        return fmt::format("estimated from the upper resonances of {} vowels, as for a tube", t.vowels);
+        return worded("estimated from the upper resonances of {0} vowels, as for a tube", t.vowels);
     case plan::TractLength::From::average_voices:
-        return fmt::format("estimated from {} vowels compared with the nearest average voice", t.vowels);
+        return worded("estimated from {0} vowels compared with the nearest average voice", t.vowels);
     }
     return "";
 }
@@ -57,10 +58,10 @@ std::string resonance_table(Singer const& singer) {
         estimated = estimated || v.estimated;
     }
     int const count = fourth ? 4 : third ? 3 : 2;
-    std::vector<Table::Column> columns{{"vowel"}};
+    std::vector<Table::Column> columns{{worded("vowel")}};
     for (int k = 1; k <= count; ++k) {
         columns.push_back({fmt::format("fR{} Hz", k), Table::Align::right});
-        columns.push_back({"as a pitch"});
+        columns.push_back({worded("as a pitch")});
     }
     Table table(columns);
     for (auto const& v : singer.vowels) {
@@ -74,22 +75,29 @@ std::string resonance_table(Singer const& singer) {
         table.row(std::move(cells));
     }
     auto out = table.str();
-    if (assumed) out += "* deviation assumed, not measured\n";
-    if (estimated) out += "? estimated, not measured\n";
+    if (assumed) out += worded("* deviation assumed, not measured") + "\n";
+    if (estimated) out += worded("? estimated, not measured") + "\n";
     return out;
 }
 
 std::string placement_table(std::vector<plan::Placement> const& among) {
     using enum Table::Align;
-    Table table(
-        {{"voice"}, {"fR1", right}, {"fR2", right}, {"fR3", right}, {"vowels", right}, {"distance", right}});
+    Table table({{worded("voice")},
+                 {"fR1", right},
+                 {"fR2", right},
+                 {"fR3", right},
+                 {worded("vowels"), right},
+                 {worded("distance"), right}});
     for (auto const& p : among)
-        table.row({std::string(to_string(p.voice)), semitones_above(p.above[0]), semitones_above(p.above[1]),
-                   semitones_above(p.above[2]), std::to_string(p.vowels), fmt::format("{:.1f}", p.distance)});
-    return "Against the average voices: semitones above them, mean over the vowels both have\n\n" +
-           table.str() +
-           "distance: 1 is how far apart voices of one type usually lie; resonances show a voice type only "
-           "roughly\n";
+        table.row({std::string(reworded(to_string(p.voice))), semitones_above(p.above[0]),
+                   semitones_above(p.above[1]), semitones_above(p.above[2]), std::to_string(p.vowels),
+                   fmt::format("{:.1f}", p.distance)});
+    return worded("Against the average voices: semitones above them, mean over the vowels both have") +
+           "\n\n" + table.str() +
+           worded("distance: 1 is how far apart voices of one type usually lie; resonances show a voice type "
+                  "only "
+                  "roughly") +
+           "\n";
 }
 
 Json resonance_json(Resonance const& r, int k, Tuning const& tuning) {
@@ -111,18 +119,19 @@ Json cents_json(std::optional<Cents> const& c) { return c ? Json(rounded(c->valu
 
 std::string singer_text(SingerPicture const& p) {
     auto const& s = p.singer;
-    std::string out = fmt::format("{}\nvoice: {}", s.name.empty() ? "(no name)" : s.name, to_string(s.voice));
-    if (s.range) out += "; range: " + s.range->str();
+    std::string out = (s.name.empty() ? worded("(no name)") : s.name) + "\n" +
+                      worded("voice: {0}", reworded(to_string(s.voice)));
+    if (s.range) out += "; " + worded("range: {0}", s.range->str());
     out += fmt::format("; A4 = {} Hz\n", number(in_hertz(s.tuning.a4), 2));
-    out += fmt::format("source: {}", to_string(s.provenance.method));
+    out += worded("source: {0}", reworded(to_string(s.provenance.method)));
     if (!s.provenance.date.empty()) out += ", " + s.provenance.date;
     if (!s.provenance.note.empty()) out += fmt::format(" ({})", s.provenance.note);
     out += "\n";
-    if (s.average) out += fmt::format("{}\n", average_voice_notice);
+    if (s.average) out += fmt::format("{}\n", reworded(average_voice_notice));
     if (p.tract)
-        out += fmt::format("vocal tract: {:.1f} cm{}, {}\n", in_centimetres(p.tract->length),
-                           p.tract->sd ? fmt::format(" ±{:.1f}", in_centimetres(*p.tract->sd)) : "",
-                           how(*p.tract));
+        out += worded("vocal tract: {0} cm", fmt::format("{:.1f}", in_centimetres(p.tract->length))) +
+               (p.tract->sd ? fmt::format(" ±{:.1f}", in_centimetres(*p.tract->sd)) : "") + ", " +
+               how(*p.tract) + "\n";
     out += "\n" + resonance_table(s);
     if (!p.among.empty()) out += "\n" + placement_table(p.among);
     return out;

@@ -2,6 +2,7 @@
 #include "vowelway/report/tract_report.hpp"
 
 #include "report/json_parts.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/report/table.hpp"
 
 #include <fmt/format.h>
@@ -39,23 +40,23 @@ std::string tracts_text(std::vector<acoustics::SolvedTract> const& tracts) {
         if (!out.empty()) out += "\n";
         out += (result.name.empty() ? "" : result.name + ", ") +
                fmt::format("{:.1f} cm\n", in_centimetres(result.length));
-        Table table({{"resonance", Table::Align::left},
+        Table table({{worded("resonance"), Table::Align::left},
                      {"Hz", Table::Align::right},
-                     {"bandwidth Hz", Table::Align::right}});
+                     {worded("bandwidth Hz"), Table::Align::right}});
         for (std::size_t k = 0; k < result.resonances.size(); ++k) {
             auto const& r = result.resonances[k];
             table.row({fmt::format("fR{}", k + 1), fmt::format("{:.0f}", in_hertz(r.centre)),
                        fmt::format("{:.0f}", in_hertz(r.bandwidth))});
         }
         if (table.empty())
-            out += "no resonance below the limit\n";
+            out += worded("no resonance below the limit") + "\n";
         else
             out += table.str();
         std::string bands;
         for (auto const& band : result.compliant)
             bands += fmt::format("{}{:.0f}..{:.0f}", bands.empty() ? "" : ", ", in_hertz(band.from),
                                  in_hertz(band.to));
-        out += "compliant load, Hz: " + (bands.empty() ? "nowhere" : bands) + "\n";
+        out += worded("compliant load, Hz: {0}", bands.empty() ? worded("nowhere") : bands) + "\n";
     }
     return out;
 }

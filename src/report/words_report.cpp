@@ -2,6 +2,7 @@
 #include "vowelway/report/words_report.hpp"
 
 #include "report/json_parts.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/report/table.hpp"
 
 #include <fmt/format.h>
@@ -54,7 +55,7 @@ std::string words_json(std::vector<SungWord> const& words, std::string_view lang
 }
 
 std::string words_text(std::vector<SungWord> const& words) {
-    Table table({{"syllables"}, {"sung"}, {""}});
+    Table table({{worded("syllables")}, {worded("sung")}, {""}});
     for (auto const& word : words) {
         std::string syllables, vowels;
         for (auto const& s : word.syllables) {
@@ -62,7 +63,7 @@ std::string words_text(std::vector<SungWord> const& words) {
             vowels += (vowels.empty() ? "" : " ") + (s.optional ? "(" + sung(s.vowel) + ")" : sung(s.vowel));
         }
         if (word.syllables.empty()) syllables = word.word;
-        table.row({syllables, vowels, word.guessed ? "guessed: " + word.doubt : ""});
+        table.row({syllables, vowels, word.guessed ? worded("guessed: {0}", word.doubt) : ""});
     }
     return table.str();
 }

@@ -7,6 +7,7 @@
 #include "chart/page/one_page.hpp"
 #include "chart/page/text.hpp"
 #include "chart/page/title.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <fmt/format.h>
 
@@ -27,14 +28,14 @@ double paragraph(Canvas& canvas, double x, double y, double width, std::string_v
 
 std::string with_again(plan::LessonPhrase const& phrase) {
     std::string out = phrase.bars;
-    for (auto const& bars : phrase.again) out += ", again " + bars;
+    for (auto const& bars : phrase.again) out += ", " + worded("again in {0}", bars);
     return out;
 }
 
 double draw_phrases(Canvas& canvas, plan::Lesson const& lesson, double y, double width) {
-    y = draw_heading(canvas, 0, y, width, "Phrases, the hardest first");
+    y = draw_heading(canvas, 0, y, width, worded("Phrases, the hardest first"));
     if (lesson.phrases.empty())
-        return paragraph(canvas, 0, y, width, "No phrase asks for a change: sing as written.",
+        return paragraph(canvas, 0, y, width, worded("No phrase asks for a change: sing as written."),
                          plain(type::body));
     double const words_x = 18;
     for (std::size_t i = 0; i < lesson.phrases.size(); ++i) {
@@ -52,20 +53,27 @@ double draw_phrases(Canvas& canvas, plan::Lesson const& lesson, double y, double
 }
 
 std::string order_of(plan::Lesson const& lesson) {
-    std::string out = lesson.exercises.empty() ? "Speak the words, then " : "The exercises, then ";
-    if (lesson.order.empty()) return out + "the whole song, softly first.";
-    out += lesson.order.size() == 1 ? "phrase " : "the phrases ";
-    for (std::size_t i = 0; i < lesson.order.size(); ++i)
-        out += (i == 0                         ? ""
-                : i + 1 == lesson.order.size() ? " and "
-                                               : ", ") +
-               std::to_string(lesson.order[i] + 1);
-    return out + ", the easiest first; then the whole song. Softly first, and never tired.";
+    auto const first = lesson.exercises.empty() ? worded("Speak the words") : worded("The exercises");
+    if (lesson.order.empty()) return worded("{0}, then the whole song, softly first.", first);
+    std::string listed;
+    for (std::size_t i = 0; i < lesson.order.size(); ++i) {
+        auto const number = std::to_string(lesson.order[i] + 1);
+        listed = i == 0                         ? number
+                 : i + 1 == lesson.order.size() ? worded("{0} and {1}", listed, number)
+                                                : listed + ", " + number;
+    }
+    return lesson.order.size() == 1
+               ? worded("{0}, then phrase {1}; then the whole song. Softly first, and never tired.", first,
+                        listed)
+               : worded(
+                     "{0}, then the phrases {1}, the easiest first; then the whole song. Softly first, and "
+                     "never tired.",
+                     first, listed);
 }
 
 double draw_exercises(Canvas& canvas, plan::Lesson const& lesson, double y, double width) {
     if (lesson.exercises.empty()) return y;
-    y = draw_heading(canvas, 0, y, width, "Exercises, for this voice") + 4;
+    y = draw_heading(canvas, 0, y, width, worded("Exercises, for this voice")) + 4;
     double const staff_width = std::min(width, 0.56 * width + 40), text_x = staff_width + 12;
     bool const beside = width >= 400;
     char letter = 'a';
@@ -78,7 +86,8 @@ double draw_exercises(Canvas& canvas, plan::Lesson const& lesson, double y, doub
         double const x = beside ? text_x : 16, text_width = width - x;
         double text =
             paragraph(canvas, x, beside ? y - 4 : y + bottom, text_width, exercise.how, plain(type::body));
-        text = paragraph(canvas, x, text + 1, text_width, "Listen: " + exercise.listen, slanted(type::body));
+        text = paragraph(canvas, x, text + 1, text_width, worded("Listen: {0}", exercise.listen),
+                         slanted(type::body));
         y = std::max(y + bottom, text + 4) + 8;
     }
     return y;
@@ -91,7 +100,7 @@ double draw_sheet(Canvas& canvas, plan::Lesson const& lesson, Head const& head, 
     for (auto const& caution : lesson.cautions)
         y = paragraph(canvas, 0, y, width, caution, bold(type::label));
     y = draw_phrases(canvas, lesson, y + 8, width);
-    y = draw_heading(canvas, 0, y + 6, width, "Order of practice");
+    y = draw_heading(canvas, 0, y + 6, width, worded("Order of practice"));
     y = paragraph(canvas, 0, y, width, order_of(lesson), plain(type::body));
     return draw_exercises(canvas, lesson, y + 10, width);
 }
@@ -100,7 +109,7 @@ double draw_sheet(Canvas& canvas, plan::Lesson const& lesson, Head const& head, 
 
 Page lesson_sheet(plan::Lesson const& lesson, Size paper, TextMeasurer const& measurer) {
     auto const head = head_of(lesson.plan, "");
-    return on_one_page(head, "lesson sheet", paper, measurer,
+    return on_one_page(head, worded("lesson sheet"), paper, measurer,
                        [&](Canvas& canvas, double width) { return draw_sheet(canvas, lesson, head, width); });
 }
 

@@ -8,14 +8,16 @@
 #include "chart/page/system_block.hpp"
 #include "chart/page/title.hpp"
 #include "chart/page/watch.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 
 namespace vowelway::chart {
 namespace {
 
-constexpr std::string_view sentence = "The voice's harmonics (lines) meet the resonances of the vowel "
-                                      "(bands); where they do, its sound changes.";
+constexpr std::string_view sentence =
+    to_word("The voice's harmonics (lines) meet the resonances of the vowel "
+            "(bands); where they do, its sound changes.");
 constexpr double between = 13, most_stretch = 24;  // vertical room between blocks
 constexpr double least_lane = 72, most_lane = 116; // height of the resonance lane
 
@@ -85,7 +87,7 @@ std::vector<Page> passage_sheet(plan::Plan const& plan, Size paper, TextMeasurer
     blocks.reserve(systems.size());
     for (auto const& system : systems) blocks.push_back(maker.make(system));
 
-    auto const title = head_of(plan, sentence);
+    auto const title = head_of(plan, reworded(sentence));
     double const page_height = paper.height - margin_top - margin_bottom;
     auto const headings = headings_of(plan, pencil, title, width, page_height, measurer, numbers);
     auto const sheets = assign(blocks, least_lane, headings, page_height);
@@ -95,7 +97,7 @@ std::vector<Page> passage_sheet(plan::Plan const& plan, Size paper, TextMeasurer
     for (std::size_t s = 0; s < sheets.size(); ++s) {
         auto const& sheet = sheets[s];
         Page page{paper, Drawing(measurer)};
-        draw_margins(page.drawing, title, "passage sheet", paper, s + 1, sheets.size());
+        draw_margins(page.drawing, title, worded("passage sheet"), paper, s + 1, sheets.size());
         double y = margin_top;
         bool const headed = s < headings.size();
         if (headed) {

@@ -9,6 +9,7 @@
 #include "chart/page/pencil_marks.hpp"
 #include "chart/page/title.hpp"
 #include "chart/page/words_under.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 
@@ -131,7 +132,7 @@ std::vector<Page> pencil_view(plan::Plan const& plan, Size paper, TextMeasurer c
     std::vector<Page> pages;
     for (std::size_t p = 0; p < count; ++p) {
         Drawing drawing(measurer);
-        draw_margins(drawing, head, to_string(Kind::pencil), view.small, p + 1, count);
+        draw_margins(drawing, head, reworded(to_string(Kind::pencil)), view.small, p + 1, count);
         if (p == 0) view.front.replay(drawing, {margin_side, margin_top});
         auto const end = p + 1 < count ? view.first[p + 1] : view.lines.size();
         place(view.lines, view.first[p], end, margin_top + (p == 0 ? view.front_height : 0), view.bottom(),

@@ -7,6 +7,7 @@
 #include "chart/page/resonance_plane.hpp"
 #include "chart/page/title.hpp"
 #include "core/ranges.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <fmt/format.h>
 
@@ -17,10 +18,10 @@
 namespace vowelway::chart {
 namespace {
 
-constexpr std::string_view sentence =
+constexpr std::string_view sentence = to_word(
     "Each vowel lies where its two lowest resonances are, in an ellipse of one standard deviation: open "
     "vowels below, "
-    "front vowels at the left. The lines are the harmonics of the pitch; arrows show what to change.";
+    "front vowels at the left. The lines are the harmonics of the pitch; arrows show what to change.");
 
 /// The cell of a strip nearest to a pitch.
 plan::PitchCell const* cell_at(plan::VowelPlan const& v, Pitch pitch) {
@@ -102,17 +103,18 @@ double draw_legend(Canvas& canvas, plan::Plan const& plan, bool with_reach, doub
     auto const line = [&](Pen const& pen, std::string_view text) {
         legend.entry(16, text, [&](double x, double y) { canvas.line({x, y - 3}, {x + 16, y - 3}, pen); });
     };
-    line({.width = 1.3, .color = ink::black}, "harmonic at fR1");
-    line({.width = 0.8, .color = ink::black, .dashes = {3, 2}}, "harmonic at fR2");
-    legend.entry(18, "modify: from the vowel's own shape to the target", [&](double x, double y) {
+    line({.width = 1.3, .color = ink::black}, worded("harmonic at fR1"));
+    line({.width = 0.8, .color = ink::black, .dashes = {3, 2}}, worded("harmonic at fR2"));
+    legend.entry(18, worded("modify: from the vowel's own shape to the target"), [&](double x, double y) {
         draw_arrow(canvas, {x, y - 3}, {x + 18, y - 3});
     });
     if (with_reach)
-        line({.width = 0.7, .color = ink::modify, .dashes = {0.7, 2.2}}, "limit of reach, by the model");
+        line({.width = 0.7, .color = ink::modify, .dashes = {0.7, 2.2}},
+             worded("limit of reach, by the model"));
     bool const estimated =
         ranges::any_of(plan.vowels, [](plan::VowelPlan const& v) { return v.resonances.estimated; });
     if (estimated)
-        legend.entry(12, "estimated, not measured", [&](double x, double y) {
+        legend.entry(12, worded("estimated, not measured"), [&](double x, double y) {
             canvas.stroke(Path().circle({x + 6, y - 3}, 5),
                           {.width = 0.8, .color = ink::first, .dashes = {2, 1.5}});
         });
@@ -191,9 +193,9 @@ std::vector<Page> resonance_map(plan::Plan const& plan, Pitch pitch, Size paper,
     auto const& tuning = plan.passage.tuning;
     Page page{paper, Drawing(measurer)};
     auto& canvas = page.drawing;
-    auto title = head_of(plan, sentence);
-    title.aside = fmt::format("sung on {}", tuning.name(pitch).str());
-    draw_margins(canvas, title, "resonance map", paper, 1, 1);
+    auto title = head_of(plan, reworded(sentence));
+    title.aside = worded("sung on {0}", tuning.name(pitch).str());
+    draw_margins(canvas, title, worded("resonance map"), paper, 1, 1);
     Drawing head(measurer);
     double const used = draw_title(head, title, width);
     head.replay(canvas, {margin_side, margin_top});

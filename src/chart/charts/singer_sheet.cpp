@@ -7,6 +7,7 @@
 #include "chart/page/one_page.hpp"
 #include "chart/page/text.hpp"
 #include "chart/page/title.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/plan/crossings.hpp"
 
 #include <fmt/format.h>
@@ -33,7 +34,8 @@ double draw_staff(Canvas& canvas, Singer const& singer, std::vector<VowelResonan
                   ResonanceNumber which, double y, double width) {
     bool const first = which.number == 1;
     y = draw_heading(canvas, 0, y, width,
-                     first ? "First resonance (fR1), as a note" : "Second resonance (fR2), as a note");
+                     first ? worded("First resonance (fR1), as a note")
+                           : worded("Second resonance (fR2), as a note"));
     NotesOnStaff notes{
         .sounding = {}, .words = {}, .clef = {'G', 2, first ? 0 : 2}, .look = NotesOnStaff::Look::halves};
     for (std::size_t i = 0; i < std::min(vowels.size(), most_on_a_staff); ++i) {
@@ -59,7 +61,8 @@ std::string with_sd(Singer const& singer, plan::Crossing const& c) {
 
 /// Where the numbers of a vowel come from, where that is more than the sheet's head says.
 std::string origin_of(VowelResonances const& v) {
-    if (v.estimated) return v.origin.empty() ? "estimated, not measured" : "estimated: " + v.origin;
+    if (v.estimated)
+        return v.origin.empty() ? worded("estimated, not measured") : worded("estimated: {0}", v.origin);
     return v.origin;
 }
 
@@ -67,15 +70,15 @@ double draw_table(Canvas& canvas, Singer const& singer, std::vector<VowelResonan
                   double width) {
     struct Column {
         double x;
-        std::string_view head;
+        std::string head;
     };
-    Column const columns[] = {{0, "vowel"},
+    Column const columns[] = {{0, worded("vowel")},
                               {0.09 * width, "fR1"},
                               {0.35 * width, "fR2"},
-                              {0.63 * width, "turns over at"},
-                              {0.82 * width, "fo meets fR1"}};
+                              {0.63 * width, worded("turns over at")},
+                              {0.82 * width, worded("fo meets fR1")}};
     auto const& m = canvas.measurer();
-    y = draw_heading(canvas, 0, y, width, "Vowel by vowel") + 10;
+    y = draw_heading(canvas, 0, y, width, worded("Vowel by vowel")) + 10;
     for (auto const& c : columns) canvas.write({c.x, y}, c.head, plain(type::small, ink::soft));
     y += 3;
     for (auto const& v : vowels) {
@@ -98,13 +101,13 @@ double draw_table(Canvas& canvas, Singer const& singer, std::vector<VowelResonan
 }
 
 double draw_how_to_read(Canvas& canvas, double y, double width) {
-    constexpr std::string_view lines[] = {
-        "turns over at: from this note on the vowel closes by itself when its shape is kept; let it.",
-        "fo meets fR1: from here on the note is higher than the vowel's first resonance; open with it, as "
-        "far as is easy.",
-        "The notes of fR1 and fR2 can be heard in a soft whisper (the high one) and a creak. 15 over a clef: "
-        "two octaves higher than written. ±: semitones, or Hz."};
-    for (auto const line : lines)
+    std::string const lines[] = {
+        worded("turns over at: from this note on the vowel closes by itself when its shape is kept; let it."),
+        worded("fo meets fR1: from here on the note is higher than the vowel's first resonance; open with "
+               "it, as far as is easy."),
+        worded("The notes of fR1 and fR2 can be heard in a soft whisper (the high one) and a creak. 15 over "
+               "a clef: two octaves higher than written. ±: semitones, or Hz.")};
+    for (auto const& line : lines)
         for (auto const& part : wrapped(canvas.measurer(), line, plain(type::label), width))
             canvas.write({0, y += 11}, part, plain(type::label));
     return y + 6;
@@ -113,9 +116,9 @@ double draw_how_to_read(Canvas& canvas, double y, double width) {
 Head head_of_sheet(Singer const& singer) {
     auto head = head_of(singer, "");
     head.title = singer.name;
-    head.who = std::string(to_string(singer.voice));
-    head.how = singer.range ? "range " + singer.range->str() : std::string();
-    head.sentence = "Where each vowel resonates, and where it turns over as the note rises.";
+    head.who = std::string(reworded(to_string(singer.voice)));
+    head.how = singer.range ? worded("range {0}", singer.range->str()) : std::string();
+    head.sentence = worded("Where each vowel resonates, and where it turns over as the note rises.");
     return head;
 }
 
@@ -132,7 +135,7 @@ double draw_sheet(Canvas& canvas, Singer const& singer, Head const& head, double
 
 Page singer_sheet(Singer const& singer, Size paper, TextMeasurer const& measurer) {
     auto const head = head_of_sheet(singer);
-    return on_one_page(head, "singer's sheet", paper, measurer,
+    return on_one_page(head, worded("singer's sheet"), paper, measurer,
                        [&](Canvas& canvas, double width) { return draw_sheet(canvas, singer, head, width); });
 }
 

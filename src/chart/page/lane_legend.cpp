@@ -3,6 +3,7 @@
 
 #include "chart/page/legend.hpp"
 #include "chart/page/marks.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <vector>
 
@@ -15,8 +16,8 @@ void harmonics(Canvas& canvas, Legend& legend) {
     };
     line({.width = 1.3, .color = ink::black}, "fo");
     line({.width = 0.95, .color = ink::black}, "2fo");
-    line({.width = 0.45, .color = ink::soft}, "3fo and higher, near a band");
-    legend.entry(9, "harmonic in a band", [&](double x, double y) {
+    line({.width = 0.45, .color = ink::soft}, worded("3fo and higher, near a band"));
+    legend.entry(9, worded("harmonic in a band"), [&](double x, double y) {
         canvas.fill(Path().circle({x + 4, y - 3}, 2.5), ink::black);
     });
 }
@@ -30,9 +31,11 @@ void bands(Canvas& canvas, Legend& legend) {
                             {.width = dashes.empty() ? 1.1 : 0.6, .color = edge, .dashes = dashes});
         });
     };
-    band(ink::first_wash, ink::first, {}, "fR1 ± its uncertainty");
+    band(ink::first_wash, ink::first, {}, worded("fR1 ± its uncertainty"));
     band(ink::second_wash, ink::second, {2.2, 1.4}, "fR2");
-    legend.entry(6, "uncertain", [&](double x, double y) { canvas.write({x, y}, "?", bold(type::label)); });
+    legend.entry(6, worded("uncertain"), [&](double x, double y) {
+        canvas.write({x, y}, "?", bold(type::label));
+    });
 }
 
 void zones(Canvas& canvas, Legend& legend) {
@@ -45,11 +48,11 @@ void zones(Canvas& canvas, Legend& legend) {
             canvas.line({x, box.bottom()}, {box.right(), box.bottom()}, {.width = 0.6, .color = ink::first});
         });
     };
-    zone(plan::Zone::open, 0, "open: 2fo below fR1");
-    zone(plan::Zone::turning, 0.6, "turning: 2fo passes it");
-    zone(plan::Zone::close, 1, "close: 2fo above it");
-    zone(plan::Zone::meeting, 1, "meeting: fo at it");
-    zone(plan::Zone::above, 1, "above: fo over it");
+    zone(plan::Zone::open, 0, worded("open: 2fo below fR1"));
+    zone(plan::Zone::turning, 0.6, worded("turning: 2fo passes it"));
+    zone(plan::Zone::close, 1, worded("close: 2fo above it"));
+    zone(plan::Zone::meeting, 1, worded("meeting: fo at it"));
+    zone(plan::Zone::above, 1, worded("above: fo over it"));
 }
 
 void advice(Canvas& canvas, Legend& legend) {
@@ -57,7 +60,7 @@ void advice(Canvas& canvas, Legend& legend) {
         legend.entry(9, meaning(advice), [&](double x, double y) {
             advice_sign(canvas, {x + 4, y - 3}, 7, advice);
         });
-    legend.entry(12, "where to move the band", [&](double x, double y) {
+    legend.entry(12, worded("where to move the band"), [&](double x, double y) {
         canvas.line({x, y - 8}, {x + 12, y - 8}, {.width = 1.2, .color = ink::modify});
         canvas.line({x + 6, y}, {x + 6, y - 5}, {.width = 0.9, .color = ink::modify});
         canvas.fill(Path().move({x + 6, y - 7.6}).line({x + 4.2, y - 4.2}).line({x + 7.8, y - 4.2}).close(),

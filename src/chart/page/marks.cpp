@@ -2,6 +2,7 @@
 #include "chart/page/marks.hpp"
 
 #include "core/utf8.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -100,15 +101,15 @@ Ink color_of(plan::Advice advice) {
 std::string_view happening(plan::Zone zone) {
     switch (zone) {
     case plan::Zone::open:
-        return "2fo below fR1";
+        return reworded(to_word("2fo below fR1"));
     case plan::Zone::turning:
-        return "2fo passes fR1";
+        return reworded(to_word("2fo passes fR1"));
     case plan::Zone::close:
-        return "2fo above fR1";
+        return reworded(to_word("2fo above fR1"));
     case plan::Zone::meeting:
-        return "fo meets fR1";
+        return reworded(to_word("fo meets fR1"));
     case plan::Zone::above:
-        return "fo above fR1";
+        return reworded(to_word("fo above fR1"));
     }
     return "";
 }
@@ -116,11 +117,11 @@ std::string_view happening(plan::Zone zone) {
 std::string_view meaning(plan::Advice advice) {
     switch (advice) {
     case plan::Advice::hold:
-        return "hold: nothing needed";
+        return reworded(to_word("hold: nothing needed"));
     case plan::Advice::migrate:
-        return "migrate: keep the shape, the vowel drifts";
+        return reworded(to_word("migrate: keep the shape, the vowel drifts"));
     case plan::Advice::modify:
-        return "modify: change the shape";
+        return reworded(to_word("modify: change the shape"));
     }
     return "";
 }

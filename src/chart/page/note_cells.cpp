@@ -3,6 +3,7 @@
 
 #include "chart/page/marks.hpp"
 #include "chart/page/text.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <fmt/format.h>
 
@@ -29,8 +30,8 @@ std::string syllable_at(Passage const& passage, std::size_t note) {
 
 void draw_note_heads(Canvas& canvas, NoteColumns const& columns, double baseline) {
     auto const small = plain(type::small, ink::soft);
-    canvas.write({columns.where, baseline}, "bar · beat", small);
-    canvas.write({columns.what, baseline}, "syllable, pitch", small);
+    canvas.write({columns.where, baseline}, worded("bar · beat"), small);
+    canvas.write({columns.what, baseline}, worded("syllable, pitch"), small);
 }
 
 void draw_note_cells(Canvas& canvas, plan::Plan const& plan, std::size_t note, int number,

@@ -3,6 +3,7 @@
 
 #include "chart/page/marks.hpp"
 #include "chart/page/text.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <fmt/format.h>
 
@@ -41,7 +42,7 @@ void draw_range(Canvas& canvas, Axis const& axis, plan::PassiveRange const& rang
 }
 
 std::string words_of(plan::PassiveRange const& range, Tuning const& tuning) {
-    if (range.reaches_top) return "all of it";
+    if (range.reaches_top) return worded("all of it");
     return tuning.name(range.to).pitch.str() +
            fmt::format(" ±{:.0f}", std::max(1.0, std::round(in_semitones(range.to_sd))));
 }
@@ -62,7 +63,7 @@ double draw_passive_ranges(Canvas& canvas, plan::Plan const& plan, std::span<pla
         canvas.line({axis.from, y - 4}, {axis.to, y - 4},
                     {.width = 0.5, .color = ink::rule, .dashes = {0.8, 1.6}});
         if (!v.passive_range) {
-            canvas.write({x + width, y - 1.5}, "modify throughout", plain(type::small, ink::modify),
+            canvas.write({x + width, y - 1.5}, worded("modify throughout"), plain(type::small, ink::modify),
                          Align::right);
             continue;
         }
@@ -73,7 +74,7 @@ double draw_passive_ranges(Canvas& canvas, plan::Plan const& plan, std::span<pla
     y += 10;
     canvas.write({axis.from, y}, plan.range.low.str(), plain(type::small, ink::soft));
     canvas.write({axis.to, y}, plan.range.high.str(), plain(type::small, ink::soft), Align::right);
-    canvas.write({x + width, y}, "± semitones", plain(type::small, ink::soft), Align::right);
+    canvas.write({x + width, y}, worded("± semitones"), plain(type::small, ink::soft), Align::right);
     return y + 4;
 }
 

@@ -4,6 +4,7 @@
 #include "chart/page/legend.hpp"
 #include "chart/page/marks.hpp"
 #include "core/ranges.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <optional>
@@ -90,15 +91,16 @@ double draw_pencil_legend(Canvas& canvas, plan::Pencil const& pencil, double y, 
     Legend legend(canvas, y + 10, width, 14, 14);
     auto const any = [&](auto test) { return ranges::any_of(pencil.marks, test); };
     if (any([](auto const& m) { return m.vowel.has_value(); }))
-        legend.entry(9, "sing toward this vowel, think the written one", [&](double x, double at) {
+        legend.entry(9, worded("sing toward this vowel, think the written one"), [&](double x, double at) {
             canvas.write({x, at}, "ɛ", bold(12, ink::modify));
         });
     if (any([](auto const& m) { return m.turns; }))
-        legend.entry(12, "the vowel turns over: let it, do not open for it", [&](double x, double at) {
-            turn_sign(canvas, {x, at}, 8);
-        });
+        legend.entry(12, worded("the vowel turns over: let it, do not open for it"),
+                     [&](double x, double at) {
+                         turn_sign(canvas, {x, at}, 8);
+                     });
     if (any([](auto const& m) { return !m.sure; }))
-        legend.entry(6, "try it: the measurement leaves it open", [&](double x, double at) {
+        legend.entry(6, worded("try it: the measurement leaves it open"), [&](double x, double at) {
             canvas.write({x, at}, "?", bold(type::label, ink::modify));
         });
     y = legend.y() + 4;

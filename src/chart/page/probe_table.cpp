@@ -4,6 +4,7 @@
 #include "chart/page/marks.hpp"
 #include "chart/page/text.hpp"
 #include "core/ranges.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <fmt/format.h>
 
@@ -49,7 +50,7 @@ std::string signed_tenth(double v) {
     return std::abs(v) < 0.05 ? "0.0" : fmt::format("{}{:.1f}", v < 0 ? "−" : "+", std::abs(v));
 }
 std::string probe_of(analysis::ProbeKind kind, int takes) {
-    return fmt::format("{}{}", to_string(kind), takes > 1 ? fmt::format(" ×{}", takes) : "");
+    return fmt::format("{}{}", reworded(to_string(kind)), takes > 1 ? fmt::format(" ×{}", takes) : "");
 }
 
 /// The worst first: they are what the next lesson is about.
@@ -88,13 +89,13 @@ double table_of_checks(Canvas& canvas, ProbeMap const& p, double y, double width
     Columns const table(canvas, width, {0, 0.055, 0.165, 0.355, 0.475, 0.62, 0.745, 0.89});
     auto const small = plain(type::small, ink::soft);
     table.row({{"", small},
-               {"probe", small},
-               {"compared with", small},
-               {"fR1, aim", small},
-               {"semitones (SD)", small},
-               {"fR2, aim", small},
-               {"semitones (SD)", small},
-               {"verdict", small}},
+               {worded("probe"), small},
+               {worded("compared with"), small},
+               {worded("fR1, aim"), small},
+               {worded("semitones (SD)"), small},
+               {worded("fR2, aim"), small},
+               {worded("semitones (SD)"), small},
+               {worded("verdict"), small}},
               y += 10);
     table.rule(y + 3, true);
     y += 3;
@@ -106,20 +107,21 @@ double table_of_checks(Canvas& canvas, ProbeMap const& p, double y, double width
         std::vector<Cell> cells{{slashed(c.comparison.vowel), plain(type::body)},
                                 {probe_of(c.comparison.kind, c.comparison.takes)},
                                 {c.against == analysis::Checked::Against::plan
-                                     ? fmt::format("plan {}, bar {}", c.shade, bars_of(c))
-                                 : p.reference.average ? "average voice"
-                                                       : std::string(c.against_what())}};
+                                     ? worded("plan {0}, bar {1}", c.shade, bars_of(c))
+                                 : p.reference.average ? worded("average voice")
+                                                       : std::string(reworded(c.against_what()))}};
         for (std::size_t k = 0; k < 2; ++k) {
             auto const& d = c.comparison.resonances[k];
             sound = sound || (d && d->same_probe);
             cells.push_back(
                 {d ? fmt::format("{}, {}{}", tens(d->found), tens(d->aim), d->same_probe ? " s" : "")
-                   : "not found"});
+                   : worded("not found")});
             cells.push_back(
                 {d ? fmt::format("{} ({})", signed_tenth(d->distance.value / 100), signed_tenth(d->in_sds))
                    : ""});
         }
-        cells.push_back({std::string(to_string(c.comparison.verdict)), style_of(c.comparison.verdict)});
+        cells.push_back(
+            {std::string(reworded(to_string(c.comparison.verdict))), style_of(c.comparison.verdict)});
         table.row(cells, y);
         table.rule(y + 3, false);
     }
@@ -128,18 +130,18 @@ double table_of_checks(Canvas& canvas, ProbeMap const& p, double y, double width
             canvas.write({0, y += 10.5}, line, small);
     };
     y += 3;
-    if (order.size() > most_rows)
-        note(fmt::format("and {} more, in the table form", order.size() - most_rows));
+    if (order.size() > most_rows) note(worded("and {0} more, in the table form", order.size() - most_rows));
     if (sound)
-        note("s: formants of the sound against those of the last probe of the same kind; the probe's own "
-             "shift cancels, and smaller changes can be seen");
+        note(worded("s: formants of the sound against those of the last probe of the same kind; the probe's "
+                    "own shift cancels, and smaller changes can be seen"));
     for (auto const* c : order)
         for (std::size_t k = 0; k < 2; ++k)
             if (auto const& t = c->trends[k]; t && t->clear())
-                note(fmt::format("{}: F{} {} by {:.0f} ± {:.0f} cents a week over {} measurements",
-                                 slashed(c->comparison.vowel), k + 1,
-                                 t->per_week.value > 0 ? "rises" : "falls", std::abs(t->per_week.value),
-                                 t->per_week_sd.value, t->points));
+                note(worded("{0}: F{1} {2} by {3} ± {4} cents a week over {5} measurements",
+                            slashed(c->comparison.vowel), k + 1,
+                            t->per_week.value > 0 ? worded("rises") : worded("falls"),
+                            fmt::format("{:.0f}", std::abs(t->per_week.value)),
+                            fmt::format("{:.0f}", t->per_week_sd.value), t->points));
     return y + 4;
 }
 
@@ -147,14 +149,14 @@ double table_of_vowels(Canvas& canvas, ProbeMap const& p, double y, double width
     Columns const table(canvas, width, {0, 0.07, 0.20, 0.32, 0.44, 0.56, 0.65, 0.78, 0.88});
     auto const small = plain(type::small, ink::soft);
     table.row({{"", small},
-               {"probe", small},
-               {"F1 heard", small},
-               {"F2 heard", small},
-               {"fR1 in Hz", small},
+               {worded("probe"), small},
+               {worded("F1 heard"), small},
+               {worded("F2 heard"), small},
+               {worded("fR1 in Hz"), small},
                {"", small},
-               {"fR2 in Hz", small},
+               {worded("fR2 in Hz"), small},
                {"", small},
-               {"repeats", small}},
+               {worded("repeats"), small}},
               y += 10);
     table.rule(y + 3, true);
     y += 3;
@@ -182,11 +184,11 @@ double table_of_vowels(Canvas& canvas, ProbeMap const& p, double y, double width
         canvas.write({0, y += 10.5}, fitted(canvas.measurer(), text, small, width), small);
     };
     if (p.vowels.size() > most_rows)
-        note(fmt::format("and {} more, in the table form", p.vowels.size() - most_rows));
+        note(worded("and {0} more, in the table form", p.vowels.size() - most_rows));
     for (auto const& v : p.vowels)
         if (v.tract.close_whisper)
-            note(fmt::format("{}: fR1 of a whispered close vowel is unreliable; try creak on it",
-                             slashed(v.vowel)));
+            note(worded("{0}: fR1 of a whispered close vowel is unreliable; try creak on it",
+                        slashed(v.vowel)));
     return y + 4;
 }
 
@@ -197,8 +199,8 @@ double draw_probe_table(Canvas& canvas, ProbeMap const& p, double y, double widt
     auto const refused = ranges::count_if(p.takes, [](analysis::Take const& t) { return !t.usable(); });
     if (refused == 0) return y;
     canvas.write({0, y += 9},
-                 fmt::format("{} no result; the table form says why",
-                             refused == 1 ? "one take gives" : fmt::format("{} takes give", refused)),
+                 refused == 1 ? worded("one take gives no result; the table form says why")
+                              : worded("{0} takes give no result; the table form says why", refused),
                  plain(type::small, ink::modify));
     return y + 3;
 }

@@ -2,6 +2,7 @@
 #include "chart/page/resonance_plane.hpp"
 
 #include "chart/canvas/style.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <fmt/format.h>
 
@@ -74,8 +75,8 @@ void draw_axes(Canvas& canvas, Plane const& plane, Tuning const& tuning) {
             canvas.write({plane.x(hz), b.top - 5}, name.str(), style, Align::centre);
         }
     }
-    canvas.write({b.left, b.bottom() + 23}, "front  ←   fR2 in Hz   →  back", plain(type::label));
-    canvas.write({b.left, b.top - 17}, "close  ↑   fR1 in Hz   ↓  open", plain(type::label));
+    canvas.write({b.left, b.bottom() + 23}, worded("front  ←   fR2 in Hz   →  back"), plain(type::label));
+    canvas.write({b.left, b.top - 17}, worded("close  ↑   fR1 in Hz   ↓  open"), plain(type::label));
     canvas.stroke(Path().rectangle(b), {.width = 0.7, .color = ink::soft});
 }
 

@@ -4,6 +4,7 @@
 #include "chart/page/advice_rows.hpp"
 #include "chart/page/marks.hpp"
 #include "chart/page/over_staff.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -44,8 +45,8 @@ Block BlockMaker::make(System const& system) {
 
     auto sounding = soundings_of(system);
     double const rail = rail_height + 3;
-    lower.write({-4, rail - 4.2}, "zone", slanted(type::small, ink::soft), Align::right);
-    lower.write({-4, rail + 8}, "do", slanted(type::small, ink::soft), Align::right);
+    lower.write({-4, rail - 4.2}, worded("zone"), slanted(type::small, ink::soft), Align::right);
+    lower.write({-4, rail + 8}, worded("do"), slanted(type::small, ink::soft), Align::right);
     double const height = draw_advice(*plan_, sounding, system.width, rail, lower);
     double const top = upper.top(-1e6, 1e6, 0);
     return {std::move(upper), top, lane, std::move(sounding), system.width, std::move(lower), height};

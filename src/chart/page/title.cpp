@@ -2,6 +2,7 @@
 #include "chart/page/title.hpp"
 
 #include "chart/page/marks.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <fmt/format.h>
 
@@ -10,13 +11,14 @@
 namespace vowelway::chart {
 namespace {
 
-constexpr std::string_view caution = "Comfort decides: never push, never chase a number. Hoarse or sore: "
-                                     "stop, rest; if it lasts, see a doctor. "
-                                     "A model, not medical advice.";
+constexpr std::string_view caution =
+    to_word("Comfort decides: never push, never chase a number. Hoarse or sore: "
+            "stop, rest; if it lasts, see a doctor. "
+            "A model, not medical advice.");
 
 std::string measured(Singer const& singer) {
-    if (singer.average) return std::string(average_voice_notice);
-    auto text = std::string("resonances: ") + std::string(to_string(singer.provenance.method));
+    if (singer.average) return std::string(reworded(average_voice_notice));
+    auto text = worded("resonances: {0}", reworded(to_string(singer.provenance.method)));
     if (!singer.provenance.date.empty()) text += ", " + singer.provenance.date;
     return text;
 }
@@ -51,8 +53,9 @@ double draw_origin(Canvas& canvas, Head const& head, double width, double y) {
 Head head_of(Singer const& singer, std::string_view technique) {
     return {.title = {},
             .aside = {},
-            .who = singer.average ? singer.name : fmt::format("{}, {}", singer.name, to_string(singer.voice)),
-            .how = fmt::format("technique: {}", technique),
+            .who = singer.average ? singer.name
+                                  : fmt::format("{}, {}", singer.name, reworded(to_string(singer.voice))),
+            .how = worded("technique: {0}", technique),
             .source = measured(singer),
             .average = singer.average,
             .sentence = {}};
@@ -60,8 +63,7 @@ Head head_of(Singer const& singer, std::string_view technique) {
 
 Head head_of(plan::Plan const& plan, std::string_view sentence) {
     auto head = head_of(plan.singer, plan.technique);
-    head.title =
-        plan.passage.title.empty() ? fmt::format("Vowel plan {}", plan.range.str()) : plan.passage.title;
+    head.title = plan.passage.title.empty() ? worded("Vowel plan {0}", plan.range.str()) : plan.passage.title;
     head.aside = plan.passage.composer;
     if (auto const told = transposition_of(plan.passage); !told.empty()) head.how += ", " + told;
     head.sentence = sentence;
@@ -96,7 +98,7 @@ void draw_margins(Canvas& canvas, Head const& head, std::string_view what, Size 
     canvas.line({margin_side, y - 10}, {right, y - 10}, {.width = 0.4, .color = ink::rule});
     auto const number = fmt::format("{} / {}", page, pages);
     canvas.write({right, y}, number, style, Align::right);
-    auto lines = wrapped(m, caution, style, width - 40);
+    auto lines = wrapped(m, reworded(caution), style, width - 40);
     for (std::size_t i = 0; i < std::min<std::size_t>(lines.size(), 2); ++i)
         canvas.write({margin_side, y + 9.5 * static_cast<double>(i)}, lines[i], style);
     if (page == 1) {

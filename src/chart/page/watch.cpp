@@ -6,6 +6,7 @@
 #include "chart/page/passive_ranges.hpp"
 #include "chart/page/text.hpp"
 #include "core/ranges.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <optional>
@@ -54,9 +55,9 @@ Columns columns_of(double x, double width, double widest, bool numbers) {
 void draw_heads(Canvas& canvas, Columns const& c, double y) {
     auto const small = plain(type::small, ink::soft);
     draw_note_heads(canvas, c.note, y);
-    if (c.happens) canvas.write({*c.happens, y}, "what happens", small);
-    if (c.heard) canvas.write({*c.heard, y}, "heard", small);
-    canvas.write({c.act, y}, "what to do", small);
+    if (c.happens) canvas.write({*c.happens, y}, worded("what happens"), small);
+    if (c.heard) canvas.write({*c.heard, y}, worded("heard"), small);
+    canvas.write({c.act, y}, worded("what to do"), small);
 }
 
 void draw_action(Canvas& canvas, Columns const& c, plan::Watched const& w, plan::Decision const& d,
@@ -88,7 +89,7 @@ void draw_row(Canvas& canvas, Columns const& c, plan::Plan const& plan, plan::Wa
 
 double watch_table(Canvas& canvas, plan::Plan const& plan, plan::Pencil const& pencil, double x, double y,
                    double width, bool numbers) {
-    y = draw_heading(canvas, x, y, width, "Notes to watch");
+    y = draw_heading(canvas, x, y, width, worded("Notes to watch"));
     if (pencil.watch.empty()) {
         for (auto const& line :
              wrapped(canvas.measurer(), plan::summary_of(plan, pencil), plain(type::body), width))
@@ -108,7 +109,8 @@ double watch_table(Canvas& canvas, plan::Plan const& plan, plan::Pencil const& p
         if (!w.also.empty()) {
             base += 10;
             canvas.write({columns.note.where, base},
-                         fitted(canvas.measurer(), "again in " + plan::bars_of(plan.passage, w.also),
+                         fitted(canvas.measurer(),
+                                worded("again in {0}", plan::bars_of(plan.passage, w.also)),
                                 slanted(type::label), columns.right - columns.note.where),
                          slanted(type::label, ink::soft));
         }
@@ -134,7 +136,7 @@ std::map<std::size_t, int> numbers_of(plan::Pencil const& pencil) {
 
 double draw_watch(Canvas& canvas, plan::Plan const& plan, plan::Pencil const& pencil, double y, double width,
                   bool numbers) {
-    constexpr std::string_view ranges = "Vowel as it is, up to";
+    auto const ranges = worded("Vowel as it is, up to");
     constexpr double gap = 16, least_width = 430; // of both beside each other
     if (width >= least_width) {
         double const right = std::min(158.0, width * 0.31), left = width - right - gap;

@@ -3,6 +3,7 @@
 
 #include "chart/canvas/style.hpp"
 #include "core/ranges.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <string_view>
@@ -88,10 +89,10 @@ double WordsUnder::draw(System const& system, Drawing& drawing) {
     if (lyrics) y = draw_lyrics(system, drawing, y + 9.5);
     if (under_ == Under::words) return y + 5;
     y += 11;
-    draw_row(system, drawing, "vowel", &Underlay::vowel, ink::first, y);
+    draw_row(system, drawing, worded("vowel"), &Underlay::vowel, ink::first, y);
     if (heard) {
         y += 10.5;
-        draw_row(system, drawing, "heard", &Underlay::heard, ink::migrate, y);
+        draw_row(system, drawing, worded("heard"), &Underlay::heard, ink::migrate, y);
     }
     return y + 5;
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "cli/help/command_words.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <CLI/CLI.hpp>
 
@@ -35,8 +36,10 @@ void read_type(std::string const& type, OptionWords& out) {
     }
     auto const low = limits.find('['), dash = limits.find(" - "), high = limits.find(']');
     if (low != std::string::npos && dash != std::string::npos && high != std::string::npos)
-        out.says += " (" + limits.substr(low + 1, dash - low - 1) + " to " +
-                    limits.substr(dash + 3, high - dash - 3) + ")";
+        out.says += " (" +
+                    worded("{0} to {1}", limits.substr(low + 1, dash - low - 1),
+                           limits.substr(dash + 3, high - dash - 3)) +
+                    ")";
 }
 
 OptionWords option_words(CLI::Option const& option) {
@@ -52,8 +55,8 @@ OptionWords option_words(CLI::Option const& option) {
     }
     if (option.get_expected_min() != 0 && option.get_type_size() != 0) read_type(option.get_type_name(), out);
     if (auto const standard = option.get_default_str();
-        !standard.empty() && out.says.find("default") == std::string::npos)
-        out.says += " (default: " + standard + ")";
+        !standard.empty() && out.says.find(worded("default")) == std::string::npos)
+        out.says += " (" + worded("default") + ": " + standard + ")";
     return out;
 }
 

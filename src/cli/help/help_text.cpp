@@ -2,6 +2,7 @@
 #include "cli/help/help_text.hpp"
 
 #include "cli/help/wrap.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <numeric>
@@ -54,15 +55,16 @@ std::size_t slips(std::string const& a, std::string const& b) {
 std::string help_text(CommandWords const& command, std::string const& full_name, std::size_t width) {
     std::string out;
     paragraph(out, command.says, width);
-    out += "\nusage: " + full_name;
-    if (!command.commands.empty()) out += " COMMAND";
+    out += "\n" + worded("usage: {0}", full_name);
+    if (!command.commands.empty()) out += " " + worded("COMMAND");
     for (auto const& o : command.options)
         if (o.positional) out += o.required ? " " + o.names.front() : " [" + o.names.front() + "]";
-    out += " [options]\n\n";
+    out += " [" + worded("options") + "]\n\n";
     for (auto const& one : command.commands) entry(out, one.name, one.says, width);
     if (!command.commands.empty()) out += "\n";
     for (auto const& o : command.options)
-        entry(out, left_of(o), o.says + (o.required && !o.positional ? " (required)" : ""), width);
+        entry(out, left_of(o), o.says + (o.required && !o.positional ? " (" + worded("required") + ")" : ""),
+              width);
     if (!command.footer.empty()) {
         out += "\n";
         paragraph(out, command.footer, width);
@@ -80,9 +82,10 @@ std::string no_such_command(CommandWords const& program, std::string const& word
             nearest = command.name;
         }
     }
-    return "there is no command \"" + word + "\"" +
-           (nearest.empty() ? "" : "; did you mean " + nearest + "?") + "\n  the commands are " + names +
-           "\n  vowelway --help tells what they do\n";
+    return worded("there is no command \"{0}\"", word) +
+           (nearest.empty() ? "" : "; " + worded("did you mean {0}?", nearest)) + "\n  " +
+           worded("the commands are {0}", names) + "\n  " + worded("vowelway --help tells what they do") +
+           "\n";
 }
 
 } // namespace vowelway::cli

@@ -2,6 +2,7 @@
 #include "vowelway/io/profile/built_in.hpp"
 
 #include "io/built_in_texts.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/io/profile/read_profile.hpp"
 
 #include <algorithm>
@@ -10,6 +11,25 @@
 namespace vowelway::io {
 
 namespace {
+
+/// The names of the average voices, where the table of a language finds them; a test holds them to the
+/// profiles.
+[[maybe_unused]] constexpr std::string_view names[] = {to_word("Average bass"),
+                                                       to_word("Average baritone"),
+                                                       to_word("Average tenor"),
+                                                       to_word("Average countertenor"),
+                                                       to_word("Average alto"),
+                                                       to_word("Average mezzo"),
+                                                       to_word("Average soprano"),
+                                                       to_word("Average treble"),
+                                                       to_word("Average bass as sung"),
+                                                       to_word("Average baritone as sung"),
+                                                       to_word("Average tenor as sung"),
+                                                       to_word("Average countertenor as sung"),
+                                                       to_word("Average alto as sung"),
+                                                       to_word("Average mezzo as sung"),
+                                                       to_word("Average soprano as sung"),
+                                                       to_word("Average treble as sung")};
 
 /// "sung tenor", "spoken tenor": which average is wanted, taken off the name.
 AverageVowels wanted(std::string_view& name, AverageVowels otherwise) {
@@ -32,7 +52,9 @@ Singer built_in_voice(VoiceType type, AverageVowels vowels) {
         std::find_if(texts.begin(), texts.end(), [&](auto const& text) { return text.name == name; });
     if (found == texts.end())
         throw InputError("there is no average voice \"" + name + "\"", "give a profile of the singer");
-    return parse_profile(std::string(found->yaml), "built-in profile " + name).singer;
+    auto singer = parse_profile(std::string(found->yaml), "built-in profile " + name).singer;
+    singer.name = reworded(singer.name);
+    return singer;
 }
 
 std::optional<Singer> named_voice(std::string_view name, AverageVowels vowels) {

@@ -2,6 +2,7 @@
 #include "io/score/octave.hpp"
 
 #include "vowelway/core/tessitura.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -33,12 +34,13 @@ std::optional<Octave> octave_for(std::span<SungNote const> line, bool plain_treb
     double const as_written = distance(line, *tessitura, 0), lower = distance(line, *tessitura, -12),
                  higher = distance(line, *tessitura, 12);
     if (plain_treble_clef && sounds_below_treble_clef(options.voice) && as_written > 0 && lower <= as_written)
-        return Octave{-12, "a man's part in the treble clef"};
-    auto const voice = options.voice == VoiceType::other ? std::string("this singer")
-                                                         : "a " + std::string(to_string(options.voice));
+        return Octave{-12, worded("a man's part in the treble clef")};
+    auto const voice = options.voice == VoiceType::other
+                           ? worded("this singer")
+                           : worded("a {0}", reworded(to_string(options.voice)));
     if (as_written < out_of_place || std::min(lower, higher) > as_written / 3) return std::nullopt;
-    if (lower <= higher) return Octave{-12, "as written it lies above where " + voice + " sings"};
-    return Octave{12, "as written it lies below where " + voice + " sings"};
+    if (lower <= higher) return Octave{-12, worded("as written it lies above where {0} sings", voice)};
+    return Octave{12, worded("as written it lies below where {0} sings", voice)};
 }
 
 bool begins_in_plain_treble(Part const& part, int staff) {

@@ -9,6 +9,7 @@
 #include "io/score/sung_line.hpp"
 #include "io/score/timeline.hpp"
 #include "io/score/voice_line.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -64,7 +65,7 @@ LineInOctave sing_in_octave(XmlSource const& source, Part const& part, VoiceLine
     int const fifths = fifths_at_the_beginning(part);
     auto const as_asked = interval_for_key(options.transpose_semitones.value_or(0), fifths);
     passage.transposed = as_asked.semitones;
-    if (passage.transposed != 0) passage.transposed_why = "as asked";
+    if (passage.transposed != 0) passage.transposed_why = worded("as asked");
     auto sung = sing(source, line, time, options, as_asked, remarks);
     if (options.transpose_semitones) return {std::move(sung), as_asked};
     auto const octave = octave_for(sung.notes, begins_in_plain_treble(part, line.staff), options);
@@ -74,8 +75,9 @@ LineInOctave sing_in_octave(XmlSource const& source, Part const& part, VoiceLine
     sung = sing(source, line, time, options, shift, remarks);
     passage.transposed = octave->semitones;
     passage.transposed_why = octave->why;
-    remarks.insert(remarks.begin(), {Remark::Kind::assumed, transposition_of(passage) + " (" + octave->why +
-                                                                "); --transpose 0 keeps it as written"});
+    remarks.insert(remarks.begin(),
+                   {Remark::Kind::assumed, worded("{0} ({1}); --transpose 0 keeps it as written",
+                                                  transposition_of(passage), octave->why)});
     return {std::move(sung), shift};
 }
 

@@ -3,6 +3,7 @@
 
 #include "chart/charts/note_explained/panel.hpp"
 #include "chart/page/marks.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <fmt/format.h>
 
@@ -59,22 +60,23 @@ CostBars bars_in(Canvas& canvas, plan::NoteExplanation const& e, Box const& area
 } // namespace
 
 void draw_cost(Canvas& canvas, plan::NoteExplanation const& e, Box const& area) {
-    double y = draw_panel_heading(canvas, area, "What it costs") + 2;
+    double y = draw_panel_heading(canvas, area, worded("What it costs")) + 2;
     auto const bars = bars_in(canvas, e, area, y);
     plan::CostTerms const none;
     auto const& changed = e.changed ? e.changed->cost : none;
     for (auto const& term : plan::cost_term_names) {
-        bars.draw(term.words, e.kept.cost.*term.value, changed.*term.value, false, y);
+        bars.draw(reworded(term.words), e.kept.cost.*term.value, changed.*term.value, false, y);
         y += bars.row;
     }
     canvas.line({area.left, y}, {area.right(), y}, {.width = 0.4, .color = ink::rule});
-    bars.draw("total", e.kept.cost.total(), changed.total(), true, y);
+    bars.draw(worded("total"), e.kept.cost.total(), changed.total(), true, y);
     y += bars.row;
     canvas.line({bars.from, area.top + 20}, {bars.from, y}, {.width = 0.5, .color = ink::rule});
     auto const note = slanted(type::small, ink::soft);
     canvas.write({area.left, area.bottom() - 1},
-                 fitted(canvas.measurer(), "1: a clear loss of the vowel for a second; the lower total wins",
-                        note, area.width),
+                 fitted(canvas.measurer(),
+                        worded("1: a clear loss of the vowel for a second; the lower total wins"), note,
+                        area.width),
                  note);
 }
 

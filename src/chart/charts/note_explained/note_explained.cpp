@@ -5,6 +5,7 @@
 #include "chart/charts/note_explained/panel.hpp"
 #include "chart/charts/note_explained/panels.hpp"
 #include "chart/page/title.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <fmt/format.h>
 
@@ -21,15 +22,15 @@ void draw_legend(Canvas& canvas, plan::NoteExplanation const& e, double x, doubl
     };
     canvas.fill(Box{x, y - 7, 5, 8}, kept_ink);
     canvas.line({x + 8, y - 3}, {x + 24, y - 3}, kept_pen());
-    say(24, "the vowel's own shape");
+    say(24, worded("the vowel's own shape"));
     if (e.changed) {
         canvas.stroke(Path().rectangle({x + 0.35, y - 6.65, 4.3, 7.3}), {.width = 0.7, .color = changed_ink});
         canvas.line({x + 8, y - 3}, {x + 24, y - 3}, changed_pen());
-        say(24, "changed as advised");
+        say(24, worded("changed as advised"));
     }
     canvas.fill(Box{x, y - 8, 18, 9}, ink::first_wash);
     canvas.line({x + 9, y - 8}, {x + 9, y + 1}, {.width = 0.8, .color = ink::first});
-    say(18, "resonance ± its uncertainty");
+    say(18, worded("resonance ± its uncertainty"));
 }
 
 } // namespace
@@ -39,9 +40,10 @@ Page note_explained(plan::NoteExplanation const& e, Size paper, TextMeasurer con
     Page page{paper, Drawing(measurer)};
     auto& canvas = page.drawing;
     auto head = head_of(e.singer, e.technique);
-    head.title = fmt::format("Bar {}, beat {:g}", e.note.measure, std::round(e.note.beat * 100) / 100);
+    head.title =
+        worded("Bar {0}, beat {1}", e.note.measure, fmt::format("{:g}", std::round(e.note.beat * 100) / 100));
     head.aside = e.title + (e.title.empty() || e.composer.empty() ? "" : ", ") + e.composer;
-    draw_margins(canvas, head, "one note explained", paper, 1, 1);
+    draw_margins(canvas, head, worded("one note explained"), paper, 1, 1);
     Drawing top(measurer);
     double used = draw_title(top, head, width);
     used = draw_verdict(top, e, used - 4, width);

@@ -2,6 +2,7 @@
 #include "chart/charts/note_explained/panels.hpp"
 
 #include "chart/charts/note_explained/panel.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <fmt/format.h>
 
@@ -76,7 +77,7 @@ std::string draw_first_two(Canvas& canvas, Panel const& p, plan::NoteExplanation
         told += fmt::format("{}{} {}", told.empty() ? "" : "     ", name, value_of(kept));
         if (!e.changed || !moves(kept, (*e.changed).*member)) continue;
         draw_resonance(canvas, p, (*e.changed).*member, color, wash, true);
-        told += ", changed " + value_of((*e.changed).*member);
+        told += ", " + worded("changed {0}", value_of((*e.changed).*member));
     }
     return told;
 }
@@ -84,7 +85,7 @@ std::string draw_first_two(Canvas& canvas, Panel const& p, plan::NoteExplanation
 } // namespace
 
 void draw_resonances(Canvas& canvas, plan::NoteExplanation const& e, Box const& area) {
-    double const top = draw_panel_heading(canvas, area, "Resonances of the tract");
+    double const top = draw_panel_heading(canvas, area, worded("Resonances of the tract"));
     Panel p{.box = {area.left + 26, top + 19, area.width - 26, area.bottom() - top - 19 - 24},
             .x_to = longest_spectrum};
     scale_to_curves(p, e);
@@ -101,7 +102,7 @@ void draw_resonances(Canvas& canvas, plan::NoteExplanation const& e, Box const& 
     draw_floor(canvas, p);
     draw_scale_x(canvas, p, 500, 1000, "kHz");
     draw_panel_caption(canvas, area,
-                       "gain of the tract for a sung note, blurred by vibrato; ticks: the harmonics");
+                       worded("gain of the tract for a sung note, blurred by vibrato; ticks: the harmonics"));
 }
 
 } // namespace vowelway::chart

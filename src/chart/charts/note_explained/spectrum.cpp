@@ -2,6 +2,7 @@
 #include "chart/charts/note_explained/panels.hpp"
 
 #include "chart/charts/note_explained/panel.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -50,7 +51,7 @@ void name_harmonics(Canvas& canvas, Panel const& p, plan::NoteExplanation const&
 } // namespace
 
 void draw_spectrum(Canvas& canvas, plan::NoteExplanation const& e, Box const& area) {
-    double const top = draw_panel_heading(canvas, area, "Harmonics");
+    double const top = draw_panel_heading(canvas, area, worded("Harmonics"));
     Panel p{.box = {area.left + 26, top + 14, area.width - 26, area.bottom() - top - 40},
             .x_to = longest_spectrum};
     scale_to_harmonics(p, e);
@@ -59,7 +60,7 @@ void draw_spectrum(Canvas& canvas, plan::NoteExplanation const& e, Box const& ar
     draw_bars(canvas, p, e, std::clamp(apart * 0.3, 1.4, 6.0));
     draw_floor(canvas, p);
     name_harmonics(canvas, p, e, apart);
-    draw_panel_caption(canvas, area, "level of each harmonic, 1 m from the mouth in the open");
+    draw_panel_caption(canvas, area, worded("level of each harmonic, 1 m from the mouth in the open"));
 }
 
 } // namespace vowelway::chart

@@ -3,6 +3,7 @@
 
 #include "chart/charts/note_explained/panel.hpp"
 #include "chart/page/marks.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <fmt/format.h>
 
@@ -61,9 +62,10 @@ void draw_from_glottis_to_lips(Canvas& canvas, Panel const& p) {
     for (double v = 0; v <= p.x_to; v += 5)
         canvas.line({p.x(v), p.box.bottom()}, {p.x(v), p.box.bottom() + 3},
                     {.width = 0.6, .color = ink::soft});
-    canvas.write({p.box.left, p.box.bottom() + 12}, "glottis", style);
-    canvas.write({p.box.right(), p.box.bottom() + 12}, "lips", style, Align::right);
-    canvas.write({p.box.left + p.box.width / 2, p.box.bottom() + 12}, "a tick is 5 cm", style, Align::centre);
+    canvas.write({p.box.left, p.box.bottom() + 12}, worded("glottis"), style);
+    canvas.write({p.box.right(), p.box.bottom() + 12}, worded("lips"), style, Align::right);
+    canvas.write({p.box.left + p.box.width / 2, p.box.bottom() + 12}, worded("a tick is 5 cm"), style,
+                 Align::centre);
 }
 
 /// What speaks against the model is said before what it is.
@@ -71,15 +73,16 @@ void draw_caption(Canvas& canvas, plan::NoteExplanation const& e, Box const& are
     auto const& objection = e.changed && !e.changed->tract_objection.empty() ? e.changed->tract_objection
                                                                              : e.kept.tract_objection;
     auto const note = slanted(type::small, objection.empty() ? ink::soft : ink::modify);
-    auto const caption =
-        objection.empty() ? "as a round tube, radius in cm; one of many with these resonances" : objection;
+    auto const caption = objection.empty()
+                             ? worded("as a round tube, radius in cm; one of many with these resonances")
+                             : objection;
     canvas.write({area.left, area.bottom() - 1}, fitted(canvas.measurer(), caption, note, area.width), note);
 }
 
 } // namespace
 
 void draw_tract(Canvas& canvas, plan::NoteExplanation const& e, Box const& area) {
-    double const top = draw_panel_heading(canvas, area, "The shape of the tract");
+    double const top = draw_panel_heading(canvas, area, worded("The shape of the tract"));
     Panel p{.box = {area.left + 26, top + 14, area.width - 30, area.bottom() - top - 14 - 36}};
     scale_to_tracts(p, e);
     draw_centimetres(canvas, p);

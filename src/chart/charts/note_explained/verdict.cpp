@@ -3,6 +3,7 @@
 
 #include "chart/page/marks.hpp"
 #include "chart/page/text.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <fmt/format.h>
 
@@ -23,19 +24,21 @@ void draw_line(Canvas& canvas, plan::NoteExplanation const& e, double y, double 
         x += m.measure(shown, style).advance + gap;
     };
     if (!e.syllable.empty()) say(e.syllable, bold(15), 8);
-    say(fmt::format("{} on {}", slashed(e.vowel.vowel), e.note.spelled.str()), plain(13), 8);
+    say(worded("{0} on {1}", slashed(e.vowel.vowel), e.note.spelled.str()), plain(13), 8);
     say(fmt::format("fo {:.0f} Hz, {:.1f} s", in_hertz(e.note.pitch.frequency()), in_seconds(e.note.length)),
         plain(type::body, ink::soft), 14);
     advice_sign(canvas, {x + 4.5, y - 4}, 9, d.advice);
     x += 13;
-    say(e.changed ? "modify toward " + d.target.shade.quality().ipa() : std::string(to_string(d.advice)),
+    say(e.changed ? worded("modify toward {0}", d.target.shade.quality().ipa())
+                  : std::string(reworded(to_string(d.advice))),
         bold(13, color_of(d.advice)), 10);
 }
 
 std::string heard_of(plan::NoteExplanation const& e) {
     auto const& d = e.decision;
-    return "Heard as " + d.heard_kept.vowel.quality().ipa() +
-           (e.changed ? " if kept, as " + d.heard.vowel.quality().ipa() + " if changed" : "") + ".";
+    auto const kept = d.heard_kept.vowel.quality().ipa();
+    if (!e.changed) return worded("Heard as {0}.", kept);
+    return worded("Heard as {0} if kept, as {1} if changed.", kept, d.heard.vowel.quality().ipa());
 }
 
 std::string gestures_of(plan::Decision const& d) {
@@ -56,19 +59,20 @@ double draw_verdict(Canvas& canvas, plan::NoteExplanation const& e, double y, do
             canvas.write({0, y += 12}, fitted(m, line, style, width), style);
     };
     if (!e.decision.gestures.empty())
-        lines("What to do: " + gestures_of(e.decision) + ".", plain(type::body));
-    lines("Why: " + e.decision.why + ".", plain(type::body));
+        lines(worded("What to do: {0}.", gestures_of(e.decision)), plain(type::body));
+    lines(worded("Why: {0}.", e.decision.why), plain(type::body));
     lines(heard_of(e), plain(type::body));
     if (e.draws > 0)
-        lines(fmt::format("Of {} random draws of the resonances: hold {:.0f} %, migrate {:.0f} %, "
-                          "modify {:.0f} %.",
-                          e.draws, 100 * e.shares.hold, 100 * e.shares.migrate, 100 * e.shares.modify),
+        lines(worded("Of {0} random draws of the resonances: hold {1} %, migrate {2} %, modify {3} %.",
+                     e.draws, fmt::format("{:.0f}", 100 * e.shares.hold),
+                     fmt::format("{:.0f}", 100 * e.shares.migrate),
+                     fmt::format("{:.0f}", 100 * e.shares.modify)),
               plain(type::body));
     if (e.vowel.estimated)
-        lines("Guessed: " + slashed(e.vowel.vowel) + " is not measured: " + e.vowel.origin + ".",
+        lines(worded("Guessed: {0} is not measured: {1}.", slashed(e.vowel.vowel), e.vowel.origin),
               plain(type::label, ink::modify));
     if (e.note.vowel && e.note.vowel->origin == VowelOrigin::guessed)
-        lines("Guessed: the vowel of this syllable is not certain.", plain(type::label, ink::modify));
+        lines(worded("Guessed: the vowel of this syllable is not certain."), plain(type::label, ink::modify));
     return y + 6;
 }
 

@@ -8,6 +8,7 @@
 #include "chart/page/text.hpp"
 #include "chart/page/title.hpp"
 #include "core/ranges.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <fmt/format.h>
 
@@ -17,10 +18,11 @@
 namespace vowelway::chart {
 namespace {
 
-constexpr std::string_view sentence = "Each strip is a vowel, pitch goes upwards: its texture says where the "
-                                      "sung note lies against the vowel's first "
-                                      "resonance, the letters what a listener will hear, the rim what to do, "
-                                      "the bars how long the song stays there.";
+constexpr std::string_view sentence =
+    to_word("Each strip is a vowel, pitch goes upwards: its texture says where the "
+            "sung note lies against the vowel's first "
+            "resonance, the letters what a listener will hear, the rim what to do, "
+            "the bars how long the song stays there.");
 constexpr std::size_t most_strips = 12;
 constexpr double most_strip = 78, least_strip = 32;
 
@@ -40,11 +42,11 @@ void legend_of_zones(Canvas& canvas, Legend& legend) {
             canvas.stroke(Path().rectangle(box), {.width = 0.6, .color = ink::soft});
         });
     };
-    zone(plan::Zone::open, 0, "open: 2fo below fR1");
-    zone(plan::Zone::turning, 0.6, "turning: 2fo passes fR1");
-    zone(plan::Zone::close, 1, "close: 2fo above");
-    zone(plan::Zone::meeting, 1, "meeting: fo at fR1");
-    zone(plan::Zone::above, 1, "fo above fR1");
+    zone(plan::Zone::open, 0, worded("open: 2fo below fR1"));
+    zone(plan::Zone::turning, 0.6, worded("turning: 2fo passes fR1"));
+    zone(plan::Zone::close, 1, worded("close: 2fo above"));
+    zone(plan::Zone::meeting, 1, worded("meeting: fo at fR1"));
+    zone(plan::Zone::above, 1, worded("fo above fR1"));
 }
 
 void legend_of_crossings(Canvas& canvas, Legend& legend) {
@@ -55,8 +57,8 @@ void legend_of_crossings(Canvas& canvas, Legend& legend) {
                 canvas.line({at + 1, end}, {at + 5, end}, {.width = 0.8, .color = pen.color});
         });
     };
-    tick({.width = 1.2, .color = ink::first}, "crossing with fR1, as tall as its uncertainty");
-    tick({.width = 1, .color = ink::second, .dashes = {2, 1.2}}, "with fR2");
+    tick({.width = 1.2, .color = ink::first}, worded("crossing with fR1, as tall as its uncertainty"));
+    tick({.width = 1, .color = ink::second, .dashes = {2, 1.2}}, worded("with fR2"));
 }
 
 double draw_legend(Canvas& canvas, double y, double width, double most, bool estimated) {
@@ -64,16 +66,16 @@ double draw_legend(Canvas& canvas, double y, double width, double most, bool est
     legend_of_zones(canvas, legend);
     legend_of_crossings(canvas, legend);
     if (most > 0)
-        legend.entry(18, fmt::format("time sung; the longest bar is {:.1f} s", most),
+        legend.entry(18, worded("time sung; the longest bar is {0} s", fmt::format("{:.1f}", most)),
                      [&](double at, double line) {
                          canvas.fill(Box{at, line - 5.5, 18, 5}, ink::black);
                      });
     if (estimated)
-        legend.entry(14, "estimated, not measured", [&](double at, double line) {
-            canvas.write({at, line}, "est.", slanted(type::small, ink::soft));
+        legend.entry(14, worded("estimated, not measured"), [&](double at, double line) {
+            canvas.write({at, line}, worded("est."), slanted(type::small, ink::soft));
         });
     for (auto const advice : {plan::Advice::hold, plan::Advice::migrate, plan::Advice::modify})
-        legend.entry(rim, fmt::format("rim: {}", meaning(advice)), [&](double at, double line) {
+        legend.entry(rim, worded("rim: {0}", meaning(advice)), [&](double at, double line) {
             draw_rim_of(canvas, {at, line - 8, rim, 10}, advice);
         });
     return legend.y() + 6;
@@ -84,7 +86,7 @@ void name_strip(Canvas& canvas, Strip const& strip, double above, double below) 
     double const middle = strip.left + strip.width / 2;
     canvas.write({middle, above}, slashed(strip.vowel->resonances.vowel), bold(15), Align::centre);
     if (strip.vowel->resonances.estimated)
-        canvas.write({middle, below}, "est.", slanted(type::small, ink::soft), Align::centre);
+        canvas.write({middle, below}, worded("est."), slanted(type::small, ink::soft), Align::centre);
 }
 
 } // namespace
@@ -97,11 +99,11 @@ std::vector<Page> pitch_by_vowel(plan::Plan const& plan, Size paper, TextMeasure
     std::size_t const strips = plan.vowels.size(), pages = (strips + at_most - 1) / at_most;
     std::size_t const per_page = (strips + pages - 1) / pages;
 
-    auto const title = head_of(plan, sentence);
+    auto const title = head_of(plan, reworded(sentence));
     std::vector<Page> result;
     for (std::size_t p = 0; p < pages; ++p) {
         Page page{paper, Drawing(measurer)};
-        draw_margins(page.drawing, title, "pitch-by-vowel plan", paper, p + 1, pages);
+        draw_margins(page.drawing, title, worded("pitch-by-vowel plan"), paper, p + 1, pages);
         Drawing head(measurer);
         double const head_height = p == 0 ? draw_title(head, title, width) : 0;
         Drawing legend(measurer);

@@ -5,6 +5,7 @@
 #include "chart/page/note_cells.hpp"
 #include "chart/page/text.hpp"
 #include "core/ranges.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/plan/pencil.hpp"
 
 #include <fmt/format.h>
@@ -25,7 +26,8 @@ void doing(Canvas& canvas, plan::Decision const& d, std::array<Cents, 2> const& 
            double room) {
     auto const& m = canvas.measurer();
     double const zone = 44;
-    canvas.write({x, y}, fitted(m, to_string(d.zone.zone), plain(type::label), zone - 3), plain(type::label));
+    canvas.write({x, y}, fitted(m, reworded(to_string(d.zone.zone)), plain(type::label), zone - 3),
+                 plain(type::label));
     advice_sign(canvas, {x + zone + 4, y - 3}, 7, d.advice);
     double from = x + zone + 11;
     if (d.advice == plan::Advice::modify)
@@ -35,7 +37,7 @@ void doing(Canvas& canvas, plan::Decision const& d, std::array<Cents, 2> const& 
     auto const fits = [&](std::string const& words) {
         return m.measure(words, plain(type::label)).advance <= x + room - from;
     };
-    auto words = d.advice == plan::Advice::hold ? std::string("hold") : brief_of(d);
+    auto words = d.advice == plan::Advice::hold ? worded("hold") : brief_of(d);
     if (d.advice == plan::Advice::modify) { // in numbers too where there is room, the first gesture in short
                                             // where there is little
         auto const numbered = words + fmt::format(", fR1 {:+.0f}", in_semitones(way[0]));
@@ -67,7 +69,7 @@ void draw_heads(Canvas& canvas, Columns const& columns, plan::PlansCompared cons
         canvas.write({columns.of(s), y},
                      fitted(canvas.measurer(), c.plans[s].singer.name, bold(type::small), columns.room - 6),
                      bold(type::small));
-    canvas.write({columns.right, y}, "certain", plain(type::small, ink::soft), Align::right);
+    canvas.write({columns.right, y}, worded("certain"), plain(type::small, ink::soft), Align::right);
 }
 
 void draw_difference(Canvas& canvas, Columns const& columns, plan::PlansCompared const& c, std::size_t note,
@@ -116,9 +118,9 @@ std::map<std::size_t, int> differences_to_list(plan::PlansCompared const& c) {
 
 double draw_differences(Canvas& canvas, plan::PlansCompared const& c,
                         std::map<std::size_t, int> const& numbers, double y, double width) {
-    y = draw_heading(canvas, 0, y, width, "Where the plans differ");
+    y = draw_heading(canvas, 0, y, width, worded("Where the plans differ"));
     if (numbers.empty()) {
-        canvas.write({0, y + 12}, "Nowhere: both can sing it the same way.", plain(type::body));
+        canvas.write({0, y + 12}, worded("Nowhere: both can sing it the same way."), plain(type::body));
         return y + 20;
     }
     auto const columns = columns_of(width);
@@ -147,20 +149,19 @@ double draw_shares(Canvas& canvas, plan::PlansCompared const& c, double y, doubl
                      plain(type::body));
         draw_bar(canvas, t, left, y, bar);
         double const x = left + bar + 10;
-        auto const text = fmt::format("{} hold, {} migrate, {} modify", percent(t.of[0], t.all()),
-                                      percent(t.of[1], t.all()), percent(t.of[2], t.all()));
+        auto const text = worded("{0} hold, {1} migrate, {2} modify", percent(t.of[0], t.all()),
+                                 percent(t.of[1], t.all()), percent(t.of[2], t.all()));
         canvas.write({x, y}, fitted(m, text, plain(type::label), width - x), plain(type::label));
     }
     auto const all = c.times[0].all();
-    canvas.write(
-        {0, y += 14},
-        fitted(m,
-               fmt::format(
-                   "The plans differ for {} of the time sung, certainly (at least {:.0f} %) for {}; fR1 in "
-                   "semitones from the singer's own vowel.",
-                   percent(c.parting, all), 100 * plan::sure_parting, percent(c.surely_parting, all)),
-               plain(type::label), width),
-        plain(type::label));
+    canvas.write({0, y += 14},
+                 fitted(m,
+                        worded("The plans differ for {0} of the time sung, certainly (at least {1} %) for "
+                               "{2}; fR1 in semitones from the singer's own vowel.",
+                               percent(c.parting, all), fmt::format("{:.0f}", 100 * plan::sure_parting),
+                               percent(c.surely_parting, all)),
+                        plain(type::label), width),
+                 plain(type::label));
     return y + 6;
 }
 

@@ -8,6 +8,7 @@
 #include "chart/page/system_block.hpp"
 #include "chart/page/title.hpp"
 #include "core/ranges.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <array>
@@ -16,10 +17,10 @@
 namespace vowelway::chart {
 namespace {
 
-constexpr std::string_view sentence =
+constexpr std::string_view sentence = to_word(
     "One song, two voices: each lane has one singer's resonances (bands) under the same harmonics (lines), "
     "and what that singer does. Frames mark "
-    "where the two plans differ, dashed where this is uncertain.";
+    "where the two plans differ, dashed where this is uncertain.");
 constexpr double between = 14, least_lane = 58, most_lane = 92;
 constexpr double name_height = 12; ///< of the singer's name over each lane
 
@@ -88,11 +89,11 @@ LaneScale common_scale(plan::PlansCompared const& c, double height) {
 
 Head title_of(plan::PlansCompared const& c) {
     auto const& [a, b] = c.plans;
-    auto head = head_of(a, sentence);
-    head.who = a.singer.name + "  and  " + b.singer.name;
+    auto head = head_of(a, reworded(sentence));
+    head.who = worded("{0}  and  {1}", a.singer.name, b.singer.name);
     head.how = a.technique;
     bool const average = a.singer.average || b.singer.average;
-    head.source = average ? std::string(average_voice_notice) : std::string{};
+    head.source = average ? std::string(reworded(average_voice_notice)) : std::string{};
     head.average = average;
     return head;
 }
@@ -133,7 +134,7 @@ std::vector<Page> plans_compared(plan::PlansCompared const& c, Size paper, TextM
     std::vector<Page> pages;
     for (std::size_t s = 0; s < sheets.size(); ++s) {
         Page page{paper, Drawing(measurer)};
-        draw_margins(page.drawing, head, "two plans", paper, s + 1, sheets.size());
+        draw_margins(page.drawing, head, worded("two plans"), paper, s + 1, sheets.size());
         double y = margin_top + (s == 0 ? used : 0), need = 0;
         if (s == 0) front.replay(page.drawing, {margin_side, margin_top});
         for (auto const i : sheets[s]) need += pairs[i].height(least_lane) + between;

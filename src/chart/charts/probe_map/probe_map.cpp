@@ -8,6 +8,7 @@
 #include "chart/page/resonance_plane.hpp"
 #include "chart/page/title.hpp"
 #include "core/ranges.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <fmt/format.h>
 
@@ -17,15 +18,15 @@
 namespace vowelway::chart {
 namespace {
 
-constexpr std::string_view sentence_of_check =
+constexpr std::string_view sentence_of_check = to_word(
     "Solid marks are the new probes, all takes of a vowel together; fine lines lead to the single takes. "
     "Ellipses are where "
     "each vowel should be; both are one standard deviation wide. An arrow leads back from a vowel that has "
-    "moved.";
-constexpr std::string_view sentence_of_measurement =
+    "moved.");
+constexpr std::string_view sentence_of_measurement = to_word(
     "Solid marks are the vowels as measured, all takes together, in an ellipse of one standard deviation; "
     "fine lines lead to the single "
-    "takes. Dashed ellipses show where they were expected.";
+    "takes. Dashed ellipses show where they were expected.");
 
 /// Of the kinds of probes that are there.
 void legend_of_probes(Canvas& canvas, Legend& legend, ProbeMap const& p) {
@@ -34,22 +35,22 @@ void legend_of_probes(Canvas& canvas, Legend& legend, ProbeMap const& p) {
         bool const there =
             ranges::any_of(p.vowels, [&](analysis::MeasuredVowel const& v) { return v.kind == kind; });
         if (there)
-            legend.entry(9, to_string(kind), [&](double x, double y) {
+            legend.entry(9, reworded(to_string(kind)), [&](double x, double y) {
                 draw_pooled_takes(canvas, kind, {x + 4.5, y - 3});
             });
     }
     bool const several =
         ranges::any_of(p.vowels, [](analysis::MeasuredVowel const& v) { return v.takes > 1; });
     if (several)
-        legend.entry(9, "a single take", [&](double x, double y) {
+        legend.entry(9, worded("a single take"), [&](double x, double y) {
             draw_single_take(canvas, p.vowels.front().kind, {x + 4.5, y - 3});
         });
 }
 
 void legend_of_due(Canvas& canvas, Legend& legend, ProbeMap const& p) {
-    auto const words = p.checks.empty()      ? "where it was expected"
-                       : p.reference.average ? "the average voice"
-                                             : "the profile";
+    auto const words = p.checks.empty()      ? worded("where it was expected")
+                       : p.reference.average ? worded("the average voice")
+                                             : worded("the profile");
     bool const dashed = p.checks.empty() || p.reference.average;
     legend.entry(16, words, [&](double x, double y) {
         Point const c{x + 8, y - 3};
@@ -71,14 +72,14 @@ double draw_legend(Canvas& canvas, ProbeMap const& p, double top, double width) 
     bool const planned = ranges::any_of(
         p.checks, [](analysis::Checked const& c) { return c.against == analysis::Checked::Against::plan; });
     if (planned)
-        legend.entry(9, "a target of the plan ± 3 %", [&](double x, double y) {
+        legend.entry(9, worded("a target of the plan ± 3 %"), [&](double x, double y) {
             draw_target_mark(canvas, {x + 4.5, y - 3});
         });
     bool const off = ranges::any_of(p.checks, [](analysis::Checked const& c) {
         return c.comparison.verdict == analysis::Verdict::moved;
     });
     if (off)
-        legend.entry(18, "moved: from the probe to where it should be", [&](double x, double y) {
+        legend.entry(18, worded("moved: from the probe to where it should be"), [&](double x, double y) {
             draw_arrow(canvas, {x, y - 3}, {x + 18, y - 3});
         });
     return legend.y() + 8;
@@ -87,20 +88,20 @@ double draw_legend(Canvas& canvas, ProbeMap const& p, double top, double width) 
 Head title_of(ProbeMap const& p) {
     bool const check = !p.checks.empty();
     auto head = head_of(p.reference, "");
-    head.title = check ? "Vowels checked" : "Vowels measured";
+    head.title = check ? worded("Vowels checked") : worded("Vowels measured");
     if (!check) {
         head.who = p.who;
-        head.source =
-            "expected near " + (p.reference.average ? "the " + p.reference.name : "the singer's profile");
+        head.source = p.reference.average ? worded("expected near the {0}", p.reference.name)
+                                          : worded("expected near the singer's profile");
         head.average = false;
     }
     head.aside = p.date;
     std::string files;
     for (std::size_t i = 0; i < std::min<std::size_t>(p.files.size(), 2); ++i)
         files += (i ? ", " : "") + p.files[i];
-    if (p.files.size() > 2) files += fmt::format(" and {} more", p.files.size() - 2);
+    if (p.files.size() > 2) files = worded("{0} and {1} more", files, p.files.size() - 2);
     head.how = files;
-    head.sentence = check ? sentence_of_check : sentence_of_measurement;
+    head.sentence = reworded(check ? sentence_of_check : sentence_of_measurement);
     return head;
 }
 
@@ -111,7 +112,7 @@ std::vector<Page> probe_map(ProbeMap const& p, Size paper, TextMeasurer const& m
     Page page{paper, Drawing(measurer)};
     auto& canvas = page.drawing;
     auto const head = title_of(p);
-    draw_margins(canvas, head, p.checks.empty() ? "measurement" : "check", paper, 1, 1);
+    draw_margins(canvas, head, p.checks.empty() ? worded("measurement") : worded("check"), paper, 1, 1);
     Drawing above(measurer), below(measurer);
     double const used = draw_title(above, head, width);
     above.replay(canvas, {margin_side, margin_top});

@@ -4,6 +4,7 @@
 #include "chart/page/marks.hpp"
 #include "chart/page/text.hpp"
 #include "core/ranges.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <fmt/format.h>
 
@@ -43,7 +44,8 @@ void draw_heads(Canvas& canvas, Columns const& columns, plan::Comparison const& 
                      columns.style);
     }
     if (columns.two())
-        canvas.write({columns.of(2), y}, fitted(m, "second above first", columns.style, columns.width + 40),
+        canvas.write({columns.of(2), y},
+                     fitted(m, worded("second above first"), columns.style, columns.width + 40),
                      columns.style);
 }
 
@@ -61,7 +63,7 @@ void draw_row(Canvas& canvas, Columns const& columns, plan::ComparedRow const& r
     auto const& d = row.differences.front();
     bool const sure = plan::clear(d.p_r1_higher);
     auto const text = fmt::format("{:+.1f} ±{:.1f}{}", in_semitones(d.r1), in_semitones(d.r1_sd),
-                                  sure ? "" : "  (may be chance)");
+                                  sure ? "" : "  (" + worded("may be chance") + ")");
     canvas.write({columns.of(2), y}, text, sure ? bold(type::label) : plain(type::label, ink::soft));
 }
 
@@ -77,9 +79,9 @@ double draw_turning_points(Canvas& canvas, plan::Comparison const& comparison, s
                            Tuning const& tuning, double y, double width) {
     auto const columns = columns_of(voices, width);
     auto const& m = canvas.measurer();
-    canvas.write({0, y + 10}, "Turning points", bold(type::heading));
-    canvas.write({m.measure("Turning points", bold(type::heading)).advance + 8, y + 10},
-                 "± in semitones; the meeting lies an octave above", plain(type::small, ink::soft));
+    canvas.write({0, y + 10}, worded("Turning points"), bold(type::heading));
+    canvas.write({m.measure(worded("Turning points"), bold(type::heading)).advance + 8, y + 10},
+                 worded("± in semitones; the meeting lies an octave above"), plain(type::small, ink::soft));
     y += 23;
     draw_heads(canvas, columns, comparison, y);
     y += 3;
@@ -90,7 +92,7 @@ double draw_turning_points(Canvas& canvas, plan::Comparison const& comparison, s
         canvas.line({0, y + 3}, {width, y + 3}, {.width = 0.35, .color = ink::rule});
     }
     if (any_estimated(comparison))
-        canvas.write({0, y += 13}, "e: estimated, not measured", plain(type::small, ink::soft));
+        canvas.write({0, y += 13}, worded("e: estimated, not measured"), plain(type::small, ink::soft));
     return y + 6;
 }
 

@@ -3,6 +3,7 @@
 
 #include "chart/page/marks.hpp"
 #include "core/ranges.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <fmt/format.h>
 
@@ -78,15 +79,22 @@ bool all_average(plan::Comparison const& comparison) {
     return ranges::all_of(comparison.singers, &Singer::average);
 }
 
+/// The built-in ones; to_word: what their names have in common ("Average tenor").
+static bool is_named_average(Singer const& singer) {
+    return singer.name.find(reworded(to_word("verage"))) != std::string::npos;
+}
+
 std::string voice_name(Singer const& singer, bool all_average) {
-    if (all_average && singer.voice != VoiceType::other) return std::string(to_string(singer.voice));
-    bool const told = !singer.average || singer.name.find("verage") != std::string::npos;
-    return told ? singer.name : singer.name + " (average)";
+    if (all_average && singer.voice != VoiceType::other)
+        return std::string(reworded(to_string(singer.voice)));
+    bool const told = !singer.average || is_named_average(singer);
+    return told ? singer.name : worded("{0} (average)", singer.name);
 }
 
 std::string short_voice_name(Singer const& singer) {
-    bool const built_in = singer.average && singer.name.find("verage") != std::string::npos;
-    return built_in && singer.voice != VoiceType::other ? std::string(to_string(singer.voice)) : singer.name;
+    bool const built_in = singer.average && is_named_average(singer);
+    return built_in && singer.voice != VoiceType::other ? std::string(reworded(to_string(singer.voice)))
+                                                        : singer.name;
 }
 
 double draw_voices_legend(Canvas& canvas, plan::Comparison const& comparison, std::size_t voices, double y,
@@ -105,7 +113,7 @@ double draw_voices_legend(Canvas& canvas, plan::Comparison const& comparison, st
     }
     y += 13;
     canvas.write({0, y},
-                 fitted(canvas.measurer(), fmt::format("passaggio: {}", plan::generic_passaggio_label),
+                 fitted(canvas.measurer(), worded("passaggio: {0}", reworded(plan::generic_passaggio_label)),
                         plain(type::small, ink::soft), width),
                  plain(type::small, ink::soft));
     return y + 5;

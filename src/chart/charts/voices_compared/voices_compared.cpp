@@ -6,6 +6,7 @@
 #include "chart/page/pitch_axis.hpp"
 #include "chart/page/text.hpp"
 #include "chart/page/title.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <fmt/format.h>
 
@@ -15,10 +16,10 @@
 namespace vowelway::chart {
 namespace {
 
-constexpr std::string_view sentence =
+constexpr std::string_view sentence = to_word(
     "For every vowel, front to back: the pitch at which each voice turns (2fo = fR1, filled) and meets it "
     "(fo = fR1, "
-    "open), with the uncertainty of each; the upright bars at the left are the handbooks' passaggio.";
+    "open), with the uncertainty of each; the upright bars at the left are the handbooks' passaggio.");
 constexpr double crowded = 4.7; // least room between two voices
 
 void interval(Canvas& canvas, PitchAxis const& axis, double x, plan::Crossing const& c, std::size_t voice,
@@ -60,14 +61,14 @@ Head title_of(plan::Comparison const& comparison, std::size_t voices) {
     for (std::size_t v = 0; v < voices; ++v)
         who += (v == 0 ? "" : ", ") + voice_name(comparison.singers[v], average);
     if (voices < comparison.singers.size())
-        who += fmt::format("; {} more in the table form", comparison.singers.size() - voices);
-    return {.title = "Voices compared",
+        who += "; " + worded("{0} more in the table form", comparison.singers.size() - voices);
+    return {.title = worded("Voices compared"),
             .aside = {},
             .who = who,
             .how = {},
-            .source = average ? std::string(average_voice_notice) : std::string{},
+            .source = average ? std::string(reworded(average_voice_notice)) : std::string{},
             .average = average,
-            .sentence = std::string(sentence)};
+            .sentence = std::string(reworded(sentence))};
 }
 
 /// How the vowels are shared out between pages, so that the voices of one vowel keep their distance.
@@ -99,7 +100,8 @@ struct Picture {
     }
 
     void draw_handbooks() const {
-        canvas.write({left + group / 2, names}, "handbooks", slanted(type::small, ink::soft), Align::centre);
+        canvas.write({left + group / 2, names}, worded("handbooks"), slanted(type::small, ink::soft),
+                     Align::centre);
         for (std::size_t v = 0; v < voices; ++v) {
             auto const passaggio = plan::generic_passaggio(comparison.singers[v].voice);
             if (!passaggio) continue;
@@ -162,7 +164,7 @@ std::vector<Page> voices_compared(plan::Comparison const& comparison, Size paper
     for (std::size_t p = 0; p < pictures; ++p) {
         Page page{paper, Drawing(measurer)};
         auto& canvas = page.drawing;
-        draw_margins(canvas, head, "voices compared", paper, p + 1, pages);
+        draw_margins(canvas, head, worded("voices compared"), paper, p + 1, pages);
         if (p == 0) above.replay(canvas, {margin_side, margin_top});
         double const names = margin_top + (p == 0 ? above_height : 0) + 16;
         auto axis = axis_of(comparison, voices, tuning);
@@ -182,7 +184,7 @@ std::vector<Page> voices_compared(plan::Comparison const& comparison, Size paper
     }
     if (pages > pictures) {
         Page page{paper, Drawing(measurer)};
-        draw_margins(page.drawing, head, "voices compared", paper, pages, pages);
+        draw_margins(page.drawing, head, worded("voices compared"), paper, pages, pages);
         words.replay(page.drawing, {margin_side, margin_top});
         result.push_back(std::move(page));
     }
