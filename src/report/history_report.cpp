@@ -72,7 +72,7 @@ std::string history_text(Profile const& profile, std::vector<HistoryEntry> const
         for (std::size_t i = 0; i < shift.of.size(); ++i)
             if (auto const& s = shift.of[i])
                 out += fmt::format(" fR{} {:+.0f} ±{:.0f} Hz", i + 1, in_hertz(s->mean), in_hertz(s->sd));
-        out += "; " + (shift.pairs == 1 ? worded("from one vowel") : worded("from {0} vowels", shift.pairs)) +
+        out += "; " + (shift.pairs == 1 ? worded("from 1 vowel") : worded("from {0} vowels", shift.pairs)) +
                "\n";
     }
     return out;

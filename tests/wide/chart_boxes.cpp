@@ -2,7 +2,7 @@
 // Lays out the charts of every score named, or in a folder named, for all average voices and papers, as usual
 // and in large print, and looks at the boxes: nothing may leave a page, no label may cover another or a note.
 // --few: only two voices, two papers and, large, one.
-//   chart_boxes [--few] FOLDER_OR_SCORE..
+//   chart_boxes [--few] [--say de] FOLDER_OR_SCORE..
 #include "support/page_checks.hpp"
 #include "vowelway/chart/draw.hpp"
 #include "vowelway/chart/draw_plans.hpp"
@@ -10,6 +10,7 @@
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/score/read_score.hpp"
 #include "vowelway/io/theme/read_theme.hpp"
+#include "vowelway/io/wording/read_wording.hpp"
 #include "vowelway/plan/compare_plans.hpp"
 #include "vowelway/plan/make_plan.hpp"
 
@@ -97,8 +98,15 @@ void check(fs::path const& score, std::vector<Theme> const& themes, chart::TextM
 
 int main(int argc, char** argv) {
     std::vector<fs::path> scores;
-    bool const few = argc > 1 && std::string_view(argv[1]) == "--few";
-    for (int i = few ? 2 : 1; i < argc; ++i) {
+    bool few = false;
+    for (int i = 1; i < argc; ++i) {
+        if (std::string_view const word = argv[i]; word == "--few") {
+            few = true;
+            continue;
+        } else if (word == "--say" && i + 1 < argc) {
+            set_wording(io::find_wording(argv[++i]));
+            continue;
+        }
         if (!fs::is_directory(argv[i])) {
             scores.emplace_back(argv[i]);
             continue;
