@@ -6,7 +6,7 @@
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/score/read_score.hpp"
 #include "vowelway/io/technique/read_technique.hpp"
-#include "vowelway/plan/make_plan.hpp"
+#include "vowelway/plan/demand.hpp"
 
 #include <atomic>
 #include <chrono>
@@ -69,7 +69,7 @@ int main(int argc, char** argv) {
                     for (auto& note : request.passage.notes) note.pitch = note.pitch + semitones(key);
                     request.technique = technique;
                     request.draws = 0;
-                    notes += make_plan(std::move(request), {.cache = &cache}).notes.size();
+                    notes += demand_of(std::move(request), {.cache = &cache}).each.size();
                     ++plans;
                 } catch (InputError const&) {
                 }

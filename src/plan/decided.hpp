@@ -28,7 +28,10 @@ struct Decided {
     std::size_t strip_draws = 0;            ///< how many of them decided on the strips too
 };
 
-/// Errors as make_plan.
-Decided decide_all(PlanRequest request, Means const& means);
+/// Whether the vowels are decided on at every pitch of the range too, or the notes alone.
+enum class Strips { decided, left_out };
+
+/// Errors as make_plan. Without strips nothing is said of where the levels turn either.
+Decided decide_all(PlanRequest request, Means const& means, Strips strips = Strips::decided);
 
 } // namespace vowelway::plan

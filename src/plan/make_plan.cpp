@@ -77,6 +77,11 @@ Work list_work(Plan const& plan) {
     return work;
 }
 
+void list_strip(VowelPlan& vowel, Plan const& plan) {
+    for (double key = plan.range.low.key_number(); key <= plan.range.high.key_number() + 1e-9; ++key)
+        vowel.strip.push_back({plan.passage.tuning.pitch(key), {}, {}});
+}
+
 void list_vowels(Plan& plan, std::vector<Vowel> const& vowels, Singer const* reference) {
     auto const& tuning = plan.passage.tuning;
     Pitch const low = tuning.pitch(plan.range.low), high = tuning.pitch(plan.range.high);
@@ -96,8 +101,6 @@ void list_vowels(Plan& plan, std::vector<Vowel> const& vowels, Singer const* ref
                     {},
                     std::nullopt,
                     {}};
-        for (double key = plan.range.low.key_number(); key <= plan.range.high.key_number() + 1e-9; ++key)
-            v.strip.push_back({tuning.pitch(key), {}, {}});
         plan.vowels.push_back(std::move(v));
     }
 }
@@ -169,7 +172,7 @@ void warn_of_high_text(Plan& plan) {
 
 } // namespace
 
-Decided decide_all(PlanRequest request, Means const& means) {
+Decided decide_all(PlanRequest request, Means const& means, Strips strips) {
     Plan plan;
     plan.range = planned_range(request);
     plan.technique = request.technique.name;
@@ -178,6 +181,8 @@ Decided decide_all(PlanRequest request, Means const& means) {
     plan.passage = std::move(request.passage);
     plan.remarks = plan.passage.remarks;
     list_vowels(plan, vowels, request.reference ? &*request.reference : nullptr);
+    if (strips == Strips::decided)
+        for (auto& vowel : plan.vowels) list_strip(vowel, plan);
 
     std::vector<VowelResonances> known;
     for (auto const& v : plan.vowels) known.push_back(v.resonances);
@@ -188,8 +193,9 @@ Decided decide_all(PlanRequest request, Means const& means) {
         if (auto const& objection = model.reach->objection(); !objection.empty())
             plan.remarks.push_back(
                 {Remark::Kind::caution, "/" + model.resonances.vowel.ipa() + "/: " + objection});
-    for (std::size_t i = 0; i < plan.vowels.size(); ++i)
-        plan.vowels[i].turns_over = level_turn(strategy.models()[i], strategy);
+    if (strips == Strips::decided)
+        for (std::size_t i = 0; i < plan.vowels.size(); ++i)
+            plan.vowels[i].turns_over = level_turn(strategy.models()[i], strategy);
 
     list_notes(plan);
     auto work = list_work(plan);

@@ -3,7 +3,7 @@
 // library.
 #pragma once
 
-#include "io/score/interval.hpp"
+#include "core/interval.hpp"
 #include "io/score/xml_source.hpp"
 #include "vowelway/core/notation.hpp"
 

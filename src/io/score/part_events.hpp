@@ -2,7 +2,7 @@
 // One part of a score, bar by bar, with the time of everything in it. Private to the library.
 #pragma once
 
-#include "io/score/interval.hpp"
+#include "core/interval.hpp"
 #include "io/score/xml_source.hpp"
 #include "vowelway/core/notation.hpp"
 

@@ -4,7 +4,7 @@
 
 #include "vowelway/core/pitch.hpp"
 
-namespace vowelway::io {
+namespace vowelway {
 
 /// A musical interval: its size and its place on the line of fifths (C 0, G +1, F -1).
 /// A step count d of c semitones is 7c - 12d fifths: a major second up (1, 2) is +2, a minor third (2, 3) -3.
@@ -24,4 +24,4 @@ Interval interval_for_key(double semitones, int fifths);
 /// The pitch moved. Should the spelling need more than two signs, the simplest spelling is taken.
 SpelledPitch moved(SpelledPitch const& pitch, Interval by);
 
-} // namespace vowelway::io
+} // namespace vowelway

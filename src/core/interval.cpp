@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include "io/score/interval.hpp"
+#include "core/interval.hpp"
 
 #include <cmath>
 #include <string_view>
 
-namespace vowelway::io {
+namespace vowelway {
 
 namespace {
 constexpr std::string_view line_of_fifths = "FCGDAEB"; // F is -1
@@ -39,4 +39,4 @@ SpelledPitch moved(SpelledPitch const& pitch, Interval by) {
     return out;
 }
 
-} // namespace vowelway::io
+} // namespace vowelway
