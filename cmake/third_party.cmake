@@ -25,6 +25,7 @@ vowelway_package(PkgConfig::vowelway_ffmpeg   PKGCONFIG libavformat libavcodec l
 vowelway_package(PkgConfig::vowelway_sndfile  PKGCONFIG sndfile>=1.2   HEADERS sndfile)
 vowelway_package(PkgConfig::vowelway_cairo    PKGCONFIG cairo>=1.16 cairo-pdf cairo-png pangocairo>=1.50 pangoft2 fontconfig
                                               HEADERS cairo pango/ fontconfig/ ft2build.h freetype/ glib)
+vowelway_package(PkgConfig::vowelway_sqlite   PKGCONFIG sqlite3>=3.34 HEADERS sqlite3.h)
 vowelway_package(PkgConfig::vowelway_httplib PKGCONFIG cpp-httplib>=0.11 HEADERS httplib.h)
 vowelway_package(doctest::doctest             PACKAGE doctest 2.4        HEADERS doctest/)
 
