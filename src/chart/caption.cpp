@@ -58,4 +58,26 @@ Caption caption(plan::PlansCompared const& c) {
                 worded("Where the vowel plans of two singers differ, technique {0}", c.plans[0].technique)};
 }
 
+Caption caption(std::vector<plan::KeysPlan> const& singers) {
+    std::string who;
+    for (auto const& one : singers) who += (who.empty() ? "" : ", ") + one.singer.name;
+    auto const& title = singers.front().passage.title;
+    return {.title = worded("{0}: keys", title.empty() ? worded("Song") : title),
+            .description = worded("What the song asks for in every key, for {0}, technique {1}", who,
+                                  singers.front().technique)};
+}
+
+Caption caption(plan::Overview const& overview) {
+    return {.title = worded("Songs and singers"),
+            .description =
+                worded("What speaks against each of {0} songs for each of {1} singers, technique {2}",
+                       overview.songs.size(), overview.singers.size(), overview.technique)};
+}
+
+Caption caption(StudioPage const& page) {
+    return {.title = page.singer.name,
+            .description = worded("What is known of {0}, and in which key {1} songs suit", page.singer.name,
+                                  page.songs.size())};
+}
+
 } // namespace vowelway::chart

@@ -2,10 +2,13 @@
 // What a chart's file says of itself. Private to the layer.
 #pragma once
 
+#include "vowelway/chart/draw_keys.hpp"
 #include "vowelway/chart/draw_lesson.hpp"
+#include "vowelway/chart/draw_overview.hpp"
 #include "vowelway/chart/draw_plans.hpp"
 #include "vowelway/chart/draw_probes.hpp"
 #include "vowelway/chart/draw_singer.hpp"
+#include "vowelway/chart/draw_studio.hpp"
 
 #include <string>
 
@@ -23,5 +26,8 @@ Caption caption(ProbeMap const& p);
 Caption caption(plan::PlansCompared const& c);
 Caption caption(plan::Lesson const& lesson);
 Caption caption(SingerSheet const& sheet);
+Caption caption(StudioPage const& page);
+Caption caption(plan::Overview const& overview);
+Caption caption(std::vector<plan::KeysPlan> const& singers);
 
 } // namespace vowelway::chart

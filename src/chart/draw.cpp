@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/chart/draw.hpp"
+#include "vowelway/chart/draw_keys.hpp"
 #include "vowelway/chart/draw_lesson.hpp"
+#include "vowelway/chart/draw_overview.hpp"
 #include "vowelway/chart/draw_plans.hpp"
 #include "vowelway/chart/draw_singer.hpp"
+#include "vowelway/chart/draw_studio.hpp"
 #include "vowelway/core/error.hpp"
 
 #include "chart/canvas/svg_canvas.hpp"
@@ -174,6 +177,43 @@ std::vector<Page> lay_out(plan::Lesson const& lesson, ChartOptions const& option
 std::vector<Document> draw_svg(plan::Lesson const& lesson, ChartOptions const& options,
                                TextMeasurer const& measurer) {
     return svg(lesson, options, measurer);
+}
+
+std::vector<Page> lay_out(std::vector<plan::KeysPlan> const& singers, ChartOptions const& options,
+                          TextMeasurer const& measurer) {
+    if (singers.empty())
+        throw InputError(worded("there is no singer to find a key for"),
+                         worded("give a profile or a voice type"));
+    return keys_compared(singers, page_of(options), measurer);
+}
+
+std::vector<Document> draw_svg(std::vector<plan::KeysPlan> const& singers, ChartOptions const& options,
+                               TextMeasurer const& measurer) {
+    return svg(singers, options, measurer);
+}
+
+std::vector<Page> lay_out(plan::Overview const& overview, ChartOptions const& options,
+                          TextMeasurer const& measurer) {
+    if (overview.songs.empty())
+        throw InputError(worded("the survey has no plan"),
+                         worded("run vowelway survey with songs and singers"));
+    return survey_overview(overview, page_of(options), measurer);
+}
+
+std::vector<Document> draw_svg(plan::Overview const& overview, ChartOptions const& options,
+                               TextMeasurer const& measurer) {
+    return svg(overview, options, measurer);
+}
+
+std::vector<Page> lay_out(StudioPage const& page, ChartOptions const& options, TextMeasurer const& measurer) {
+    std::vector<Page> pages;
+    pages.push_back(studio_page(page, page_of(options), measurer));
+    return pages;
+}
+
+std::vector<Document> draw_svg(StudioPage const& page, ChartOptions const& options,
+                               TextMeasurer const& measurer) {
+    return svg(page, options, measurer);
 }
 
 std::vector<Page> lay_out(SingerSheet const& sheet, ChartOptions const& options,

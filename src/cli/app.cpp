@@ -65,12 +65,15 @@ std::unique_ptr<CLI::App> make_app() {
     add_compare(program);
     add_explain(program);
     add_hear(program);
+    add_keys(program);
     add_lesson(program);
     add_measure(program);
     add_open(program);
     add_page(program);
     add_plan(program);
     add_profile(program);
+    add_studio(program);
+    add_survey(program);
     add_tract(program);
     add_words(program);
     set_layout(*app, std::make_shared<Layout>());

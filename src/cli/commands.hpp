@@ -14,12 +14,15 @@ void add_check(Command& program);
 void add_compare(Command& program);
 void add_explain(Command& program);
 void add_hear(Command& program);
+void add_keys(Command& program);
 void add_lesson(Command& program);
 void add_measure(Command& program);
 void add_open(Command& program);
 void add_page(Command& program);
 void add_plan(Command& program);
 void add_profile(Command& program);
+void add_studio(Command& program);
+void add_survey(Command& program);
 void add_tract(Command& program);
 void add_words(Command& program);
 

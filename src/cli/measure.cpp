@@ -5,6 +5,7 @@
 #include "cli/outputs.hpp"
 #include "cli/remarks.hpp"
 #include "cli/standard_output.hpp"
+#include "cli/today.hpp"
 #include "vowelway/analysis/history.hpp"
 #include "vowelway/analysis/reference.hpp"
 #include "vowelway/core/error.hpp"
@@ -30,13 +31,6 @@ struct Settings {
     std::string into, name, date, note;
     bool script = false;
 };
-
-std::string today() {
-    std::time_t const now = std::time(nullptr);
-    std::tm parts{};
-    localtime_r(&now, &parts);
-    return fmt::format("{:04}-{:02}-{:02}", parts.tm_year + 1900, parts.tm_mon + 1, parts.tm_mday);
-}
 
 VoiceType voice_of(std::string const& name) {
     auto const voice = parse_voice_type(name);

@@ -32,7 +32,8 @@ constexpr std::array form_rows{FormRow{Form::table, "table", ".txt"},
                                FormRow{Form::score, "", ".mxl .musicxml .xml"},
                                FormRow{Form::wav, "wav", ".wav"},
                                FormRow{Form::flac, "flac", ".flac"},
-                               FormRow{Form::midi, "", ".mid"}};
+                               FormRow{Form::midi, "", ".mid"},
+                               FormRow{Form::survey, "", ".db"}};
 
 FormRow const& row_of(Form form) { return *std::ranges::find(form_rows, form, &FormRow::form); }
 

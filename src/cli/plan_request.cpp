@@ -107,6 +107,10 @@ std::vector<std::string> inputs_of(PlanOptions const& o, ChartLook const& look) 
     return all;
 }
 
+Passage read_song(PlanOptions const& o, Singer const& singer) {
+    return read_passage(o, score_options(o, singer, tuning_of(o, singer)));
+}
+
 ReadRequest read_request(PlanOptions const& o) {
     plan::PlanRequest request;
     request.technique = io::find_technique(o.technique);

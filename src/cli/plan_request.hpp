@@ -32,6 +32,9 @@ void add_plan_options(Command& command, PlanOptions& o);
 std::vector<std::string> inputs_of(PlanOptions const& o);
 std::vector<std::string> inputs_of(PlanOptions const& o, ChartLook const& look);
 
+/// The song of the options as this singer sings it, with its vowels. Throws InputError.
+Passage read_song(PlanOptions const& o, Singer const& singer);
+
 struct ReadRequest {
     plan::PlanRequest request;
     io::ScoreOptions score; ///< the score was read with

@@ -72,3 +72,17 @@ $ vowelway profile new --voice tenor >/dev/full
 ! cannot write to standard output
 !   check the disk, or the program that reads the output
 -> 3
+$ vowelway keys data/profiles/rising_fifth.yaml --singer tenor --draws 0 >/dev/full
+! ...
+! cannot write to standard output
+!   check the disk, or the program that reads the output
+-> 3
+$ vowelway survey data/profiles/rising_fifth.yaml --singer tenor --keys 0..0 >/dev/full
+! ...
+! cannot write to standard output
+!   check the disk, or the program that reads the output
+-> 3
+$ vowelway studio charts/demo >/dev/full
+! cannot write to standard output
+!   check the disk, or the program that reads the output
+-> 3

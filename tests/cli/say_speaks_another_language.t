@@ -17,7 +17,7 @@ $ VOWELWAY_SAY=de vowelway plan --say=en --range C3..E3 --singer tenor --vowels 
 Plan of the range C3..E3
 $ vowelway nix --say de
 ! es gibt keinen Befehl "nix"
-!   die Befehle sind check, compare, explain, hear, lesson, measure, open, page, plan, profile, tract, words
+!   die Befehle sind check, compare, explain, hear, keys, lesson, measure, open, page, plan, profile, studio, survey, tract, words
 !   vowelway --help sagt, was sie tun
 -> 2
 $ vowelway --say xx plan --range C3..E3 --singer tenor

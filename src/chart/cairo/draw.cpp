@@ -39,6 +39,17 @@ std::vector<Document> draw(plan::Lesson const& lesson, ChartOptions const& optio
 std::vector<Document> draw(SingerSheet const& sheet, ChartOptions const& options, Form form) {
     return drawn(sheet, options, form);
 }
+
+std::vector<Document> draw(plan::Overview const& overview, ChartOptions const& options, Form form) {
+    return drawn(overview, options, form);
+}
+std::vector<Document> draw(StudioPage const& page, ChartOptions const& options, Form form) {
+    return drawn(page, options, form);
+}
+std::vector<Document> draw(std::vector<plan::KeysPlan> const& singers, ChartOptions const& options,
+                           Form form) {
+    return drawn(singers, options, form);
+}
 std::vector<Document> draw(plan::PlansCompared const& compared, ChartOptions const& options, Form form) {
     return drawn(compared, options, form);
 }
