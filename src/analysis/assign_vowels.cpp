@@ -2,6 +2,7 @@
 #include "analysis/assign_vowels.hpp"
 
 #include "vowelway/analysis/steady.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -73,9 +74,9 @@ class ListMatcher {
         auto const found = used_.size();
         if (found == 1 || found == listed) return match_to(listed, 1);
         if (found % listed == 0) {
-            remarks_.push_back({Remark::Kind::assumed, recording_.name + ": " + std::to_string(found) +
-                                                           " sounds are taken as the list said " +
-                                                           std::to_string(found / listed) + " times"});
+            remarks_.push_back(
+                {Remark::Kind::assumed, worded("{0}: {1} sounds are taken as the list said {2} times",
+                                               recording_.name, found, found / listed)});
             return match_to(found, found / listed);
         }
         disagree(listed);
@@ -112,19 +113,19 @@ class ListMatcher {
     void leave_out_unlikely() {
         auto kept = likely(recording_.heard.stretches);
         if (kept.size() < used_.size())
-            remarks_.push_back(
-                {Remark::Kind::assumed, recording_.name + ": " + std::to_string(used_.size() - kept.size()) +
-                                            " sounds much shorter or softer than the others are left out"});
+            remarks_.push_back({Remark::Kind::assumed,
+                                worded("{0}: {1} sounds much shorter or softer than the others are left out",
+                                       recording_.name, used_.size() - kept.size())});
         used_ = std::move(kept);
     }
 
     [[noreturn]] void disagree(std::size_t count) const {
-        throw InputError(
-            "has " + std::to_string(recording_.heard.stretches.size()) + " sounds, but " +
-                std::to_string(count) + " vowels are listed: " + times(recording_.heard.stretches),
-            "give --repeat if the list is said more than once, leave pauses between the vowels, or give the "
-            "times in a cue file (--cues: start, end, vowel)",
-            in(recording_));
+        throw InputError(worded("has {0} sounds, but {1} vowels are listed: {2}",
+                                recording_.heard.stretches.size(), count, times(recording_.heard.stretches)),
+                         worded("give --repeat if the list is said more than once, leave pauses between the "
+                                "vowels, or give the "
+                                "times in a cue file (--cues: start, end, vowel)"),
+                         in(recording_));
     }
 
     Recording const& recording_;
@@ -150,8 +151,8 @@ std::vector<Assigned> assign_vowels(std::vector<Recording> const& recordings, Me
             continue;
         }
         if (vowels.empty())
-            throw InputError("no vowels are listed",
-                             "list the vowels that were said, such as --vowels \"i e a o u\"",
+            throw InputError(worded("no vowels are listed"),
+                             worded("list the vowels that were said, such as --vowels \"i e a o u\""),
                              in(recordings[r]));
         if (file_each) {
             auto const& vowel = vowels.size() == 1 ? vowels[0] : vowels[r];
@@ -163,9 +164,8 @@ std::vector<Assigned> assign_vowels(std::vector<Recording> const& recordings, Me
         all.insert(all.end(), matched.begin(), matched.end());
     }
     if (all.size() > most_takes)
-        throw InputError(std::to_string(all.size()) + " takes at once are too many (the limit is " +
-                             std::to_string(most_takes) + ")",
-                         "measure fewer recordings at a time");
+        throw InputError(worded("{0} takes at once are too many (the limit is {1})", all.size(), most_takes),
+                         worded("measure fewer recordings at a time"));
     return all;
 }
 

@@ -29,16 +29,19 @@ Verdict verdict_of(Distance const& d) {
 }
 
 std::string words(std::size_t k, Distance const& d) {
-    char text[96];
+    char text[32];
     auto const name = d.same_probe ? 'F' : 'R';
     char const* const prefix = name == 'F' ? "F" : "fR";
-    if (verdict_of(d) == Verdict::there)
-        std::snprintf(text, sizeof text, "%s%zu there", prefix, k + 1);
-    else
-        std::snprintf(text, sizeof text, "%s%zu %.1f semitones %s (%.1f SD)%s", prefix, k + 1,
-                      std::abs(d.distance.value) / 100, d.distance.value > 0 ? "high" : "low",
-                      std::abs(d.in_sds), verdict_of(d) == Verdict::unclear ? ", too uncertain to tell" : "");
-    return text;
+    if (verdict_of(d) == Verdict::there) return worded("{0}{1} there", prefix, k + 1);
+    auto const tenths = [&](double value) {
+        std::snprintf(text, sizeof text, "%.1f", std::abs(value));
+        return std::string(text);
+    };
+    auto const far = tenths(d.distance.value / 100), sure = tenths(d.in_sds);
+    auto const out = d.distance.value > 0
+                         ? worded("{0}{1} {2} semitones high ({3} SD)", prefix, k + 1, far, sure)
+                         : worded("{0}{1} {2} semitones low ({3} SD)", prefix, k + 1, far, sure);
+    return verdict_of(d) == Verdict::unclear ? worded("{0}, too uncertain to tell", out) : out;
 }
 
 /// Weighted straight line through all values but one; nothing where all are of one day. Scatter about the

@@ -2,6 +2,7 @@
 #include "vowelway/analysis/check_profile.hpp"
 
 #include "vowelway/analysis/history.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 
@@ -49,7 +50,7 @@ std::vector<Checked> check_all(Measurements const& m, Profile const& profile,
             all.push_back({compare_with(v, aim), Checked::Against::profile, aim, "", {}, trends});
         } else {
             remarks.push_back(
-                {Remark::Kind::assumed, "the profile has no /" + v.vowel.ipa() + "/ to compare with"});
+                {Remark::Kind::assumed, worded("the profile has no /{0}/ to compare with", v.vowel.ipa())});
         }
         for (auto const& t : targets) {
             if (!(t.vowel == v.vowel.quality())) continue;

@@ -2,6 +2,7 @@
 #include "vowelway/analysis/expectation.hpp"
 
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -16,8 +17,8 @@ constexpr double close_whisper_share = 0.6; // of the mean shift: a close fR1 is
 
 VowelResonances const& nearest(Singer const& singer, Vowel const& vowel) {
     if (singer.vowels.empty())
-        throw InputError("the profile of " + singer.name + " has no vowels to look for",
-                         "name a voice type instead, such as --voice tenor");
+        throw InputError(worded("the profile of {0} has no vowels to look for", singer.name),
+                         worded("name a voice type instead, such as --voice tenor"));
     return *std::min_element(singer.vowels.begin(), singer.vowels.end(), [&](auto const& a, auto const& b) {
         return chart_distance(a.vowel, vowel) < chart_distance(b.vowel, vowel);
     });

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "analysis/kinds_of_takes.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <cstdio>
 #include <string>
@@ -19,16 +20,16 @@ std::string percent(double p) {
 }
 
 std::string as_heard(ProbeKind kind, std::optional<Frequency> rate) {
-    auto const at = rate ? " at " + std::to_string(static_cast<int>(in_hertz(*rate) + 0.5)) + " Hz" : "";
+    auto const hz = rate ? static_cast<int>(in_hertz(*rate) + 0.5) : 0;
     switch (kind) {
     case ProbeKind::whisper:
-        return "a whisper";
+        return worded("a whisper");
     case ProbeKind::creak:
-        return "a creak";
+        return worded("a creak");
     case ProbeKind::sung:
-        return "sung" + at;
+        return rate ? worded("sung at {0} Hz", hz) : worded("sung");
     case ProbeKind::spoken:
-        return "spoken" + at;
+        return rate ? worded("spoken at {0} Hz", hz) : worded("spoken");
     }
     return "";
 }
@@ -50,9 +51,9 @@ bool speaks_against(KindOfRecording const& decided, ProbeKind forced, Excitation
 void force(std::vector<Take*> const& takes, KindOfRecording const& decided, ProbeKind forced) {
     for (auto* t : takes) {
         if (speaks_against(decided, forced, t->excitation))
-            t->refused = "it is said to be " + as_heard(forced, {}) + " but sounds like " +
-                         as_heard(t->excitation.kind, t->excitation.rate) +
-                         ": leave out --probe, or record it again";
+            t->refused =
+                worded("it is said to be {0} but sounds like {1}: leave out --probe, or record it again",
+                       as_heard(forced, {}), as_heard(t->excitation.kind, t->excitation.rate));
         take_kind(t->excitation, forced);
         t->excitation.probability = probability_of(decided, forced);
     }
@@ -63,17 +64,19 @@ void decide(std::vector<Take*> const& takes, KindOfRecording const& decided, Rec
     double const sure = probability_of(decided, decided.kind);
     if (sure < least_sure)
         for (auto* t : takes)
-            t->refused = "it cannot be told whether this is " + as_heard(decided.kind, {}) + " (" +
-                         percent(sure) + "): say it with --probe, or record it closer and in less noise";
+            t->refused = worded(
+                "it cannot be told whether this is {0} ({1}): say it with --probe, or record it closer and "
+                "in less noise",
+                as_heard(decided.kind, {}), percent(sure));
     else if (sure < worth_saying)
-        remarks.push_back({Remark::Kind::assumed, r.name + " is taken for " + as_heard(decided.kind, {}) +
-                                                      " (" + percent(sure) +
-                                                      "); --probe settles it if that is wrong"});
+        remarks.push_back(
+            {Remark::Kind::assumed, worded("{0} is taken for {1} ({2}); --probe settles it if that is wrong",
+                                           r.name, as_heard(decided.kind, {}), percent(sure))});
     for (auto const i : decided.disagreeing)
-        takes[i]->refused = "it sounds like " +
-                            as_heard(takes[i]->excitation.kind, takes[i]->excitation.rate) + " (" +
-                            percent(takes[i]->excitation.probability) + "), and the recording is " +
-                            as_heard(decided.kind, {}) + ": make one kind of sound in a recording";
+        takes[i]->refused = worded(
+            "it sounds like {0} ({1}), and the recording is {2}: make one kind of sound in a recording",
+            as_heard(takes[i]->excitation.kind, takes[i]->excitation.rate),
+            percent(takes[i]->excitation.probability), as_heard(decided.kind, {}));
 }
 
 } // namespace

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "analysis/learn_from_takes.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -63,10 +64,13 @@ void learn_from_takes(Measurements& m, std::vector<Recording> const& recordings,
         }
     }
     if (left_out > 0)
-        m.remarks.push_back({Remark::Kind::caution,
-                             "the singer's shift was already learned from these recordings; " +
-                                 std::to_string(left_out) + (left_out == 1 ? " vowel is" : " vowels are") +
-                                 " not counted again"});
+        m.remarks.push_back(
+            {Remark::Kind::caution,
+             left_out == 1 ? worded("the singer's shift was already learned from these recordings; 1 vowel "
+                                    "is not counted again")
+                           : worded("the singer's shift was already learned from these recordings; "
+                                    "{0} vowels are not counted again",
+                                    left_out)});
     auto& whisper = m.shifts[index(ProbeKind::whisper)];
     if (!whisper_creak.empty())
         learn_shifts(whisper, m.shifts[index(ProbeKind::creak)], whisper_creak);

@@ -2,6 +2,7 @@
 #include "vowelway/analysis/lesson.hpp"
 
 #include "analysis/median.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <array>
@@ -74,9 +75,9 @@ Mean mean_move(std::vector<Moved> const& all, std::size_t k) {
     return mean_of(values);
 }
 
-std::string format(char const* text, double size, double sd) {
-    char made[200];
-    std::snprintf(made, sizeof made, text, size, sd);
+std::string whole(double value) {
+    char made[40];
+    std::snprintf(made, sizeof made, "%.0f", value);
     return made;
 }
 
@@ -92,17 +93,16 @@ void add_common(std::vector<LessonPoint>& points, std::array<Mean, 3> const& by)
     if (least > 0 && common.above(least_common))
         points.push_back(
             {Kind::all_higher, per_cent, sd,
-             format("all resonances lie higher than last time, by %.0f ± %.0f %%: the larynx is high, "
-                    "the lips are spread, or the noise is too far in front",
-                    per_cent, sd),
-             "let the larynx rest low and the lips loose, and make the noise farther back"});
+             worded("all resonances lie higher than last time, by {0} ± {1} %: the larynx is high, the lips "
+                    "are spread, or the noise is too far in front",
+                    whole(per_cent), whole(sd)),
+             worded("let the larynx rest low and the lips loose, and make the noise farther back")});
     if (most < 0 && common.below(least_common))
-        points.push_back(
-            {Kind::all_lower, per_cent, sd,
-             format("all resonances lie lower than last time, by %.0f ± %.0f %%: the larynx is lower or "
-                    "the lips are rounder",
-                    -per_cent, sd),
-             ""});
+        points.push_back({Kind::all_lower, per_cent, sd,
+                          worded("all resonances lie lower than last time, by {0} ± {1} %: the larynx is "
+                                 "lower or the lips are rounder",
+                                 whole(-per_cent), whole(sd)),
+                          ""});
 }
 
 void add_tongue(std::vector<LessonPoint>& points, std::array<Mean, 3> const& by) {
@@ -115,10 +115,9 @@ void add_tongue(std::vector<LessonPoint>& points, std::array<Mean, 3> const& by)
     double const per_cent = 100 * (1 - std::exp(by[1].value)), sd = 100 * by[1].sd;
     points.push_back(
         {Kind::tongue_back, -per_cent, sd,
-         format("the second resonance lies lower than last time, by %.0f ± %.0f %%: the tongue is drawn "
-                "back",
-                per_cent, sd),
-         "let the tongue lie forward, its tip at the lower teeth"});
+         worded("the second resonance lies lower than last time, by {0} ± {1} %: the tongue is drawn back",
+                whole(per_cent), whole(sd)),
+         worded("let the tongue lie forward, its tip at the lower teeth")});
 }
 
 /// Mean squared distance of the vowels from their own centre, F1 and F2 in ln, with its deviation.
@@ -149,16 +148,15 @@ void add_width(std::vector<LessonPoint>& points, std::vector<Moved> const& all) 
     if (ratio > 0)
         points.push_back(
             {Kind::wider_apart, per_cent, 100 * sd,
-             format("the vowels lie farther apart than last time, by %.0f ± %.0f %%: over-articulated",
-                    per_cent, 100 * sd),
-             "move jaw, lips and tongue no more than the vowel needs"});
+             worded("the vowels lie farther apart than last time, by {0} ± {1} %: over-articulated",
+                    whole(per_cent), whole(100 * sd)),
+             worded("move jaw, lips and tongue no more than the vowel needs")});
     else
-        points.push_back(
-            {Kind::nearer, per_cent, 100 * sd,
-             format("the vowels lie closer together than last time, by %.0f ± %.0f %%: the mouth moves "
-                    "less for them",
-                    -per_cent, 100 * sd),
-             ""});
+        points.push_back({Kind::nearer, per_cent, 100 * sd,
+                          worded("the vowels lie closer together than last time, by {0} ± {1} %: the mouth "
+                                 "moves less for them",
+                                 whole(-per_cent), whole(100 * sd)),
+                          ""});
 }
 
 void add_noise(std::vector<LessonPoint>& points, Measurements const& m) {
@@ -172,17 +170,15 @@ void add_noise(std::vector<LessonPoint>& points, Measurements const& m) {
     if (mean.value > clear * sd)
         points.push_back(
             {Kind::dull_noise, mean.value, sd,
-             format("the noise of the whisper is dull, %.0f ± %.0f dB short of height: it is made too far "
-                    "back",
-                    mean.value, sd),
-             "let the tongue lie forward and the breath flow more lightly"});
+             worded("the noise of the whisper is dull, {0} ± {1} dB short of height: it is made too far back",
+                    whole(mean.value), whole(sd)),
+             worded("let the tongue lie forward and the breath flow more lightly")});
     if (mean.value < -clear * sd)
-        points.push_back(
-            {Kind::thin_noise, mean.value, sd,
-             format("the noise of the whisper is thin, %.0f ± %.0f dB short of depth: it is made too far "
-                    "in front, at tongue, teeth or lips",
-                    -mean.value, sd),
-             "make the noise low in the throat, with the mouth open as for the vowel"});
+        points.push_back({Kind::thin_noise, mean.value, sd,
+                          worded("the noise of the whisper is thin, {0} ± {1} dB short of depth: it is made "
+                                 "too far in front, at tongue, teeth or lips",
+                                 whole(-mean.value), whole(sd)),
+                          worded("make the noise low in the throat, with the mouth open as for the vowel")});
 }
 
 void add_repeats(std::vector<LessonPoint>& points, Measurements const& m) {
@@ -193,10 +189,10 @@ void add_repeats(std::vector<LessonPoint>& points, Measurements const& m) {
     if (spreads.empty()) return;
     double const cents = upper_median(std::move(spreads));
     bool const good = cents <= repeats_within.value;
-    points.push_back(
-        {Kind::repeats, cents, 0,
-         format(good ? "repeats agree within %.0f cents" : "repeats differ by %.0f cents", cents, 0),
-         good ? "" : "repeat each vowel until it comes out the same"});
+    points.push_back({Kind::repeats, cents, 0,
+                      good ? worded("repeats agree within {0} cents", whole(cents))
+                           : worded("repeats differ by {0} cents", whole(cents)),
+                      good ? std::string() : worded("repeat each vowel until it comes out the same")});
 }
 
 } // namespace
@@ -225,13 +221,13 @@ std::vector<LessonPoint> lesson_points(Measurements const& m, std::vector<Checke
                 cents.push_back(1200 / std::log(2.0) * std::abs(one.by[k]->value));
         double const usual = upper_median(std::move(cents));
         points.push_back(
-            {Kind::as_last_time, usual, 0, format("as last time, within %.0f cents", usual, 0), ""});
+            {Kind::as_last_time, usual, 0, worded("as last time, within {0} cents", whole(usual)), ""});
     }
     if (all.empty() && !checked.empty())
-        points.push_back(
-            {Kind::no_reference, 0, 0,
-             "there is no earlier probe of this kind to compare with; the profile's resonances tell less",
-             "measure a good session of this kind into the profile first"});
+        points.push_back({Kind::no_reference, 0, 0,
+                          worded("there is no earlier probe of this kind to compare with; the profile's "
+                                 "resonances tell less"),
+                          worded("measure a good session of this kind into the profile first")});
     add_repeats(points, m);
     return points;
 }

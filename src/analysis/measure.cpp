@@ -11,6 +11,7 @@
 #include "analysis/settle_processing.hpp"
 #include "analysis/vowel_order.hpp"
 #include "vowelway/analysis/lesson.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -30,29 +31,31 @@ std::string clean(double value, char const* unit) {
 void require_sound(Recording const& r) {
     Place const place{r.name, 0, 0, {}};
     if (in_seconds(r.heard.length) < in_seconds(shortest_steady))
-        throw InputError("lasts only " + clean(1000 * in_seconds(r.heard.length), "ms"),
-                         "record each vowel for about a second", place);
+        throw InputError(worded("lasts only {0}", clean(1000 * in_seconds(r.heard.length), "ms")),
+                         worded("record each vowel for about a second"), place);
     if (r.heard.loudest < silence)
-        throw InputError("is silent", "check the microphone, and that the right file was copied", place);
+        throw InputError(worded("is silent"),
+                         worded("check the microphone, and that the right file was copied"), place);
     if (r.heard.stretches.empty())
-        throw InputError("has nothing that stands out from the background (" +
-                             clean((r.heard.loudest - r.heard.floor).value, "dB") + ")",
-                         "use a quieter room, hold the phone a hand's width beside the mouth, and leave a "
-                         "second of silence "
-                         "first",
-                         place);
+        throw InputError(
+            worded("has nothing that stands out from the background ({0})",
+                   clean((r.heard.loudest - r.heard.floor).value, "dB")),
+            worded(
+                "use a quieter room, hold the phone a hand's width beside the mouth, and leave a second of "
+                "silence first"),
+            place);
 }
 
 void say_room(Recording const& r, Remarks& remarks) {
     if (!r.heard.room || r.heard.room->share < most_share) return;
-    char text[300];
-    std::snprintf(
-        text, sizeof text,
-        ": the room is reverberant (%.1f s, %.0f %% of the sound), or the vowels fade out slowly; this "
-        "makes the deviations wider; "
-        "move the phone closer, use a room with carpets and curtains, and end each vowel cleanly",
-        in_seconds(r.heard.room->reverberation), 100 * r.heard.room->share);
-    remarks.push_back({Remark::Kind::caution, r.name + text});
+    char length[40];
+    std::snprintf(length, sizeof length, "%.1f s", in_seconds(r.heard.room->reverberation));
+    remarks.push_back({Remark::Kind::caution, worded("{0}: the room is reverberant ({1}, {2} of the sound), "
+                                                     "or the vowels fade out slowly; this makes the "
+                                                     "deviations wider; move the phone closer, use a room "
+                                                     "with carpets and curtains, and end each vowel "
+                                                     "cleanly",
+                                                     r.name, length, clean(100 * r.heard.room->share, "%"))});
 }
 
 /// A take on its way: what is needed until it is read.
@@ -73,7 +76,7 @@ Take open_take(Opened& o, Recording const& r) {
     auto steady = steady_part(sound, o.from.span);
     if (!steady) {
         t.steady.span = o.from.span;
-        t.refused = "too short: hold the vowel for a second";
+        t.refused = worded("too short: hold the vowel for a second");
         return t;
     }
     o.blocks = std::move(steady->blocks);
@@ -116,7 +119,7 @@ std::vector<VowelFit> read_take(Take& t, Opened const& o, Recording const& r, Me
     t.quality =
         judge({o.spectrum, options.noise, t.steady, clipped, t.excitation, t.measured, t.expected, t.vowel});
     auto const refusal = why_refused(t, r);
-    t.refused = clipped ? "clipped: turn the level down or move the phone away" : refusal.why;
+    t.refused = clipped ? worded("clipped: turn the level down or move the phone away") : refusal.why;
     if (t.refused.empty()) t.refused = why_not_heard(t.measured, processing);
     t.unlike = !clipped && refusal.unlike;
     std::vector<VowelFit> fits;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "analysis/pool_takes.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -64,11 +65,10 @@ MeasuredVowel pool_takes(std::vector<Take const*> const& takes) {
         vowel.measured.formants[k] = pooled->formant;
         vowel.repeat_spread[k] = pooled->spread;
         if (k < 2 && pooled->spread && *pooled->spread > repeats_within) {
-            char text[80];
-            std::snprintf(text, sizeof text, "repeats of F%zu differ by %.0f cents", k + 1,
-                          pooled->spread->value);
             vowel.findings.push_back(
-                {Finding::Kind::scattered, text, "repeat it until the vowel comes out the same"});
+                {Finding::Kind::scattered,
+                 worded("repeats of F{0} differ by {1} cents", k + 1, std::lrint(pooled->spread->value)),
+                 worded("repeat it until the vowel comes out the same")});
         }
     }
     for (auto const* t : takes) {

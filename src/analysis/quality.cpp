@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/analysis/quality.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -137,48 +138,52 @@ ProbeQuality judge(ProbeEvidence const& e) {
     judge_source(q, e);
 
     using K = Finding::Kind;
-    auto const say = [&](K kind, std::string says, std::string tries) {
+    auto const tell = [&](K kind, std::string says, std::string tries) {
         q.findings.push_back({kind, std::move(says), std::move(tries)});
     };
     if (e.clipped)
-        say(K::clipped, "the recording is clipped here", "move the phone away or turn the level down");
+        tell(K::clipped, worded("the recording is clipped here"),
+             worded("move the phone away or turn the level down"));
     bool const low_weak = q.low_above_floor && q.low_above_floor->value < barely_audible;
     bool const high_weak = q.high_above_floor && q.high_above_floor->value < barely_audible;
     if (low_weak && high_weak)
-        say(K::noisy,
-            "the sound hardly rises above the background (" + number(q.low_above_floor->value, "dB") + ")",
-            "a quieter room, the phone at a hand's width beside the mouth");
+        tell(K::noisy,
+             worded("the sound hardly rises above the background ({0})",
+                    number(q.low_above_floor->value, "dB")),
+             worded("a quieter room, the phone at a hand's width beside the mouth"));
     else if (!e.reading.formants[0] || low_weak)
-        say(K::low_missing, "the low resonance does not stand out",
-            e.excitation.kind == ProbeKind::whisper ? "whisper on an easy, slower breath, or creak instead"
-                                                    : "a softer, lower creak with the jaw as for singing");
+        tell(K::low_missing, worded("the low resonance does not stand out"),
+             e.excitation.kind == ProbeKind::whisper
+                 ? worded("whisper on an easy, slower breath, or creak instead")
+                 : worded("a softer, lower creak with the jaw as for singing"));
     else if (!e.reading.formants[1] || high_weak || q.balance.value > most_balance)
-        say(K::high_missing,
-            "the high resonance is weak" + (e.reading.formants[1]
-                                                ? " (" + number(q.balance.value, "dB") + " below the low one)"
-                                                : std::string()),
-            "keep the sides of the tongue at the upper teeth and the sound forward, as in a clear spoken "
-            "vowel");
+        tell(K::high_missing,
+             e.reading.formants[1]
+                 ? worded("the high resonance is weak ({0} below the low one)", number(q.balance.value, "dB"))
+                 : worded("the high resonance is weak"),
+             worded("keep the sides of the tongue at the upper teeth and the sound forward, as in a clear "
+                    "spoken vowel"));
     if (q.filled < least_filled)
-        say(K::narrow, "only " + number(100 * q.filled, "%") + " of the spectrum is excited",
-            e.excitation.kind == ProbeKind::sung ? "creak on the vowel instead of singing it"
-                                                 : "more breath, open lips, no hissing");
+        tell(K::narrow, worded("only {0} of the spectrum is excited", number(100 * q.filled, "%")),
+             e.excitation.kind == ProbeKind::sung ? worded("creak on the vowel instead of singing it")
+                                                  : worded("more breath, open lips, no hissing"));
     if (q.unsteadiness.value > most_unsteady)
-        say(K::unsteady, "the vowel moves (" + number(q.unsteadiness.value, "dB") + " from moment to moment)",
-            "hold jaw, lips and tongue still for a second");
+        tell(K::unsteady,
+             worded("the vowel moves ({0} from moment to moment)", number(q.unsteadiness.value, "dB")),
+             worded("hold jaw, lips and tongue still for a second"));
     if (in_seconds(q.length) < short_steady)
-        say(K::short_, "only " + number(1000 * in_seconds(q.length), "ms") + " are steady",
-            "hold it for a second");
+        tell(K::short_, worded("only {0} are steady", number(1000 * in_seconds(q.length), "ms")),
+             worded("hold it for a second"));
     auto const high = [&](std::size_t k) { return q.height[k] && *q.height[k] > clearly_high; };
     if (high(0) && high(1) && (high(2) || !q.height[2]))
-        say(K::all_high, "all resonances lie high",
-            "let the larynx rest low, with tongue and lips less far forward, as for singing");
+        tell(K::all_high, worded("all resonances lie high"),
+             worded("let the larynx rest low, with tongue and lips less far forward, as for singing"));
     if (q.height[1] && *q.height[1] < clearly_back && (q.balance.value > 20 || !e.reading.formants[2]))
-        say(K::tongue_back, "the second resonance lies low and the high band is weak",
-            "bring the tongue forward: it seems drawn back");
+        tell(K::tongue_back, worded("the second resonance lies low and the high band is weak"),
+             worded("bring the tongue forward: it seems drawn back"));
     if (e.excitation.kind == ProbeKind::whisper && is_close(e.vowel))
-        say(K::close_whisper, "the low resonance of a whispered close vowel is unreliable",
-            "creak on this vowel");
+        tell(K::close_whisper, worded("the low resonance of a whispered close vowel is unreliable"),
+             worded("creak on this vowel"));
     return q;
 }
 

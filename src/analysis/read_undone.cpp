@@ -2,6 +2,7 @@
 #include "analysis/read_undone.hpp"
 
 #include "analysis/undo.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -73,10 +74,10 @@ ReadUndone read_undone(std::span<float const> steady, Frequency rate, Expectatio
 std::string why_not_heard(FormantReading const& reading, Processing const& p) {
     if (!p.low_cut || !reading.formants[0]) return {};
     if (response(*p.low_cut, reading.formants[0]->centre) > most_lost) return {};
-    return text(
-        "the phone cuts what lies below %.0f Hz, and F1 with it: switch off voice enhancement, or use "
-        "another program to record",
-        in_hertz(p.low_cut->corner));
+    return worded(
+        "the phone cuts what lies below {0}, and F1 with it: switch off voice enhancement, or use another "
+        "program to record",
+        text("%.0f Hz", in_hertz(p.low_cut->corner)));
 }
 
 std::string_view to_string(ProcessingFound::Kind kind) {
@@ -95,21 +96,23 @@ std::vector<ProcessingFound> told(Processing const& p) {
     using Kind = ProcessingFound::Kind;
     std::vector<ProcessingFound> all;
     if (p.reflection)
-        all.push_back({Kind::reflection,
-                       text("a reflection from a table or a wall is heard (%.1f ms later, %.0f %% as strong) "
-                            "and was taken out",
-                            1000 * in_seconds(p.reflection->delay), 100 * p.reflection->gain),
-                       "hold the phone closer to the mouth and away from the table"});
+        all.push_back(
+            {Kind::reflection,
+             worded(
+                 "a reflection from a table or a wall is heard ({0} later, {1} as strong) and was taken out",
+                 text("%.1f ms", 1000 * in_seconds(p.reflection->delay)),
+                 text("%.0f %%", 100 * p.reflection->gain)),
+             worded("hold the phone closer to the mouth and away from the table")});
     if (p.low_cut)
         all.push_back({Kind::low_cut,
-                       text("the phone cuts what lies below %.0f Hz; this was made good as far as can be",
-                            in_hertz(p.low_cut->corner)),
-                       "switch off voice enhancement, or use another program to record"});
+                       worded("the phone cuts what lies below {0}; this was made good as far as can be",
+                              text("%.0f Hz", in_hertz(p.low_cut->corner))),
+                       worded("switch off voice enhancement, or use another program to record")});
     if (p.levelled)
-        all.push_back(
-            {Kind::levelled,
-             "its peaks are all alike, as where a phone evens out the level; the deviations are wider for it",
-             "if it does, switch off automatic level and voice enhancement"});
+        all.push_back({Kind::levelled,
+                       worded("its peaks are all alike, as where a phone evens out the level; the deviations "
+                              "are wider for it"),
+                       worded("if it does, switch off automatic level and voice enhancement")});
     return all;
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/analysis/reference.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -42,12 +43,12 @@ void use_shifts(MeasureRequest& request, std::vector<ProbeShift> const& known) {
 
 void add_remarks(Measurements& m, Remarks before, Singer const& reference) {
     if (reference.average)
-        before.push_back(
-            {Remark::Kind::assumed, "the resonances are expected near those of the " + reference.name});
+        before.push_back({Remark::Kind::assumed,
+                          worded("the resonances are expected near those of the {0}", reference.name)});
     m.remarks.insert(m.remarks.begin(), before.begin(), before.end());
     m.remarks.push_back(
         {Remark::Kind::caution,
-         "whisper or creak softly and briefly; stop if it tires you; this is not medical advice"});
+         worded("whisper or creak softly and briefly; stop if it tires you; this is not medical advice")});
 }
 
 Frequency band_of(Frequency rate) { return 0.95 * std::min(rate / 2.0, measuring_rate / 2.0); }
@@ -56,7 +57,7 @@ void warn_of_band(std::string const& name, Frequency rate, Remarks& remarks) {
     if (rate >= hertz(11000)) return;
     auto const highest = std::to_string(static_cast<int>(std::nearbyint(in_hertz(rate) / 2)));
     remarks.push_back(
-        {Remark::Kind::caution, name + " has nothing above " + highest + " Hz; fR3 may be missing"});
+        {Remark::Kind::caution, worded("{0} has nothing above {1} Hz; fR3 may be missing", name, highest)});
 }
 
 } // namespace vowelway::analysis

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "analysis/refusals.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <array>
@@ -38,17 +39,18 @@ Refusal of_vowel(Take const& t) {
     auto const& m = t.measured;
     bool const unlike = stands_out(t.quality);
     if (!m.formants[0] && !m.formants[1])
-        return {"no resonances where the vowel should have them; is it the vowel listed?", unlike};
+        return {worded("no resonances where the vowel should have them; is it the vowel listed?"), unlike};
     if (!m.formants[0] || !m.formants[1])
-        return {"only one of the two low resonances stands out where the vowel should have them", unlike};
+        return {worded("only one of the two low resonances stands out where the vowel should have them"),
+                unlike};
     if (moves(t))
-        return {"it moves as speech or music does: only " +
-                    clean(1000 * in_seconds(t.steady.span.length()), "ms") +
-                    " are steady; hold jaw, lips and tongue still for a second",
+        return {worded("it moves as speech or music does: only {0} are steady; hold jaw, lips and tongue "
+                       "still for a second",
+                       clean(1000 * in_seconds(t.steady.span.length()), "ms")),
                 true};
     for (std::size_t k = 0; k < 2; ++k)
         if (m.formants[k]->sd / m.formants[k]->centre > unclear[k])
-            return {"F" + std::to_string(k + 1) + " is not clear", unlike};
+            return {worded("F{0} is not clear", k + 1), unlike};
     return {};
 }
 
@@ -57,20 +59,22 @@ Refusal of_vowel(Take const& t) {
 Refusal why_refused(Take const& t, Recording const& r) {
     auto const& m = t.measured;
     if (is_voiced(t.excitation.kind) && t.excitation.rate && *t.excitation.rate > highest_sung_probe)
-        return {std::string(to_string(t.excitation.kind)) + " at " +
-                clean(in_hertz(*t.excitation.rate), "Hz") + ": above " +
-                clean(in_hertz(highest_sung_probe), "Hz") +
-                " the harmonics lie too far apart to show the resonances between them; creak, or sing lower"};
-    if (m.frames == 0) return {"too short: hold the vowel for a second"};
+        return {worded("{0} at {1}: above {2} the harmonics lie too far apart to show the resonances between "
+                       "them; creak, or "
+                       "sing lower",
+                       reworded(to_string(t.excitation.kind)), clean(in_hertz(*t.excitation.rate), "Hz"),
+                       clean(in_hertz(highest_sung_probe), "Hz"))};
+    if (m.frames == 0) return {worded("too short: hold the vowel for a second")};
     if (t.excitation.kind == ProbeKind::whisper && !r.heard.stands_out && r.cued.empty())
-        return {"there is no pause to tell a whisper from the noise of the room; leave a second of silence "
-                "before it"};
+        return {worded("there is no pause to tell a whisper from the noise of the room; leave a second of "
+                       "silence before it")};
     bool const drowned = t.quality.low_above_floor && t.quality.low_above_floor->value < least_rise &&
                          t.quality.high_above_floor->value < least_rise;
     if (drowned)
-        return {"it does not rise above the background; use a quieter room, or move the phone closer"};
+        return {
+            worded("it does not rise above the background; use a quieter room, or move the phone closer")};
     if (t.quality.relief.value < least_relief)
-        return {"its spectrum is flat: room noise rather than a vowel"};
+        return {worded("its spectrum is flat: room noise rather than a vowel")};
     return of_vowel(t);
 }
 
@@ -81,9 +85,10 @@ void refuse_with_the_others(std::vector<Take>& takes, std::size_t recordings) {
         if (all < fewest_takes || 2 * unlike <= all) continue;
         for (auto& t : takes)
             if (t.recording == r && t.usable())
-                t.refused = "most sounds of this recording (" + std::to_string(unlike) + " of " +
-                            std::to_string(all) +
-                            ") are not the vowels listed, so this one is not trusted either";
+                t.refused = worded("most sounds of this recording ({0} of {1}) are not the vowels listed, so "
+                                   "this one is not "
+                                   "trusted either",
+                                   unlike, all);
     }
 }
 

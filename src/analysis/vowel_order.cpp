@@ -4,6 +4,7 @@
 #include "analysis/assignment.hpp"
 #include "analysis/median.hpp"
 #include "analysis/pole_matching.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -110,8 +111,8 @@ std::string joined(std::vector<Vowel> const& vowels) {
 
 std::string odds_in_words(double odds) {
     char text[40];
-    std::snprintf(text, sizeof text, "%.0f to 1", std::min(std::exp(odds), 9999.0));
-    return text;
+    std::snprintf(text, sizeof text, "%.0f", std::min(std::exp(odds), 9999.0));
+    return worded("{0} to 1", text);
 }
 
 void refuse(Measurements& m, OrderFound const& found) {
@@ -119,9 +120,10 @@ void refuse(Measurements& m, OrderFound const& found) {
         for (std::size_t i = 0; i < found.listed.size(); ++i)
             if (t.excitation.evidence != ByKind{} && t.vowel.quality() == found.listed[i].quality()) {
                 t.unlike = true;
-                t.refused = "it is listed as /" + found.listed[i].ipa() + "/ but sounds like /" +
-                            found.better[i].ipa() +
-                            "/: list the vowels in the order they were said, or give the times with --cues";
+                t.refused = worded("it is listed as /{0}/ but sounds like /{1}/: list the vowels in the "
+                                   "order they were said, "
+                                   "or give the times with --cues",
+                                   found.listed[i].ipa(), found.better[i].ipa());
             }
 }
 
@@ -185,11 +187,14 @@ void settle_order(Measurements& m, std::vector<Recording> const& recordings, std
     }
     found.probability = 1 / (1 + std::exp(-odds));
     found.sure = odds >= sure_at;
-    m.remarks.push_back({Remark::Kind::caution,
-                         (recordings.size() == 1 ? recordings.front().name : "the recordings") +
-                             std::string(found.sure ? ": the sounds fit the order \""
-                                                    : ": the sounds might be in the order \"") +
-                             joined(order) + "\" better than the one listed (" + odds_in_words(odds) + ")"});
+    auto const of = recordings.size() == 1 ? recordings.front().name : worded("the recordings");
+    m.remarks.push_back(
+        {Remark::Kind::caution,
+         found.sure ? worded("{0}: the sounds fit the order \"{1}\" better than the one listed ({2})", of,
+                             joined(order), odds_in_words(odds))
+                    : worded("{0}: the sounds might be in the order \"{1}\" better than the one "
+                             "listed ({2})",
+                             of, joined(order), odds_in_words(odds))});
     if (found.sure) refuse(m, found);
     m.order = std::move(found);
 }

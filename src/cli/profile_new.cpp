@@ -2,6 +2,7 @@
 #include "cli/profile_new.hpp"
 
 #include "cli/command.hpp"
+#include "cli/profile_ask.hpp"
 #include "cli/standard_output.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/core/singer.hpp"
@@ -12,6 +13,8 @@
 #include <fmt/format.h>
 
 #include <cmath>
+#include <filesystem>
+#include <iostream>
 #include <memory>
 #include <string>
 
@@ -20,6 +23,7 @@ namespace vowelway::cli {
 namespace {
 
 struct Settings {
+    bool ask = false;
     std::string file, name = worded("New singer"), voice;
 };
 
@@ -28,13 +32,6 @@ VoiceType voice_of(std::string const& name) {
     if (voice && *voice != VoiceType::other) return *voice;
     throw InputError(worded("there is no voice type \"{0}\"", name),
                      worded("name bass, baritone, tenor, countertenor, alto, mezzo, soprano or treble"));
-}
-
-/// Between double quotes of YAML.
-std::string quoted(std::string const& text) {
-    std::string out = "\"";
-    for (char const c : text) out += c == '"' || c == '\\' ? std::string("\\") + c : std::string(1, c);
-    return out + "\"";
 }
 
 long tens(Frequency f) { return std::lround(in_hertz(f) / 10) * 10; }
@@ -68,15 +65,20 @@ std::string template_for(std::string const& name, VoiceType type) {
     return out;
 }
 
+[[noreturn]] void refuse_existing(std::string const& file) {
+    throw InputError(worded("{0} is there already", file), worded("name a new file"));
+}
+
 void run(Settings const& s) {
-    auto const text = template_for(s.name, voice_of(s.voice));
+    auto const voice = voice_of(s.voice);
+    if (!s.file.empty() && s.file != "-" && std::filesystem::exists(s.file)) refuse_existing(s.file);
+    auto const text = s.ask ? asked_profile(std::cin, s.name, voice) : template_for(s.name, voice);
     if (s.file.empty() || s.file == "-") {
         print(text);
         finish_standard_output();
         return;
     }
-    if (!files::create(s.file, text))
-        throw InputError(worded("{0} is there already", s.file), worded("name a new file"));
+    if (!files::create(s.file, text)) refuse_existing(s.file);
     say(worded("wrote {0}", s.file) + "\n");
 }
 
@@ -88,6 +90,7 @@ void add_profile_new(Command& profile) {
     command.value("FILE", s->file, "the new file (default: standard output)");
     command.value("--voice", s->voice, "the voice type").required();
     command.value("--name", s->name, "the singer's name").text();
+    command.flag("--ask", s->ask, "ask in the terminal, and check each answer at once");
     command.footer("Example: vowelway profile new me.yaml --voice tenor --name \"Ottavio Brandt\"");
     command.runs([s] { run(*s); });
 }

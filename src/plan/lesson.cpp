@@ -71,14 +71,56 @@ std::string why_of(Plan const& plan, Marked const& marked, PhraseNotes const& ph
     return out;
 }
 
-/// A phrase that comes back on the same notes and words.
-bool same_phrase(Passage const& passage, LessonPhrase const& a, PhraseNotes const& b) {
-    if (a.to - a.from != b.to - b.from) return false;
-    for (std::size_t i = 0; i < a.to - a.from; ++i) {
-        auto const &x = passage.notes[a.from + i], &y = passage.notes[b.from + i];
-        if (!(x.spelled == y.spelled) || !(x.vowel == y.vowel)) return false;
+/// Letters only, so that a comma makes no other phrase.
+std::string letters_of(std::string const& words) {
+    std::string out;
+    for (char const c : words)
+        if (auto const small = static_cast<char>(c >= 'A' && c <= 'Z' ? c - 'A' + 'a' : c);
+            (small >= 'a' && small <= 'z') || static_cast<unsigned char>(c) >= 0x80)
+            out += small;
+    return out;
+}
+
+/// Letters left out, put in or changed on the way from one to the other.
+std::size_t slips(std::string const& a, std::string const& b) {
+    std::vector<std::size_t> row(b.size() + 1);
+    for (std::size_t j = 0; j < row.size(); ++j) row[j] = j;
+    for (std::size_t i = 1; i <= a.size(); ++i) {
+        std::size_t before = row[0]++;
+        for (std::size_t j = 1; j <= b.size(); ++j) {
+            auto const least = std::min({row[j] + 1, row[j - 1] + 1, before + (a[i - 1] != b[j - 1])});
+            before = row[j];
+            row[j] = least;
+        }
     }
-    return true;
+    return row.back();
+}
+
+/// A phrase that comes back: on the same notes and vowels, or on nearly the same words with the same highest
+/// note. One letter in ten may differ (our judgement): a spelling, or a word of a verse.
+bool same_phrase(Passage const& passage, LessonPhrase const& a, PhraseNotes const& b) {
+    auto const& notes = passage.notes;
+    bool same = a.to - a.from == b.to - b.from;
+    double highest = -1e9;
+    for (std::size_t i = a.from; i < a.to; ++i) highest = std::max(highest, notes[i].spelled.key_number());
+    for (std::size_t i = 0; same && i < a.to - a.from; ++i) {
+        auto const &x = notes[a.from + i], &y = notes[b.from + i];
+        same = x.spelled == y.spelled && x.vowel == y.vowel;
+    }
+    if (same || highest != notes[b.peak].spelled.key_number()) return same;
+    auto const one = letters_of(a.words), other = letters_of(words_of(passage, b));
+    return !one.empty() && 10 * slips(one, other) <= std::max(one.size(), other.size());
+}
+
+/// Of a phrase that comes back the harder place is told, and where the others are.
+void add_again(LessonPhrase& known, LessonPhrase&& again) {
+    if (again.difficulty > known.difficulty) {
+        again.again = std::move(known.again);
+        again.again.push_back(known.bars);
+        known = std::move(again);
+    } else {
+        known.again.push_back(again.bars);
+    }
 }
 
 std::vector<LessonPhrase> ranked(Plan const& plan, Pencil const& pencil) {
@@ -88,18 +130,19 @@ std::vector<LessonPhrase> ranked(Plan const& plan, Pencil const& pencil) {
         auto const marked = marks_in(pencil, phrase);
         double const difficulty = difficulty_of(plan, marked, phrase);
         if (!(difficulty > 0)) continue;
+        LessonPhrase told{phrase.from,
+                          phrase.to,
+                          bars_of(passage, phrase),
+                          words_of(passage, phrase),
+                          difficulty,
+                          why_of(plan, marked, phrase),
+                          {}};
         auto const same = std::find_if(out.begin(), out.end(),
                                        [&](auto const& p) { return same_phrase(passage, p, phrase); });
         if (same != out.end())
-            same->again.push_back(bars_of(passage, phrase));
+            add_again(*same, std::move(told));
         else
-            out.push_back({phrase.from,
-                           phrase.to,
-                           bars_of(passage, phrase),
-                           words_of(passage, phrase),
-                           difficulty,
-                           why_of(plan, marked, phrase),
-                           {}});
+            out.push_back(std::move(told));
     }
     std::stable_sort(out.begin(), out.end(),
                      [](auto const& a, auto const& b) { return a.difficulty > b.difficulty; });

@@ -4,6 +4,7 @@
 #include "sound/line_course.hpp"
 #include "sound/noise.hpp"
 #include "vowelway/acoustics/transfer.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/plan/sung_source.hpp"
 #include "vowelway/sound/tones.hpp"
 
@@ -84,7 +85,7 @@ std::vector<LineNote> notes_of(plan::Plan const& plan, Timing const& timing, Voi
 }
 
 std::string bars_from(std::string const& first, std::string const& last) {
-    return first == last ? "bar " + first : "bars " + first + " to " + last;
+    return first == last ? worded("bar {0}", first) : worded("bars {0} to {1}", first, last);
 }
 
 } // namespace
@@ -95,16 +96,18 @@ Programme line_sounds(plan::Plan const& plan, Timing const& timing, Voice const&
     int hummed = 0;
     auto const notes =
         std::make_shared<std::vector<LineNote> const>(notes_of(plan, timing, voice, asked.kept, hummed));
-    out.remarks.push_back({Remark::Kind::assumed, "consonants are left out of the sound"});
+    out.remarks.push_back({Remark::Kind::assumed, worded("consonants are left out of the sound")});
     if (hummed > 0)
         out.remarks.push_back(
-            {Remark::Kind::assumed, std::to_string(hummed) + (hummed == 1 ? " note has" : " notes have") +
-                                        " no vowel to plan and " + (hummed == 1 ? "is" : "are") + " hummed"});
+            {Remark::Kind::assumed, hummed == 1
+                                        ? worded("1 note has no vowel to plan and is hummed")
+                                        : worded("{0} notes have no vowel to plan and are hummed", hummed)});
     auto const& passage = plan.passage;
     auto const& first = passage.notes[timing.notes.front().note];
     auto const& last = passage.notes[timing.notes.back().note];
     out.items.push_back(
-        {bars_from(first.measure, last.measure) + ", vowels " + (asked.kept ? "kept" : "as planned"),
+        {asked.kept ? worded("{0}, vowels kept", bars_from(first.measure, last.measure))
+                    : worded("{0}, vowels as planned", bars_from(first.measure, last.measure)),
          lead,
          timing.length + tail,
          [voice, notes, vibrato = asked.vibrato] { return sung(voice, LineCourse(notes, vibrato)); },

@@ -4,6 +4,7 @@
 
 #include "sound/pacing.hpp"
 #include "vowelway/acoustics/transfer.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/plan/sung_source.hpp"
 
 #include <algorithm>
@@ -60,27 +61,27 @@ Programme note_sounds(plan::NoteExplanation const& e, Voice const& voice, NoteSo
             note_edge);
     };
     auto const kept = moment(e.kept);
-    auto const kept_text = where(e) + ", shape kept" + at(e.kept.r1, e.kept.r2);
+    auto const kept_text = worded("{0}, shape kept{1}", where(e), at(e.kept.r1, e.kept.r2));
     if (!e.changed) {
         if (asked.only == NoteSound::changed)
-            throw InputError("nothing is to be changed on this note: " + e.decision.why,
-                             "hear it as it is kept, or choose a note that the plan modifies",
-                             {.file = {}, .musical = "bar " + e.note.measure});
+            throw InputError(worded("nothing is to be changed on this note: {0}", e.decision.why),
+                             worded("hear it as it is kept, or choose a note that the plan modifies"),
+                             {.file = {}, .musical = worded("bar {0}", e.note.measure)});
         out.remarks.push_back(
-            {Remark::Kind::assumed, "nothing is to be changed on this note; it is heard as kept"});
+            {Remark::Kind::assumed, worded("nothing is to be changed on this note; it is heard as kept")});
         add(kept_text, kept, {});
         return out;
     }
     auto const changed = moment(*e.changed);
-    auto const changed_text = where(e) + ", shape changed" + at(e.changed->r1, e.changed->r2);
+    auto const changed_text = worded("{0}, shape changed{1}", where(e), at(e.changed->r1, e.changed->r2));
     auto const gain = level_of(voice, changed) - level_of(voice, kept);
     bool const both = !asked.only;
     if (both || *asked.only == NoteSound::kept) add(kept_text, kept, {});
     if (both || *asked.only == NoteSound::changed)
         add(changed_text + (both ? ", " + decibels(gain) : ""), changed, {});
     if (both) {
-        add(kept_text + ", matched in loudness", kept, {});
-        add(changed_text + ", matched in loudness", changed, -gain);
+        add(worded("{0}, matched in loudness", kept_text), kept, {});
+        add(worded("{0}, matched in loudness", changed_text), changed, -gain);
     }
     return out;
 }
@@ -125,15 +126,16 @@ Programme glide_sounds(plan::VowelPlan const& vowel, Voice const& voice, GlideAs
     auto const name = "/" + vowel.resonances.vowel.ipa() + "/";
     auto const bottom = vowel.strip.front().pitch, top = vowel.strip.back().pitch;
     Aimed const aimed(vowel);
-    auto const slide = [&](plan::Crossing const& crossing, char const* what, bool changed) {
+    auto const slide = [&](plan::Crossing const& crossing, std::string_view what, bool changed) {
         auto const from = std::max(crossing.pitch - below, bottom),
                    to = std::min(crossing.pitch + above, top);
         auto const named = asked.tuning.name(crossing.pitch).str();
         if (crossing.pitch < from || crossing.pitch > to || to - from < shortest) {
             if (!changed)
-                out.remarks.push_back({Remark::Kind::assumed,
-                                       "the " + std::string(what) + " of " + name + " (" + crossing.str() +
-                                           " at " + named + ") lies outside the range, and is left out"});
+                out.remarks.push_back(
+                    {Remark::Kind::assumed,
+                     worded("the {0} of {1} ({2} at {3}) lies outside the range, and is left out",
+                            reworded(what), name, crossing.str(), named)});
             return;
         }
         auto const pitch_at = [from, to, whole = asked.each](Duration t) {
@@ -148,19 +150,19 @@ Programme glide_sounds(plan::VowelPlan const& vowel, Voice const& voice, GlideAs
         };
         then(
             out,
-            name + " from " + asked.tuning.name(from).str() + " to " + asked.tuning.name(to).str() +
-                " through its " + what + " (" + crossing.str() + " at " + named + "), " +
-                (changed ? "the shape changed as planned" : "the shape kept"),
+            worded("{0} from {1} to {2} through its {3} ({4} at {5}), {6}", name,
+                   asked.tuning.name(from).str(), asked.tuning.name(to).str(), reworded(what), crossing.str(),
+                   named, changed ? worded("the shape changed as planned") : worded("the shape kept")),
             asked.each, [voice, course] { return sung(voice, course); }, {}, note_edge);
     };
-    slide(vowel.turning, "turning point", false);
-    slide(vowel.meeting, "meeting", false);
-    slide(vowel.meeting, "meeting", true);
+    slide(vowel.turning, to_word("turning point"), false);
+    slide(vowel.meeting, to_word("meeting point"), false);
+    slide(vowel.meeting, to_word("meeting point"), true);
     if (out.items.empty())
-        throw InputError(name + " neither turns nor meets within the range planned",
-                         "give a wider one, such as --range " +
-                             asked.tuning.name(vowel.turning.pitch - semitones(8)).pitch.str() + ".." +
-                             asked.tuning.name(vowel.meeting.pitch + semitones(6)).pitch.str());
+        throw InputError(worded("{0} neither turns nor meets within the range planned", name),
+                         worded("give a wider one, such as --range {0}..{1}",
+                                asked.tuning.name(vowel.turning.pitch - semitones(8)).pitch.str(),
+                                asked.tuning.name(vowel.meeting.pitch + semitones(6)).pitch.str()));
     return out;
 }
 

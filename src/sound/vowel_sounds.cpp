@@ -3,6 +3,7 @@
 
 #include "sound/pacing.hpp"
 #include "sound/whispered_shapes.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/sound/tones.hpp"
 
 #include <cmath>
@@ -17,8 +18,8 @@ constexpr Decibels quiet{50};
 std::string rounded(Frequency f) { return std::to_string(10 * std::lround(in_hertz(f) / 10)) + " Hz"; }
 
 std::string named(VowelSoundsAsked const& asked, char const* name, Frequency f) {
-    return std::string(name) + " of /" + asked.vowel.vowel.ipa() + "/, " + rounded(f) + " (" +
-           asked.tuning.name(f).str() + ")";
+    return worded("{0} of /{1}/, {2} ({3})", name, asked.vowel.vowel.ipa(), rounded(f),
+                  asked.tuning.name(f).str());
 }
 
 void add_whisper(Programme& out, std::string what, Whispered whispered, Duration length) {
@@ -28,9 +29,8 @@ void add_whisper(Programme& out, std::string what, Whispered whispered, Duration
 }
 
 std::string as_it_should_be(VowelSoundsAsked const& asked, WhisperedShapes const& shapes) {
-    return "/" + asked.vowel.vowel.ipa() + "/ whispered: low pitch near " +
-           rounded(shapes.resonances().r1.centre) + ", high pitch near " +
-           rounded(shapes.resonances().r2.centre);
+    return worded("/{0}/ whispered: low pitch near {1}, high pitch near {2}", asked.vowel.vowel.ipa(),
+                  rounded(shapes.resonances().r1.centre), rounded(shapes.resonances().r2.centre));
 }
 
 } // namespace
@@ -41,16 +41,18 @@ Programme vowel_sounds(VowelSoundsAsked const& asked) {
     auto const low = asked.vowel.r1.centre, high = asked.vowel.r2.centre;
     auto const one = [](Frequency f) { return [f] { return tone(f, balanced(f, quiet)); }; };
     auto const band = [](Frequency f) { return [f] { return noise_band(f, balanced(f, quiet)); }; };
-    auto const both =
-        named(asked, "fR1", low) + " and fR2, " + rounded(high) + " (" + asked.tuning.name(high).str() + ")";
-    if (wanted(VowelSound::low)) then(out, named(asked, "fR1", low) + ", a tone", asked.each, one(low));
-    if (wanted(VowelSound::high)) then(out, named(asked, "fR2", high) + ", a tone", asked.each, one(high));
+    auto const both = worded("{0} and fR2, {1} ({2})", named(asked, "fR1", low), rounded(high),
+                             asked.tuning.name(high).str());
+    if (wanted(VowelSound::low))
+        then(out, worded("{0}, a tone", named(asked, "fR1", low)), asked.each, one(low));
+    if (wanted(VowelSound::high))
+        then(out, worded("{0}, a tone", named(asked, "fR2", high)), asked.each, one(high));
     if (wanted(VowelSound::tones)) {
-        then(out, both + ", tones", asked.each, one(low));
+        then(out, worded("{0}, tones", both), asked.each, one(low));
         with(out, one(high));
     }
     if (wanted(VowelSound::noise)) {
-        then(out, both + ", bands of noise", asked.each, band(low));
+        then(out, worded("{0}, bands of noise", both), asked.each, band(low));
         with(out, band(high));
     }
     if (wanted(VowelSound::whisper)) {
@@ -76,12 +78,12 @@ Programme fault_sounds(VowelSoundsAsked const& asked) {
     };
     good();
     add_whisper(out,
-                "a fault, exaggerated: larynx raised, tongue forward, a hiss at the teeth; the high pitch "
-                "too high, the "
-                "low one lost",
+                worded("a fault, exaggerated: larynx raised, tongue forward, a hiss at the teeth; the high "
+                       "pitch too high, "
+                       "the low one lost"),
                 shapes.too_high(), asked.each);
     good();
-    add_whisper(out, "a fault, exaggerated: tongue drawn back, sound dull; the high pitch too low",
+    add_whisper(out, worded("a fault, exaggerated: tongue drawn back, sound dull; the high pitch too low"),
                 shapes.drawn_back(), asked.each);
     good();
     return out;

@@ -1,7 +1,7 @@
 #!/bin/sh
 # german.sh PROGRAM SOURCE_DIR: what is written with --say de has no word that only the English sentences know. The words
 # are those of the table itself: a word of an English sentence that no German one has. A song's own words, names and what
-# is typed (options, kinds, techniques) are left out below. Sentences of readers and of the sound are not in the table yet.
+# is typed (options, kinds, techniques) are left out below. What readers of files refuse is not in the table yet.
 set -u
 program=$1 source=$2
 cd "$source" || exit 1
@@ -20,7 +20,7 @@ german() {
     what=$1 allowed=$2
     shift 2
     "$program" --say de "$@" >"$work/out" 2>"$work/err" || { echo "$what: failed"; cat "$work/err"; bad=1; return; }
-    for file in "$work"/*.svg "$work/out"; do
+    for file in "$work"/*.svg "$work/out" "$work/err"; do
         [ -f "$file" ] && sed -e 's/<[^>]*>/ /g' "$file"
     done | words >"$work/said"
     rm -f "$work"/*.svg
@@ -37,7 +37,7 @@ german "plan with numbers" "$invented" plan $song --singer $singer --draws 10 --
 german "plan in lines" "$invented" plan $song --singer tenor --draws 0 --linear
 german "plan of a range" "" plan --range C3..A4 --singer tenor --draws 0
 german "pencil view" "$invented" plan $song --singer $singer --draws 10 --chart pencil -o "$work/p.svg"
-german "passage sheet" "$invented and for more taken" plan $song --singer $singer --draws 10 --chart sheet --numbers -o "$work/s.svg"
+german "passage sheet" "$invented" plan $song --singer $singer --draws 10 --chart sheet --numbers -o "$work/s.svg"
 german "vowels by pitch" "$invented" plan $song --singer $singer --draws 10 --chart vowels -o "$work/v.svg"
 german "resonance map" "$invented" plan $song --singer $singer --draws 10 --chart map -o "$work/m.svg"
 german "lesson" "$invented" lesson $song --singer $singer --draws 10
@@ -53,5 +53,11 @@ german "voices compared, drawn" "" compare tenor baritone --vowels "i a u" -o "$
 german "two plans" "$invented" compare $singer mezzo --song $song --draws 10
 german "two plans drawn" "$invented" compare $singer mezzo --song $song --draws 10 -o "$work/b.svg"
 german "what to record" "" measure --script --vowels "i a"
+take=tests/data/measuring/creak_e_a_o.ogg
+german "measured" "" measure $take --vowels "e a o" --voice tenor
+german "measured, drawn" "" measure $take --vowels "e a o" --voice tenor -o "$work/t.svg"
+german "checked" "" check $take --vowels "e a o" --singer tenor
+german "checked, drawn" "" check $take --vowels "e a o" --singer tenor -o "$work/k.svg"
+german "heard" "" hear --singer tenor --vowel e --seconds 0.3
 german "words" "" words "dolce sospiro" --language it
 exit $bad

@@ -19,8 +19,8 @@ fLaC
 # A vowel that the profile lacks is estimated, and that is said.
 $ vowelway hear --singer data/profiles/even_numbers.yaml --vowel y --only low 2>&1 >/dev/null | grep -o "guessed: /y/ is not measured"
 guessed: /y/ is not measured
-# Slides: kept through the turning point and the meeting, and changed.
-$ vowelway hear --singer tenor --vowel e --glide --seconds 3 --draws 0 2>/dev/null | grep -oE "the shape kept|changed as planned"
+# Slides: kept through the turning point and the meeting point, and changed.
+$ vowelway hear --singer tenor --vowel e --glide --seconds 3 --draws 0 2>/dev/null | tr -s ' \n' ' ' | grep -oE "the shape kept|changed as planned"
 the shape kept
 the shape kept
 changed as planned

@@ -43,11 +43,11 @@ std::vector<Heading> headings_of(plan::Plan const& plan, plan::Pencil const& pen
     front.height =
         draw_watch(front.drawing, plan, pencil, draw_title(front.drawing, title, width), width, numbers);
     Heading legend{Drawing(measurer)};
-    legend.height = draw_lane_legend(legend.drawing, 0, width) + 6;
+    legend.height = draw_lane_legend(legend.drawing, {&plan, 1}, 0, width) + 6;
     if (front.height + legend.height > page_height)
         headings.push_back(std::move(legend));
     else
-        front.height = draw_lane_legend(front.drawing, front.height, width) + 6;
+        front.height = draw_lane_legend(front.drawing, {&plan, 1}, front.height, width) + 6;
     return headings;
 }
 

@@ -6,6 +6,7 @@
 #include "diction/italian/italian.hpp"
 
 #include "diction/syllables/grouping.hpp"
+#include "vowelway/core/wording.hpp"
 
 namespace vowelway::diction {
 
@@ -140,7 +141,7 @@ Sounds italian(Word const& word) {
         if (!walk.vowel(i)) {
             char32_t const c = word[i].base;
             if (is_letter(c) && (c > U'z' || c == U'k' || c == U'w' || c == U'x'))
-                out.doubt = "a letter that is not Italian";
+                out.doubt = worded("a letter that is not Italian");
             continue;
         }
         if (walk.spells(i)) continue;

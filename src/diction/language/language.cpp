@@ -4,6 +4,7 @@
 #include "diction/language/signs.hpp"
 #include "diction/words/letters.hpp"
 #include "vowelway/core/passage.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <map>
@@ -21,23 +22,23 @@ struct Row {
 };
 
 constexpr Row rows[] = {
-    {Language::italian, "it", "Italian"},       {Language::latin, "la", "Latin"},
-    {Language::german, "de", "German"},         {Language::french, "fr", "French"},
-    {Language::english, "en", "English"},       {Language::spanish, "es", "Spanish"},
-    {Language::portuguese, "pt", "Portuguese"}, {Language::catalan, "ca", "Catalan"},
-    {Language::romanian, "ro", "Romanian"},     {Language::dutch, "nl", "Dutch"},
-    {Language::swedish, "sv", "Swedish"},       {Language::danish, "da", "Danish"},
-    {Language::norwegian, "no", "Norwegian"},   {Language::icelandic, "is", "Icelandic"},
-    {Language::polish, "pl", "Polish"},         {Language::czech, "cs", "Czech"},
-    {Language::slovak, "sk", "Slovak"},         {Language::croatian, "hr", "Croatian"},
-    {Language::slovenian, "sl", "Slovenian"},   {Language::hungarian, "hu", "Hungarian"},
-    {Language::finnish, "fi", "Finnish"},       {Language::estonian, "et", "Estonian"},
-    {Language::latvian, "lv", "Latvian"},       {Language::lithuanian, "lt", "Lithuanian"},
-    {Language::russian, "ru", "Russian"},       {Language::ukrainian, "uk", "Ukrainian"},
-    {Language::bulgarian, "bg", "Bulgarian"},   {Language::greek, "el", "Greek"},
-    {Language::turkish, "tr", "Turkish"},       {Language::welsh, "cy", "Welsh"},
-    {Language::irish, "ga", "Irish"},           {Language::gaelic, "gd", "Scottish Gaelic"},
-    {Language::basque, "eu", "Basque"},         {Language::hawaiian, "haw", "Hawaiian"},
+    {Language::italian, "it", to_word("Italian")},       {Language::latin, "la", to_word("Latin")},
+    {Language::german, "de", to_word("German")},         {Language::french, "fr", to_word("French")},
+    {Language::english, "en", to_word("English")},       {Language::spanish, "es", to_word("Spanish")},
+    {Language::portuguese, "pt", to_word("Portuguese")}, {Language::catalan, "ca", to_word("Catalan")},
+    {Language::romanian, "ro", to_word("Romanian")},     {Language::dutch, "nl", to_word("Dutch")},
+    {Language::swedish, "sv", to_word("Swedish")},       {Language::danish, "da", to_word("Danish")},
+    {Language::norwegian, "no", to_word("Norwegian")},   {Language::icelandic, "is", to_word("Icelandic")},
+    {Language::polish, "pl", to_word("Polish")},         {Language::czech, "cs", to_word("Czech")},
+    {Language::slovak, "sk", to_word("Slovak")},         {Language::croatian, "hr", to_word("Croatian")},
+    {Language::slovenian, "sl", to_word("Slovenian")},   {Language::hungarian, "hu", to_word("Hungarian")},
+    {Language::finnish, "fi", to_word("Finnish")},       {Language::estonian, "et", to_word("Estonian")},
+    {Language::latvian, "lv", to_word("Latvian")},       {Language::lithuanian, "lt", to_word("Lithuanian")},
+    {Language::russian, "ru", to_word("Russian")},       {Language::ukrainian, "uk", to_word("Ukrainian")},
+    {Language::bulgarian, "bg", to_word("Bulgarian")},   {Language::greek, "el", to_word("Greek")},
+    {Language::turkish, "tr", to_word("Turkish")},       {Language::welsh, "cy", to_word("Welsh")},
+    {Language::irish, "ga", to_word("Irish")},           {Language::gaelic, "gd", to_word("Scottish Gaelic")},
+    {Language::basque, "eu", to_word("Basque")},         {Language::hawaiian, "haw", to_word("Hawaiian")},
 };
 
 Row const& row(Language language) {
@@ -55,7 +56,7 @@ std::string list(std::vector<std::string> const& words) {
     std::string out;
     std::size_t const shown = std::min<std::size_t>(words.size(), 4);
     for (std::size_t i = 0; i < shown; ++i) out += (i ? ", " : "") + words[i];
-    if (words.size() > shown) out += " and " + std::to_string(words.size() - shown) + " more";
+    if (words.size() > shown) return worded("{0} and {1} more", out, words.size() - shown);
     return out;
 }
 
@@ -72,7 +73,8 @@ LanguageGuess guess(std::vector<std::string> const& words) {
     }
     LanguageGuess out;
     if (tallies.empty()) {
-        out.evidence = words.empty() ? "there are no words" : "no word points to another language";
+        out.evidence =
+            words.empty() ? worded("there are no words") : worded("no word points to another language");
         return out;
     }
     std::vector<std::pair<Language, Tally>> ranked(tallies.begin(), tallies.end());
@@ -83,10 +85,9 @@ LanguageGuess guess(std::vector<std::string> const& words) {
     out.language = language;
     out.share = static_cast<double>(tally.count) / static_cast<double>(words.size());
     out.sure = tally.weight >= 3 && tally.weight > 1.3 * next;
-    out.evidence = std::to_string(tally.count) + " of " + std::to_string(words.size()) +
-                   " words speak for it: " + list(tally.words);
+    out.evidence = worded("{0} of {1} words speak for it: {2}", tally.count, words.size(), list(tally.words));
     if (!out.sure && next > 0.6 * tally.weight)
-        out.evidence += "; " + std::string(to_string(ranked[1].first)) + " is nearly as likely";
+        out.evidence += "; " + worded("{0} is nearly as likely", reworded(to_string(ranked[1].first)));
     return out;
 }
 

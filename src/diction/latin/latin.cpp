@@ -4,6 +4,7 @@
 // are syllables of one chord with the first vowel held; other vowels that meet stay apart; i between vowels
 // or before a vowel at the beginning of a word is j; u after q, and after ng before a vowel, is w; y is i.
 #include "diction/syllables/grouping.hpp"
+#include "vowelway/core/wording.hpp"
 
 namespace vowelway::diction {
 
@@ -142,7 +143,7 @@ Sounds latin(Word const& word) {
         char32_t const letter = word[i].base;
         if (!reader.vowel(i)) {
             if (is_letter(letter) && !(letter >= U'a' && letter <= U'z'))
-                out.doubt = "a letter that is not Latin";
+                out.doubt = worded("a letter that is not Latin");
         } else if (reader.u_glide(i) || reader.i_glide(i)) {
             reader.before.push_back({glide_of(letter == U'u' ? "u" : "i"), i});
         } else {

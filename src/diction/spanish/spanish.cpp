@@ -5,6 +5,7 @@
 // que, qui, gue, gui and a glide in gua, guo, cua; h does not part vowels; y is a vowel at the end of a word
 // and alone.
 #include "diction/syllables/grouping.hpp"
+#include "vowelway/core/wording.hpp"
 
 namespace vowelway::diction {
 
@@ -62,7 +63,7 @@ std::vector<Group> groups_of(Word const& word, std::string& doubt) {
         if (spelling.silent_u(i)) continue;
         if (!is_vowel(c) && !(c == U'y' && spelling.y_vowel(i))) {
             if (c != U'h') together = false;
-            if (is_letter(c) && c > U'z' && c != U'ñ') doubt = "a letter that is not Spanish";
+            if (is_letter(c) && c > U'z' && c != U'ñ') doubt = worded("a letter that is not Spanish");
             continue;
         }
         if (!together) groups.emplace_back();

@@ -2,6 +2,7 @@
 #include "diction/syllables/align.hpp"
 #include "diction/syllables/grouping.hpp"
 #include "diction/words/typed_ipa.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/diction/sing_words.hpp"
 
 #include <algorithm>
@@ -72,13 +73,16 @@ bool closed_lips(std::string_view word) {
 void say_guessed(Passage& passage, std::vector<std::pair<std::string, std::string>> const& guesses) {
     if (guesses.empty()) return;
     constexpr std::size_t shown = 12;
-    std::string text = guesses.size() == 1
-                           ? "the vowels of one word are a guess: "
-                           : "the vowels of " + std::to_string(guesses.size()) + " words are guesses: ";
+    std::string text;
     for (std::size_t i = 0; i < std::min(shown, guesses.size()); ++i)
         text += (i ? "; " : "") + guesses[i].first + " (" + guesses[i].second + ")";
-    if (guesses.size() > shown) text += "; and " + std::to_string(guesses.size() - shown) + " more";
-    passage.remarks.push_back({Remark::Kind::guessed, text + ". Put the wrong ones into a word list"});
+    if (guesses.size() > shown) text += "; " + worded("and {0} more", guesses.size() - shown);
+    passage.remarks.push_back(
+        {Remark::Kind::guessed,
+         guesses.size() == 1
+             ? worded("the vowels of one word are a guess: {0}. Put the wrong ones into a word list", text)
+             : worded("the vowels of {0} words are guesses: {1}. Put the wrong ones into a word list",
+                      guesses.size(), text)});
 }
 
 std::string shown_vowels(std::vector<std::optional<Nucleus>> const& syllables) {
@@ -100,8 +104,8 @@ Language choose_language(Passage& passage, DictionOptions const& options) {
     if (!named) {
         passage.language = tag(guess.language);
         passage.remarks.push_back({guess.sure ? Remark::Kind::assumed : Remark::Kind::guessed,
-                                   "the language is taken to be " + std::string(to_string(guess.language)) +
-                                       " (" + guess.evidence + ")"});
+                                   worded("the language is taken to be {0} ({1})",
+                                          reworded(to_string(guess.language)), guess.evidence)});
     }
     return guess.language;
 }
@@ -210,8 +214,8 @@ void set_typed(Passage& passage) {
             note.vowel = *typed;
         else
             passage.remarks.push_back(
-                {Remark::Kind::guessed,
-                 "\"" + *note.typed_ipa + "\" in bar " + note.measure + " has no IPA vowel and is ignored"});
+                {Remark::Kind::guessed, worded("\"{0}\" in bar {1} has no IPA vowel and is ignored",
+                                               *note.typed_ipa, note.measure)});
     }
 }
 
@@ -227,8 +231,9 @@ void set_vowels(Passage& passage, DictionOptions const& options) {
     setting.set_notes();
     if (any_text && !has_diction_rules(language))
         passage.remarks.push_back(
-            {Remark::Kind::guessed, "there are no diction rules for " + std::string(to_string(language)) +
-                                        " yet: every vowel comes from the speech synthesiser"});
+            {Remark::Kind::guessed,
+             worded("there are no diction rules for {0} yet: every vowel comes from the speech synthesiser",
+                    reworded(to_string(language)))});
     say_guessed(passage, setting.guesses);
     set_typed(passage);
     spread_over_melismas(passage);

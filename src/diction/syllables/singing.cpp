@@ -2,6 +2,7 @@
 #include "diction/syllables/singing.hpp"
 
 #include "diction/syllables/grouping.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 
@@ -98,7 +99,7 @@ SungWord sing(std::string_view word, Language language, DictionOptions const& op
     SungWord out;
     out.word = word;
     out.doubt = reading.sounds.doubt;
-    if (nuclei.empty()) out.doubt = "no vowel was found";
+    if (nuclei.empty()) out.doubt = worded("no vowel was found");
     out.guessed = !out.doubt.empty();
     auto const starts = divide(nuclei, reading.letters, language);
     for (std::size_t k = 0; k < nuclei.size(); ++k) {

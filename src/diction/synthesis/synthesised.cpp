@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "diction/syllables/grouping.hpp"
 #include "diction/synthesis/synthesiser.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 
@@ -33,7 +34,7 @@ Sounds sounds(Word const& word, Language language) {
     if (std::any_of(word.begin(), word.end(),
                     [](Letter const& l) { return l.base >= U'0' && l.base <= U'9'; })) {
         auto out = synthesised(word, language);
-        out.doubt = "a number, as the synthesiser reads it";
+        out.doubt = worded("a number, as the synthesiser reads it");
         return out;
     }
     switch (language) {
@@ -51,7 +52,7 @@ Sounds sounds(Word const& word, Language language) {
         return english(word);
     default: {
         auto out = synthesised(word, language);
-        out.doubt = "there are no diction rules for this language: vowels from the synthesiser";
+        out.doubt = worded("there are no diction rules for this language: vowels from the synthesiser");
         return out;
     }
     }

@@ -5,6 +5,7 @@
 #include "core/utf8.hpp"
 #include "io/areas/csv.hpp"
 #include "vowelway/core/input_text.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <array>
@@ -62,7 +63,8 @@ Columns columns_of(csv::Row const& header, std::string const& file) {
             throw InputError("there is no column " + std::string(column_names[wanted]), remedy,
                              Place{file, header.line, 0, ""});
         }
-    if (!unused.empty()) out.remarks.push_back({Remark::Kind::assumed, "columns ignored: " + unused});
+    if (!unused.empty())
+        out.remarks.push_back({Remark::Kind::assumed, worded("columns ignored: {0}", unused)});
     return out;
 }
 

@@ -3,6 +3,7 @@
 
 #include "io/profile/values.hpp"
 #include "io/vibrato.hpp"
+#include "vowelway/core/wording.hpp"
 #include "yaml/tree.hpp"
 
 #include <fmt/format.h>
@@ -193,10 +194,9 @@ Remarks profile_remarks(Singer const& singer) {
         if (assumed) list += (list.empty() ? "/" : ", /") + vowel.vowel.ipa() + "/";
     }
     if (list.empty()) return {};
-    return {
-        {Remark::Kind::assumed,
-         fmt::format("the profile gives no deviation for {}: the usual one for the method \"{}\" is assumed",
-                     list, to_string(singer.provenance.method))}};
+    return {{Remark::Kind::assumed,
+             worded("the profile gives no deviation for {0}: the usual one for the method \"{1}\" is assumed",
+                    list, reworded(to_string(singer.provenance.method)))}};
 }
 
 } // namespace vowelway::io

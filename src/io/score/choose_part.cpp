@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/text.hpp"
 #include "io/score/voice_line.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cctype>
@@ -102,13 +103,14 @@ PartInfo choose_part(XmlSource const& source, std::vector<PartInfo> const& parts
         if (!choice) choice = first([](PartInfo const& p) { return has_pitches(p); });
         best = choice.value_or(0);
         if (parts.size() > 1)
-            remarks.push_back({Remark::Kind::assumed, "no part has words; part " + shown(parts[best], best) +
-                                                          " is taken (--part chooses another)"});
+            remarks.push_back({Remark::Kind::assumed,
+                               worded("no part has words; part {0} is taken (--part chooses another)",
+                                      shown(parts[best], best))});
     } else if (with_words > 1) {
         remarks.push_back(
-            {Remark::Kind::assumed, std::to_string(with_words) + " parts have words; part " +
-                                        shown(parts[best], best) +
-                                        ", which has the most, is taken (--part chooses another)"});
+            {Remark::Kind::assumed,
+             worded("{0} parts have words; part {1}, which has the most, is taken (--part chooses another)",
+                    with_words, shown(parts[best], best))});
     }
     return parts[best];
 }

@@ -5,6 +5,7 @@
 #include "io/score/score_bounds.hpp"
 #include "io/score/score_reading.hpp"
 #include "io/score/timeline.hpp"
+#include "vowelway/core/wording.hpp"
 #include "yaml/tree.hpp"
 
 #include <algorithm>
@@ -39,7 +40,7 @@ class PassageReader {
             beats_per_minute_ = bounded_number(*n, "the tempo", 10, 400);
         else
             out_.remarks.push_back(
-                {Remark::Kind::assumed, "the passage gives no tempo; 72 beats a minute are assumed"});
+                {Remark::Kind::assumed, worded("the passage gives no tempo; 72 beats a minute are assumed")});
         auto const* notes = root.find("notes");
         if (!notes)
             throw yaml::error_at(root, "the passage has no notes",

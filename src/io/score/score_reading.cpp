@@ -117,11 +117,12 @@ void require_notes(SungLine const& sung, XmlSource const& source, std::string co
 void notice_assumptions(SungLine const& sung, Part const& part, Remarks& remarks) {
     if (std::none_of(sung.notes.begin(), sung.notes.end(),
                      [](SungNote const& n) { return !n.syllables.empty() || n.hummed || n.typed_ipa; }))
-        remarks.push_back({Remark::Kind::assumed, "the part has no words: the vowels are unknown"});
+        remarks.push_back({Remark::Kind::assumed, worded("the part has no words: the vowels are unknown")});
     if (part.early_backups > 0)
-        remarks.push_back({Remark::Kind::assumed,
-                           "bars where a <backup> leads before their start are read from their start: " +
-                               std::to_string(part.early_backups)});
+        remarks.push_back(
+            {Remark::Kind::assumed,
+             worded("bars where a <backup> leads before their start are read from their start: {0}",
+                    part.early_backups)});
 }
 
 /// The staff is drawn in the octave it is written in.
@@ -169,12 +170,14 @@ ScoreReading read_music(XmlSource const& source, ScoreOptions const& options) {
 
     Timeline const time(source, parts, own);
     if (!time.has_tempo())
-        remarks.push_back({Remark::Kind::assumed,
-                           "the score gives no tempo in numbers; 72 quarter notes a minute are assumed"});
+        remarks.push_back(
+            {Remark::Kind::assumed,
+             worded("the score gives no tempo in numbers; 72 quarter notes a minute are assumed")});
     else if (!time.first_tempo_bar().empty())
-        remarks.push_back({Remark::Kind::assumed, "the first tempo in numbers stands in bar " +
-                                                      time.first_tempo_bar() +
-                                                      "; it is taken for the bars before it too"});
+        remarks.push_back(
+            {Remark::Kind::assumed,
+             worded("the first tempo in numbers stands in bar {0}; it is taken for the bars before it too",
+                    time.first_tempo_bar())});
     auto [sung, shift] = sing_in_octave(source, part, line, time, options, passage);
     require_notes(sung, source, passage.part, infos.size() > 1);
     require_sung_notes(sung.notes.size(), source.file());

@@ -2,6 +2,7 @@
 #include "io/score/sung_line.hpp"
 
 #include "io/score/bar_names.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -220,22 +221,23 @@ SungLine sing(XmlSource const& source, VoiceLine const& line, Timeline const& ti
               ScoreOptions const& options, Interval shift, Remarks& remarks) {
     Singer singer(source, line, time, options, shift);
     auto out = singer.run();
-    auto const say = [&](int count, std::string const& one, std::string const& many) {
-        if (count > 0)
-            remarks.push_back(
-                {Remark::Kind::assumed, count == 1 ? "1 " + one : std::to_string(count) + " " + many});
+    auto const tell = [&](int count, std::string const& one, std::string const& many) {
+        if (count > 0) remarks.push_back({Remark::Kind::assumed, count == 1 ? one : many});
     };
-    say(singer.chords, "chord in the line: its highest note is taken",
-        "chords in the line: the highest note of each is taken");
-    say(singer.chords_below,
-        "chord in the line: not its highest note is taken, which is small or outside the range",
-        "chords in the line: not the highest note of each is taken, which is small or outside the range");
-    say(singer.spoken, "note without pitch is left out", "notes without pitch are left out");
-    say(singer.cues, "cue note is left out", "cue notes are left out");
-    say(singer.syllables_on_rests, "syllable stands under a rest and is left out",
-        "syllables stand under rests and are left out");
-    say(singer.laughs, "note is to be laughed: no vowel is planned for it",
-        "notes are to be laughed: no vowel is planned for them");
+    tell(singer.chords, worded("1 chord in the line: its highest note is taken"),
+         worded("{0} chords in the line: the highest note of each is taken", singer.chords));
+    tell(singer.chords_below,
+         worded("1 chord in the line: not its highest note is taken, which is small or outside the range"),
+         worded("{0} chords in the line: not the highest note of each is taken, which is small or outside "
+                "the range",
+                singer.chords_below));
+    tell(singer.spoken, worded("1 note without pitch is left out"),
+         worded("{0} notes without pitch are left out", singer.spoken));
+    tell(singer.cues, worded("1 cue note is left out"), worded("{0} cue notes are left out", singer.cues));
+    tell(singer.syllables_on_rests, worded("1 syllable stands under a rest and is left out"),
+         worded("{0} syllables stand under rests and are left out", singer.syllables_on_rests));
+    tell(singer.laughs, worded("1 note is to be laughed: no vowel is planned for it"),
+         worded("{0} notes are to be laughed: no vowel is planned for them", singer.laughs));
     return out;
 }
 

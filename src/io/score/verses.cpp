@@ -3,6 +3,7 @@
 
 #include "io/score/lyric_lines.hpp"
 #include "io/score/voices.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 
@@ -65,12 +66,14 @@ void fit_verse(VoiceLine& line, std::vector<std::string> const& text_lines, Rema
     auto const unsung = leave_out_unsung(line);
     if (taken > 0)
         remarks.push_back(
-            {Remark::Kind::assumed, "verse " + line.verse + " has no words for " + std::to_string(taken) +
-                                        " notes that the first verse sings; taken as a refrain"});
+            {Remark::Kind::assumed,
+             worded("verse {0} has no words for {1} notes that the first verse sings; taken as a refrain",
+                    line.verse, taken)});
     if (unsung > 0)
-        remarks.push_back({Remark::Kind::assumed, std::to_string(unsung) +
-                                                      (unsung == 1 ? " note is" : " notes are") +
-                                                      " only sung in other verses and left out"});
+        remarks.push_back({Remark::Kind::assumed,
+                           unsung == 1
+                               ? worded("1 note is only sung in other verses and left out")
+                               : worded("{0} notes are only sung in other verses and left out", unsung)});
 }
 
 void move_off_rests(VoiceLine& line, Remarks& remarks) {
@@ -92,8 +95,9 @@ void move_off_rests(VoiceLine& line, Remarks& remarks) {
         }
     if (moved > 0)
         remarks.push_back({Remark::Kind::assumed,
-                           std::to_string(moved) + (moved == 1 ? " syllable stands" : " syllables stand") +
-                               " under a rest and " + (moved == 1 ? "goes" : "go") + " to the note after"});
+                           moved == 1
+                               ? worded("1 syllable stands under a rest and goes to the note after")
+                               : worded("{0} syllables stand under a rest and go to the note after", moved)});
 }
 
 std::string choose_verse(XmlSource const& source, std::vector<std::string> const& lines, bool phonetic_too,
@@ -101,9 +105,9 @@ std::string choose_verse(XmlSource const& source, std::vector<std::string> const
     if (lines.empty()) return {};
     if (wish == 0) {
         if (lines.size() > 1)
-            remarks.push_back({Remark::Kind::assumed, "verse " + lines.front() + " of " +
-                                                          std::to_string(lines.size()) +
-                                                          " is taken (--verse chooses another)"});
+            remarks.push_back(
+                {Remark::Kind::assumed,
+                 worded("verse {0} of {1} is taken (--verse chooses another)", lines.front(), lines.size())});
         return lines.front();
     }
     auto const exact = std::find(lines.begin(), lines.end(), std::to_string(wish));

@@ -5,6 +5,7 @@
 #include "io/score/verses.hpp"
 #include "io/score/voices.hpp"
 #include "io/score/weaver.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 
@@ -61,16 +62,17 @@ Voice const* choose_voice(Chosen const& chosen, XmlSource const& source, Part co
     auto const& [main, singers] = chosen;
     if (wish > 0) {
         if (static_cast<std::size_t>(wish) > singers.size())
-            throw InputError("the part has no voice " + std::to_string(wish) + " with words",
-                             "it has " + std::to_string(singers.size()), {source.file(), 0, 0, {}});
+            throw InputError(worded("the part has no voice {0} with words", wish),
+                             worded("it has {0}", singers.size()), {source.file(), 0, 0, {}});
         return singers[static_cast<std::size_t>(wish) - 1];
     }
     if (singers.size() > 1) {
         auto const number = std::find(singers.begin(), singers.end(), main) - singers.begin() + 1;
-        remarks.push_back({Remark::Kind::assumed, "the part has " + std::to_string(singers.size()) +
-                                                      " voices with words; voice " + std::to_string(number) +
-                                                      " is taken (--part \"" + name_of(part) +
-                                                      ".2\" takes the second)"});
+        remarks.push_back(
+            {Remark::Kind::assumed,
+             worded(
+                 "the part has {0} voices with words; voice {1} is taken (--part \"{2}.2\" takes the second)",
+                 singers.size(), number, name_of(part))});
     }
     return main;
 }

@@ -118,7 +118,7 @@ std::vector<Page> plans_compared(plan::PlansCompared const& c, Size paper, TextM
     double used = draw_title(front, head, width);
     used = draw_differences(front, c, numbers, used, width);
     used = draw_shares(front, c, used, width);
-    used = draw_lane_legend(front, used, width) + 8;
+    used = draw_lane_legend(front, c.plans, used, width) + 8;
 
     // Assign: pairs to pages. Place: what is left over makes the lanes taller.
     double const page_height = paper.height - margin_top - margin_bottom;
