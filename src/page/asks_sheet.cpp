@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-// The sheet of a plan for a window: one page, as wide as asked for and as long as it gets, without the
-// margins of a paper; where each note stands on it, and which notes to watch.
+// The sheet of a plan for a window, or its pencil view: one page, as wide as asked for and as long as it
+// gets, without the margins of a paper, in bands; where each note stands on it, and which notes to watch.
 #include "page/asks.hpp"
+#include "page/bands.hpp"
 #include "page/text_measurer.hpp"
 #include "page/words_sung.hpp"
 
@@ -26,15 +27,30 @@ constexpr double rim = 6;          // what is left of the margins
 
 /// The page without its margins and without the foot, which stands at the end of an endless paper.
 chart::Page trimmed(chart::Page const& page, chart::TextMeasurer const& measurer) {
-    constexpr double left = chart::margin_side - rim, top = chart::margin_top - 3 * rim;
-    double bottom = 0;
-    for (auto const& mark : page.drawing.marks())
-        if (mark.box.bottom() < page.size.height - 2 * chart::margin_bottom)
-            bottom = std::max(bottom, mark.box.bottom());
+    double left = page.size.width, top = page.size.height, bottom = 0;
+    for (auto const& mark : page.drawing.marks()) {
+        if (mark.box.bottom() >= page.size.height - 2 * chart::margin_bottom) continue;
+        left = std::min(left, mark.box.left);
+        top = std::min(top, mark.box.top);
+        bottom = std::max(bottom, mark.box.bottom());
+    }
+    left = std::max(0.0, left - rim), top = std::max(0.0, top - rim);
     chart::Page out{{page.size.width - 2 * left, bottom - top + rim}, chart::Drawing(measurer), page.notes};
     page.drawing.replay(out.drawing, {-left, -top});
     for (auto& note : out.notes)
         note.box = {note.box.left - left, note.box.top - top, note.box.width, note.box.height};
+    return out;
+}
+
+Json bands_told(chart::Page const& page, chart::ChartOptions const& options, chart::Caption const& caption) {
+    auto const theme = options.grey ? options.theme.grey() : options.theme;
+    auto out = Json::array();
+    for (auto const& band : bands_of(page)) {
+        chart::Page const part{{page.size.width, band.height}, band.drawing};
+        out.push_back({{"top", band.top},
+                       {"height", band.height},
+                       {"svg", as_svg({&part, 1}, page.drawing.measurer(), theme, caption).front().bytes}});
+    }
     return out;
 }
 
@@ -79,12 +95,11 @@ Json words_of(plan::Plan const& plan, std::size_t index) {
 std::string sheet_drawn(Json const& request, std::string_view bytes) {
     auto const& plan = planned(request, bytes);
     auto options = chart_options(request);
-    options.kind = chart::Kind::passage_sheet;
+    if (options.kind != chart::Kind::pencil) options.kind = chart::Kind::passage_sheet;
     options.page = chart::Size{request.at("width").get<double>() + 2 * (chart::margin_side - rim), endless};
     TextMeasurer const measurer(options.theme);
     auto const page = trimmed(lay_out(plan, options, measurer).front(), measurer);
-    auto const theme = options.grey ? options.theme.grey() : options.theme;
-    Json out{{"svg", as_svg({&page, 1}, measurer, theme, chart::caption(plan)).front().bytes},
+    Json out{{"bands", bands_told(page, options, chart::caption(plan))},
              {"width", page.size.width},
              {"height", page.size.height},
              {"spots", spots_of(page)},

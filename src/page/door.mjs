@@ -3,12 +3,16 @@
 import load_vowelway from "./vowelway.mjs";
 
 /**
- * Opens the module from the bytes of vowelway.wasm. What a page may bring:
+ * Opens the module from the bytes of vowelway.wasm, or from what WebAssembly.compile made of them. What a page may bring:
  * measure_text(text, {family, size, bold, italic}) answers {advance, left, right, above, below} in points, for charts;
  * pronounce(word, language) answers IPA as espeak-ng writes it, or nothing.
  */
-export async function open_door(wasmBinary, { measure_text, pronounce } = {}) {
-    const module = await load_vowelway({ wasmBinary, measure_text, pronounce });
+export async function open_door(wasm, { measure_text, pronounce } = {}) {
+    const instantiateWasm = (imports, done) => {
+        WebAssembly.instantiate(wasm, imports).then((instance) => done(instance, wasm));
+        return {}; // comes later
+    };
+    const module = await load_vowelway({ ...(wasm instanceof WebAssembly.Module ? { instantiateWasm } : { wasmBinary: wasm }), measure_text, pronounce });
     const utf8 = new TextEncoder();
 
     function call(name, request, bytes, count) {

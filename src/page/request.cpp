@@ -166,6 +166,7 @@ chart::ChartOptions chart_options(Json const& request) {
         options.page = chart::Size{request["width"].get<double>(),
                                    request.value("height", 1.4142 * request["width"].get<double>())};
     auto const kind = request.value("chart", "");
+    if (kind == "pencil") options.kind = chart::Kind::pencil;
     if (kind == "sheet") options.kind = chart::Kind::passage_sheet;
     if (kind == "vowels") options.kind = chart::Kind::pitch_by_vowel;
     if (kind == "map") options.kind = chart::Kind::resonance_map;

@@ -34,8 +34,10 @@ export function native_text(args) {
     return readFileSync(file, "utf8");
 }
 
+/** The browser that all tests share (one_browser.mjs); one of its own where it takes `args`. */
 export async function with_browser(work, args = []) {
-    const browser = await chromium.launch({ executablePath: "/usr/bin/chromium", args: ["--no-sandbox", ...args] });
+    const shared = process.env.VOWELWAY_BROWSER;
+    const browser = shared && !args.length ? await chromium.connect(shared) : await chromium.launch({ executablePath: "/usr/bin/chromium", args: ["--no-sandbox", ...args] });
     try {
         await work(browser);
     } finally {

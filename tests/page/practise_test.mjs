@@ -30,13 +30,16 @@ for (const vowel of ["a", "e"])
         const [measured] = JSON.parse(native(["measure", file, "--vowels", vowel, "--voice", "baritone", "--as", "json"])).vowels;
         await with_browser((browser) => with_page(browser, async (page) => {
             await practising(page, vowel);
-            const low = [], high = [];
-            for (let i = 0; i < 40; ++i) {
-                await page.waitForTimeout(150);
-                const now = [await page.textContent("#low-now"), await page.textContent("#high-now")].map(hertz);
-                if (now.every(Number.isFinite)) [low, high].forEach((all, k) => all.push(now[k]));
-            }
-            assert.ok(low.length > 10, `${low.length} readings`);
+            // What is read on the screen, each time it is written anew.
+            await page.evaluate(() => {
+                window.readings = [];
+                const [low, high] = ["low-now", "high-now"].map((id) => document.getElementById(id));
+                new MutationObserver(() => window.readings.push([low.textContent, high.textContent])).observe(high, { childList: true, characterData: true, subtree: true });
+            });
+            await page.waitForFunction(() => window.readings.length >= 15 && /there/.test(document.getElementById("hits").textContent) && /there/.test(document.getElementById("consistency").textContent));
+            const readings = (await page.evaluate(() => window.readings)).map((both) => both.map(hertz)).filter((both) => both.every(Number.isFinite));
+            assert.ok(readings.length > 8, `${readings.length} readings`);
+            const [low, high] = [0, 1].map((k) => readings.map((both) => both[k]));
             const middle = (all) => all.sort((a, b) => a - b)[all.length >> 1];
             console.log(`/${vowel}/ measure fR1 ${measured.tract.fR1_hz} fR2 ${measured.tract.fR2_hz}, page ${middle(low)} and ${middle(high)}`);
             assert.ok(Math.abs(middle(low) - measured.tract.fR1_hz) < 0.06 * measured.tract.fR1_hz, `fR1 ${middle(low)}, measure ${measured.tract.fR1_hz}`);

@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { test } from "node:test";
-import { done, hosted, native, native_text, open_song, root, saved, scratch, step, with_browser, with_page } from "./browser.mjs";
+import { done, hosted, native, native_text, open_song, root, saved, scratch, step, with_browser, with_demo, with_page } from "./browser.mjs";
 
 const song = join(root, "charts/demo/giusto_amor.mxl"), singer = join(root, "charts/demo/serafina_quill.yaml");
 
@@ -26,6 +26,7 @@ test("a song and a profile become the native program's plan", () => with_browser
     assert.equal(csv.text, native(["plan", song, "--singer", singer, "--as", "csv"]));
 
     const plan = JSON.parse(json.text);
+    await page.click("#d-list summary");
     assert.equal(await page.locator("#list li").count(), plan.notes.length);
     // The notes to watch jump to their note, which says why, in the plan's own words.
     const first = page.locator("#watched button").first();
@@ -45,6 +46,27 @@ test("a song and a profile become the native program's plan", () => with_browser
     assert.equal(marked.name, "giusto_amor-marked.musicxml");
     native(["plan", song, "--singer", singer, "-o", join(scratch, "marked.musicxml")]);
     assert.equal(marked.text, readFileSync(join(scratch, "marked.musicxml"), "utf8"));
+})));
+
+test("the plan opens on the line to sing from; the sheet says why", () => with_browser((browser) => with_page(browser, async (page) => {
+    await with_demo(page);
+    await step(page, "plan");
+    const words = () => page.locator("#sheet .bands").evaluate((bands) => [...bands.querySelectorAll("text")].map((text) => text.textContent).join(" "));
+    // The program's own pencil view of the same plan says what is pencilled over the first line; of resonances it says nothing.
+    native(["plan", song, "--singer", singer, "--chart", "pencil", "-o", "pencil.svg", "--overwrite"]);
+    assert.match(readFileSync(join(scratch, "pencil-1.svg"), "utf8"), /lips a little open/);
+    assert.match(await words(), /lips a little open/);
+    assert.doesNotMatch(await words(), /fR1|heard/);
+    assert.equal(await page.getAttribute('[data-view="pencil"]', "aria-pressed"), "true");
+    const rects = page.locator('#sheet rect[role="button"]'), notes = await rects.count();
+    await rects.nth(4).click();
+    const said = await page.textContent("#note h3");
+    await page.click('[data-view="sheet"]');
+    await done(page);
+    assert.match(await words(), /fR1/);
+    assert.equal(await rects.count(), notes, "the same notes can be tapped");
+    assert.equal(await page.textContent("#note h3"), said, "the note stays chosen");
+    assert.equal(await page.locator("#sheet rect.chosen").first().getAttribute("data-note"), "4");
 })));
 
 test("the sheet is walked with the keys, and a tap tells why", () => with_browser((browser) => with_page(browser, async (page) => {

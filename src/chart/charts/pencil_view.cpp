@@ -7,6 +7,7 @@
 #include "chart/engraving/engrave.hpp"
 #include "chart/page/over_staff.hpp"
 #include "chart/page/pencil_marks.hpp"
+#include "chart/page/soundings.hpp"
 #include "chart/page/title.hpp"
 #include "chart/page/words_under.hpp"
 #include "vowelway/core/wording.hpp"
@@ -22,9 +23,13 @@ constexpr double most_larger = 1.5, step = 0.06;  // than on the other sheets
 /// A page of the other sheets that is narrower than this holds so little that nothing is drawn larger.
 double least_larger(Size paper) { return std::clamp(paper.width / 480, 1.0, 1.2); }
 
+/// A window of a screen, with no page to fill.
+bool endless(Size paper) { return paper.height > 8 * paper.width; }
+
 struct Line {
     Drawing drawing;
     double top = 0, bottom = 0; ///< of its ink; the staff's top line is at 0
+    std::vector<Sounding> soundings = {};
     double height() const { return bottom - top; }
 };
 
@@ -42,6 +47,7 @@ std::vector<Line> lines_of(plan::Plan const& plan, plan::Pencil const& pencil, d
         words.draw(system, line.drawing);
         line.bottom = line.drawing.bottom(-1e6, 1e6, 4 * space) + 3;
         line.top = line.drawing.top(-1e6, 1e6, 0);
+        line.soundings = soundings_of(system);
         lines.push_back(std::move(line));
     }
     return lines;
@@ -74,15 +80,18 @@ std::vector<std::size_t> even_breaks(std::vector<Line> const& lines, double fron
 }
 
 /// Draws lines down from `y`, what room is left put between them.
-void place(std::vector<Line> const& lines, std::size_t from, std::size_t to, double y, double bottom,
-           Drawing& drawing) {
+void place(std::vector<Line> const& lines, std::size_t from, std::size_t to, double y, Page& page) {
+    double const bottom = endless(page.size) ? y : page.size.height - margin_bottom;
     double used = 0;
     for (std::size_t i = from; i < to; ++i) used += lines[i].height() + between;
     double const gaps = std::max<double>(1, static_cast<double>(to - from));
     double const gap = between + std::clamp((bottom - y - used) / gaps, 0.0, most_between - between);
     for (std::size_t i = from; i < to; ++i) {
         y += gap / 2;
-        lines[i].drawing.replay(drawing, {margin_side, y - lines[i].top});
+        lines[i].drawing.replay(page.drawing, {margin_side, y - lines[i].top});
+        for (auto const& one : lines[i].soundings)
+            page.notes.push_back(
+                {one.note, {margin_side + one.from, y, one.to - one.from, lines[i].height()}, one.begins});
         y += lines[i].height() + gap / 2;
     }
 }
@@ -114,12 +123,20 @@ View view_at(double larger, plan::Plan const& plan, plan::Pencil const& pencil, 
 View view_of(plan::Plan const& plan, plan::Pencil const& pencil, Head const& head, Size paper,
              TextMeasurer const& measurer) {
     auto view = view_at(least_larger(paper), plan, pencil, head, paper, measurer);
-    for (double larger = view.larger + step; larger <= most_larger; larger += step) {
+    for (double larger = view.larger + step; !endless(paper) && larger <= most_larger; larger += step) {
         auto next = view_at(larger, plan, pencil, head, paper, measurer);
         if (next.first.size() > view.first.size()) break;
         view = std::move(next);
     }
     return view;
+}
+
+Page larger(Page const& small, double scale, Size paper, TextMeasurer const& measurer) {
+    Page page{paper, Drawing(measurer), small.notes};
+    small.drawing.replay(page.drawing, {}, scale);
+    for (auto& [note, box, begins] : page.notes)
+        box = {box.left * scale, box.top * scale, box.width * scale, box.height * scale};
+    return page;
 }
 
 } // namespace
@@ -131,15 +148,12 @@ std::vector<Page> pencil_view(plan::Plan const& plan, Size paper, TextMeasurer c
     auto const count = view.first.size();
     std::vector<Page> pages;
     for (std::size_t p = 0; p < count; ++p) {
-        Drawing drawing(measurer);
-        draw_margins(drawing, head, reworded(to_string(Kind::pencil)), view.small, p + 1, count);
-        if (p == 0) view.front.replay(drawing, {margin_side, margin_top});
+        Page small{view.small, Drawing(measurer)};
+        draw_margins(small.drawing, head, reworded(to_string(Kind::pencil)), view.small, p + 1, count);
+        if (p == 0) view.front.replay(small.drawing, {margin_side, margin_top});
         auto const end = p + 1 < count ? view.first[p + 1] : view.lines.size();
-        place(view.lines, view.first[p], end, margin_top + (p == 0 ? view.front_height : 0), view.bottom(),
-              drawing);
-        Page page{paper, Drawing(measurer)};
-        drawing.replay(page.drawing, {}, view.larger);
-        pages.push_back(std::move(page));
+        place(view.lines, view.first[p], end, margin_top + (p == 0 ? view.front_height : 0), small);
+        pages.push_back(larger(small, view.larger, paper, measurer));
     }
     return pages;
 }

@@ -2,6 +2,7 @@
 // The resonance lane: harmonics of the sung notes as stepped lines against the bands of fR1 and fR2.
 #pragma once
 
+#include "chart/page/soundings.hpp"
 #include "vowelway/chart/canvas.hpp"
 #include "vowelway/plan/plan.hpp"
 
@@ -9,14 +10,6 @@
 #include <vector>
 
 namespace vowelway::chart {
-
-/// A stretch of a system in which one sung note sounds.
-struct Sounding {
-    std::size_t note = 0;
-    double from = 0, to = 0; ///< x
-    double head = 0;         ///< x of the note head
-    bool begins = true;      ///< false: held over from before
-};
 
 /// Frequencies up the page, logarithmic; the same in every lane of a sheet.
 struct LaneScale {

@@ -2,7 +2,12 @@
 // What the page brings with it: inside the one file as text, or beside it in the folder.
 const inside = (name) => document.getElementById(`asset-${name}`);
 
-const from_base64 = (text) => Uint8Array.from(atob(text), (c) => c.charCodeAt(0));
+function from_base64(text) {
+    if (Uint8Array.fromBase64) return Uint8Array.fromBase64(text); // 2025; much quicker
+    const all = atob(text), out = new Uint8Array(all.length);
+    for (let i = 0; i < all.length; ++i) out[i] = all.charCodeAt(i);
+    return out;
+}
 
 /** The bytes of an asset. */
 export async function asset(name) {
@@ -27,10 +32,10 @@ export function script_url(name) {
     return `data:text/javascript;base64,${inside(name).textContent.trim()}`;
 }
 
-/** Bytes packed by gzip, unpacked by the browser. */
-export async function unpacked(bytes) {
+/** A module packed by gzip, unpacked and compiled by the browser as it comes. */
+export function compiled(bytes) {
     const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"));
-    return new Uint8Array(await new Response(stream).arrayBuffer());
+    return WebAssembly.compileStreaming(new Response(stream, { headers: { "Content-Type": "application/wasm" } }));
 }
 
 /** A song and a singer that came with the page (vowelway page), or nothing. */

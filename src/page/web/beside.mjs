@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Beside the plan: the same song in another technique or for an average voice, and in other keys.
-import { $, el, svg_of } from "./dom.mjs";
+import { show_charts } from "./bands.mjs";
+import { $, el } from "./dom.mjs";
 import { semitones, t } from "./messages.mjs";
 import { told } from "./module.mjs";
 import { request, song_bytes, state } from "./state.mjs";
@@ -21,8 +22,8 @@ export function beside(page, { choose, note, place_of }) {
         $("beside-notes").replaceChildren(...said.notes.map((one) => el("li", {}, el("button", { type: "button", "data-note": one.note, onclick: () => choose(one.note) },
             el("span", {}, `${place_of(note(one.note))}${one.sure ? "" : " ?"}`),
             el("span", {}, `A: ${does(one.first)}`, el("br"), `B: ${does(one.second)}`)))));
-        $("beside-chart").replaceChildren(...said.pages.map(svg_of));
         $("beside-answer").hidden = false;
+        await show_charts($("beside-chart"), said.pages);
     }
     async function keys() {
         const said = await told("ask", { ...request(), ask: "keys" }, song_bytes());

@@ -82,6 +82,7 @@ export function hear_step(page) {
             },
         });
         show_note();
+        await line.drawn;
     }
     function show_note() {
         const note = page.steps.plan.notes()[page.steps.plan.chosen() ?? -1];

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The page's side of the workers: questions to the module as promises. One worker plans; another, started when the
 // microphone is first used, listens, so that neither waits for the other.
-import { asset, unpacked, worker_url } from "./assets.mjs";
+import { asset, compiled, worker_url } from "./assets.mjs";
 
 const faces = [
     { family: "Charis SIL", file: "text.woff2", weight: "400", style: "normal" },
@@ -18,13 +18,13 @@ export async function tell_said(words) {
 }
 
 let brought = null;
-/** The module and the fonts, fetched once; the fonts are given to the page. */
+/** The module, compiled once for all workers, and the fonts, which are given to the page too. */
 async function bring() {
     const [packed, ...files] = await Promise.all([asset("vowelway.wasm.gz"), ...faces.map((face) => asset(face.file))]);
     const fonts = faces.map((face, i) => ({ ...face, bytes: files[i] }));
     for (const { family, bytes, weight, style } of fonts)
         document.fonts.add(await new FontFace(family, bytes, { weight, style }).load());
-    return { wasm: await unpacked(packed), fonts };
+    return { wasm: await compiled(packed), fonts };
 }
 
 /** A worker with a module of its own. `heard` is called with what it says unasked. */
@@ -57,6 +57,13 @@ export const module_ready = planner;
 
 /** One of the door's functions, or `look`. Answers {text, ..} or {error}. */
 export const ask = async (name, request, bytes) => (await planner)(name, request, bytes);
+
+/** The sheet of a plan or its pencil view; throws what is wrong. */
+export async function sheet_of(request, bytes) {
+    const { sheet, error } = await ask("sheet", request, bytes);
+    if (error) throw error;
+    return sheet;
+}
 
 /** An answer that is JSON; throws what is wrong. */
 export function answer_of({ text, error, ...more }) {

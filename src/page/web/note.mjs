@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The note chosen: what to do, why, and everything that decided.
-import { $, el, svg_of } from "./dom.mjs";
+import { show_charts } from "./bands.mjs";
+import { $, el } from "./dom.mjs";
 import { semitones, t } from "./messages.mjs";
 import { told } from "./module.mjs";
 import { request, song_bytes, state } from "./state.mjs";
@@ -11,9 +12,10 @@ export function note_panel(page, { place_of }) {
     async function reasons(note) {
         await page.busy(async () => {
             const said = await told("ask", { ...request(), ask: "note", note: note.note, theme: state.theme, paper: "tablet" }, song_bytes());
-            $("reasons-chart").replaceChildren(svg_of(said.svg));
             $("reasons-text").textContent = said.text;
+            $("reasons-chart").replaceChildren();
             $("reasons").showModal();
+            await show_charts($("reasons-chart"), [said.svg]);
         });
     }
     function words(note) {

@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: MIT
 // The step of the plan: the notes to watch, the sheet to tap, the plan as a list, charts, files, print.
+import { append_in_pieces, show_charts } from "./bands.mjs";
 import { beside } from "./beside.mjs";
-import { $, el, save_file, svg_of } from "./dom.mjs";
+import { $, el, save_file } from "./dom.mjs";
 import { t } from "./messages.mjs";
-import { ask, told } from "./module.mjs";
+import { ask, sheet_of, told } from "./module.mjs";
 import { note_panel } from "./note.mjs";
 import { draggable, sheet_view } from "./sheet.mjs";
-import { request, song_bytes, state } from "./state.mjs";
+import { remember, request, song_bytes, state } from "./state.mjs";
 
 /** Points that a sheet is laid out in: on a narrow window fewer, so that its type stays readable. */
 function sheet_width() {
@@ -26,12 +27,17 @@ function list_item(note) {
 }
 
 export function plan_step(page) {
-    let fresh = false, drawn_for = 0, sheet = null, data = null;
+    let fresh = false, drawn_for = 0, sheet = null, data = null, listed = null;
+    const views = document.querySelectorAll("button[data-view]");
     const panel = note_panel(page, { place_of });
     draggable($("sheet"));
     const besides = beside(page, { choose: (note) => choose(note, true), note: (i) => data.notes[i], place_of });
 
+    let watched = "";
     function show_watched(plan) {
+        const now = JSON.stringify(plan.watched.map(({ note }) => plan.notes[note]));
+        if (now === watched) return;
+        watched = now;
         $("watch-none").hidden = plan.watched.length > 0;
         $("watched").replaceChildren(...plan.watched.map(({ note }) => {
             const it = plan.notes[note];
@@ -46,8 +52,9 @@ export function plan_step(page) {
     }
     async function draw_song() {
         const width = sheet_width();
-        const plan = await told("ask", { ...request(), ask: "sheet", width, theme: state.theme }, song_bytes());
+        const plan = await sheet_of({ ...request(), chart: state.view, width, theme: state.theme }, song_bytes());
         drawn_for = width;
+        for (const button of views) button.setAttribute("aria-pressed", String(button.dataset.view === state.view));
         data = plan;
         $("plan-head").textContent = [plan.title, plan.composer, plan.singer].filter(Boolean).join(" · ");
         sheet = sheet_view($("sheet"), plan, { place_of, choose, move: (note, by) => move(note, (state.moved?.note === note ? state.moved.semitones : 0) + by) });
@@ -56,8 +63,27 @@ export function plan_step(page) {
         if (state.moved) $("moved").textContent = t("moved_is", { place: place_of(plan.notes[state.moved.note]) });
         panel.of(plan.notes, choose);
         show_watched(plan);
-        $("list").replaceChildren(...plan.notes.map(list_item));
+        $("list").replaceChildren();
+        listed = null;
+        show_list();
         show_remarks(plan.remarks);
+        await sheet.drawn;
+    }
+    /** Long, and read by few: made when it is opened. */
+    function show_list() {
+        if (!$("d-list").open || !data || listed === data) return;
+        const here = listed = data;
+        append_in_pieces($("list"), here.notes.map(list_item), () => listed === here);
+    }
+    /** To sing from, or why: the note chosen stays chosen, and in sight. */
+    async function look_at(view) {
+        if (view === state.view) return;
+        state.view = view;
+        remember();
+        const note = $("note").hidden ? null : panel.chosen();
+        await page.busy(draw_song);
+        if (note !== null) choose(note, true);
+        page.steps.hear.stale();
     }
     let moving = false;
     /** One note tried elsewhere: sheet, lane, advice and all follow. While one is drawn, only the last wish is kept. */
@@ -94,7 +120,7 @@ export function plan_step(page) {
 
     async function charts(into, kind) {
         const drawn = await told("draw", { ...request(), chart: kind, theme: state.theme, paper: "tablet" }, song_bytes());
-        $(into).replaceChildren(...drawn.pages.map(svg_of));
+        await show_charts($(into), drawn.pages);
     }
     async function draw() {
         const has_range = !state.song && state.range.range;
@@ -127,12 +153,14 @@ export function plan_step(page) {
         $(details).addEventListener("toggle", () => {
             if ($(details).open && fresh && !$(into).childElementCount) page.busy(() => charts(into, kind));
         });
+    $("d-list").addEventListener("toggle", show_list);
+    for (const button of views) button.addEventListener("click", () => look_at(button.dataset.view));
     $("save-json").addEventListener("click", () => save("json", `${file_name()}.json`, "application/json"));
     $("save-csv").addEventListener("click", () => save("csv", `${file_name()}.csv`, "text/csv"));
     $("save-marked").addEventListener("click", () => save("", `${file_name()}-marked.musicxml`, "application/vnd.recordare.musicxml+xml", "ask", { ask: "marked" }));
     $("print").addEventListener("click", () => page.busy(async () => {
         const drawn = await told("draw", { ...request(), theme: "paper", paper: "a4" }, song_bytes());
-        $("paper").replaceChildren(...drawn.pages.map(svg_of));
+        await show_charts($("paper"), drawn.pages);
         print();
     }));
     let waiting = 0;

@@ -1,19 +1,40 @@
 // SPDX-License-Identifier: MIT
 // The sheet on the screen: the chart, and over it a place for each note to be tapped or walked to by keys.
-import { svg_of } from "./dom.mjs";
+import { show_bands } from "./bands.mjs";
+import { el } from "./dom.mjs";
 
 const svg_names = "http://www.w3.org/2000/svg";
 
-function spot_of(spot, name) {
-    const rect = document.createElementNS(svg_names, "rect");
-    for (const key of ["x", "y", "width", "height"]) rect.setAttribute(key, spot[key]);
-    rect.dataset.note = spot.note;
+/** The place of a note; an old one is changed where it differs. */
+function spot_of(spot, name, rect = document.createElementNS(svg_names, "rect")) {
+    const tell = (key, value) => rect.getAttribute(key) !== String(value) && rect.setAttribute(key, value);
+    for (const key of ["x", "y", "width", "height"]) tell(key, spot[key]);
+    tell("data-note", spot.note);
     if (spot.begins) {
-        rect.setAttribute("role", "button");
-        rect.setAttribute("tabindex", "-1");
-        rect.setAttribute("aria-label", name);
+        tell("role", "button");
+        if (!rect.hasAttribute("tabindex")) tell("tabindex", "-1");
+        tell("aria-label", name);
     }
     return rect;
+}
+
+/** What lies over a sheet: made once, and again where other notes stand there. */
+function overlay_of(container, plan, place_of) {
+    const key = plan.spots.map(({ note, begins }) => `${note}${begins ? "" : "-"}`).join(" ");
+    const kept = container.overlay?.key === key ? container.overlay : null;
+    const over = kept?.over ?? document.createElementNS(svg_names, "svg");
+    over.setAttribute("viewBox", `0 0 ${plan.width} ${plan.height}`);
+    const rects = plan.spots.map((spot, i) => spot_of(spot, place_of(plan.notes[spot.note]), kept?.rects[i]));
+    if (kept) return kept;
+    over.setAttribute("class", "spots");
+    over.setAttribute("role", "group");
+    const line = document.createElementNS(svg_names, "path");
+    line.setAttribute("class", "cursor");
+    over.append(...rects, line);
+    container.overlay?.over.remove();
+    container.overlay = { key, over, rects, line };
+    container.append(over);
+    return container.overlay;
 }
 
 /** Near the top of the window: the note's panel takes the lower part. */
@@ -40,29 +61,21 @@ export function draggable(container) {
 }
 
 export function sheet_view(container, plan, { place_of, choose, move }) {
-    const chart = svg_of(plan.svg);
-    const over = document.createElementNS(svg_names, "svg");
-    over.setAttribute("viewBox", `0 0 ${plan.width} ${plan.height}`);
-    over.setAttribute("class", "spots");
-    over.setAttribute("role", "group");
-    over.setAttribute("aria-label", plan.title || "–");
-    const rects = plan.spots.map((spot) => spot_of(spot, place_of(plan.notes[spot.note])));
-    over.append(...rects);
-    container.replaceChildren(chart, over);
+    const chart = container.querySelector(".bands") ?? el("div", { class: "bands" });
+    if (!chart.parentNode) container.append(chart);
+    const drawn = show_bands(chart, plan);
     container.move = move;
-
-    const line = document.createElementNS(svg_names, "path");
-    line.setAttribute("class", "cursor");
-    over.append(line);
+    const { over, rects, line } = overlay_of(container, plan, place_of);
+    over.setAttribute("aria-label", plan.title || "–");
 
     const buttons = rects.filter((rect) => rect.hasAttribute("tabindex"));
-    buttons[0]?.setAttribute("tabindex", "0");
+    if (!buttons.some((one) => one.getAttribute("tabindex") === "0")) buttons[0]?.setAttribute("tabindex", "0");
     const stand_on = (rect) => {
         for (const other of buttons) other.setAttribute("tabindex", other === rect ? "0" : "-1");
         rect.focus();
     };
-    over.addEventListener("click", ({ target }) => target.dataset.note && choose(Number(target.dataset.note), false));
-    over.addEventListener("keydown", (event) => {
+    over.onclick = ({ target }) => target.dataset.note && choose(Number(target.dataset.note), false);
+    over.onkeydown = (event) => {
         const at = buttons.indexOf(event.target);
         if (at < 0) return;
         if (event.shiftKey && move && (event.key === "ArrowUp" || event.key === "ArrowDown")) {
@@ -74,10 +87,12 @@ export function sheet_view(container, plan, { place_of, choose, move }) {
         else if (event.key === "Enter" || event.key === " ") choose(Number(event.target.dataset.note), false);
         else return;
         event.preventDefault();
-    });
+    };
     let in_system = null;
     return {
         notes: plan.notes,
+        /** What is in sight is drawn. */
+        drawn,
         /** The cursor within a note, `share` of its way; a note held over a line's end walks through all its places. */
         cursor(note, share) {
             const spots = plan.spots.filter((spot) => spot.note === note);

@@ -11,10 +11,11 @@ export const state = {
     words: {},                  // a word -> its vowels, as typed
     words_text: "", draws: "", a4_hz: "", // what came with a lesson besides
     moved: null,                // {note, semitones}: one note tried elsewhere
+    view: "pencil",             // of a song: the pencil view, or the sheet that says why
     tongue: "", look: "", cents: false, // language and theme of the page (empty: as the device says); pitches to the cent
 };
 
-const of_browser = ["tongue", "look", "cents"], of_singer = ["singer", "range", "technique", "words"];
+const of_browser = ["tongue", "look", "cents", "view"], of_singer = ["singer", "range", "technique", "words"];
 
 function stored(name) {
     try {

@@ -5,10 +5,11 @@ import { $, el } from "./dom.mjs";
 import { t } from "./messages.mjs";
 import { listening_worker, microphone_trouble, open_microphone } from "./microphone.mjs";
 import { answer_of } from "./module.mjs";
+import { day_of } from "./repeats.mjs";
 import { state } from "./state.mjs";
 
 const pause_after = 0.35, longest = 8; // seconds: what ends a take, and when one is cut off
-const today = () => new Date().toLocaleDateString("sv"); // ISO 8601, in the person's own zone
+const today = () => day_of(new Date());
 
 export function guided_take(page, use_profile) {
     let microphone = null, ask = null, list = [], at = 0, lights = [], began = 0, ended = 0, steady = false, busy = false;

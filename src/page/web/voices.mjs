@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The step of voices compared.
-import { $, el, svg_of } from "./dom.mjs";
+import { show_charts } from "./bands.mjs";
+import { $, el } from "./dom.mjs";
 import { t } from "./messages.mjs";
 import { told } from "./module.mjs";
 import { state } from "./state.mjs";
@@ -11,8 +12,8 @@ export function voices_step(page) {
         const singers = [...document.querySelectorAll("#voice-boxes input:checked")].map(({ value }) =>
             value === "me" ? state.singer : { voice: value });
         const said = await told("ask", { ask: "voices", singers, vowels: $("voices-vowels").value, theme: state.theme, paper: "tablet" });
-        $("voices-chart").replaceChildren(...said.pages.map(svg_of));
         $("voices-text").textContent = said.text;
+        await show_charts($("voices-chart"), said.pages);
         fresh = true;
     }
     function boxes() {

@@ -62,6 +62,13 @@ const does = {
         };
         return { text: "" };
     },
+    /** The sheet, its bands apart and as bytes: the page reads each when it draws it. */
+    sheet(request, bytes) {
+        const { text, error } = door.ask({ ...request, ask: "sheet" }, bytes);
+        if (error) return { error };
+        const { bands, ...sheet } = JSON.parse(text), utf8 = new TextEncoder();
+        return { sheet: { ...sheet, bands: bands.map((band) => ({ ...band, svg: utf8.encode(band.svg) })) } };
+    },
     /** A take begins; `fresh`: those kept before are forgotten. */
     take({ fresh }) {
         if (fresh) kept = [];
@@ -87,5 +94,6 @@ self.onmessage = async ({ data: { id, name, request, bytes } }) => {
     } catch (error) { // a fault of ours: told like any other answer
         answer = { error: { wrong: String(error?.message ?? error), remedy: "", outcome: 1, context: [] } };
     }
-    self.postMessage({ id, answer }, answer.samples ? [answer.samples.buffer] : []);
+    const handed = [answer.samples, ...(answer.sheet?.bands ?? []).map(({ svg }) => svg)].filter(Boolean);
+    self.postMessage({ id, answer }, handed.map(({ buffer }) => buffer));
 };

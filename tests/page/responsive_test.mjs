@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: MIT
+// A phone with a processor four times slower than this one answers within 100 ms. Counted is the processor's time of each
+// task of the page's own thread, so that what else runs on the machine does not count; four times that is the phone's.
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { done, hosted, with_browser, with_demo, with_page } from "./browser.mjs";
+
+const slower = 4, longest_ms = 100;
+
+/** Processor time of the tasks of the thread that lays out, in milliseconds, the longest first. */
+function tasks_of(events) {
+    const thread = ({ pid, tid }) => `${pid}:${tid}`, count = new Map();
+    for (const event of events)
+        if (event.name === "Layout") count.set(thread(event), (count.get(thread(event)) ?? 0) + 1);
+    const own = [...count].sort(([, a], [, b]) => b - a)[0]?.[0];
+    return events.filter((event) => event.name === "ThreadControllerImpl::RunTask" && event.tdur && thread(event) === own).map(({ tdur }) => tdur / 1000).sort((a, b) => b - a);
+}
+async function tasks_while(browser, page, work) {
+    await browser.startTracing(page, { categories: ["devtools.timeline", "toplevel"] });
+    await work();
+    await done(page);
+    await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))));
+    return tasks_of(JSON.parse((await browser.stopTracing()).toString()).traceEvents);
+}
+/** Each resolves when the page shows what was asked for; it is asked from within, so that the driver costs nothing. */
+const deeds = {
+    "the plan": () => new Promise((shown) => {
+        location.hash = "plan";
+        new MutationObserver((_, me) => document.querySelector("#sheet .spots") && (me.disconnect(), shown())).observe(document.getElementById("sheet"), { subtree: true, childList: true });
+    }),
+    "a note chosen": () => document.querySelector("#watched button").click(),
+    "a note moved": () => new Promise((shown) => {
+        new MutationObserver((_, me) => document.getElementById("moved-by") && (me.disconnect(), shown())).observe(document.getElementById("note"), { subtree: true, childList: true });
+        document.getElementById("move-up").click();
+    }),
+    "the sheet that says why": () => document.querySelector('[data-view="sheet"]').click(),
+    "the sheet in sight": () => document.getElementById("sheet").scrollIntoView(),
+    "the sheet, scrolled": () => { scrollBy(0, 6000); },
+    "the plan as a list": () => { document.getElementById("d-list").open = true; },
+    "the plan by vowels": () => { document.getElementById("d-strips").open = true; },
+    "what is heard": () => { location.hash = "hear"; },
+    "what is practised": () => { location.hash = "practise"; },
+    "voices compared": () => { location.hash = "voices"; },
+    "back to the plan": () => { location.hash = "plan"; },
+};
+
+test("no task is long on a phone", { timeout: 120000 }, () => with_browser(async (browser) => {
+    const host = await hosted(); // phones have the page from a host
+    await with_page(browser, async (page) => {
+        const long = [];
+        const hold = async (name, work) => {
+            const [longest] = await tasks_while(browser, page, work);
+            console.log(`${name}: ${(slower * longest).toFixed(0)} ms`);
+            if (!(slower * longest < longest_ms)) long.push(`${name}: ${slower * longest} ms`);
+        };
+        await hold("the page opened", async () => {
+            await page.reload();
+            await page.waitForSelector("html[data-ready]", { state: "attached" });
+        });
+        await with_demo(page);
+        for (const [name, deed] of Object.entries(deeds)) await hold(name, () => page.evaluate(deed));
+        assert.deepEqual(long, []);
+    }, { viewport: { width: 360, height: 740 }, url: host.url });
+    host.close();
+}, ["--mute-audio"])); // a browser of its own: its trace has no other page
