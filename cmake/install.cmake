@@ -30,5 +30,6 @@ write_basic_package_version_file(${PROJECT_BINARY_DIR}/vowelway-config-version.c
 install(FILES ${PROJECT_BINARY_DIR}/vowelway-config.cmake ${PROJECT_BINARY_DIR}/vowelway-config-version.cmake
         cmake/third_party.cmake DESTINATION ${config_folder})
 install(DIRECTORY profiles/ DESTINATION ${CMAKE_INSTALL_DATADIR}/vowelway/profiles FILES_MATCHING PATTERN "*.yaml" PATTERN "README.md")
+install(DIRECTORY build/page/out/ DESTINATION ${CMAKE_INSTALL_DATADIR}/vowelway/page OPTIONAL) # where src/page/make.sh has built it
 install(DIRECTORY docs/ DESTINATION ${CMAKE_INSTALL_DOCDIR})
 install(FILES README.md LICENSE SECURITY.md DESTINATION ${CMAKE_INSTALL_DOCDIR})

@@ -24,6 +24,13 @@ for root in "$work/tgz" "$work/deb/usr"; do
     run words "dolce sospiro" --language it | grep -q 'dol' || fail "$root: words"
     run measure "$(dirname "$0")/../data/measuring/creak_e_a_o.ogg" --vowels "e a o" --voice tenor >"$work/table" 2>/dev/null || fail "$root: measure"
     grep -q 'creak' "$work/table" || fail "$root: measure found nothing"
+    # The page, where it is built, is found beside the program: for lessons and for vowelway open.
+    if [ -e "$build/../page/out/vowelway.html" ]; then
+        run page "$(dirname "$0")/../data/profiles/rising_fifth.yaml" --singer mezzo -o "$work/lesson.html" --overwrite >/dev/null || fail "$root: page"
+        grep -q '"average mezzo\|"voice":"mezzo"' "$work/lesson.html" || fail "$root: the lesson has no singer"
+        [ -e "$root/share/vowelway/page/folder/index.html" ] || fail "$root: nothing for vowelway open"
+        [ ! -e "$build/src/open/vowelway-open" ] || [ -x "$root/bin/vowelway-open" ] || fail "$root: no vowelway-open"
+    fi
     # Manual pages without a warning of the formatter, one for each command.
     for page in "$root"/share/man/man1/*.1; do
         groff -man -ww -Tutf8 "$page" >/dev/null 2>"$work/groff" || fail "$page"

@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { join } from "node:path";
 import { test } from "node:test";
-import { axe_source, done, step, with_browser, with_demo, with_page } from "./browser.mjs";
+import { axe_source, done, open_song, root, step, with_browser, with_demo, with_page } from "./browser.mjs";
 
 const steps = ["singer", "song", "plan", "hear", "practise", "voices"];
 
@@ -13,26 +13,48 @@ async function findings(page) {
     return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(" | ")}`);
 }
 
-for (const colorScheme of ["light", "dark"])
-    for (const width of [360, 1024])
-        test(`axe finds nothing, ${colorScheme}, ${width} px`, () => with_browser((browser) => with_page(browser, async (page) => {
-            await with_demo(page);
-            for (const name of steps) {
-                await step(page, name);
-                await page.evaluate((view) => document.querySelectorAll(`#view-${view} details`).forEach((d) => { d.open = true; }), name);
-                await done(page);
-                if (name === "plan") await page.locator("#watched button").first().click();
-                assert.deepEqual(await findings(page), [], name);
-                // Nothing is wider than the window; what is touched is 44 px high (WCAG 2.2, 2.5.5).
-                assert.equal(await page.evaluate(() => document.documentElement.scrollWidth), width, `${name} at ${width} px`);
-                const small = await page.evaluate(() => [...document.querySelectorAll("main button, main select, main a, main summary, main .button, main input:not([type=file], [type=checkbox], [type=range]), nav a, #note button")]
-                    .filter((e) => e.checkVisibility()).map((e) => [e.outerHTML.slice(0, 80), e.getBoundingClientRect()])
-                    .filter(([, box]) => box.height < 43.5 || box.width < 43.5).map(([html, box]) => `${html} ${box.width}x${box.height}`));
-                assert.deepEqual(small, [], name);
-            }
-        }, { colorScheme, viewport: { width, height: 800 }, bypassCSP: true }))); // axe is put into the page
+const passage = (page) => open_song(page, join(root, "tests/data/profiles/rising_fifth.yaml"));
+// Rules of colours and of widths hold for a short song as for a long one: each colour and each width has the long one once.
+for (const [colorScheme, width, with_song, locale] of [["light", 360, with_demo, "en-GB"], ["light", 1024, passage, "en-GB"], ["dark", 360, passage, "de-DE"], ["dark", 1024, with_demo, "en-GB"]])
+    test(`axe finds nothing, ${colorScheme}, ${width} px, ${locale}`, () => with_browser((browser) => with_page(browser, async (page) => {
+        await with_song(page);
+        for (const name of steps) {
+            await step(page, name);
+            await page.evaluate((view) => document.querySelectorAll(`#view-${view} details`).forEach((d) => { d.open = true; }), name);
+            await done(page);
+            if (name === "plan") await page.locator('#sheet rect[role="button"]').first().press("Enter");
+            assert.deepEqual(await findings(page), [], name);
+            // Nothing is wider than the window; what is touched is 44 px high (WCAG 2.2, 2.5.5).
+            assert.equal(await page.evaluate(() => document.documentElement.scrollWidth), width, `${name} at ${width} px`);
+            const small = await page.evaluate(() => [...document.querySelectorAll("main button, main select, main a, main summary, main .button, main input:not([type=file], [type=checkbox], [type=range]), nav a, #note button")]
+                .filter((e) => e.checkVisibility()).map((e) => [e.outerHTML.slice(0, 80), e.getBoundingClientRect()])
+                .filter(([, box]) => box.height < 43.5 || box.width < 43.5).map(([html, box]) => `${html} ${box.width}x${box.height}`));
+            assert.deepEqual(small, [], name);
+        }
+    }, { colorScheme, locale, viewport: { width, height: 800 }, bypassCSP: true }))); // axe is put into the page
 
-test("with forced colours the steps are still told apart", () => with_browser((browser) => with_page(browser, async (page) => {
-    assert.equal(await page.getAttribute('nav a[data-step="singer"]', "aria-current"), "step");
+test("with forced colours the step shown, the view chosen and the note tapped are told apart", () => with_browser((browser) => with_page(browser, async (page) => {
+    await passage(page);
+    await step(page, "plan");
+    await page.locator('#sheet rect[role="button"]').nth(1).press("Enter");
+    const looks = (selector) => page.locator(selector).first().evaluate((one) => ["fill", "stroke", "borderStyle", "fontWeight", "backgroundColor"].map((name) => getComputedStyle(one)[name]).join());
+    assert.notEqual(await looks("#sheet rect.chosen"), await looks("#sheet rect:not(.chosen)"));
+    assert.notEqual(await looks('[data-view="pencil"]'), await looks('[data-view="sheet"]'));
+    assert.notEqual(await looks("nav a[aria-current] .head"), await looks("nav a:not([aria-current]) .head"));
     assert.deepEqual(await findings(page), []);
 }, { forcedColors: "active", bypassCSP: true })));
+
+test("the keys alone lead from the steps to the reason of a note", () => with_browser((browser) => with_page(browser, async (page) => {
+    await passage(page);
+    await page.locator('nav a[data-step="plan"]').focus();
+    await page.keyboard.press("Enter");
+    await done(page);
+    await page.locator('#sheet rect[tabindex="0"]').focus();
+    await page.keyboard.press("ArrowRight");
+    await page.keyboard.press("Enter");
+    await page.locator("#all-reasons").focus();
+    await page.keyboard.press("Enter");
+    await page.waitForSelector("#reasons[open] svg");
+    await page.keyboard.press("Escape");
+    assert.equal(await page.locator("#reasons[open]").count(), 0);
+})));

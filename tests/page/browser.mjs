@@ -68,7 +68,7 @@ export async function with_page(browser, work, { url = page_url, ...options } = 
 }
 
 /** Waits until the page has done what it was asked. */
-export const done = (page) => page.waitForFunction(() => document.getElementById("status").textContent === "Ready.");
+export const done = (page) => page.waitForFunction(() => /^(Ready|Bereit)\.$/.test(document.getElementById("status").textContent));
 
 export async function step(page, name) {
     await page.click(`nav a[data-step="${name}"]`);
@@ -95,10 +95,13 @@ export async function with_demo(page) {
     await done(page);
 }
 
+let files_saved = 0;
 /** The text of what a button hands over. */
 export async function saved(page, button) {
     const [download] = await Promise.all([page.waitForEvent("download"), page.click(button)]);
-    return { name: download.suggestedFilename(), text: readFileSync(await download.path(), "utf8") };
+    const file = join(scratch, `saved-${process.pid}-${++files_saved}`);
+    await download.saveAs(file);
+    return { name: download.suggestedFilename(), text: readFileSync(file, "utf8") };
 }
 
 const types = { ".html": "text/html", ".js": "text/javascript", ".css": "text/css", ".svg": "image/svg+xml", ".webmanifest": "application/manifest+json" };

@@ -61,3 +61,49 @@ test("a vowel, a note and a line sound as long as the program's, and are followe
     assert.ok(await page.isDisabled("#stop"));
     await done(page);
 })));
+
+test("bars are heard over and over, at the tempo asked for, without a click where they begin again", () => with_browser((browser) => with_page(browser, async (page) => {
+    await with_demo(page);
+    await page.evaluate(() => {
+        const Source = window.AudioBufferSourceNode; // what the page hands to the sound card
+        window.AudioBufferSourceNode = class extends Source {
+            constructor(context, options) {
+                super(context, options);
+                window.given = options;
+            }
+        };
+    });
+    await step(page, "hear");
+    await page.check("#loop");
+    await page.fill("#line-from", "2");
+    await page.fill("#line-to", "2");
+    const seconds = [];
+    for (const tempo of [120, 240]) {
+        await page.fill("#line-tempo", String(tempo));
+        seconds.push((await played(page, () => page.click("#play-line"))).seconds);
+        near(seconds.at(-1), length_of([song, "--singer", singer, "--from", "2", "--to", "2", "--tempo", String(tempo), "--overwrite"]), `tempo ${tempo}`);
+    }
+    // A bar of four quarter notes: two seconds, and one; what rings on after it is the same.
+    assert.ok(Math.abs(seconds[0] - seconds[1] - 1) < 0.02, `${seconds}`);
+    const { loop, joint, within, peak } = await page.evaluate(() => {
+        const { loop, buffer } = window.given, data = buffer.getChannelData(0);
+        let within = 0, peak = 0;
+        for (let i = 1; i < data.length; ++i) {
+            within = Math.max(within, Math.abs(data[i] - data[i - 1]));
+            peak = Math.max(peak, Math.abs(data[i]));
+        }
+        return { loop, joint: Math.abs(data[0] - data.at(-1)), within, peak };
+    });
+    assert.equal(loop, true);
+    assert.ok(peak > 0.01 && joint < within / 10, `from the end to the beginning ${joint}, within ${within}`);
+    // The cursor comes back to where it began, and the sound goes on.
+    await page.waitForFunction(() => {
+        const now = Number(document.querySelector("#line-sheet .cursor").getAttribute("d")?.match(/M([\d.]+)/)?.[1] ?? 0);
+        if (now > 0 && window.was > now + 5) window.returned = (window.returned ?? 0) + 1;
+        if (now > 0) window.was = now;
+        return window.returned >= 2;
+    });
+    assert.ok(!(await page.isDisabled("#stop")));
+    await page.click("#stop");
+    assert.ok(await page.isDisabled("#stop"));
+})));

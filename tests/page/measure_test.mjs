@@ -24,7 +24,7 @@ async function profile_of(page) {
 }
 const value = (profile, vowel, k) => profile.vowels.find(({ ipa }) => ipa === vowel).resonances.find(({ number }) => number === k).hz;
 
-test("a guided take: each vowel has its light, and the profile what measure finds", { timeout: 120000 }, async () => {
+test("a guided take: each vowel has its light, and the profile what measure finds", { timeout: 600000 }, async () => {
     native(["hear", "--singer", "baritone", "--vowel", "a", "--only", "whisper", "--seconds", "1.5", "-o", "guided.wav"]);
     in_a_room("guided.wav");
     const [found] = measured("guided.wav", "a");
@@ -39,7 +39,7 @@ test("a guided take: each vowel has its light, and the profile what measure find
         });
         await page.click("#take-start");
         await page.waitForFunction(() => document.getElementById("take-now").textContent === "/a/ now");
-        await page.waitForFunction(() => document.getElementById("take-done").textContent, null, { timeout: 60000 });
+        await page.waitForFunction(() => document.getElementById("take-done").textContent, null, { timeout: 300000 });
         const lights = await page.evaluate(() => [...window.lights]);
         for (const kind of ["waits", "heard", "steady", "good"]) assert.ok(lights.includes(`light ${kind}`), `${kind} in ${lights}`);
         assert.match(await page.textContent("#who"), /My voice/);
@@ -50,7 +50,7 @@ test("a guided take: each vowel has its light, and the profile what measure find
     }), fed_with("guided.wav"));
 });
 
-test("a sound that shows no resonance is asked for again", { timeout: 60000 }, async () => {
+test("a sound that shows no resonance is asked for again", { timeout: 300000 }, async () => {
     writeFileSync(join(scratch, "c5.yaml"), "vowelway: 1\npassage: One note\nnotes:\n  - {pitch: C5, duration: 2 s, vowel: a}\n");
     native(["hear", "c5.yaml", "--singer", "baritone", "--measure", "1", "--only", "kept", "--seconds", "1.5", "--vibrato", "0", "-o", "sung.wav"]);
     in_a_room("sung.wav");

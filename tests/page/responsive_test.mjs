@@ -44,7 +44,7 @@ const deeds = {
     "back to the plan": () => { location.hash = "plan"; },
 };
 
-test("no task is long on a phone", { timeout: 120000 }, () => with_browser(async (browser) => {
+test("no task is long on a phone", { timeout: 600000 }, () => with_browser(async (browser) => {
     const host = await hosted(); // phones have the page from a host
     await with_page(browser, async (page) => {
         const long = [];

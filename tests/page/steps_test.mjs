@@ -27,7 +27,7 @@ test("a song and a profile become the native program's plan", () => with_browser
 
     const plan = JSON.parse(json.text);
     await page.click("#d-list summary");
-    assert.equal(await page.locator("#list li").count(), plan.notes.length);
+    await page.waitForFunction((count) => document.querySelectorAll("#list li").length === count, plan.notes.length);
     // The notes to watch jump to their note, which says why, in the plan's own words.
     const first = page.locator("#watched button").first();
     const index = Number(await first.getAttribute("data-note"));
@@ -163,10 +163,17 @@ test("voices are compared as the program compares them", () => with_browser((bro
     assert.equal(await page.textContent("#voices-text"), native_text(["compare", "--voices", "--vowels", "i e a o u"]));
 })));
 
-test("the page in German says every word of its own in German", () => with_browser((browser) => with_page(browser, async (page) => {
+test("the page in German says every word in German", () => with_browser((browser) => with_page(browser, async (page) => {
     assert.equal(await page.textContent("#h-singer"), "Stimme");
     const empty = await page.evaluate(() => [...document.querySelectorAll("[data-t]")].filter((e) => !e.textContent.trim()).map((e) => e.dataset.t));
     assert.deepEqual(empty, []);
+    // What the module says is what the program says in German.
+    await with_demo(page);
+    await step(page, "plan");
+    const { text } = await saved(page, "#save-json");
+    assert.equal(text, native(["plan", song, "--singer", singer, "--say", "de", "--as", "json"]));
+    assert.notEqual(text, native(["plan", song, "--singer", singer, "--as", "json"]));
+    assert.match(await page.locator("#sheet .bands").evaluate((bands) => bands.textContent), /Lippen/);
 }, { locale: "de-DE" })));
 
 test("from a host the page goes on without a connection", () => with_browser(async (browser) => {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Every word of the page, in English and German. What the module says (advice, reasons, warnings) is English.
+// Every word of the page, in English and German. What the module says (advice, reasons, warnings) it says in the same language.
 export const messages = {
     lead: ["Your vowels, note by note: where they may drift by themselves, and where you should change the shape.",
            "Ihre Vokale, Note für Note: wo sie von selbst wandern dürfen und wo Sie die Form ändern sollten."],

@@ -44,7 +44,7 @@ export async function started_worker(heard = () => {}) {
         waiting.set(id, resolve);
         worker.postMessage({ id, name, request, bytes }, transfer);
     });
-    const begun = await ask("begin", { wasm, fonts });
+    const begun = await ask("begin", { wasm, fonts, tongue: document.documentElement.lang });
     if (begun.error) throw new Error(begun.error.wrong);
     await ask("said", said);
     workers.push(ask);

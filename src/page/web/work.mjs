@@ -18,13 +18,13 @@ function joined(blocks) {
 }
 
 const does = {
-    async begin({ wasm, fonts }) {
+    async begin({ wasm, fonts, tongue }) {
         for (const { family, bytes, weight, style } of fonts) {
             const face = new FontFace(family, bytes, { weight, style });
             self.fonts.add(await face.load());
         }
         door = await open_door(wasm, { measure_text: measured_text(), pronounce });
-        return { text: "" };
+        return door.ask({ ask: "say", language: tongue });
     },
     /** What a synthesiser says of words. */
     said(words) {
