@@ -60,7 +60,7 @@ Json singer_of(std::string const& singer) {
 }
 
 Json settings_of(PlanOptions const& o, Tuning const& tuning) {
-    Json out{{"part", o.part}, {"verse", o.verse ? std::to_string(o.verse) : ""}, {"language", o.language}};
+    Json out{{"part", o.part}, {"verse", o.verse}, {"language", o.language}};
     out["technique"] = o.technique;
     out["draws"] = o.draws;
     if (!o.a4.empty()) out["a4_hz"] = in_hertz(tuning.a4);

@@ -10,6 +10,8 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include <charconv>
+
 namespace vowelway::cli {
 
 namespace {
@@ -23,10 +25,20 @@ Tuning tuning_of(PlanOptions const& o, Singer const& singer) {
     return Tuning{a4};
 }
 
+int verse_of(std::string const& wish) {
+    if (wish.empty()) return 0;
+    if (wish == "all") return io::every_verse;
+    int number = 0;
+    auto const [end, error] = std::from_chars(wish.data(), wish.data() + wish.size(), number);
+    if (error != std::errc{} || end != wish.data() + wish.size() || number < 1 || number > 99)
+        bad_command_line("--verse", worded("{0} is neither all nor a number from 1 to 99", wish));
+    return number;
+}
+
 io::ScoreOptions score_options(PlanOptions const& o, Singer const& singer, Tuning const& tuning) {
     io::ScoreOptions options;
     options.part = o.part;
-    options.verse = o.verse;
+    options.verse = verse_of(o.verse);
     options.transpose_semitones = o.transpose;
     options.tuning = tuning;
     options.singer_range = singer.range;
@@ -57,7 +69,10 @@ Passage read_passage(PlanOptions const& o, io::ScoreOptions const& options) {
 
 void add_song_options(Command& command, PlanOptions& o) {
     command.value("--part", o.part, "part by name or number (default: the one with the words)");
-    command.value("--verse", o.verse, "verse (default: the first)").between(1, 99);
+    command
+        .value("--verse", o.verse,
+               "verse (default: the first), or all: repeats, jumps and verses as they are sung")
+        .called("N");
     command.value("--language", o.language, "language of the words (default: recognised from them)")
         .called("TAG");
     command.value("--words", o.words, "your own pronunciations, YAML").called("FILE");

@@ -14,8 +14,8 @@
 namespace vowelway::cli {
 
 struct PlanOptions {
-    std::string score, singer, range, part, language, technique = "classical", a4, vowels, words;
-    int verse = 0, draws = 50;
+    std::string score, singer, range, part, language, technique = "classical", a4, vowels, words, verse;
+    int draws = 50;
     std::optional<double> transpose;
 };
 

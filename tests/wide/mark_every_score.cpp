@@ -58,12 +58,12 @@ void mark(Tally& tally, fs::path const& file, Passage const& passage, fs::path c
 
 void every_verse(Tally& tally, fs::path const& file, fs::path const& out) {
     ++tally.files;
-    for (int verse = 0; verse < 10; ++verse) {
+    for (int verse = io::every_verse; verse < 10; ++verse) {
         io::ScoreOptions options;
         options.verse = verse;
         try {
             auto const passage = read_score(file, options);
-            if (verse > 0) continue;
+            if (verse != 0) continue;
             ++tally.read;
             tally.notes += passage.notes.size();
             for (auto const& note : passage.notes) tally.syllables += note.syllables.size();
@@ -72,6 +72,7 @@ void every_verse(Tally& tally, fs::path const& file, fs::path const& out) {
             if (error.place().file.empty() || error.remedy().empty())
                 fail(tally, file, "refused without place or remedy: " + error.wrong());
             if (verse > 0) return;
+            if (verse < 0) continue;
             ++tally.refused;
             std::printf("refused: %s\n", error.what());
             return;

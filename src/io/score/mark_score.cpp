@@ -8,10 +8,12 @@
 #include "io/score/decode.hpp"
 #include "io/score/lyrics.hpp"
 #include "io/score/our_credits.hpp"
+#include "io/score/repeats.hpp"
 #include "io/score/score_reading.hpp"
 #include "vowelway/core/input_text.hpp"
 
 #include <algorithm>
+#include <map>
 #include <stdexcept>
 
 namespace vowelway::io {
@@ -84,7 +86,7 @@ void collect_ours(pugi::xml_node node, std::vector<pugi::xml_node>& out) {
 }
 
 /// A lyric number no lyric of the part has.
-std::string fresh_number(XmlSource const& source, pugi::xml_node note) {
+int fresh_number(XmlSource const& source, pugi::xml_node note) {
     // The part's <part> in either order of the document.
     auto const parent = note.parent();
     bool const timewise = source.root().name() == std::string_view("score-timewise");
@@ -103,7 +105,7 @@ std::string fresh_number(XmlSource const& source, pugi::xml_node note) {
                 if (part.attribute("id").value() == id) look(part);
     } else
         for (auto const& measure : parent.parent().children("measure")) look(measure);
-    return std::to_string(static_cast<int>(std::clamp(last, 0.0, 1000.0)) + 1);
+    return static_cast<int>(std::clamp(last, 0.0, 1000.0)) + 1;
 }
 
 std::string lyric_element(std::string const& number, std::string const& ipa) {
@@ -111,17 +113,24 @@ std::string lyric_element(std::string const& number, std::string const& ipa) {
            "\"><syllabic>single</syllabic><text>" + escaped_for_xml(ipa) + "</text></lyric>";
 }
 
-std::string direction_element(std::size_t index, ScoreMark const& mark, pugi::xml_node note,
+std::string direction_element(std::size_t index, std::string const& words, pugi::xml_node note,
                               bool several_staves) {
     std::string out = "<direction placement=\"above\" id=\"" + std::string(mark_name) + "-" +
                       std::to_string(index + 1) +
                       "\"><direction-type><words font-style=\"normal\" font-size=\"8\">" +
-                      escaped_for_xml(mark.words) + "</words></direction-type>";
+                      escaped_for_xml(words) + "</words></direction-type>";
     if (several_staves)
         for (auto const* name : {"voice", "staff"})
             if (auto const value = trimmed(note.child(name)); !value.empty())
                 out += "<" + std::string(name) + ">" + escaped_for_xml(value) + "</" + name + ">";
     return out + "</direction>";
+}
+
+/// A later pass through a note that says the same as an earlier one says nothing.
+std::string words_to_add(ScoreMark const& mark, int pass, std::vector<std::string>& said) {
+    if (mark.words.empty() || std::find(said.begin(), said.end(), mark.words) != said.end()) return {};
+    said.push_back(mark.words);
+    return pass > 1 ? name_of_pass("", pass) + ": " + mark.words : mark.words;
 }
 
 std::string marked(XmlSource const& source, ScoreOptions const& options, ScoreMarks const& marks) {
@@ -132,14 +141,16 @@ std::string marked(XmlSource const& source, ScoreOptions const& options, ScoreMa
         if (auto const list = source.root().child("part-list"))
             for (auto const& credit : our_credits(source.root(), marks.heading))
                 insertions.before(tag_of(list), credit);
-    std::string number;
+    int number = 0;
+    std::map<std::size_t, std::vector<std::string>> said; // by the place of the note
     for (std::size_t i = 0; i < marks.notes.size(); ++i) {
         auto const& mark = marks.notes[i];
         auto const note = reading.notes.at(mark.note);
-        if (!mark.words.empty())
-            insertions.before(tag_of(note), direction_element(mark.note, mark, note, reading.staves > 1));
+        int const pass = reading.passes.at(mark.note);
+        if (auto const words = words_to_add(mark, pass, said[tag_of(note)]); !words.empty())
+            insertions.before(tag_of(note), direction_element(mark.note, words, note, reading.staves > 1));
         if (mark.ipa.empty()) continue;
-        if (number.empty()) number = fresh_number(source, note);
+        if (number == 0) number = fresh_number(source, note);
         // Lyrics stand after all else in a note, but before <play> and <listen>.
         auto after = note.child("play");
         if (auto const listen = note.child("listen"); listen && (!after || tag_of(listen) < tag_of(after)))
@@ -149,7 +160,7 @@ std::string marked(XmlSource const& source, ScoreOptions const& options, ScoreMa
             at = tag_of(after);
         else if (auto const* element = source.outline().at(tag_of(note)))
             at = element->end_tag;
-        insertions.before(at, lyric_element(number, mark.ipa));
+        insertions.before(at, lyric_element(std::to_string(number + pass - 1), mark.ipa));
     }
     return insertions.done();
 }

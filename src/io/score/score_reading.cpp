@@ -3,6 +3,7 @@
 
 #include "core/text.hpp"
 #include "io/score/archive.hpp"
+#include "io/score/as_sung.hpp"
 #include "io/score/octave.hpp"
 #include "io/score/score_bounds.hpp"
 #include "io/score/staff_lines.hpp"
@@ -160,12 +161,13 @@ ScoreReading read_music(XmlSource const& source, ScoreOptions const& options) {
 
     int voice = 0;
     auto const chosen = choose_part(source, infos, options, voice, remarks);
-    auto const [parts, own] = read_parts(source, infos, chosen.id);
+    auto [parts, own] = read_parts(source, infos, chosen.id);
+    follow_as_sung(source, parts, own, options, remarks);
     auto const& part = parts[own];
     passage.part = chosen.name.empty() ? chosen.id : chosen.name;
     out.staves = part.staves;
     auto const line = choose_line(source, part, voice, options, remarks);
-    passage.verse = line.verse;
+    passage.verse = options.verse == every_verse ? "all" : line.verse;
     passage.language = line.language;
 
     Timeline const time(source, parts, own);
@@ -186,6 +188,7 @@ ScoreReading read_music(XmlSource const& source, ScoreOptions const& options) {
     passage.staff = staff_of(source, parts, own, line, time, sung, without_octaves(shift));
     passage.notes = std::move(sung.notes);
     out.notes = std::move(sung.sources);
+    out.passes = std::move(sung.passes);
     out.onsets = std::move(sung.onsets);
     out.lengths = std::move(sung.lengths);
     show_octave(passage.staff, shift.semitones);

@@ -27,6 +27,7 @@ struct ScoreReading {
     Passage passage;
     std::vector<pugi::xml_node> notes;   ///< parallel to passage.notes: the <note> each begins with
     std::vector<double> onsets, lengths; ///< parallel: quarter notes, onsets from the beginning
+    std::vector<int> passes;             ///< parallel: how often its bar had been reached
     int staves = 1;                      ///< of the part
 };
 

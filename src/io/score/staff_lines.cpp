@@ -3,6 +3,7 @@
 
 #include "core/text.hpp"
 #include "io/score/named.hpp"
+#include "io/score/repeats.hpp"
 #include "io/score/staff_events.hpp"
 #include "io/score/staff_texts.hpp"
 
@@ -40,11 +41,12 @@ class StaffReader {
     StaffMeasure measure(std::size_t i, std::vector<StaffText> system_texts) {
         auto const& from = *line_.measures[i].measure;
         StaffMeasure out;
-        out.number = from.number;
+        out.number = name_of_pass(from.number, from.pass);
         out.implicit = from.implicit;
         out.length = time_.length(i);
         attributes(from, out, i == 0);
         barlines(from, out);
+        follow_jumps(i, out);
         for (auto const& direction : from.directions) {
             if (direction.staff != 0 && direction.staff != line_.staff) continue;
             for (auto& text : texts_of(direction, false)) out.texts.push_back(std::move(text));
@@ -93,6 +95,20 @@ class StaffReader {
             if (auto event = staff_event(e, sung_.fates[i][k].sung, written))
                 bar.events.push_back(std::move(*event));
         }
+    }
+
+    /// Where the bars stand in the order of singing, signs that were followed are not shown; a later pass
+    /// says where it begins.
+    void follow_jumps(std::size_t i, StaffMeasure& out) const {
+        auto const printed = [&](std::size_t k) { return line_.measures[k].measure->printed; };
+        bool const comes_by_jump = i > 0 && printed(i) != printed(i - 1) + 1;
+        bool const leaves_by_jump = i + 1 < line_.measures.size() && printed(i + 1) != printed(i) + 1;
+        int const pass = line_.measures[i].measure->pass;
+        if (comes_by_jump || pass > 1) out.repeat_begins = false;
+        if (leaves_by_jump || pass > 1) out.repeat_ends = false;
+        if (comes_by_jump || leaves_by_jump || pass > 1) out.ending.clear();
+        if (comes_by_jump && pass > 1)
+            out.texts.push_back({0, StaffText::Kind::words, name_of_pass("", pass)});
     }
 
     int moved_key(int fifths) const { return fifths + shift_.fifths; }

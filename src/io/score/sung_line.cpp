@@ -2,6 +2,7 @@
 #include "io/score/sung_line.hpp"
 
 #include "io/score/bar_names.hpp"
+#include "io/score/repeats.hpp"
 #include "vowelway/core/wording.hpp"
 
 #include <algorithm>
@@ -42,11 +43,13 @@ class Singer {
         return std::move(out_);
     }
 
+    std::size_t graces() const { return graces_.size(); }
     int chords = 0, chords_below = 0, spoken = 0, cues = 0, syllables_on_rests = 0, laughs = 0;
 
   private:
     void measure(std::size_t i) {
-        bars_.enter(*line_.measures[i].measure, time_.length(i), i == 0);
+        auto const& entered = *line_.measures[i].measure;
+        bars_.enter(entered, time_.length(i), entered.printed == 0);
         auto const& bar = line_.measures[i];
         auto& fates = out_.fates.emplace_back(bar.events.size());
         for (std::size_t k = 0; k < bar.events.size(); ++k) fates[k] = event(i, bar, bar.events[k]);
@@ -84,7 +87,7 @@ class Singer {
         }
         SungNote sung{.pitch = options_.tuning.pitch(spelled),
                       .spelled = spelled,
-                      .measure = bars_.printed(),
+                      .measure = name_of_pass(bars_.printed(), bar.measure->pass),
                       .beat = 1};
         sung.beat = snapped(1 + (bars_.offset() + e.onset) * bar.measure->beat_type / 4.0);
         sung.start = time_.at(begin);
@@ -95,6 +98,7 @@ class Singer {
         take_time_from_grace(sung, begin);
         out_.notes.push_back(std::move(sung));
         out_.sources.push_back(event.begins());
+        out_.passes.push_back(bar.measure->pass);
         out_.onsets.push_back(begin);
         out_.lengths.push_back(e.length);
         tied_ = ties_on(event, note);
@@ -233,6 +237,9 @@ SungLine sing(XmlSource const& source, VoiceLine const& line, Timeline const& ti
                 singer.chords_below));
     tell(singer.spoken, worded("1 note without pitch is left out"),
          worded("{0} notes without pitch are left out", singer.spoken));
+    auto const graces = static_cast<int>(singer.graces());
+    tell(graces, worded("1 grace note without a syllable is not sung separately"),
+         worded("{0} grace notes without a syllable are not sung separately", graces));
     tell(singer.cues, worded("1 cue note is left out"), worded("{0} cue notes are left out", singer.cues));
     tell(singer.syllables_on_rests, worded("1 syllable stands under a rest and is left out"),
          worded("{0} syllables stand under rests and are left out", singer.syllables_on_rests));

@@ -21,6 +21,7 @@ struct SungLine {
     std::vector<SungNote> notes;
     std::vector<pugi::xml_node> sources;       ///< parallel: the <note> each begins with
     std::vector<double> onsets, lengths;       ///< parallel: quarter notes, onsets from the beginning
+    std::vector<int> passes;                   ///< parallel: of their bars
     std::vector<std::vector<EventFate>> fates; ///< per measure, per event of the line
 };
 

@@ -25,7 +25,10 @@ std::size_t take_refrain(VoiceLine& line, std::vector<std::string> const& text_l
             }
         run.clear();
     };
-    for (auto& measure : line.measures)
+    std::string const* verse = nullptr;
+    for (auto& measure : line.measures) {
+        if (verse && *verse != measure.verse) finish();
+        verse = &measure.verse;
         for (auto& e : measure.events) {
             if (!sounds(*e.event)) continue;
             if (e.lyric) {
@@ -33,9 +36,11 @@ std::size_t take_refrain(VoiceLine& line, std::vector<std::string> const& text_l
                 continue;
             }
             for (auto const& number : text_lines)
-                if (number != line.verse && lyric_on(*e.event, number)) e.other_verse = true;
-            if (line.verse != text_lines.front() && lyric_on(*e.event, text_lines.front())) run.push_back(&e);
+                if (number != measure.verse && lyric_on(*e.event, number)) e.other_verse = true;
+            if (measure.verse != text_lines.front() && lyric_on(*e.event, text_lines.front()))
+                run.push_back(&e);
         }
+    }
     finish();
     return taken;
 }
@@ -64,11 +69,18 @@ std::size_t leave_out_unsung(VoiceLine& line) {
 void fit_verse(VoiceLine& line, std::vector<std::string> const& text_lines, Remarks& remarks) {
     auto const taken = take_refrain(line, text_lines);
     auto const unsung = leave_out_unsung(line);
+    bool const every = std::any_of(line.measures.begin(), line.measures.end(),
+                                   [&](LineMeasure const& m) { return m.verse != line.verse; });
     if (taken > 0)
         remarks.push_back(
             {Remark::Kind::assumed,
-             worded("verse {0} has no words for {1} notes that the first verse sings; taken as a refrain",
-                    line.verse, taken)});
+             every
+                 ? worded("a later verse has no words for {0} notes that the first verse sings; taken as a "
+                          "refrain",
+                          taken)
+                 : worded(
+                       "verse {0} has no words for {1} notes that the first verse sings; taken as a refrain",
+                       line.verse, taken)});
     if (unsung > 0)
         remarks.push_back({Remark::Kind::assumed,
                            unsung == 1
@@ -103,6 +115,7 @@ void move_off_rests(VoiceLine& line, Remarks& remarks) {
 std::string choose_verse(XmlSource const& source, std::vector<std::string> const& lines, bool phonetic_too,
                          int wish, Remarks& remarks) {
     if (lines.empty()) return {};
+    if (wish == every_verse) return lines.front();
     if (wish == 0) {
         if (lines.size() > 1)
             remarks.push_back(

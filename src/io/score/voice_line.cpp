@@ -102,7 +102,7 @@ VoiceLine choose_line(XmlSource const& source, Part const& part, int voice, Scor
                       Remarks& remarks) {
     auto const lines = lines_of(source, part);
     auto const& texts = lines.text.empty() ? lines.phonetic : lines.text;
-    if (options.verse < 0)
+    if (options.verse < 0 && options.verse != every_verse)
         throw InputError("verses are counted from 1", "give --verse 1 or more", {source.file(), 0, 0, {}});
     VoiceLine out;
     out.language = lines.language;
@@ -121,8 +121,11 @@ VoiceLine choose_line(XmlSource const& source, Part const& part, int voice, Scor
     for (auto const& measure : part.measures) {
         auto& bar = out.measures.emplace_back();
         bar.measure = &measure;
-        bar.events = weaver.own_line(measure, main.name);
-        for (auto const& helper : helpers) weaver.weave(bar.events, runs_of(measure, helper));
+        bar.verse = measure.verse.empty() ? out.verse : measure.verse;
+        auto const sounds_of = phonetic_of(lines, bar.verse);
+        Weaver const own(bar.verse, sounds_of);
+        bar.events = own.own_line(measure, main.name);
+        for (auto const& helper : helpers) own.weave(bar.events, runs_of(measure, helper));
     }
     move_off_rests(out, remarks);
     if (!texts.empty()) fit_verse(out, texts, remarks);

@@ -25,6 +25,7 @@ struct LineEvent {
 
 struct LineMeasure {
     PartMeasure const* measure = nullptr;
+    std::string verse; ///< the line of words sung in this bar
     std::vector<LineEvent> events;
 };
 

@@ -13,11 +13,13 @@
 
 namespace vowelway::io {
 
+inline constexpr int every_verse = -1;
+
 struct ScoreOptions {
     /// The part: its name (or the beginning of it), its id, or its number from 1; empty: choose.
     /// ".2" after it takes the second of the voices that carry words in that part ("Voice.2", "1.2").
     std::string part;
-    int verse = 0; ///< from 1; 0: choose
+    int verse = 0; ///< from 1; 0: choose; every_verse: the music as it is sung, each pass with its words
     /// Moves what is sung; the staff follows unless it is whole octaves. Nothing: the octave that suits the
     /// voice, with a remark where it is not the one written.
     std::optional<double> transpose_semitones{};
@@ -56,8 +58,10 @@ inline constexpr std::size_t most_lyrics = 4u << 20; ///< bytes of all words of 
 ///   to the note after it if that has none, else it is left out;
 /// - where a second voice on the same staff carries the chosen verse and the first does not, the second
 ///   is sung there: that is how scores write verses of different rhythm;
-/// - repeats and endings are read once, bar numbers as printed; in a bar split in two the second half
-///   keeps the number and goes on counting beats; a pick-up counts from where its bar would begin;
+/// - repeats, endings, jumps and verses are followed where every verse is asked for; then bars that come
+///   again are named "12 (2nd time)". Otherwise each bar is read once, and a remark says so;
+/// - bar numbers are as printed; in a bar split in two the second half keeps the number and goes on
+///   counting beats; a pick-up counts from where its bar would begin;
 /// - a refrain printed under the first verse only is sung in every verse;
 /// - tempo marks of any part set the time; without one a quarter lasts 1/72 minute and a remark says so;
 /// - a line that lies an octave from where the voice sings is taken there (a man's part in a treble clef

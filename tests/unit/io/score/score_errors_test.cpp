@@ -252,7 +252,7 @@ TEST_CASE("requests that cannot be met") {
     options.transpose_semitones = std::nan("");
     CHECK_THROWS_AS(read_score(file.path, options), InputError);
     options = {};
-    options.verse = -1;
+    options.verse = -2;
     CHECK_THROWS_AS(read_score(file.path, options), InputError);
     options = {};
     options.part = "Voice.2";

@@ -138,3 +138,40 @@ TEST_CASE("small notes, chords and tempi are told as they are") {
     CHECK(in_seconds(passage.notes[6].length) == doctest::Approx(1));
     CHECK(remarked(passage, "the first tempo in numbers stands in bar 2"));
 }
+
+TEST_CASE("repeats, endings, jumps and verses are followed as they are sung") {
+    auto const score = songs.parent_path() / "own/verses_and_jumps.musicxml";
+    auto const all = read_score(score, choose("", every_verse));
+    std::string sung;
+    for (auto const& note : all.notes) sung += note.measure + " " + note.text() + "; ";
+    // Read by hand: bars 1 to 3, from 2 with the second words and ending, da capo, last ending, to the coda.
+    CHECK(sung == "1 ah; 2 one; 3 first; 2 (2nd time) two; 4 next; 5 far; 6 back; 1 (2nd time) ah; "
+                  "2 (3rd time) one; 4 (2nd time) next; 5 (2nd time) far; 7 end; ");
+    CHECK(all.verse == "all");
+    CHECK(remarked(all, "12 bars, of 7 printed"));
+    // The slow tempo of bar 5 ends with the da capo, and comes again.
+    CHECK(in_seconds(all.notes[6].length) == doctest::Approx(4));
+    CHECK(in_seconds(all.notes[7].length) == doctest::Approx(2));
+    CHECK(in_seconds(all.notes[9].length) == doctest::Approx(2));
+    CHECK(in_seconds(all.notes[10].length) == doctest::Approx(4));
+    REQUIRE(all.staff.measures.size() == 12);
+    CHECK(all.staff.measures[3].number == "2 (2nd time)");
+    CHECK_FALSE(all.staff.measures[2].repeat_ends); // it was followed
+    REQUIRE(all.staff.measures[7].key.has_value());
+    CHECK(all.staff.measures[7].key->fifths == 0); // back from two sharps
+
+    auto const printed = read_score(score);
+    CHECK(printed.notes.size() == 7);
+    CHECK(printed.staff.measures[2].repeat_ends);
+    CHECK(remarked(printed, "with its repeats and verses the music has 12 bars, of 7 printed"));
+}
+
+TEST_CASE("a song of verses without repeat signs is sung once for each; 1 may stand for 1 and 2") {
+    auto const verses = read_score(songs / "cornelius_wiegenlied.mxl", choose("", every_verse));
+    // Two endings, "1.u.2." and "3.": three verses (read by hand).
+    CHECK(remarked(verses, "48 bars, of 17 printed")); // 16, 16, 15 and the other ending
+    CHECK(words(verses).find("Vöglein fliegt") == 0);
+    CHECK(verses.notes.back().measure == "12 (3rd time)");
+    CHECK(read_score(songs / "satie_omnibus.mxl", choose("", every_verse)).notes.size() >
+          5 * read_score(songs / "satie_omnibus.mxl").notes.size());
+}
