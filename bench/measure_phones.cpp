@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: MIT
 // What phones and desks do: how often the 95 % interval of a single take holds F1 and F2 under each
 // condition, and what is recognised. Prints the figures that docs/measuring.md quotes. Run from the root of
-// the project; an argument chooses one kind of sound: whisper, creak, sung, tract-whisper, tract-creak; a
-// second one the conditions whose name begins so; a third one every how manieth speaker. Files are made by
-// the ffmpeg program; without it those rows are left out.
+// the project; an argument chooses one kind of sound: whisper, creak, sung, tract-whisper, tract-creak,
+// tract-sung; a second one the conditions whose name begins so; a third one every how manieth speaker. Gross
+// errors with a small deviation are listed. Files are made by the ffmpeg program; without it those rows are
+// left out.
 #include "phones.hpp"
 #include "tract_takes.hpp"
 
@@ -34,13 +35,13 @@ Spoken cascades(Maker& m, Speaker const& s, ProbeKind kind) {
 }
 
 std::optional<Spoken> tracts(Maker& m, Speaker const& s, ProbeKind kind) {
-    double const singer = m.draw(-1.5, 1.5), length = 17700 / spacing_of(s.group);
+    double const singer = m.draw(-1.5, 1.5), length = 17700 / spacing_of(s.group), fo = m.draw(80, 160);
     Spoken all;
     std::vector<make::Samples> takes;
     for (auto const& v : listed) {
         auto const f = m.probed(s, v, kind, singer);
         double const place = std::array{0.0, 0.0, 0.6, 0.95}[static_cast<std::size_t>(m.draw(0, 4))];
-        auto take = tract_take(f, v, length, kind, place, m);
+        auto take = tract_take(f, v, length, kind, place, fo, m);
         if (!take) return std::nullopt;
         takes.push_back(std::move(take->sound)), all.truths.push_back(take->truth);
     }
@@ -53,6 +54,7 @@ struct Tally {
     std::array<int, 2> held{};
     std::array<std::vector<double>, 2> errors, claimed;
     std::map<std::string, int> said;
+    std::string gross; ///< each of those, in words
 };
 
 double middle(std::vector<double> v) {
@@ -76,7 +78,11 @@ void count(Tally& t, analysis::Measurements const& m, Spoken const& truth) {
                          share = std::abs(error) / truth.truths[i][k];
             t.held[k] += std::abs(error) <= 1.96 * in_hertz(f.sd);
             t.errors[k].push_back(100 * share), t.claimed[k].push_back(100 * (f.sd / f.centre));
-            gross = gross || (share > 0.15 && f.sd < 0.05 * f.centre);
+            if (share > 0.15 && f.sd < 0.05 * f.centre) {
+                gross = true;
+                t.gross += fmt::format("    /{}/ F{} {:.0f} Hz, read as {:.0f} +-{:.0f}\n", listed[i], k + 1,
+                                       truth.truths[i][k], in_hertz(f.centre), in_hertz(f.sd));
+            }
         }
         t.sure_and_gross += gross;
     }
@@ -90,7 +96,7 @@ void row(std::string const& kind, Condition const& c, Tally const& t) {
         kind, c.name, t.found, t.takes, share(t.held[0]), share(t.held[1]), middle(t.errors[0]),
         middle(t.errors[1]), middle(t.claimed[0]), middle(t.claimed[1]), t.sure_and_gross);
     for (auto const& [name, n] : t.said) fmt::print("; {} {}", name, n);
-    fmt::print("\n");
+    fmt::print("\n{}", t.gross);
     std::fflush(stdout);
 }
 
@@ -125,6 +131,6 @@ int main(int argc, char** argv) {
     for (auto const& k :
          {Kind{"whisper", false, ProbeKind::whisper}, Kind{"creak", false, ProbeKind::creak},
           Kind{"sung", false, ProbeKind::sung}, Kind{"tract-whisper", true, ProbeKind::whisper},
-          Kind{"tract-creak", true, ProbeKind::creak}})
+          Kind{"tract-creak", true, ProbeKind::creak}, Kind{"tract-sung", true, ProbeKind::sung}})
         if (chosen.empty() || chosen == k.name) run(k.name, k.tract, k.kind, only, n);
 }

@@ -3,6 +3,7 @@
 #include "cli/commands.hpp"
 #include "cli/measuring.hpp"
 #include "cli/outputs.hpp"
+#include "cli/record.hpp"
 #include "cli/remarks.hpp"
 #include "cli/standard_output.hpp"
 #include "cli/today.hpp"
@@ -29,6 +30,7 @@ struct Settings {
     MeasuringOptions measuring;
     Outputs outputs;
     std::string into, name, date, note;
+    RecordOptions record;
     bool script = false;
 };
 
@@ -81,12 +83,21 @@ void write_into(Settings const& s, Profile const& profile, analysis::Measurement
     say(worded("{0}: {1} measurements written, {2}", s.into, history.size(), s.date) + "\n");
 }
 
+void record(Settings const& s) {
+    if (s.measuring.audio != std::vector{s.record.file} || !s.measuring.cues.empty())
+        bad_command_line("--record", "goes without AUDIO and --cues");
+    auto options = s.record;
+    options.repeat = std::max(1, s.measuring.repeat);
+    record_vowels(parse_vowels(s.measuring.vowels), options);
+}
+
 void run(Settings s) {
     if (s.script) {
         print(report::recording_card(
             parse_vowels(s.measuring.vowels.empty() ? "i e a o u" : s.measuring.vowels), s.measuring.repeat));
         return;
     }
+    if (!s.record.file.empty() && s.measuring.audio.empty()) s.measuring.audio = {s.record.file};
     auto inputs = inputs_of(s.measuring);
     inputs.push_back(s.into);
     s.outputs.check(inputs);
@@ -96,6 +107,7 @@ void run(Settings s) {
     auto const profile = profile_for(s, remarks);
     auto const reference = reference_for(profile.singer);
     auto const request = request_for(s.measuring, reference, profile.shifts);
+    if (!s.record.file.empty()) record(s);
     auto const recordings = read_recordings(s.measuring, remarks);
     auto const files = names_of(recordings);
     auto m = measure(recordings, request);
@@ -128,6 +140,13 @@ void add_measure(Command& program) {
         .text();
     command.value("--date", s->date, "date of the recording, such as 2026-10-03 (default: today)").day();
     command.value("--note", s->note, "a note kept with the measurement").text();
+    command
+        .value(
+            "--record", s->record.file,
+            "record the vowels from the microphone into this .wav or .flac, one at a time, then measure it")
+        .called("FILE");
+    command.value("--device", s->record.device, "the microphone for --record, a name of ALSA")
+        .shows_default();
     command.flag("--script", s->script, "print what the student is to do, and end");
     s->outputs.add_to(command, {Form::table, Form::json, Form::chart});
     add_chart_look(command, s->measuring.look);

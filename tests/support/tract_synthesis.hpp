@@ -11,25 +11,68 @@ namespace probe_synthesis {
 
 using Complex = std::complex<double>;
 
-/// Flow at the lips over flow at the glottis. Areas in cm2 from the glottis, sections of `length` cm.
-inline Complex lip_flow(std::vector<double> const& areas, double length, double hz) {
-    double const c = 35000, density = 0.00114, w = 2 * pi * std::max(hz, 1.0);
-    Complex const jw{0, w};
+/// Pressure and flow at the far end of a row of sections from those at its beginning.
+struct Chain {
+    Complex a{1}, b{0}, c{0}, d{1};
+};
+
+/// Areas in cm2 from the glottis, sections of `length` cm; s = j 2 pi f, or any complex frequency in rad/s.
+inline Chain chain(std::span<double const> areas, double length, Complex s) {
+    double const c = 35000, density = 0.00114;
     double const a = 130 * pi, b = 900 * pi * pi, w02 = 406 * pi * 406 * pi;
-    Complex const alpha = std::sqrt(jw * 4.0), beta = jw * w02 / ((jw + a) * jw + b) + alpha;
-    Complex const gamma = std::sqrt((alpha + jw) / (beta + jw)), sigma = gamma * (beta + jw);
-    Complex A{1}, B{0}, C{0}, D{1};
+    Complex const alpha = std::sqrt(s * 4.0), beta = s * w02 / ((s + a) * s + b) + alpha;
+    Complex const gamma = std::sqrt((alpha + s) / (beta + s)), sigma = gamma * (beta + s);
+    Chain m;
     for (double area : areas) {
         Complex const x = sigma * length / c, z = density * c / area * gamma;
         Complex const ch = std::cosh(x), sh = std::sinh(x);
-        Complex const nA = ch * A - z * sh * C, nB = ch * B - z * sh * D;
-        Complex const nC = -sh / z * A + ch * C, nD = -sh / z * B + ch * D;
-        A = nA, B = nB, C = nC, D = nD;
+        m = {ch * m.a - z * sh * m.c, ch * m.b - z * sh * m.d, -sh / z * m.a + ch * m.c,
+             -sh / z * m.b + ch * m.d};
     }
-    double const lips = areas.back(), R = 128 * density * c / (9 * pi * pi * lips),
-                 L = 8 * density / (3 * pi * std::sqrt(pi * lips));
-    Complex const load = jw * R * L / (R + jw * L);
-    return 1.0 / (A - C * load);
+    return m;
+}
+
+/// Impedance of the air before lips of this area, cm2.
+inline Complex lip_load(double area, Complex s) {
+    double const c = 35000, density = 0.00114, R = 128 * density * c / (9 * pi * pi * area),
+                 L = 8 * density / (3 * pi * std::sqrt(pi * area));
+    return s * R * L / (R + s * L);
+}
+
+/// Flow at the lips over flow at the glottis. Areas in cm2 from the glottis, sections of `length` cm.
+inline Complex lip_flow(std::vector<double> const& areas, double length, double hz) {
+    Complex const s{0, 2 * pi * std::max(hz, 1.0)};
+    auto const m = chain(areas, length, s);
+    return 1.0 / (m.a - m.c * lip_load(areas.back(), s));
+}
+
+/// Flow at the lips for a pressure in series with the flow behind the first `place` sections, over a glottis
+/// of this resistance (dyn s/cm5).
+inline Complex lip_flow_of_noise(std::span<double const> areas, double length, std::size_t place,
+                                 double glottis, double hz) {
+    Complex const s{0, 2 * pi * std::max(hz, 1.0)};
+    auto const behind = chain(areas.first(place), length, s), before = chain(areas.subspan(place), length, s);
+    auto const load = lip_load(areas.back(), s);
+    auto const back = (behind.a * glottis - behind.b) / (behind.d - behind.c * glottis);
+    auto const through = before.a - before.c * load;
+    return 1.0 / (back * through + load * before.d - before.b);
+}
+
+/// The natural frequency (Hz) of tract and glottis next to `near`: where sound goes on without a source.
+/// It does not depend on where the noise is made, nor is it pulled by a neighbour as a peak is.
+inline double natural_frequency(std::span<double const> areas, double length, double glottis, double near) {
+    auto const rest = [&](Complex s) {
+        auto const m = chain(areas, length, s);
+        auto const load = lip_load(areas.back(), s);
+        return (load * m.c - m.a) + (m.b - load * m.d) / glottis;
+    };
+    Complex s{-2 * pi * 30, 2 * pi * near};
+    for (int step = 0; step < 30; ++step) {
+        auto const slope = (rest(s + 1.0) - rest(s - 1.0)) / 2.0, change = rest(s) / slope;
+        s -= change;
+        if (std::abs(change) < 0.01) break;
+    }
+    return s.imag() / (2 * pi);
 }
 
 /// Frequencies (Hz) at which |lip_flow| has a peak between 150 and `top`.
