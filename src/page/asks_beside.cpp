@@ -5,7 +5,9 @@
 
 #include "vowelway/chart/draw_plans.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/plan/compare_plans.hpp"
+#include "vowelway/plan/keys.hpp"
 
 #include <array>
 
@@ -63,24 +65,23 @@ std::string plans_beside(Json const& request, std::string_view bytes) {
 
 std::string keys_told(Json const& request, std::string_view bytes) {
     constexpr int farthest = 4; // semitones: as far as a song is commonly moved for a voice (no source)
-    double const here = passage_of(request, bytes, profile_of(request.at("singer")).singer).transposed;
-    Json out{{"keys", Json::array()}};
-    for (int by = -farthest; by <= farthest; ++by) {
-        auto moved = request;
-        moved["transpose"] = here + by;
-        auto const plan = make_plan(plan_request(moved, bytes));
+    auto asked = plan_request(request, bytes);
+    double const here = asked.passage.transposed;
+    auto const found = plan_keys(std::move(asked), plan::KeyRange{-farthest, farthest});
+    Json out{{"keys", Json::array()}, {"proposed", found.recommended().semitones}, {"best", Json::array()}};
+    for (std::size_t i = 0; i < found.as_good(); ++i)
+        out["best"].push_back(found.keys[found.best[i]].semitones);
+    for (auto const& key : found.keys) {
         plan::AdviceTimes times{};
-        std::optional<SpelledPitch> low, high;
-        for (auto const& note : plan.notes) {
-            auto const& sung = plan.passage.notes[note.note];
-            if (note.decision) times.of[static_cast<std::size_t>(note.decision->advice)] += sung.length;
-            if (!low || sung.spelled.key_number() < low->key_number()) low = sung.spelled;
-            if (!high || sung.spelled.key_number() > high->key_number()) high = sung.spelled;
-        }
-        out["keys"].push_back({{"by", by},
-                               {"transpose", here + by},
-                               {"low", low ? low->str() : ""},
-                               {"high", high ? high->str() : ""},
+        for (auto const& each : key.demand.each)
+            times.of[static_cast<std::size_t>(each.advice)] += found.passage.notes[each.note].length;
+        Json against = Json::array();
+        for (auto const words : plan::against(key, found.recommended())) against.push_back(reworded(words));
+        out["keys"].push_back({{"by", key.semitones},
+                               {"transpose", here + key.semitones},
+                               {"low", key.low.str()},
+                               {"high", key.high.str()},
+                               {"against", against},
                                {"seconds", seconds_of(times)}});
     }
     return out.dump(-1, ' ', false, Json::error_handler_t::replace);

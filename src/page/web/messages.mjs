@@ -140,6 +140,8 @@ export const messages = {
     this_key: ["this key", "diese Tonart"],
     low_high: ["Lowest and highest note", "Tiefste und höchste Note"],
     take_key: ["Take it", "Nehmen"],
+    key_against: ["Against it", "Dagegen"],
+    key_proposed: ["proposed", "vorgeschlagen"],
 
     hear_lead: ["Begin with the volume low, above all on headphones. This is a model, and no voice to imitate.",
                 "Beginnen Sie leise, besonders mit Kopfhörern. Dies ist ein Modell und keine Stimme zum Nachahmen."],
