@@ -64,8 +64,9 @@ KeyColumns key_columns(plan::KeysPlan const& keys, double width) {
 
 double draw_line(Canvas& canvas, plan::KeysPlan const& keys, KeyColumns const& columns, double y) {
     auto const& passage = keys.passage;
-    auto const [low, high] = compass(passage);
-    double const span = std::max(1.0, in_semitones(high - low));
+    auto const ends = compass(passage);
+    Pitch const low = ends.first;
+    double const span = std::max(1.0, in_semitones(ends.second - low));
     auto const height = [&](Pitch p) { return y + line_height * (1 - in_semitones(p - low) / span); };
     if (keys.dwelling) { // as it lies when the song stands in the key proposed
         auto const by = semitones(keys.recommended().semitones);
