@@ -3,6 +3,7 @@
 
 #include "vowelway/analysis/measure.hpp"
 #include "vowelway/analysis/steady.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -61,16 +62,16 @@ void GuidedTake::step(std::span<float const> piece) {
 }
 
 std::string GuidedTake::again() const {
-    if (!begun_) return "nothing was heard: come closer to the microphone, or turn its level up";
+    if (!begun_) return worded("nothing was heard: come closer to the microphone, or turn its level up");
     if (std::any_of(samples_.begin(), samples_.end(), [](float x) { return std::abs(x) >= full; }))
-        return "too loud for the microphone: turn its level down, or move away";
-    if (loud_ < shortest) return "too short: hold the vowel for a second";
+        return worded("too loud for the microphone: turn its level down, or move away");
+    if (loud_ < shortest) return worded("too short: hold the vowel for a second");
     auto const length = seconds(static_cast<double>(samples_.size()) / in_hertz(measuring_rate));
     Sound const sound{samples_, measuring_rate, seconds(0)};
     TimeSpan const span{seconds(0.25), length - seconds(quiet_ * 0.1)};
     auto const steady = steady_part(sound, span);
     if (!steady || in_seconds(steady->span.length()) < shortest_steady_part)
-        return "not steady: hold jaw, lips and tongue still for a second";
+        return worded("not steady: hold jaw, lips and tongue still for a second");
     return {};
 }
 
