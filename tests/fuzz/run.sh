@@ -22,6 +22,7 @@ seeds_of() {
     passage) grep -rl '^passage:' tests/data charts docs --include=*.yaml ;;
     technique) ls profiles/techniques/*.yaml ;;
     theme) ls profiles/themes/*.yaml ;;
+    wording) ls profiles/wordings/*.yaml ;;
     areas) ls tests/data/measuring/area_functions.csv $here/seeds/areas.csv ;;
     words) ls $here/seeds/words.yaml ;;
     cues) ls $here/seeds/cues.txt ;;
