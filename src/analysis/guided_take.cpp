@@ -68,7 +68,7 @@ std::string GuidedTake::again() const {
     if (loud_ < shortest) return worded("too short: hold the vowel for a second");
     auto const length = seconds(static_cast<double>(samples_.size()) / in_hertz(measuring_rate));
     Sound const sound{samples_, measuring_rate, seconds(0)};
-    TimeSpan const span{seconds(0.25), length - seconds(quiet_ * 0.1)};
+    TimeSpan const span{seconds(0.25), length - seconds(0.1 * static_cast<double>(quiet_))};
     auto const steady = steady_part(sound, span);
     if (!steady || in_seconds(steady->span.length()) < shortest_steady_part)
         return worded("not steady: hold jaw, lips and tongue still for a second");
