@@ -10,7 +10,7 @@ libraries="cairo cairo-pdf cairo-png pangocairo pangoft2 fontconfig libzip espea
 foreign="$(pkg-config --cflags $libraries | sed 's/-I/-isystem /g') -isystem /usr/include/eigen3"
 warnings="-Wall -Wextra -Wpedantic -Wshadow -Wconversion -Wno-sign-conversion -Wnon-virtual-dtor -Woverloaded-virtual -Werror"
 gcc_warnings="-Wduplicated-cond -Wlogical-op -Wno-restrict"
-common="-Iinclude -Isrc $foreign $warnings -DVOWELWAY_VERSION=\"x\""
+common="-Iinclude -Isrc -Itests $foreign $warnings -DVOWELWAY_VERSION=\"x\""
 scratch=$(mktemp -d)
 trap 'rm -rf "$scratch"' EXIT
 
@@ -18,10 +18,10 @@ trap 'rm -rf "$scratch"' EXIT
 all_headers() {
     (cd "$1" && find . -name '*.hpp' ! -path './page/*' | sort | sed 's|^\./\(.*\)|#include "\1"|')
 }
-# read_all COMPILER "FLAGS": each source of src; prints what is wrong, and fails if anything is.
+# read_all COMPILER "FLAGS": each source of src, and of bench, which CI does not build; prints what is wrong, and fails if anything is.
 read_all() {
     # shellcheck disable=SC2016
-    find src -name '*.cpp' ! -path 'src/page/*' | sort |
+    find src bench -name '*.cpp' ! -path 'src/page/*' | sort |
         xargs -P "$(nproc)" -n 8 sh -c 'compiler=$1; flags=$2; shift 2; bad=0
             for source in "$@"; do $compiler $flags "$source" || { echo "fails: $source"; bad=1; }; done
             exit $bad' _ "$1" "$2"
