@@ -73,6 +73,28 @@ std::string select_sql() {
     return "SELECT " + all_names() + " FROM plans ORDER BY song, singer, technique, transpose";
 }
 
+std::string take_sql() {
+    return "INSERT OR REPLACE INTO main.plans (" + all_names() + ") SELECT " + all_names() +
+           " FROM other.plans";
+}
+
+std::string source_sql() {
+    return "SELECT song_hash, singer_hash, technique_hash, program, draws FROM plans "
+           "WHERE song = ? AND singer = ? AND technique = ? AND transpose = ?";
+}
+
+void bind(Statement& statement, plan::RecordKey const& key) {
+    statement.bind(0, std::string_view(key.song));
+    statement.bind(1, std::string_view(key.singer));
+    statement.bind(2, std::string_view(key.technique));
+    statement.bind(3, std::int64_t{key.transpose});
+}
+
+plan::RecordSource read_source(Statement const& statement) {
+    return {statement.text(0), statement.text(1), statement.text(2), statement.text(3),
+            static_cast<int>(statement.integer(4))};
+}
+
 void bind(Statement& statement, PlanRecord const& record) {
     for (int i = 0; i < text_count; ++i)
         statement.bind(i, std::string_view(texts[static_cast<std::size_t>(i)].in(record)));

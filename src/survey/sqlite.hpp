@@ -44,6 +44,8 @@ class Statement {
     void bind(int at, std::optional<double> number); ///< nothing: NULL
     /// Whether there is a row. The parameters stay; after the last row it begins anew.
     bool step();
+    /// Begins anew before the last row.
+    void again() { sqlite3_reset(statement_.get()); }
     std::string text(int column) const;
     std::int64_t integer(int column) const;
     std::optional<double> real(int column) const;

@@ -6,7 +6,6 @@
 #include "vowelway/core/wording.hpp"
 #include "vowelway/files/read.hpp"
 
-#include <map>
 #include <mutex>
 
 namespace vowelway::survey {
@@ -37,7 +36,7 @@ struct Store::Open {
             throw InputError(worded("this survey is empty"), worded("run vowelway survey first"),
                              Place{file.string(), 0, 0, {}});
         }
-        for (auto& record : all()) known.insert_or_assign(std::move(record.key), std::move(record.source));
+        source.emplace(database, source_sql());
     }
 
     std::vector<plan::PlanRecord> all() {
@@ -49,8 +48,7 @@ struct Store::Open {
 
     std::filesystem::path path;
     Database database;
-    std::optional<Statement> insert;
-    std::map<plan::RecordKey, plan::RecordSource> known;
+    std::optional<Statement> insert, source;
     mutable std::mutex mutex;
 };
 
@@ -69,27 +67,32 @@ Store Store::to_read(std::filesystem::path const& file) {
 
 bool Store::has(plan::RecordKey const& key, plan::RecordSource const& source) const {
     std::lock_guard const alone(open_->mutex);
-    auto const at = open_->known.find(key);
-    return at != open_->known.end() && at->second == source;
+    auto& asked = *open_->source;
+    bind(asked, key);
+    bool const same = asked.step() && read_source(asked) == source;
+    asked.again();
+    return same;
 }
 
 std::size_t Store::count() const {
     std::lock_guard const alone(open_->mutex);
-    return open_->known.size();
+    return static_cast<std::size_t>(open_->database.number("SELECT count(*) FROM plans"));
 }
 
 void Store::put(plan::PlanRecord const& record) {
     std::lock_guard const alone(open_->mutex);
     bind(*open_->insert, record);
     open_->insert->step();
-    open_->known.insert_or_assign(record.key, record.source);
 }
 
 void Store::take(std::filesystem::path const& other) {
-    auto const theirs = to_read(other).all();
-    open_->database.run("BEGIN");
-    for (auto const& record : theirs) put(record);
-    open_->database.run("COMMIT");
+    to_read(other); // refused here with its name, if it is none
+    std::lock_guard const alone(open_->mutex);
+    Statement attach(open_->database, "ATTACH ? AS other");
+    attach.bind(0, std::string_view(other.string()));
+    attach.step();
+    open_->database.run(take_sql());
+    open_->database.run("DETACH other");
 }
 
 std::vector<plan::PlanRecord> Store::all() const {
@@ -100,6 +103,7 @@ std::vector<plan::PlanRecord> Store::all() const {
 void Store::settle() {
     std::lock_guard const alone(open_->mutex);
     open_->insert.reset();
+    open_->source.reset();
     open_->database.run("PRAGMA wal_checkpoint(TRUNCATE); PRAGMA journal_mode=DELETE");
 }
 
