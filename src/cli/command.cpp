@@ -123,7 +123,11 @@ void Command::footer(std::string const& text) { app_->footer(in_words(text)); }
 
 void Command::needs_command() { app_->require_subcommand(1); }
 
-void Command::runs(std::function<void()> job) { app_->callback(std::move(job)); }
+void Command::runs(std::function<void()> job) {
+    app_->callback([app = app_, job = std::move(job)] {
+        if (app->get_subcommands().empty()) job();
+    });
+}
 
 void bad_command_line(std::string_view option, std::string_view wrong) {
     throw CLI::ValidationError(std::string(option), std::string(wrong));

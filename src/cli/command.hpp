@@ -56,6 +56,7 @@ class Command {
     void footer(std::string const& text);
     /// One of its own commands must follow.
     void needs_command();
+    /// What it does; nothing where one of its own commands followed, which has done its work.
     void runs(std::function<void()> job);
 
   private:

@@ -28,7 +28,6 @@ namespace fs = std::filesystem;
 struct Settings {
     std::string folder, date;
     Outputs outputs;
-    bool other_command = false;
 };
 
 struct Report {
@@ -46,7 +45,6 @@ struct Plans {
 std::string or_today(std::string const& date) { return date.empty() ? today() : date; }
 
 void list(Settings const& s) {
-    if (s.other_command) return;
     if (s.folder.empty()) missing(worded("a FOLDER"));
     s.outputs.check({});
     auto const studio = read_studio(s.folder, or_today(s.date));
@@ -73,17 +71,6 @@ std::vector<plan::KeysPlan> songs_for(std::string const& profile, report::Studio
     return out;
 }
 
-chart::StudioPage page_of(analysis::StudioSinger const& singer, std::vector<plan::KeysPlan> songs) {
-    chart::StudioPage page{singer.profile.singer, {}, std::move(songs)};
-    page.known.push_back(worded("measured: {0}", report::age_of(singer)));
-    if (singer.is_old())
-        page.known.push_back(
-            worded("measured more than {0} days ago: measure again", analysis::old_after_days));
-    page.known.push_back(worded("missing vowels: {0}", report::missing_of(singer)));
-    for (auto& change : report::changes_of(singer)) page.known.push_back(std::move(change));
-    return page;
-}
-
 void report_all(Report const& r) {
     auto const charts = chart_options(r.look);
     auto const studio = read_studio(r.folder, or_today(r.date));
@@ -96,8 +83,9 @@ void report_all(Report const& r) {
     ThreadPool pool;
     for (auto const& [file, singer] : studio.singers) {
         plan::PlanCache cache;
-        auto const page =
-            page_of(singer, songs_for(file, studio, r.technique, {.executor = &pool, .cache = &cache}));
+        chart::StudioPage const page{
+            singer.profile.singer, report::known_of(singer),
+            songs_for(file, studio, r.technique, {.executor = &pool, .cache = &cache})};
         auto const stem = into / fs::path(file).stem();
         files::write(stem.string() + ".pdf", draw(page, charts, chart::Form::pdf).front().bytes);
         files::write(stem.string() + ".txt", report::studio_page_text(singer, page.songs));
@@ -106,7 +94,7 @@ void report_all(Report const& r) {
     }
 }
 
-void add_report(Command& studio, std::shared_ptr<Settings> const& whole) {
+void add_report(Command& studio) {
     auto command =
         studio.add("report", "A page for each singer: what is known, and which songs suit in which key");
     auto o = std::make_shared<Report>();
@@ -116,13 +104,10 @@ void add_report(Command& studio, std::shared_ptr<Settings> const& whole) {
     command.value("--date", o->date, "the day to count from, such as 2026-10-03 (default: today)").day();
     add_chart_look(command, o->look);
     command.footer("Example: vowelway studio report pupils/");
-    command.runs([o, whole] {
-        whole->other_command = true;
-        report_all(*o);
-    });
+    command.runs([o] { report_all(*o); });
 }
 
-void add_plans(Command& studio, std::shared_ptr<Settings> const& whole) {
+void add_plans(Command& studio) {
     auto command =
         studio.add("plans", "A plan for each song and singer, made again where one of them has changed");
     auto o = std::make_shared<Plans>();
@@ -135,8 +120,7 @@ void add_plans(Command& studio, std::shared_ptr<Settings> const& whole) {
     command.flag("--watch", o->watch, "stay, and plan again whatever is changed while you edit");
     add_chart_look(command, o->look);
     command.footer("Example: vowelway studio plans pupils/ --watch");
-    command.runs([o, whole] {
-        whole->other_command = true;
+    command.runs([o] {
         StudioPlansOptions options{o->folder,
                                    o->into.empty() ? fs::path(o->folder) / "plans" : fs::path(o->into),
                                    o->technique,
@@ -155,8 +139,8 @@ void add_studio(Command& program) {
     command.value("FOLDER", o->folder, "with profiles and scores; nothing else is needed").called("FOLDER");
     command.value("--date", o->date, "the day to count from, such as 2026-10-03 (default: today)").day();
     o->outputs.add_to(command, {Form::table, Form::json});
-    add_report(command, o);
-    add_plans(command, o);
+    add_report(command);
+    add_plans(command);
     command.footer(
         "Example:\n  vowelway studio pupils/\n  vowelway studio report pupils/\n  vowelway studio plans "
         "pupils/ --watch");

@@ -55,17 +55,11 @@ std::optional<report::StudioPlan> plan_in(std::string const& file) {
     }
 }
 
-fs::file_time_type changed(std::string const& file) {
-    std::error_code none;
-    return fs::last_write_time(file, none);
-}
-
-/// Of a plan that `studio plans` made, SONG--SINGER.pdf, by its name.
+/// Of a plan that `studio plans` made, by its name.
 std::optional<report::StudioPlan> plan_named(std::string const& file, report::Studio const& studio) {
-    auto const stem = [](std::string const& path) { return fs::path(path).stem().string(); };
     for (auto const& song : studio.songs)
         for (auto const& [profile, singer] : studio.singers)
-            if (stem(file) == stem(song.file) + "--" + stem(profile))
+            if (fs::path(file).filename() == plan_name(song.file, profile))
                 return report::StudioPlan{file, song.title, singer.profile.singer.name,
                                           changed(file) < std::max(changed(song.file), changed(profile))};
     return std::nullopt;
@@ -73,9 +67,22 @@ std::optional<report::StudioPlan> plan_named(std::string const& file, report::St
 
 } // namespace
 
+fs::file_time_type changed(std::string const& file) {
+    std::error_code none;
+    return fs::last_write_time(file, none);
+}
+
+std::string plan_name(std::string const& score, std::string const& profile) {
+    return fs::path(score).stem().string() + "--" + fs::path(profile).stem().string() + ".pdf";
+}
+
 StudioFiles studio_files(fs::path const& folder) {
     StudioFiles out;
     std::error_code none;
+    Place const place{folder.string(), 0, 0, {}};
+    if (!fs::is_directory(folder, none))
+        throw InputError(worded("there is no such folder"), worded("name a folder with profiles and scores"),
+                         place);
     auto each = fs::recursive_directory_iterator(folder, fs::directory_options::skip_permission_denied, none);
     for (; each != fs::recursive_directory_iterator(); each.increment(none)) {
         auto const& path = each->path();
@@ -91,20 +98,15 @@ StudioFiles studio_files(fs::path const& folder) {
         else if (path.extension() == ".json" || path.extension() == ".pdf")
             out.plans.push_back(path.string());
     }
+    if (out.profiles.empty() && out.scores.empty())
+        throw InputError(worded("there is neither a singer nor a song in this folder"),
+                         worded("put profiles (.yaml) and scores (.mxl, .musicxml) into it"), place);
     for (auto* list : {&out.profiles, &out.scores, &out.plans}) std::sort(list->begin(), list->end());
     return out;
 }
 
 report::Studio read_studio(fs::path const& folder, std::string const& today) {
-    std::error_code none;
-    Place const place{folder.string(), 0, 0, {}};
-    if (!fs::is_directory(folder, none))
-        throw InputError(worded("there is no such folder"), worded("name a folder with profiles and scores"),
-                         place);
     auto const found = studio_files(folder);
-    if (found.profiles.empty() && found.scores.empty())
-        throw InputError(worded("there is neither a singer nor a song in this folder"),
-                         worded("put profiles (.yaml) and scores (.mxl, .musicxml) into it"), place);
     report::Studio out;
     out.folder = folder.string();
     out.today = today;

@@ -11,7 +11,6 @@
 
 #include <chrono>
 #include <map>
-#include <set>
 #include <thread>
 
 namespace vowelway::cli {
@@ -30,7 +29,7 @@ class StudioPlans {
         auto const found = studio_files(options_->folder);
         for (auto const& score : found.scores)
             for (auto const& profile : found.profiles) {
-                auto const plan = options_->into / (stem(score) + "--" + stem(profile) + ".pdf");
+                auto const plan = options_->into / plan_name(score, profile);
                 auto const newest = std::max(changed(score), changed(profile));
                 auto& tried = tried_[plan.string()];
                 if (tried == newest || (fs::exists(plan) && changed(plan.string()) >= newest)) continue;
@@ -41,12 +40,6 @@ class StudioPlans {
     }
 
   private:
-    static std::string stem(std::string const& file) { return fs::path(file).stem().string(); }
-    static fs::file_time_type changed(std::string const& file) {
-        std::error_code none;
-        return fs::last_write_time(file, none);
-    }
-
     bool make(std::string const& score, std::string const& profile, fs::path const& plan) {
         PlanOptions o;
         o.score = score;
@@ -74,7 +67,7 @@ class StudioPlans {
 } // namespace
 
 void make_studio_plans(StudioPlansOptions const& options) {
-    read_studio(options.folder, ""); // a folder without anything is told at once
+    studio_files(options.folder); // a folder without anything is told at once
     std::error_code wrong;
     fs::create_directories(options.into, wrong);
     if (wrong)

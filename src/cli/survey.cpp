@@ -35,7 +35,6 @@ struct Settings {
     SurveyOptions survey;
     Answer answer;
     int threads = 0;
-    bool other_command = false; ///< show or merge did the work
 };
 
 struct Shown {
@@ -86,7 +85,6 @@ survey::Store store_for(Settings const& s) {
 }
 
 void run(Settings const& s) {
-    if (s.other_command) return;
     if (s.survey.scores.empty()) missing(worded("a score or a folder of scores"));
     if (s.survey.singers.empty())
         missing(worded("a singer: --singer with a profile, a voice type or a folder of profiles"));
@@ -153,7 +151,7 @@ void merge(Merged const& m) {
         "\n");
 }
 
-void add_show(Command& survey, std::shared_ptr<Settings> const& whole) {
+void add_show(Command& survey) {
     auto command =
         survey.add("show", "What a survey says: songs and singers, what suits one, songs like another");
     auto o = std::make_shared<Shown>();
@@ -166,23 +164,17 @@ void add_show(Command& survey, std::shared_ptr<Settings> const& whole) {
     add_chart_look(command, o->answer.look);
     command.footer("Example: vowelway survey show songs.db -o songs.pdf\n         "
                    "vowelway survey show songs.db --singer \"Ottavio Brandt\"");
-    command.runs([o, whole] {
-        whole->other_command = true;
-        show(*o);
-    });
+    command.runs([o] { show(*o); });
 }
 
-void add_merge(Command& survey, std::shared_ptr<Settings> const& whole) {
+void add_merge(Command& survey) {
     auto command = survey.add("merge", "One survey of several parts");
     auto o = std::make_shared<Merged>();
     command.values("PARTS", o->parts, "surveys (.db); of two plans of the same the later file's is taken")
         .required();
     o->outputs.add_to(command, {Form::table, Form::survey});
     command.footer("Example: vowelway survey merge part*.db -o all.db");
-    command.runs([o, whole] {
-        whole->other_command = true;
-        merge(*o);
-    });
+    command.runs([o] { merge(*o); });
 }
 
 } // namespace
@@ -195,8 +187,8 @@ void add_survey(Command& program) {
     command.value("--threads", o->threads, "how many work at once (default: one for each processor)")
         .between(0, 1024);
     add_answer(command, o->answer);
-    add_show(command, o);
-    add_merge(command, o);
+    add_show(command);
+    add_merge(command);
     command.footer("Example:\n  vowelway survey songs/ --singers pupils/ -o songs.db\n  "
                    "vowelway survey show songs.db --singer tenor\n"
                    "Stop it and run it again at any moment: what is done is not done again.");

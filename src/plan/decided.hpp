@@ -28,6 +28,9 @@ struct Decided {
     std::size_t strip_draws = 0;            ///< how many of them decided on the strips too
 };
 
+/// Above it listeners tell few vowels apart, whatever the shape (docs/limits.md): F♯5.
+inline constexpr SpelledPitch high_text{'F', 1, 5};
+
 /// Whether the vowels are decided on at every pitch of the range too, or the notes alone.
 enum class Strips { decided, left_out };
 

@@ -32,7 +32,7 @@ void add_note(Demand& out, Decided const& decided, std::size_t index) {
     if (zone.zone == Zone::meeting) time.meeting += s;
     time.turned += s * zone.p_turned;
     time.above += s * zone.p_above;
-    if (task.pitch > decided.plan.passage.tuning.pitch(SpelledPitch{'F', 1, 5})) time.high_text += s;
+    if (task.pitch > decided.plan.passage.tuning.pitch(high_text)) time.high_text += s;
     out.drift_kept = out.drift_kept + s * distance(choice.heard_kept, model.home.spoken);
     out.drift = out.drift + s * distance(choice.heard, model.home.spoken);
     auto const cost = cost_beside(decided, index, choice.shape, false);

@@ -3,6 +3,7 @@
 
 #include "core/interval.hpp"
 #include "plan/cost.hpp"
+#include "plan/executor_of.hpp"
 #include "vowelway/core/tessitura.hpp"
 #include "vowelway/plan/phrases.hpp"
 
@@ -161,6 +162,13 @@ std::vector<int> keys_to_plan(Passage const& passage, std::optional<PitchRange> 
     return all;
 }
 
+/// Beside each other, in the language that is told.
+template <class Words> std::string listed(Words const& words) {
+    std::string out;
+    for (auto const& one : words) out += (out.empty() ? "" : ", ") + std::string(reworded(one));
+    return out;
+}
+
 } // namespace
 
 std::string words_of_key(int semitones) {
@@ -211,6 +219,21 @@ std::vector<std::string_view> against(KeyPlan const& key, KeyPlan const& beside)
     return out;
 }
 
+std::string against_as_written(KeysPlan const& keys, std::size_t most) {
+    auto const* written = keys.as_written();
+    if (!written || written == &keys.recommended()) return {};
+    auto why = against(*written, keys.recommended());
+    if (why.size() > most) why.resize(most);
+    return listed(why);
+}
+
+std::string as_good_words(KeysPlan const& keys) {
+    std::vector<std::string> good;
+    for (std::size_t i = 1; i < keys.as_good(); ++i)
+        good.push_back(words_of_key(keys.keys[keys.best[i]].semitones));
+    return listed(good);
+}
+
 std::optional<PitchRange> dwelling_of(Singer const& singer) {
     if (singer.average || !singer.range) return tessitura_of(singer.voice, singer.range);
     if (singer.range->high.key_number() - singer.range->low.key_number() < 12)
@@ -249,9 +272,7 @@ KeysPlan plan_keys(PlanRequest request, std::optional<KeyRange> asked, Means con
     PlanCache own;
     Means const shared{means.executor, means.cache ? means.cache : &own};
     std::vector<std::optional<KeyPlan>> found(semitones.size());
-    InlineExecutor alone;
-    auto& executor = means.executor ? *means.executor : static_cast<Executor&>(alone);
-    executor.run(found.size(), [&](std::size_t i) {
+    executor_of(means).run(found.size(), [&](std::size_t i) {
         found[i] = key_of(request, semitones[i], out.dwelling, {nullptr, shared.cache});
     });
     for (auto& key : found) out.keys.push_back(std::move(*key));

@@ -23,6 +23,12 @@ Pitch quantile(std::vector<Sung> const& notes, double whole, double share) {
 
 } // namespace
 
+int side_of(PitchRange const& range, Tuning const& tuning, Pitch pitch) {
+    constexpr Cents tuned{1};
+    if (pitch < tuning.pitch(range.low) - tuned) return -1;
+    return pitch > tuning.pitch(range.high) + tuned ? 1 : 0;
+}
+
 std::optional<Load> load_of(Passage const& passage, std::optional<PitchRange> const& comfortable) {
     if (passage.notes.empty()) return std::nullopt;
     std::vector<Sung> notes;
@@ -50,10 +56,10 @@ std::optional<Load> load_of(Passage const& passage, std::optional<PitchRange> co
     auto const bottom = passage.tuning.pitch(comfortable->low), top = passage.tuning.pitch(comfortable->high);
     load.reserve_below = load.tessitura.low - bottom;
     load.reserve_above = top - load.tessitura.high;
-    constexpr Cents tuned{1}; // a pitch of the range itself is within it
     for (auto const& note : notes) {
-        if (note.pitch < bottom - tuned) load.below += seconds(note.seconds);
-        if (note.pitch > top + tuned) load.above += seconds(note.seconds);
+        auto const side = side_of(*comfortable, passage.tuning, note.pitch);
+        if (side < 0) load.below += seconds(note.seconds);
+        if (side > 0) load.above += seconds(note.seconds);
     }
     return load;
 }

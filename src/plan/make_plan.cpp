@@ -158,7 +158,7 @@ std::vector<ReachRow> rows_of(VowelResonances const& own, acoustics::ReachableSe
 
 // Above this the words are no longer carried by vowels alone (docs/limits.md).
 void warn_of_high_text(Plan& plan) {
-    Pitch const limit = plan.passage.tuning.pitch(SpelledPitch{'F', 1, 5});
+    Pitch const limit = plan.passage.tuning.pitch(high_text);
     double high = 0;
     for (auto const& note : plan.passage.notes)
         if (note.pitch > limit && note.vowel) high += in_seconds(note.length);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "plan/strategy.hpp"
 
+#include "plan/executor_of.hpp"
 #include "plan/prepared.hpp"
 #include "plan/signs.hpp"
 #include "plan/too_little.hpp"
@@ -51,11 +52,6 @@ shapes_of(Singer const& singer, std::vector<VowelResonances> const& vowels, Freq
 // A comfortable fifth above the lowest pitch, and an octave from there: where level comes by itself.
 Pitch ease_pitch_of(PitchRange const& range, Tuning const& tuning) {
     return tuning.pitch(range.low) + semitones(7);
-}
-
-Executor& executor_of(Means const& means) {
-    static InlineExecutor inline_; // has no state
-    return means.executor ? *means.executor : inline_;
 }
 
 std::shared_ptr<PlanCache> cache_of(Means const& means) {

@@ -139,14 +139,9 @@ std::string key_sentence(plan::KeysPlan const& k) {
     auto const& best = k.recommended();
     auto out =
         fmt::format("{} ({}..{}).", plan::words_of_key(best.semitones), best.low.str(), best.high.str());
-    auto const* written = k.as_written();
-    if (written && written != &best)
-        if (auto const why = listed(plan::against(*written, best), 3); !why.empty())
-            out += " " + worded("Against it as written: {0}.", why);
-    std::vector<std::string> good;
-    for (std::size_t i = 1; i < k.as_good(); ++i)
-        good.push_back(plan::words_of_key(k.keys[k.best[i]].semitones));
-    if (!good.empty()) out += " " + worded("As good: {0}.", fmt::format("{}", fmt::join(good, ", ")));
+    if (auto const why = plan::against_as_written(k, 3); !why.empty())
+        out += " " + worded("Against it as written: {0}.", why);
+    if (auto const good = plan::as_good_words(k); !good.empty()) out += " " + worded("As good: {0}.", good);
     return out;
 }
 

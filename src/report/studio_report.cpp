@@ -94,6 +94,15 @@ std::vector<std::string> changes_of(analysis::StudioSinger const& singer) {
     return out;
 }
 
+std::vector<std::string> known_of(analysis::StudioSinger const& singer) {
+    std::vector<std::string> out{worded("measured: {0}", age_of(singer))};
+    if (singer.is_old())
+        out.push_back(worded("measured more than {0} days ago: measure again", analysis::old_after_days));
+    out.push_back(worded("missing vowels: {0}", missing_of(singer)));
+    for (auto& change : changes_of(singer)) out.push_back(std::move(change));
+    return out;
+}
+
 std::string studio_text(Studio const& studio) {
     auto out =
         worded("{0}: {1} singers, {2} songs", studio.folder, studio.singers.size(), studio.songs.size()) +
@@ -135,9 +144,7 @@ std::string studio_json(Studio const& studio) {
 std::string studio_page_text(analysis::StudioSinger const& singer, std::vector<plan::KeysPlan> const& songs) {
     auto const& s = singer.profile.singer;
     auto out = s.name + ", " + std::string(reworded(to_string(s.voice))) + "\n";
-    out += worded("measured: {0}", age_of(singer)) + "\n" +
-           worded("missing vowels: {0}", missing_of(singer)) + "\n";
-    for (auto const& change : changes_of(singer)) out += change + "\n";
+    for (auto const& line : known_of(singer)) out += line + "\n";
     if (songs.empty()) return out;
     Table table({{worded("song")},
                  {worded("key")},
@@ -146,15 +153,9 @@ std::string studio_page_text(analysis::StudioSinger const& singer, std::vector<p
                  {worded("against it as written")}});
     for (auto const& song : songs) {
         auto const& best = song.recommended();
-        std::string why;
-        if (auto const* written = song.as_written())
-            for (auto const words : plan::against(*written, best)) {
-                if (why.size() > 30) break;
-                why += (why.empty() ? "" : ", ") + std::string(reworded(words));
-            }
         table.row({song.passage.title, plan::words_of_key(best.semitones),
                    fmt::format("{:.0f} %", 100 * best.demand.time.modify),
-                   fmt::format("{}", best.long_on_turn.size()), why});
+                   fmt::format("{}", best.long_on_turn.size()), plan::against_as_written(song, 3)});
     }
     return out + "\n" + table.str() + "\n" +
            worded("change: time on notes that ask for another shape, in that key; long: notes of a second or "

@@ -99,6 +99,12 @@ Passage in_key(Passage passage, int semitones);
 /// What speaks most against the first key beside the second, in words, the weightiest first: "lies high".
 std::vector<std::string_view> against(KeyPlan const& key, KeyPlan const& beside);
 
+/// "lies high, vowels lost": what speaks most against the song as it stands beside the key proposed, `most`
+/// things at most; empty where it stands in that key, or nothing does. In the language that is told.
+std::string against_as_written(KeysPlan const& keys, std::size_t most);
+/// The keys as good as the one proposed, in words: "a semitone lower, as written".
+std::string as_good_words(KeysPlan const& keys);
+
 /// One key for several singers: the semitones that leave the least well served singer closest to their best,
 /// among the keys that all have. Nothing where they share none.
 std::optional<int> common_key(std::vector<KeysPlan> const& singers);

@@ -30,6 +30,9 @@ struct Load {
     Duration below, above; ///< time sung outside the comfortable range; 0 where none is known
 };
 
+/// -1 below the range, +1 above it, 0 within; a pitch of the range itself is within, to a cent.
+int side_of(PitchRange const& range, Tuning const& tuning, Pitch pitch);
+
 /// Nothing for a passage without notes.
 std::optional<Load> load_of(Passage const& passage, std::optional<PitchRange> const& comfortable);
 

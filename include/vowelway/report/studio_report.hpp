@@ -41,6 +41,9 @@ std::string missing_of(analysis::StudioSinger const& singer);
 /// "/a/: fR1 has risen by 1.2 semitones (since 2026-05-02)"; one for each vowel that clearly changed.
 std::vector<std::string> changes_of(analysis::StudioSinger const& singer);
 
+/// The lines of a page: how old the measurement is, what is missing, what changed.
+std::vector<std::string> known_of(analysis::StudioSinger const& singer);
+
 /// One page on a singer: what is known, what changed, and what each song asks for in the key that suits.
 std::string studio_page_text(analysis::StudioSinger const& singer, std::vector<plan::KeysPlan> const& songs);
 

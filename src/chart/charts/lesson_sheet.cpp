@@ -18,14 +18,6 @@ namespace {
 
 constexpr double line_height = 12;
 
-/// Text in as many lines as it needs; returns the last baseline.
-double paragraph(Canvas& canvas, double x, double y, double width, std::string_view text,
-                 TextStyle const& style) {
-    for (auto const& line : wrapped(canvas.measurer(), text, style, width))
-        canvas.write({x, y += line_height}, fitted(canvas.measurer(), line, style, width), style);
-    return y;
-}
-
 std::string with_again(plan::LessonPhrase const& phrase) {
     std::string out = phrase.bars;
     for (auto const& bars : phrase.again) out += ", " + worded("again in {0}", bars);

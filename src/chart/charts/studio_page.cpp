@@ -27,14 +27,6 @@ void draw_shares(Canvas& canvas, Point at, plan::TimeShares const& time) {
     canvas.stroke(Path().rectangle(whole), {.width = 0.5, .color = ink::soft});
 }
 
-std::string why_not_as_written(plan::KeysPlan const& song) {
-    std::string out;
-    if (auto const* written = song.as_written(); written && written != &song.recommended())
-        for (auto const words : plan::against(*written, song.recommended()))
-            out += (out.empty() ? "" : ", ") + std::string(reworded(words));
-    return out;
-}
-
 double draw_song(Canvas& canvas, plan::KeysPlan const& song, double y, double width) {
     auto const& m = canvas.measurer();
     auto const& best = song.recommended();
@@ -46,7 +38,7 @@ double draw_song(Canvas& canvas, plan::KeysPlan const& song, double y, double wi
                  plain(type::body));
     draw_shares(canvas, {width - bar, y}, best.demand.time);
     y += line_height - 1;
-    auto const why = why_not_as_written(song);
+    auto const why = plan::against_as_written(song, plan::key_term_names.size());
     auto const below = why.empty() ? song.passage.composer : worded("as written: {0}", why);
     canvas.write({0, y}, fitted(m, below, plain(type::label, ink::soft), key_x - 8),
                  plain(type::label, ink::soft));
@@ -58,16 +50,13 @@ double draw_song(Canvas& canvas, plan::KeysPlan const& song, double y, double wi
 double draw_sheet(Canvas& canvas, StudioPage const& page, Head const& head, double width) {
     double y = draw_title(canvas, head, width) - 4;
     for (auto const& line : page.known)
-        for (auto const& part : wrapped(canvas.measurer(), line, plain(type::body), width))
-            canvas.write({0, y += line_height}, part, plain(type::body));
+        y = paragraph(canvas, 0, y, width, line, plain(type::body), line_height);
     if (page.songs.empty()) return y;
     y = draw_heading(canvas, 0, y + 10, width, worded("Songs, in the key that suits"));
     for (auto const& song : page.songs) y = draw_song(canvas, song, y, width);
     auto const legend = worded("the bar: time with nothing to do (blank), where the vowel drifts (hatched), "
                                "where the shape changes (solid)");
-    for (auto const& part : wrapped(canvas.measurer(), legend, plain(type::label, ink::soft), width))
-        canvas.write({0, y += 11}, part, plain(type::label, ink::soft));
-    return y + 4;
+    return paragraph(canvas, 0, y, width, legend, plain(type::label, ink::soft), 11) + 4;
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 #include "chart/page/text.hpp"
 
 #include "chart/canvas/style.hpp"
+#include "chart/page/marks.hpp"
 
 #include <fmt/format.h>
 
@@ -13,6 +14,13 @@ double draw_heading(Canvas& canvas, double x, double y, double width, std::strin
     canvas.write({x, y + 10}, text, bold(type::heading));
     canvas.line({x, y + 14.5}, {x + width, y + 14.5}, {.width = 0.8, .color = ink::black});
     return y + 17;
+}
+
+double paragraph(Canvas& canvas, double x, double y, double width, std::string_view text,
+                 TextStyle const& style, double line_height) {
+    for (auto const& line : wrapped(canvas.measurer(), text, style, width))
+        canvas.write({x, y += line_height}, fitted(canvas.measurer(), line, style, width), style);
+    return y;
 }
 
 std::string beat_of(double beat) {

@@ -14,20 +14,6 @@
 namespace vowelway::chart {
 namespace {
 
-double paragraph(Canvas& canvas, double y, double width, std::string_view text) {
-    for (auto const& line : wrapped(canvas.measurer(), text, plain(type::body), width))
-        canvas.write({0, y += 12.5}, line, plain(type::body));
-    return y;
-}
-
-/// The first three, reworded, beside each other.
-template <class Words> std::string listed(Words const& words) {
-    std::string all;
-    for (std::size_t i = 0; i < words.size() && i < 3; ++i)
-        all += (i > 0 ? ", " : "") + std::string(reworded(words[i]));
-    return all;
-}
-
 /// "The key proposed: 2 semitones lower (B♭3 to E5, 2 flats). Against it as written: lies high."
 std::string proposal(plan::KeysPlan const& keys) {
     auto const& best = keys.recommended();
@@ -36,19 +22,16 @@ std::string proposal(plan::KeysPlan const& keys) {
                    ? worded("The key proposed: {0} ({1} to {2}; {3}).", key, best.low.str(), best.high.str(),
                             plan::words_of_signature(*best.fifths))
                    : worded("The key proposed: {0} ({1} to {2}).", key, best.low.str(), best.high.str());
-    if (auto const* written = keys.as_written(); written && written != &best)
-        if (auto const why = plan::against(*written, best); !why.empty())
-            out += " " + worded("Against it as written: {0}.", listed(why));
-    std::vector<std::string> good;
-    for (std::size_t i = 1; i < keys.as_good(); ++i)
-        good.push_back(plan::words_of_key(keys.keys[keys.best[i]].semitones));
-    if (!good.empty()) out += " " + worded("As good: {0}.", listed(good));
+    if (auto const why = plan::against_as_written(keys, 3); !why.empty())
+        out += " " + worded("Against it as written: {0}.", why);
+    if (auto const good = plan::as_good_words(keys); !good.empty())
+        out += " " + worded("As good: {0}.", good);
     return out;
 }
 
 double draw_sheet(Canvas& canvas, plan::KeysPlan const& keys, Head const& head, double width) {
     double y = draw_title(canvas, head, width);
-    y = paragraph(canvas, y - 4, width, proposal(keys)) + 12;
+    y = paragraph(canvas, 0, y - 4, width, proposal(keys), plain(type::body), 12.5) + 12;
     auto const columns = key_columns(keys, width);
     y = draw_line(canvas, keys, columns, y);
     double most = 0;
@@ -56,8 +39,9 @@ double draw_sheet(Canvas& canvas, plan::KeysPlan const& keys, Head const& head, 
     for (auto key = keys.keys.rbegin(); key != keys.keys.rend(); ++key)
         y = draw_key(canvas, keys, *key, columns, most, y);
     y = draw_key_legend(canvas, keys, y + 6, width);
-    return paragraph(canvas, y, width,
-                     worded("A proposal, never an order: how the voice feels on the day decides."));
+    return paragraph(canvas, 0, y, width,
+                     worded("A proposal, never an order: how the voice feels on the day decides."),
+                     plain(type::body), 12.5);
 }
 
 } // namespace

@@ -44,12 +44,8 @@ void draw_out_of_range(Canvas& canvas, Box const& box) {
 }
 
 bool outside(plan::KeysPlan const& keys, SungNote const& note, int semitones_up) {
-    if (!keys.singer.range) return false;
-    auto const& tuning = keys.passage.tuning;
-    auto const pitch = note.pitch + semitones(semitones_up);
-    constexpr Cents tuned{1};
-    return pitch < tuning.pitch(keys.singer.range->low) - tuned ||
-           pitch > tuning.pitch(keys.singer.range->high) + tuned;
+    auto const& range = keys.singer.range;
+    return range && plan::side_of(*range, keys.passage.tuning, note.pitch + semitones(semitones_up)) != 0;
 }
 
 } // namespace
