@@ -31,9 +31,9 @@ export function beside(page, { choose, note, place_of }) {
         const name = ({ by }) => (by === 0 ? t("this_key") : semitones(by));
         $("keys-table").replaceChildren(head(t("key"), t("low_high"), ...advice.map((one) => t(one)), t("key_against"), ""),
             el("tbody", {}, ...said.keys.map((key) => el("tr", { class: here(key) ? "now" : null },
-                el("th", { scope: "row" }, name(key)), el("td", {}, `${key.low}–${key.high}`),
+                el("th", { scope: "row" }, name(key), ...(key.by === said.proposed ? [el("br"), t("key_proposed")] : [])), el("td", {}, `${key.low}–${key.high}`),
                 ...advice.map((one) => el("td", {}, `${key.seconds[one]} s`)),
-                el("td", {}, key.by === said.proposed ? t("key_proposed") : key.against.slice(0, 2).join(", ")),
+                el("td", {}, key.against.slice(0, 2).join(", ")),
                 el("td", {}, here(key) ? null : el("button", { type: "button", "data-transpose": key.transpose, onclick: () => take(key) }, t("take_key")))))));
         $("keys-answer").hidden = false;
     }
