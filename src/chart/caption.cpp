@@ -44,6 +44,11 @@ Caption caption(plan::Lesson const& lesson) {
                                   lesson.in_brief[1])};
 }
 
+Caption caption(SungText const& text) {
+    return {.title = text.title.empty() ? worded("Text sheet") : text.title,
+            .description = worded("The words of the song with the sounds of lyric diction")};
+}
+
 Caption caption(SingerSheet const& sheet) {
     return {.title = worded("{0}: singer's sheet", sheet.singer.name),
             .description = worded("Resonances and turning points of {0} ({1}), vowel by vowel",

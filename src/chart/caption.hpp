@@ -9,6 +9,7 @@
 #include "vowelway/chart/draw_probes.hpp"
 #include "vowelway/chart/draw_singer.hpp"
 #include "vowelway/chart/draw_studio.hpp"
+#include "vowelway/chart/draw_text.hpp"
 
 #include <string>
 
@@ -25,6 +26,7 @@ Caption caption(plan::NoteExplanation const& e);
 Caption caption(ProbeMap const& p);
 Caption caption(plan::PlansCompared const& c);
 Caption caption(plan::Lesson const& lesson);
+Caption caption(SungText const& text);
 Caption caption(SingerSheet const& sheet);
 Caption caption(StudioPage const& page);
 Caption caption(plan::Overview const& overview);

@@ -6,6 +6,7 @@
 #include "vowelway/chart/draw_plans.hpp"
 #include "vowelway/chart/draw_singer.hpp"
 #include "vowelway/chart/draw_studio.hpp"
+#include "vowelway/chart/draw_text.hpp"
 #include "vowelway/core/error.hpp"
 
 #include "chart/canvas/svg_canvas.hpp"
@@ -177,6 +178,18 @@ std::vector<Page> lay_out(plan::Lesson const& lesson, ChartOptions const& option
 std::vector<Document> draw_svg(plan::Lesson const& lesson, ChartOptions const& options,
                                TextMeasurer const& measurer) {
     return svg(lesson, options, measurer);
+}
+
+std::vector<Page> lay_out(SungText const& text, ChartOptions const& options, TextMeasurer const& measurer) {
+    if (text.lines.empty())
+        throw InputError(worded("the text has no words"),
+                         worded("write some words, a file or - for the standard input"));
+    return text_sheet(text, page_of(options), measurer);
+}
+
+std::vector<Document> draw_svg(SungText const& text, ChartOptions const& options,
+                               TextMeasurer const& measurer) {
+    return svg(text, options, measurer);
 }
 
 std::vector<Page> lay_out(std::vector<plan::KeysPlan> const& singers, ChartOptions const& options,

@@ -33,7 +33,11 @@ constexpr std::array form_rows{FormRow{Form::table, "table", ".txt"},
                                FormRow{Form::wav, "wav", ".wav"},
                                FormRow{Form::flac, "flac", ".flac"},
                                FormRow{Form::midi, "", ".mid"},
-                               FormRow{Form::survey, "", ".db"}};
+                               FormRow{Form::survey, "", ".db"},
+                               FormRow{Form::words, "table", ""}, // `.txt` is the poem
+                               FormRow{Form::poem, "poem", ".txt"},
+                               FormRow{Form::html, "html", ".html"},
+                               FormRow{Form::corrections, "corrections", ".yaml"}};
 
 FormRow const& row_of(Form form) { return *std::ranges::find(form_rows, form, &FormRow::form); }
 
@@ -45,7 +49,9 @@ bool has_ending(Form form, std::string const& file) {
 
 std::string endings_of(std::vector<Form> const& forms) {
     std::string out;
-    for (auto const form : forms) out += (out.empty() ? "" : " ") + std::string(row_of(form).endings);
+    for (auto const form : forms)
+        if (auto const endings = row_of(form).endings; !endings.empty())
+            out += (out.empty() ? "" : " ") + std::string(endings);
     return out;
 }
 
@@ -111,11 +117,14 @@ bool Outputs::prints() const { return files_.empty() || std::ranges::find(files_
 void Outputs::write(std::vector<Writer> const& writers) const {
     auto const text = [&](Form form) {
         auto made = std::get<Writer::Text>(writer_of(writers, form).make)();
-        return form == Form::table || form == Form::csv ? visible(made) : made;
+        bool const read =
+            form == Form::table || form == Form::csv || form == Form::words || form == Form::poem;
+        return read ? visible(made) : made;
     };
     auto const show = [&](Form form) {
         auto made = text(form);
-        bool const fits = form == Form::table && !writer_of(writers, form).whole_lines;
+        bool const fits =
+            (form == Form::table || form == Form::words) && !writer_of(writers, form).whole_lines;
         print(fits ? fitted(made, columns_of(STDOUT_FILENO)) : made);
     };
     auto const named = std::ranges::find_if(

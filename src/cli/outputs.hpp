@@ -16,7 +16,7 @@
 namespace vowelway::cli {
 
 /// What an answer can be written as. Names and endings stand in a table in outputs.cpp.
-enum class Form { table, csv, json, chart, score, wav, flac, midi, survey };
+enum class Form { table, csv, json, chart, score, wav, flac, midi, survey, words, poem, html, corrections };
 
 /// Makes one form: a text, or the documents of a file with that ending (".svg"); several are saved under
 /// numbered names.

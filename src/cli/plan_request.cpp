@@ -25,16 +25,6 @@ Tuning tuning_of(PlanOptions const& o, Singer const& singer) {
     return Tuning{a4};
 }
 
-int verse_of(std::string const& wish) {
-    if (wish.empty()) return 0;
-    if (wish == "all") return io::every_verse;
-    int number = 0;
-    auto const [end, error] = std::from_chars(wish.data(), wish.data() + wish.size(), number);
-    if (error != std::errc{} || end != wish.data() + wish.size() || number < 1 || number > 99)
-        bad_command_line("--verse", worded("{0} is neither all nor a number from 1 to 99", wish));
-    return number;
-}
-
 io::ScoreOptions score_options(PlanOptions const& o, Singer const& singer, Tuning const& tuning) {
     io::ScoreOptions options;
     options.part = o.part;
@@ -66,6 +56,16 @@ Passage read_passage(PlanOptions const& o, io::ScoreOptions const& options) {
 }
 
 } // namespace
+
+int verse_of(std::string const& wish) {
+    if (wish.empty()) return 0;
+    if (wish == "all") return io::every_verse;
+    int number = 0;
+    auto const [end, error] = std::from_chars(wish.data(), wish.data() + wish.size(), number);
+    if (error != std::errc{} || end != wish.data() + wish.size() || number < 1 || number > 99)
+        bad_command_line("--verse", worded("{0} is neither all nor a number from 1 to 99", wish));
+    return number;
+}
 
 void add_song_options(Command& command, PlanOptions& o) {
     command.value("--part", o.part, "part by name or number (default: the one with the words)");

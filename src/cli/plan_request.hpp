@@ -28,6 +28,9 @@ Option add_score(Command& command, PlanOptions& o);
 /// Those of a song, the singer, range and vowels: all but SCORE, which stands first.
 void add_plan_options(Command& command, PlanOptions& o);
 
+/// Of --verse: its number, io::every_verse, or 0 where it is empty. Throws as bad_command_line does.
+int verse_of(std::string const& wish);
+
 /// The files that the options may name; with those of a chart's look.
 std::vector<std::string> inputs_of(PlanOptions const& o);
 std::vector<std::string> inputs_of(PlanOptions const& o, ChartLook const& look);

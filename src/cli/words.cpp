@@ -1,16 +1,19 @@
 // SPDX-License-Identifier: MIT
-// vowelway words: the sung vowels of a text, syllable by syllable.
+// vowelway words: the sung vowels of a text or a song, syllable by syllable, and its text sheet.
+#include "cli/chart_look.hpp"
 #include "cli/commands.hpp"
 #include "cli/outputs.hpp"
+#include "cli/plan_request.hpp"
 #include "cli/remarks.hpp"
+#include "cli/scores_named.hpp"
+#include "vowelway/chart/draw_text.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/core/input_text.hpp"
 #include "vowelway/core/wording.hpp"
-#include "vowelway/diction/sing_words.hpp"
+#include "vowelway/diction/sung_text.hpp"
 #include "vowelway/files/read.hpp"
+#include "vowelway/report/sung_text_report.hpp"
 #include "vowelway/report/words_report.hpp"
-
-#include <fmt/format.h>
 
 #include <filesystem>
 #include <memory>
@@ -24,7 +27,8 @@ namespace {
 struct Settings {
     std::vector<std::string> text;
     Outputs outputs;
-    std::string language, words;
+    ChartLook look;
+    std::string language, words, part, verse;
     bool r_colour = false;
 };
 
@@ -49,48 +53,116 @@ std::string text_of(std::vector<std::string> const& arguments) {
     return out;
 }
 
-void run(Settings const& settings) {
-    auto inputs = settings.text;
-    inputs.push_back(settings.words);
-    settings.outputs.check(inputs);
+diction::DictionOptions diction_options(Settings const& settings) {
     diction::DictionOptions options;
     options.r_colour = settings.r_colour;
     if (!settings.words.empty()) options.words = diction::read_word_list(settings.words);
+    if (settings.language.empty()) return options;
+    options.language = diction::parse_language(settings.language);
+    if (!options.language)
+        throw InputError(worded("the language \"{0}\" is unknown", settings.language),
+                         worded("give a tag such as it, la, de, fr, en or es"));
+    return options;
+}
+
+/// What is to be sung, read, and its words in order.
+struct Found {
+    SungText sheet;
+    std::vector<SungWord> words;
+};
+
+std::string words_in_a_row(SungText const& sheet) {
+    std::string out;
+    for (auto const& line : sheet.lines)
+        for (auto const& word : line.words) out += word.written + " ";
+    return out;
+}
+
+/// Without a wish every verse is taken, as it is sung; the first alone where another is in another language.
+Passage read_verses(Settings const& settings, io::ScoreOptions options) {
+    options.verse = verse_of(settings.verse);
+    auto passage = read_score(settings.text.front(), options);
+    if (!settings.verse.empty()) return passage;
+    options.verse = io::every_verse;
+    auto all = read_score(settings.text.front(), options);
+    auto const one = diction::guess_language(passage), both = diction::guess_language(all);
+    if (both.language == one.language && both.share > 0.7 * one.share) return all;
+    passage.remarks.push_back(
+        {Remark::Kind::assumed,
+         worded("the verses are in different languages: the first is taken (--verse chooses another)")});
+    return passage;
+}
+
+Found found_in_score(Settings const& settings, diction::DictionOptions options) {
+    io::ScoreOptions score;
+    score.part = settings.part;
+    score.transpose_semitones = 0; // nobody sings yet
+    auto passage = read_verses(settings, score);
+    set_vowels(passage, options);
+    print_remarks(passage.remarks);
+    options.language = diction::parse_language(passage.language);
+    if (!options.language) options.language = diction::Language::italian;
+    Found out{sung_text(passage, options), {}};
+    out.words = transcribe(words_in_a_row(out.sheet), *options.language, options);
+    return out;
+}
+
+Found found_in_text(Settings const& settings, diction::DictionOptions options) {
     auto const text = text_of(settings.text);
-    diction::Language language;
-    if (settings.language.empty()) {
+    if (!options.language) {
         auto const guess = diction::guess_language(text);
-        language = guess.language;
+        options.language = guess.language;
         print_remarks({{guess.sure ? Remark::Kind::assumed : Remark::Kind::guessed,
-                        worded("the language is taken to be {0} ({1})", reworded(to_string(language)),
+                        worded("the language is taken to be {0} ({1})", reworded(to_string(guess.language)),
                                guess.evidence)}});
-    } else {
-        auto const named = diction::parse_language(settings.language);
-        if (!named)
-            throw InputError(worded("the language \"{0}\" is unknown", settings.language),
-                             worded("give a tag such as it, la, de, fr, en or es"));
-        language = *named;
     }
-    auto const words = transcribe(text, language, options);
-    if (words.empty())
+    return {sung_text(text, *options.language, options), transcribe(text, *options.language, options)};
+}
+
+void run(Settings const& settings) {
+    auto inputs = settings.text;
+    inputs.push_back(settings.words);
+    inputs.push_back(settings.look.theme);
+    settings.outputs.check(inputs);
+    auto const charts = chart_options(settings.look);
+    auto const options = diction_options(settings);
+    bool const score = settings.text.size() == 1 && looks_like_score(settings.text.front());
+    auto const found = score ? found_in_score(settings, options) : found_in_text(settings, options);
+    if (found.words.empty())
         throw InputError(worded("the text has no words"),
                          worded("write some words, a file or - for the standard input"));
-    settings.outputs.write({{Form::table, [&] { return report::words_text(words); }},
-                            {Form::json, [&] { return report::words_json(words, tag(language)); }}});
+    auto const& sheet = found.sheet;
+    settings.outputs.write({{Form::words, [&] { return report::words_text(found.words); }},
+                            {Form::poem, [&] { return report::sung_text_plain(sheet); }},
+                            {Form::json, [&] { return report::sung_text_json(sheet, found.words); }},
+                            {Form::html, [&] { return report::sung_text_html(sheet); }},
+                            {Form::corrections, [&] { return report::word_list_to_correct(sheet); }},
+                            chart_writer(sheet, charts)});
 }
 
 } // namespace
 
 void add_words(Command& program) {
-    auto command = program.add("words", "The vowels sung on a text, syllable by syllable");
+    auto command =
+        program.add("words", "The vowels sung on a text or a song, syllable by syllable; its text sheet");
     auto settings = std::make_shared<Settings>();
-    command.values("TEXT", settings->text, "words, one text file, or - for the standard input").required();
+    command.values("TEXT", settings->text, "words, one text file or score, or - for the standard input")
+        .required();
     command.value("-l,--language", settings->language,
                   "it, la, de, fr, en, es or another tag; without it the language is guessed");
+    command.value("--part", settings->part, "part by name or number (default: the one with the words)");
+    command
+        .value("--verse", settings->verse,
+               "verse, or all: repeats, jumps and verses as they are sung (default: all)")
+        .called("N");
     command.value("--words", settings->words, "your own pronunciations: a YAML list of word: IPA");
-    settings->outputs.add_to(command, {Form::table, Form::json});
+    settings->outputs.add_to(
+        command, {Form::words, Form::poem, Form::json, Form::html, Form::corrections, Form::chart});
+    add_chart_look(command, settings->look);
     command.flag("--r-colour", settings->r_colour, "English: keep the r in the vowel");
-    command.footer("Example: vowelway words \"dolce sospiro\" --language it");
+    command.footer("Examples:\n  vowelway words \"dolce sospiro\" --language it\n  "
+                   "vowelway words song.mxl -o text.pdf\n  "
+                   "vowelway words song.mxl -o mine.yaml       # mend it, then: --words mine.yaml");
     command.runs([settings] { run(*settings); });
 }
 

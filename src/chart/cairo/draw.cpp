@@ -32,6 +32,9 @@ std::vector<Document> draw(plan::Comparison const& comparison, ChartOptions cons
 std::vector<Document> draw(plan::NoteExplanation const& explanation, ChartOptions const& options, Form form) {
     return drawn(explanation, options, form);
 }
+std::vector<Document> draw(SungText const& text, ChartOptions const& options, Form form) {
+    return drawn(text, options, form);
+}
 std::vector<Document> draw(plan::Lesson const& lesson, ChartOptions const& options, Form form) {
     return drawn(lesson, options, form);
 }

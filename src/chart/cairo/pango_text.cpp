@@ -36,8 +36,8 @@ constexpr char const* own_configuration =
 using Configuration = Handle<FcConfig, FcConfigDestroy>;
 using FontMap = Handle<PangoFontMap, g_object_unref>;
 
-/// What a font must hold for the charts: IPA of the vowels; clefs, notes, rests.
-constexpr char32_t vowel_signs[] = U"aɑæɐʌəɛɜeøœɔoɪʊʏiyuɯɨ",
+/// What a font must hold for the charts: IPA; clefs, notes, rests.
+constexpr char32_t vowel_signs[] = U"aɑæɐʌəɛɜeøœɔoɪʊʏiyuɯɨʃʒçθðŋɲʎɹɾɥβɣɡˈː‿",
                    music_signs[] = U"\U0001D11E\U0001D122\U0001D158\U0001D157\U0001D13D\U0001D110";
 
 /// Whether a font of the family has all the signs.

@@ -5,6 +5,7 @@
 #include "vowelway/chart/draw_probes.hpp"
 #include "vowelway/chart/draw_studio.hpp"
 #include "vowelway/chart/drawing.hpp"
+#include "vowelway/core/sung_text.hpp"
 #include "vowelway/plan/compare.hpp"
 #include "vowelway/plan/compare_plans.hpp"
 #include "vowelway/plan/explain.hpp"
@@ -26,6 +27,7 @@ std::vector<Page> resonance_map(plan::Plan const& plan, Pitch pitch, Size paper,
                                 TextMeasurer const& measurer);
 Page singer_sheet(Singer const& singer, Size paper, TextMeasurer const& measurer);
 Page studio_page(StudioPage const& page, Size paper, TextMeasurer const& measurer);
+std::vector<Page> text_sheet(SungText const& text, Size paper, TextMeasurer const& measurer);
 Page lesson_sheet(plan::Lesson const& lesson, Size paper, TextMeasurer const& measurer);
 Page note_explained(plan::NoteExplanation const& explanation, Size paper, TextMeasurer const& measurer);
 std::vector<Page> plans_compared(plan::PlansCompared const& compared, Size paper,

@@ -158,6 +158,12 @@ void mend_words(std::vector<Nucleus>& nuclei, std::string_view spelled) {
         if (spelled == one)
             for (auto& nucleus : nuclei)
                 if (nucleus.held.vowel.base == U'ɒ') nucleus.held.vowel = vowel_of("ʌ");
+    for (auto const ask : {"ask", "asks", "asked", "asking", "askest", "asketh"})
+        if (spelled == ask && !nuclei.empty()) nuclei.front().held.vowel = vowel_of("ɑː");
+    if (spelled == "live" && !nuclei.empty()) { // in songs nearly always the verb
+        nuclei.front().held.vowel = vowel_of("ɪ");
+        nuclei.front().after.clear();
+    }
     if (spelled == "a" && !nuclei.empty()) nuclei.front() = {{}, {vowel_of("ə"), 0}, {}};
 }
 
@@ -195,6 +201,7 @@ Sounds english(Word const& written) {
     if (apostrophe) join_contracted(nuclei, *apostrophe);
     mend_words(nuclei, spelled);
     find_r(nuclei, word);
+    out.said = std::move(sounded);
     return out;
 }
 

@@ -25,7 +25,9 @@ inline constexpr BroadA broad_a[] = {
     {"demand"},      {"slander"},     {"example"},      {"sample"},      {"rather"},      {"father"},
     {"answer"},      {"advantag"},    {"disaster"},     {"plaster"},     {"staff"},       {"chaff"},
     {"quaff"},       {"graph", "io"}, {"can't"},        {"shan't"},      {"calf"},        {"half"},
-    {"laugh"},       {"draught"},
+    {"laugh"},       {"draught"},     {"dancin"},       {"glancin"},     {"lancin"},      {"entranc"},
+    {"chanced"},     {"chancing"},    {"pranc"},        {"enchant"},     {"chanted"},     {"passing"},
+    {"passed"},      {"passes"},      {"lasting"},      {"aunt"},
 };
 
 } // namespace vowelway::diction

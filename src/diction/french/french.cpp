@@ -80,6 +80,45 @@ struct French {
         }
     }
 
+    /// The letters from `i` on are written only: "mot", "repos", "trop".
+    bool silent_from(std::size_t i) const {
+        std::u32string rest;
+        for (; i < word.size() && is_letter(at(i)); ++i) rest += at(i);
+        for (auto const* end : {U"", U"t", U"ts", U"s", U"p", U"ps", U"d", U"ds", U"x", U"h"})
+            if (rest == end) return true;
+        return false;
+    }
+
+    // Lyric diction: o is closed where it ends the word in sound, before the sound z, in -otion, au and ô;
+    // open elsewhere, au before r too. Grubb (1979).
+    void mend_o(std::size_t k) {
+        auto& v = nuclei[k].held.vowel;
+        std::size_t i = nuclei[k].held.letter;
+        if ((v.base != U'o' && v.base != U'ɔ') || v.nasal) return;
+        if (at(i) == U'u' && i > 0 && at(i - 1) == U'a') --i;
+        if (at(i) == U'a' && at(i + 1) == U'u') {
+            bool const open = at(i + 2) == U'r' && !(i > 0 && at(i - 1) == U'e');
+            v = vowel_of(open ? "ɔ" : "o");
+        } else if (at(i) == U'o') {
+            bool const z = (at(i + 1) == U's' && vowel(i + 2)) || at(i + 1) == U'z';
+            bool const stem = i > 0 && spelled(i + 1, U"ss") &&
+                              (spelled(i - 1, U"foss") || (i > 1 && spelled(i - 2, U"gross")));
+            bool const closed = word[i].mark == mark::circumflex || z || stem || spelled(i + 1, U"tion") ||
+                                (k + 1 == nuclei.size() && silent_from(i + 1));
+            v = vowel_of(closed ? "o" : "ɔ");
+        }
+    }
+
+    // eu and œu are closed where they end the word in sound: "vœu", "nœud", "deux"; and in monsieur.
+    void mend_last_eu(std::size_t k) {
+        auto& v = nuclei[k].held.vowel;
+        if (v.base != U'œ' || v.nasal || k + 1 != nuclei.size()) return;
+        std::size_t u = nuclei[k].held.letter;
+        while (u < word.size() && at(u) != U'u') ++u;
+        bool const monsieur = spelled(u + 1, U"r") && spelled(0, U"monsieu");
+        if (silent_from(u + 1) || spelled(u + 1, U"fs") || monsieur) v = vowel_of("ø");
+    }
+
     // e between consonants that speech drops is sung.
     void restore_inner_e() {
         for (std::size_t i = 1; i + 2 < word.size(); ++i) {
@@ -125,6 +164,7 @@ Sounds french(Word const& word) {
     auto const ipa = Synthesiser::instance().ipa(spoken(word), Language::french);
     if (ipa.find("(en)") != std::string::npos) {
         out = french_by_spelling(word);
+        out.said = phones(ipa);
     } else {
         auto sounded = phones(ipa);
         for (std::size_t i = 0; i < sounded.size(); ++i) {
@@ -140,10 +180,15 @@ Sounds french(Word const& word) {
         }
         out.nuclei = gather(sounded, {});
         place_on_letters(out.nuclei, word);
+        out.said = std::move(sounded);
     }
     French song{word, out.nuclei};
     song.make_glides();
     for (std::size_t k = 0; k < out.nuclei.size(); ++k) song.mend(k);
+    for (std::size_t k = 0; k < out.nuclei.size(); ++k) {
+        song.mend_o(k);
+        song.mend_last_eu(k);
+    }
     song.restore_inner_e();
     song.add_last_e();
     return out;

@@ -5,6 +5,7 @@
 // words; vowels of open syllables are tense, others lax. r after a vowel is sung as a consonant.
 #include "diction/german/german.hpp"
 #include "diction/german/mending.hpp"
+#include "diction/german/old_spelling.hpp"
 #include "diction/syllables/grouping.hpp"
 #include "diction/synthesis/synthesiser.hpp"
 
@@ -49,13 +50,15 @@ Sounds compound(Word const& word, std::size_t cut) {
         nucleus.stressed = false;
         out.nuclei.push_back(nucleus);
     }
+    out.said.insert(out.said.end(), second.said.begin(), second.said.end());
     return out;
 }
 
 Sounds simple(Word const& word) {
     Sounds out;
     auto const spelled = german_letters(word);
-    auto sounded = phones(repaired(Synthesiser::instance().ipa(lower(word), Language::german), spelled));
+    auto sounded = phones(
+        repaired(Synthesiser::instance().ipa(modern_spelling(lower(word)), Language::german), spelled));
     for (auto& phone : sounded) {
         if (!phone.vowel) continue;
         auto& v = *phone.vowel;
@@ -70,6 +73,7 @@ Sounds simple(Word const& word) {
     place_on_letters(out.nuclei, word);
     drop_unwritten_glides(out.nuclei);
     mend_german(out.nuclei, spelled);
+    out.said = std::move(sounded);
     return out;
 }
 
@@ -84,6 +88,14 @@ Sounds german(Word const& word) {
             if (!out.nuclei.empty()) out.nuclei.back().held.vowel = vowel_of("eː");
             return out;
         }
+    bool const away = spelled == "hinweg";
+    if (away || spelled == "art" || spelled == "arten") {
+        auto out = simple(word);
+        if (out.nuclei.size() != (spelled == "art" ? 1u : 2u)) return out;
+        out.nuclei[away ? 1 : 0].held.vowel = vowel_of(away ? "ɛ" : "aː");
+        for (std::size_t k = 0; k < out.nuclei.size(); ++k) out.nuclei[k].stressed = k == (away ? 1u : 0u);
+        return out;
+    }
     auto const cut = german_joint(spelled);
     return cut ? compound(word, cut) : simple(word);
 }

@@ -56,6 +56,12 @@ inline constexpr GermanStem german_stems[] = {
     {"grUss", "y"},
     {"fUss", "y"},
     {"grOss", "ø"},
+    {"rOsl", "ø"},
+    {"zart", "aː"},
+    {"zArt", "ɛː"},
+    {"bart", "aː"},
+    {"magd", "aː"},
+    {"mAgd", "ɛː"},
     // u, short
     {"sucht", "ʊ"},
     {"kurs", "ʊ"},

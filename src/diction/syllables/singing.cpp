@@ -29,11 +29,19 @@ Sounds by_parts(Word const& word, Language language) {
                 for (auto& sound : nucleus.after) sound.letter += from;
                 out.nuclei.push_back(nucleus);
             }
+            out.said.insert(out.said.end(), part.said.begin(), part.said.end());
             if (out.doubt.empty()) out.doubt = part.doubt;
         }
         from = to + 1;
     }
     return out;
+}
+
+// "nie" in one syllable: a close vowel leads into the next, unless that is weak or as close.
+bool leads(Vowel const& first, Vowel const& second) {
+    bool const close = first.base == U'i' || first.base == U'u' || first.base == U'y';
+    return close && first.length == VowelLength::normal && second.base != U'ə' &&
+           chart_place(second).height > 0.5;
 }
 
 // Syllables of a word list: where their borders are written, vowels side by side share a note.
@@ -42,7 +50,8 @@ std::vector<Nucleus> listed(std::string_view ipa) {
     bool const borders =
         std::any_of(found.begin(), found.end(), [](Phone const& phone) { return phone.boundary_before; });
     for (std::size_t i = 1; borders && i < found.size(); ++i)
-        if (found[i].vowel && found[i - 1].vowel && !found[i].boundary_before) found[i].vowel->glide = true;
+        if (found[i].vowel && found[i - 1].vowel && !found[i].boundary_before)
+            (leads(*found[i - 1].vowel, *found[i].vowel) ? found[i - 1] : found[i]).vowel->glide = true;
     return gather(found, {});
 }
 
@@ -53,11 +62,14 @@ Reading read_word(std::string_view word, Language language, DictionOptions const
     out.letters = letters(word);
     if (auto const* ipa = options.words.find(word)) {
         out.sounds.nuclei = listed(*ipa);
+        out.sounds.said = phones(*ipa);
         place_on_letters(out.sounds.nuclei, out.letters);
         out.origin = VowelOrigin::override_;
         return out;
     }
     out.sounds = by_parts(out.letters, language);
+    if (language == Language::german && word == "weg" && !out.sounds.nuclei.empty()) // not the noun "Weg"
+        out.sounds.nuclei.front().held.vowel = vowel_of("ɛ");
     if (!has_diction_rules(language))
         out.origin = VowelOrigin::synthesiser;
     else if (!out.sounds.doubt.empty())

@@ -24,7 +24,8 @@ std::string spoken(std::vector<Letter> const& word) {
 
 Sounds synthesised(Word const& word, Language language) {
     Sounds out;
-    out.nuclei = gather(phones(Synthesiser::instance().ipa(spoken(word), language)), general);
+    out.said = phones(Synthesiser::instance().ipa(spoken(word), language));
+    out.nuclei = gather(out.said, general);
     place_on_letters(out.nuclei, word);
     drop_unwritten_glides(out.nuclei);
     return out;

@@ -32,11 +32,6 @@ struct Nucleus {
     std::string ipa() const;
 };
 
-struct Sounds {
-    std::vector<Nucleus> nuclei;
-    std::string doubt; ///< empty when the rules or the dictionary leave none
-};
-
 /// The vowel of a symbol that is surely on the chart.
 Vowel vowel_of(std::string_view ipa);
 Vowel glide_of(std::string_view ipa);
@@ -48,6 +43,13 @@ struct Phone {
     int stress = 0;               ///< 2 primary, 1 secondary, carried by the vowel
     bool syllabic = false;        ///< a consonant with ◌̩
     bool boundary_before = false; ///< a dot, space or hyphen stood before it
+};
+
+struct Sounds {
+    std::vector<Nucleus> nuclei;
+    std::string doubt; ///< empty when the rules or the dictionary leave none
+    std::vector<Phone> said =
+        {}; ///< what the synthesiser said, with its consonants; empty where it was not asked
 };
 
 /// Takes a transcription apart; unknown characters are skipped, "(en)" language marks too.

@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: MIT
+// Consonants from a transcription whose vowels are not quite those that are sung: its vowels are matched to
+// the nuclei in order, at the least cost, and what stands between them stays between them.
+#include "diction/ipa/consonants.hpp"
+
+#include <algorithm>
+
+namespace vowelway::diction {
+
+namespace {
+
+constexpr std::size_t none = ~std::size_t(0);
+
+/// A vowel of a nucleus: the one held, or the glide out of it.
+struct Part {
+    std::size_t nucleus;
+    char32_t base;
+    bool optional = false;
+};
+
+std::vector<Part> parts_of(std::vector<Nucleus> const& nuclei) {
+    std::vector<Part> out;
+    for (std::size_t k = 0; k < nuclei.size(); ++k) {
+        out.push_back({k, nuclei[k].held.vowel.base, nuclei[k].optional});
+        for (auto const& glide : nuclei[k].after) out.push_back({k, glide.vowel.base});
+    }
+    return out;
+}
+
+double unlike(Phone const& phone, Part const& part) {
+    char32_t const said = phone.vowel ? phone.vowel->base : U'ə';
+    if (said == part.base) return 0;
+    if (part.base == U'ə' && part.optional) return 1; // only song has it
+    return 0.2 + 0.1 * std::min(6.0, chart_distance(Vowel{.base = said}, Vowel{.base = part.base}));
+}
+
+/// Of each phone the part it is matched to.
+std::vector<std::size_t> matched(std::vector<Phone> const& said, std::vector<Part> const& parts) {
+    std::vector<std::size_t> vowels;
+    for (std::size_t i = 0; i < said.size(); ++i)
+        if (said[i].vowel || said[i].syllabic) vowels.push_back(i);
+    std::size_t const m = vowels.size(), n = parts.size();
+    constexpr double skip = 0.65;
+    std::vector<std::vector<double>> cost(m + 1, std::vector<double>(n + 1, 0));
+    for (std::size_t i = 0; i <= m; ++i)
+        for (std::size_t j = 0; j <= n; ++j) {
+            if (i == 0 || j == 0) {
+                cost[i][j] = skip * static_cast<double>(i + j);
+                continue;
+            }
+            cost[i][j] = std::min({cost[i - 1][j - 1] + unlike(said[vowels[i - 1]], parts[j - 1]),
+                                   cost[i - 1][j] + skip, cost[i][j - 1] + skip});
+        }
+    std::vector<std::size_t> out(said.size(), none);
+    for (std::size_t i = m, j = n; i > 0 && j > 0;) {
+        if (cost[i][j] == cost[i - 1][j - 1] + unlike(said[vowels[i - 1]], parts[j - 1])) {
+            out[vowels[--i]] = --j;
+        } else if (cost[i][j] == cost[i - 1][j] + skip) {
+            --i;
+        } else {
+            --j;
+        }
+    }
+    return out;
+}
+
+/// What a consonant takes from its neighbours: "Dunkel" has ŋ, "Rätsel" a voiceless s.
+void assimilate(std::vector<std::string>& cluster, bool prefix) {
+    for (std::size_t i = 0; i + 1 < cluster.size(); ++i) {
+        if (cluster[i] == "n" && (cluster[i + 1] == "k" || cluster[i + 1] == "ɡ") && !prefix)
+            cluster[i] = "ŋ";
+        if (cluster[i] == "t" && cluster[i + 1] == "z") cluster[i + 1] = "s";
+        if (cluster[i] == "d" && cluster[i + 1] == "ç") cluster[i] = "t"; // "Mädchen"
+    }
+}
+
+/// "an-kommen", "un-klar": the n keeps its place.
+bool begins_with_prefix(Word const& word) {
+    auto const spelled = lower(word);
+    for (auto const* prefix :
+         {"ank", "ang", "unk", "ung", "eink", "eing", "hink", "hing", "ing", "ink", "cong"})
+        if (spelled.starts_with(prefix)) return true;
+    return false;
+}
+
+/// A consonant as it is sung: r is rolled or tapped in German and French, l is clear, no glottal stop.
+std::string sung_consonant(std::string const& said, Language language) {
+    if (said == "ʔ" || said == "?" || said == "ˈ") return "";
+    if (said == "ɫ" || said == "ɬ") return "l";
+    bool const r = said == "ɾ" || said == "ʁ" || said == "ʀ" || said == "ɹ" || said == "r";
+    if (r) return language == Language::english ? "ɹ" : "r";
+    return said;
+}
+
+} // namespace
+
+Clusters said_consonants(std::vector<Phone> const& said, Reading const& reading, Language language) {
+    auto const& nuclei = reading.sounds.nuclei;
+    Clusters out(nuclei.size() + 1);
+    auto const parts = parts_of(nuclei);
+    auto const match = matched(said, parts);
+    std::vector<bool> found(nuclei.size(), false);
+    std::size_t cluster = 0;
+    for (std::size_t i = 0; i < said.size(); ++i) {
+        if (match[i] != none) {
+            found[parts[match[i]].nucleus] = true;
+            cluster = parts[match[i]].nucleus + 1;
+        }
+        if (said[i].vowel) continue;
+        if (auto const sung = sung_consonant(said[i].text, language); !sung.empty())
+            out[cluster].push_back(sung);
+    }
+    bool const germanic = language == Language::german || language == Language::english;
+    bool const prefix = begins_with_prefix(reading.letters);
+    for (std::size_t k = 0; germanic && k < out.size(); ++k) assimilate(out[k], k == 1 && prefix);
+    // A vowel that only song has stands before the last consonant of what was gathered, a last one behind
+    // all.
+    for (std::size_t k = 0; k < nuclei.size(); ++k) {
+        if (found[k] || out[k + 1].size() > 0 || out[k].size() < 2 || k + 1 == nuclei.size()) continue;
+        out[k + 1].push_back(out[k].back());
+        out[k].pop_back();
+    }
+    return out;
+}
+
+Clusters consonants(Reading const& reading, Language language) {
+    auto const has_consonants = [](std::vector<Phone> const& said) {
+        return std::any_of(said.begin(), said.end(), [](Phone const& phone) { return !phone.vowel; });
+    };
+    bool const listed = reading.origin == VowelOrigin::override_;
+    if (listed && has_consonants(reading.sounds.said))
+        return said_consonants(reading.sounds.said, reading, language);
+    if (language == Language::italian || language == Language::latin || language == Language::spanish)
+        return spelled_consonants(reading, language);
+    return said_consonants(listed ? sounds(reading.letters, language).said : reading.sounds.said, reading,
+                           language);
+}
+
+} // namespace vowelway::diction
