@@ -4,9 +4,9 @@ syllables  sung
 a-mo-re    a o e
 ! wrote words.json
 ! wrote words.txt
-$ cat words.txt
-syllables  sung
-a-mo-re    a o e
+$ head -2 words.txt
+amore
+aˈmore
 $ vowelway tract data/acoustics/twin_tubes.csv --as json -o tract.txt -o -
 {
   "vowelway": 1,
@@ -30,6 +30,6 @@ $ vowelway tract nothing.csv -o tract.csv
 ! ...
 -> 2
 $ vowelway words amore -o words.
-! --output: words. has no known ending; use one of .txt .json
+! --output: words. has no known ending; use one of .txt .json .html .yaml .pdf .svg .png
 ! ...
 -> 2

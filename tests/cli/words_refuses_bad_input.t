@@ -29,6 +29,6 @@ syllables  sung
 pst              guessed: no vowel was found
 Jazz       a
 $ vowelway words "amor" --as prose
-! --as: prose not in {table,json}
+! --as: prose not in {table,poem,json,html,corrections}
 ! Run with --help for more information.
 -> 2

@@ -103,6 +103,27 @@ Block notes_block(SungText const& text, double width, TextMeasurer const& m) {
             }};
 }
 
+double draw_head(Canvas& canvas, SungText const& text, double width) {
+    auto const& m = canvas.measurer();
+    auto const aside = slanted(type::body, ink::soft);
+    auto const by = fitted(m, text.composer, aside, width * 0.45);
+    canvas.write({width, 17}, by, aside, Align::right);
+    auto const title = text.title.empty() ? worded("Text sheet") : text.title;
+    double const room = width - m.measure(by, aside).advance - 14;
+    canvas.write({0, 17}, fitted(m, title, bold(type::title), room), bold(type::title));
+    canvas.line({0, 26}, {width, 26}, {.width = 1.2});
+    return 42;
+}
+
+void draw_foot(Canvas& canvas, SungText const& text, Size paper, std::size_t page, std::size_t pages) {
+    auto const style = plain(type::small, ink::soft);
+    double const right = paper.width - margin_side;
+    canvas.write({right, paper.height - 26}, fmt::format("{} / {}", page, pages), style, Align::right);
+    if (page == 1) return;
+    auto const title = fitted(canvas.measurer(), text.title, style, right - margin_side);
+    canvas.write({margin_side, margin_top - 12}, title, style);
+}
+
 double height_of(std::vector<Block> const& blocks, std::size_t from, std::size_t to) {
     double out = 0;
     for (std::size_t i = from; i < to; ++i) out += blocks[i].height + (i > from ? blocks[i].gap_before : 0);
