@@ -29,8 +29,7 @@ $ grep -c 'lang="it-fonipa"' sheet.html; pdfinfo sheet.pdf | grep Tagged; pdftot
 2
 Tagged:          yes
 1
-$ head -5 mine.yaml
-# Mend what is wrong, leave out what is right, and give the file with --words.
+$ sed -n 2,5p mine.yaml
 vowelway: 1
 words:
   "caro": "ˈka.ro"
