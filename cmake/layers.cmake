@@ -50,6 +50,17 @@ function(vowelway_wanted result)
   set(${result} ${sorted} PARENT_SCOPE)
 endfunction()
 
+# vowelway_together(TARGET): where VOWELWAY_TOGETHER asks for it, eight sources are read as one, and the headers once for all
+# of them. Names in unnamed namespaces must then differ within a layer, and shadow each other: warnings.cmake asks for
+# shadows where sources are read one by one.
+function(vowelway_together target)
+  if(NOT VOWELWAY_TOGETHER)
+    return()
+  endif()
+  set_target_properties(${target} PROPERTIES UNITY_BUILD ON UNITY_BUILD_BATCH_SIZE 8)
+  target_compile_options(${target} PRIVATE $<$<CXX_COMPILER_ID:GNU>:-Wno-subobject-linkage>)
+endfunction()
+
 # vowelway_precompile(TARGET ..): where VOWELWAY_PRECOMPILE asks for it, the headers that every source reads are read once.
 function(vowelway_precompile target)
   if(NOT VOWELWAY_PRECOMPILE)
@@ -80,6 +91,7 @@ function(vowelway_build_layer name)
     target_include_directories(${target}
       PUBLIC $<BUILD_INTERFACE:${PROJECT_SOURCE_DIR}/include> $<INSTALL_INTERFACE:${CMAKE_INSTALL_INCLUDEDIR}>)
     target_compile_features(${target} PUBLIC cxx_std_20)
+    vowelway_together(${target}) # the sources of a program are alike, command by command: those are read one by one
   endif()
   target_include_directories(${target} PRIVATE ${PROJECT_SOURCE_DIR}/src)
   target_link_libraries(${target} PUBLIC ${layer_PUBLIC} PRIVATE ${layer_PRIVATE} $<BUILD_INTERFACE:vowelway_flags>)

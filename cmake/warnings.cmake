@@ -2,7 +2,7 @@
 add_library(vowelway_flags INTERFACE)
 target_compile_options(vowelway_flags INTERFACE
   -Wall -Wextra -Wpedantic
-  -Wshadow            # a shadowed name has fooled us into reading the wrong variable
+  $<$<NOT:$<BOOL:${VOWELWAY_TOGETHER}>>:-Wshadow> # a shadowed name has fooled us into reading the wrong variable
   -Wconversion        # a silent narrowing is a wrong number on paper
   -Wno-sign-conversion  # containers count in size_t, music in int: the casts would hide the code
   $<$<CXX_COMPILER_ID:GNU>:-Wno-restrict>  # GCC 12 reports std::string concatenation falsely (GCC bug 105651)

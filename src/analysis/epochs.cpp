@@ -15,7 +15,7 @@ constexpr double weight_memory = 0.0013;  // s
 constexpr double just_after = 0.0003;     // s
 constexpr double longest_ringing = 0.012; // s
 constexpr double creak_gap = 0.008;       // s: no two pulses of a creak are nearer
-constexpr double stands_out = 4.0;        // times the local root mean square
+constexpr double stands_out_by = 4.0;     // times the local root mean square
 
 /// The largest value of each neighbourhood of +-reach samples.
 std::vector<std::size_t> peaks_apart(std::vector<double> const& e, std::size_t reach) {
@@ -75,7 +75,7 @@ std::vector<std::size_t> pulses_in(std::vector<double> const& e, Frequency rate)
     double mean = 0;
     for (double v : e) mean += v * v;
     double const level = std::sqrt(mean / static_cast<double>(std::max<std::size_t>(e.size(), 1)));
-    std::erase_if(found, [&](std::size_t n) { return e[n] < stands_out * level; });
+    std::erase_if(found, [&](std::size_t n) { return e[n] < stands_out_by * level; });
     return found;
 }
 

@@ -128,7 +128,7 @@ Odds odds_of(Periodicity const& of_error, Periodicity const& of_sound, double pe
     return o;
 }
 
-void judge(Excitation& found, Odds const& o) {
+void weigh_odds(Excitation& found, Odds const& o) {
     found.evidence = {ln_probability(-o.voice) + ln_probability(-o.pulses),
                       ln_probability(-o.voice) + ln_probability(o.pulses),
                       ln_probability(o.voice) + ln_probability(-o.moving),
@@ -152,7 +152,7 @@ Excitation recognise_excitation(std::span<float const> steady, Frequency rate, P
     auto const of_sound = periodicity_of(sound.samples, sound.rate, shortest_of_sound);
     if (of_error.each.empty()) return found;
     found.regularity = std::max(of_error.likeness, std::min(of_sound.likeness, of_sound.lasting));
-    judge(found, odds_of(of_error, of_sound, found.peakedness));
+    weigh_odds(found, odds_of(of_error, of_sound, found.peakedness));
     // An error that repeats every second period only, while the sound repeats every one, is an octave low.
     bool const octave_low = of_sound.likeness > 0.9 && of_sound.agreement > 0.7 &&
                             std::abs(of_error.period / (2 * of_sound.period) - 1) < 0.06;

@@ -10,6 +10,7 @@
 #include "analysis/refusals.hpp"
 #include "analysis/settle_processing.hpp"
 #include "analysis/vowel_order.hpp"
+#include "analysis/with_unit.hpp"
 #include "vowelway/analysis/lesson.hpp"
 #include "vowelway/core/wording.hpp"
 
@@ -22,16 +23,10 @@ namespace {
 
 constexpr double most_share = 0.1; // of the walls in the sound: direct sound 10 dB above them
 
-std::string clean(double value, char const* unit) {
-    char text[40];
-    std::snprintf(text, sizeof text, "%.0f %s", value, unit);
-    return text;
-}
-
 void require_sound(Recording const& r) {
     Place const place{r.name, 0, 0, {}};
     if (in_seconds(r.heard.length) < in_seconds(shortest_steady))
-        throw InputError(worded("lasts only {0}", clean(1000 * in_seconds(r.heard.length), "ms")),
+        throw InputError(worded("lasts only {0}", with_unit(1000 * in_seconds(r.heard.length), "ms")),
                          worded("record each vowel for about a second"), place);
     if (r.heard.loudest < silence)
         throw InputError(worded("is silent"),
@@ -39,7 +34,7 @@ void require_sound(Recording const& r) {
     if (r.heard.stretches.empty())
         throw InputError(
             worded("has nothing that stands out from the background ({0})",
-                   clean((r.heard.loudest - r.heard.floor).value, "dB")),
+                   with_unit((r.heard.loudest - r.heard.floor).value, "dB")),
             worded(
                 "use a quieter room, hold the phone a hand's width beside the mouth, and leave a second of "
                 "silence first"),
@@ -50,12 +45,13 @@ void say_room(Recording const& r, Remarks& remarks) {
     if (!r.heard.room || r.heard.room->share < most_share) return;
     char length[40];
     std::snprintf(length, sizeof length, "%.1f s", in_seconds(r.heard.room->reverberation));
-    remarks.push_back({Remark::Kind::caution, worded("{0}: the room is reverberant ({1}, {2} of the sound), "
-                                                     "or the vowels fade out slowly; this makes the "
-                                                     "deviations wider; move the phone closer, use a room "
-                                                     "with carpets and curtains, and end each vowel "
-                                                     "cleanly",
-                                                     r.name, length, clean(100 * r.heard.room->share, "%"))});
+    remarks.push_back(
+        {Remark::Kind::caution, worded("{0}: the room is reverberant ({1}, {2} of the sound), "
+                                       "or the vowels fade out slowly; this makes the "
+                                       "deviations wider; move the phone closer, use a room "
+                                       "with carpets and curtains, and end each vowel "
+                                       "cleanly",
+                                       r.name, length, with_unit(100 * r.heard.room->share, "%"))});
 }
 
 /// A take on its way: what is needed until it is read.

@@ -12,10 +12,10 @@
 namespace vowelway::analysis {
 namespace {
 
-constexpr int order = 18;                                // two for each formant below 7 kHz, and four more
-constexpr Frequency highest = hertz(7000);               // files and resampling cut what lies above
-constexpr std::size_t most_takes = 8;                    // are looked at: they all say the same
-constexpr double shortest = 7, longest = 32, step = 0.5; // of a delay, samples at 16 kHz
+constexpr int order = 18;                  // two for each formant below 7 kHz, and four more
+constexpr Frequency highest = hertz(7000); // files and resampling cut what lies above
+constexpr std::size_t takes_looked_at = 8; // are looked at: they all say the same
+constexpr double shortest_delay = 7, longest_delay = 32, delay_step = 0.5; // of a delay, samples at 16 kHz
 constexpr double seen = 0.009, seen_in_few = 0.03;       // least gain of ln(error) by undoing a reflection
 constexpr std::size_t fewest = 3, few = 4;               // takes
 constexpr double above_others = 2;                       // times the gain of delays farther away
@@ -31,10 +31,10 @@ struct Gain {
     double mean = 0, share = 0;
 };
 
-class Search {
+class UndoSearch {
   public:
-    Search(std::vector<HeardTake> const& takes, Frequency band) : band_(band) {
-        auto const every = (takes.size() + most_takes - 1) / most_takes;
+    UndoSearch(std::vector<HeardTake> const& takes, Frequency band) : band_(band) {
+        auto const every = (takes.size() + takes_looked_at - 1) / takes_looked_at;
         for (std::size_t i = 0; i < takes.size(); i += std::max<std::size_t>(1, every)) {
             auto s = *takes[i].spectrum;
             double const mean = std::max(s.mean(hertz(0), band), 1e-300);
@@ -83,7 +83,7 @@ struct Candidate {
     Gain gain;
 };
 
-Candidate best_of(Search const& search, double delay, std::vector<double> const& strengths) {
+Candidate best_of(UndoSearch const& search, double delay, std::vector<double> const& strengths) {
     Candidate best{delay, 0, {}};
     for (double s : strengths) {
         auto const g = search.gain([&](Frequency f) { return response({samples(delay), s}, f); });
@@ -92,9 +92,10 @@ Candidate best_of(Search const& search, double delay, std::vector<double> const&
     return best;
 }
 
-std::optional<Reflection> reflection_of(Search const& search) {
+std::optional<Reflection> reflection_of(UndoSearch const& search) {
     std::vector<Candidate> all;
-    for (double d = shortest; d <= longest; d += step) all.push_back(best_of(search, d, {0.15, 0.3, 0.5}));
+    for (double d = shortest_delay; d <= longest_delay; d += delay_step)
+        all.push_back(best_of(search, d, {0.15, 0.3, 0.5}));
     auto best = all[1];
     for (std::size_t i = 1; i + 1 < all.size(); ++i) // inside the range: its ends take up what else is there
         if (all[i].gain.mean > best.gain.mean && all[i].gain.mean >= all[i - 1].gain.mean &&
@@ -128,7 +129,7 @@ std::optional<Reflection> reflection_of(Search const& search) {
 constexpr double least_fall = 5; // dB towards low frequencies: rooms have more noise there, not less
 constexpr double low_seen = 0.015;
 
-double decibels(double power) { return 10 * std::log10(std::max(power, 1e-16)); }
+double noise_decibels(double power) { return 10 * std::log10(std::max(power, 1e-16)); }
 
 /// Whether the noise falls towards low frequencies from the octave where it is strongest.
 bool noise_falls(PowerSpectrum const* noise) {
@@ -136,7 +137,7 @@ bool noise_falls(PowerSpectrum const* noise) {
     double most = 0;
     for (double f : {100, 150, 200, 300, 400, 600})
         most = std::max(most, noise->mean(hertz(f), hertz(2 * f)));
-    return decibels(most) - decibels(noise->mean(hertz(45), hertz(85))) > least_fall;
+    return noise_decibels(most) - noise_decibels(noise->mean(hertz(45), hertz(85))) > least_fall;
 }
 
 /// How badly a smooth slope times this low cut describes the noise below 1500 Hz, dB; and the noise is not
@@ -147,8 +148,9 @@ double misfit(PowerSpectrum const& noise, LowCut const& cut) {
         auto const f = noise.bin * static_cast<double>(k);
         if (f < hertz(50) || f > hertz(1500)) continue;
         double const x = std::log2(in_hertz(f)),
-                     y = decibels(noise.power[k]) -
-                         (cut.order > 0 ? decibels(1 / (1 + std::pow(cut.corner / f, 2 * cut.order))) : 0),
+                     y = noise_decibels(noise.power[k]) -
+                         (cut.order > 0 ? noise_decibels(1 / (1 + std::pow(cut.corner / f, 2 * cut.order)))
+                                        : 0),
                      w = 1 / in_hertz(f); // the same for each octave
         n += w, sx += w * x, sy += w * y, sxx += w * x * x, sxy += w * x * y, syy += w * y * y;
     }
@@ -159,7 +161,7 @@ double misfit(PowerSpectrum const& noise, LowCut const& cut) {
                                        n));
 }
 
-std::optional<LowCut> low_cut_of(Search const& search, PowerSpectrum const* noise, ProbeKind kind) {
+std::optional<LowCut> low_cut_of(UndoSearch const& search, PowerSpectrum const* noise, ProbeKind kind) {
     if (!noise_falls(noise) || (!noise && kind != ProbeKind::whisper)) return std::nullopt;
     std::optional<LowCut> best;
     double most = low_seen, least = noise ? 0.6 * misfit(*noise, {hertz(100), 0}) : 0;
@@ -180,7 +182,7 @@ std::optional<LowCut> low_cut_of(Search const& search, PowerSpectrum const* nois
 
 std::optional<Reflection> reflection_in(std::vector<HeardTake> const& takes, Frequency band) {
     if (takes.size() < fewest) return std::nullopt; // one vowel, or one note, may look like that by itself
-    return reflection_of(Search(takes, std::min(band, highest)));
+    return reflection_of(UndoSearch(takes, std::min(band, highest)));
 }
 
 Processing processing_of(std::vector<HeardTake> const& takes, PowerSpectrum const* noise, ProbeKind kind,
@@ -191,7 +193,7 @@ Processing processing_of(std::vector<HeardTake> const& takes, PowerSpectrum cons
     if (takes.empty()) return found;
     if (reflection && kind != ProbeKind::whisper)
         found.reflection->gain_sd = std::hypot(reflection->gain_sd, of_pulses);
-    found.low_cut = low_cut_of(Search(takes, std::min(band, highest)), noise, kind);
+    found.low_cut = low_cut_of(UndoSearch(takes, std::min(band, highest)), noise, kind);
     found.levelled = is_levelled(takes, kind);
     return found;
 }

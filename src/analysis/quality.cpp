@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/analysis/quality.hpp"
+
+#include "analysis/with_unit.hpp"
 #include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
 namespace vowelway::analysis {
 namespace {
@@ -17,18 +18,14 @@ constexpr double most_unsteady = 3.5; // dB
 constexpr double short_steady = 0.3;  // s
 constexpr double clearly_high = 1.3;  // spreads of the expectation
 constexpr double clearly_back = -1.5;
-constexpr std::size_t bands = 16;
+constexpr std::size_t scanned_bands = 16;
 
-std::string number(double value, char const* unit) {
-    char text[40];
-    std::snprintf(text, sizeof text, "%.0f %s", value, unit);
-    return text;
-}
-
-double decibels(double power) { return 10 * std::log10(std::max(power, 1e-14)); }
+double level_decibels(double power) { return 10 * std::log10(std::max(power, 1e-14)); }
 
 /// Level around a frequency, of a band a fifth of an octave to each side.
-double level_around(PowerSpectrum const& s, Frequency f) { return decibels(s.mean(0.87 * f, 1.15 * f)); }
+double level_around(PowerSpectrum const& s, Frequency f) {
+    return level_decibels(s.mean(0.87 * f, 1.15 * f));
+}
 
 void judge_levels(ProbeQuality& q, ProbeEvidence const& e, PowerSpectrum const& spectrum) {
     auto const low = e.reading.formants[0] ? e.reading.formants[0]->centre : e.expectation.formants[0].centre;
@@ -40,24 +37,24 @@ void judge_levels(ProbeQuality& q, ProbeEvidence const& e, PowerSpectrum const& 
         q.low_above_floor = Decibels{low_level - level_around(*e.noise, low)};
         q.high_above_floor = Decibels{high_level - level_around(*e.noise, high)};
     }
-    std::array<double, bands> levels{};
+    std::array<double, scanned_bands> levels{};
     double const highest = 1.15 * in_hertz(e.expectation.formants[2].centre);
     double filled = 0, sx = 0, sy = 0, sxx = 0, sxy = 0;
-    double const top = decibels(*std::max_element(spectrum.power.begin(), spectrum.power.end()));
-    for (std::size_t b = 0; b < bands; ++b) {
+    double const top = level_decibels(*std::max_element(spectrum.power.begin(), spectrum.power.end()));
+    for (std::size_t b = 0; b < scanned_bands; ++b) {
         auto const edge = [&](std::size_t k) {
-            return hertz(200 * std::pow(highest / 200, static_cast<double>(k) / bands));
+            return hertz(200 * std::pow(highest / 200, static_cast<double>(k) / scanned_bands));
         };
-        levels[b] = decibels(spectrum.mean(edge(b), edge(b + 1)));
+        levels[b] = level_decibels(spectrum.mean(edge(b), edge(b + 1)));
         double const floor =
-            e.noise ? decibels(e.noise->mean(edge(b), edge(b + 1))) + barely_audible : top - 60;
+            e.noise ? level_decibels(e.noise->mean(edge(b), edge(b + 1))) + barely_audible : top - 60;
         filled += levels[b] > floor;
         auto const x = static_cast<double>(b);
         sx += x, sy += levels[b], sxx += x * x, sxy += x * levels[b];
     }
-    q.filled = filled / bands;
-    double const slope = (bands * sxy - sx * sy) / (bands * sxx - sx * sx);
-    for (std::size_t b = 0; b < bands; ++b) levels[b] -= slope * static_cast<double>(b);
+    q.filled = filled / scanned_bands;
+    double const slope = (scanned_bands * sxy - sx * sy) / (scanned_bands * sxx - sx * sx);
+    for (std::size_t b = 0; b < scanned_bands; ++b) levels[b] -= slope * static_cast<double>(b);
     auto const [least, most] = std::minmax_element(levels.begin(), levels.end());
     q.relief = {*most - *least};
 }
@@ -86,7 +83,7 @@ void judge_source(ProbeQuality& q, ProbeEvidence const& e) {
         int count = 0;
         for (double at = 0.87 * in_hertz(around); at <= 1.15 * in_hertz(around); at += 20, ++count)
             sum += expected_power({*f[0], *f[1], *f[2]}, e.expectation.spacing, at);
-        return decibels(sum / count * 1e-6);
+        return level_decibels(sum / count * 1e-6);
     };
     q.source_balance = Decibels{q.balance.value - (expected(f[0]->centre) - expected(f[1]->centre))};
 }
@@ -149,7 +146,7 @@ ProbeQuality judge(ProbeEvidence const& e) {
     if (low_weak && high_weak)
         tell(K::noisy,
              worded("the sound hardly rises above the background ({0})",
-                    number(q.low_above_floor->value, "dB")),
+                    with_unit(q.low_above_floor->value, "dB")),
              worded("a quieter room, the phone at a hand's width beside the mouth"));
     else if (!e.reading.formants[0] || low_weak)
         tell(K::low_missing, worded("the low resonance does not stand out"),
@@ -158,21 +155,21 @@ ProbeQuality judge(ProbeEvidence const& e) {
                  : worded("a softer, lower creak with the jaw as for singing"));
     else if (!e.reading.formants[1] || high_weak || q.balance.value > most_balance)
         tell(K::high_missing,
-             e.reading.formants[1]
-                 ? worded("the high resonance is weak ({0} below the low one)", number(q.balance.value, "dB"))
-                 : worded("the high resonance is weak"),
+             e.reading.formants[1] ? worded("the high resonance is weak ({0} below the low one)",
+                                            with_unit(q.balance.value, "dB"))
+                                   : worded("the high resonance is weak"),
              worded("keep the sides of the tongue at the upper teeth and the sound forward, as in a clear "
                     "spoken vowel"));
     if (q.filled < least_filled)
-        tell(K::narrow, worded("only {0} of the spectrum is excited", number(100 * q.filled, "%")),
+        tell(K::narrow, worded("only {0} of the spectrum is excited", with_unit(100 * q.filled, "%")),
              e.excitation.kind == ProbeKind::sung ? worded("creak on the vowel instead of singing it")
                                                   : worded("more breath, open lips, no hissing"));
     if (q.unsteadiness.value > most_unsteady)
         tell(K::unsteady,
-             worded("the vowel moves ({0} from moment to moment)", number(q.unsteadiness.value, "dB")),
+             worded("the vowel moves ({0} from moment to moment)", with_unit(q.unsteadiness.value, "dB")),
              worded("hold jaw, lips and tongue still for a second"));
     if (in_seconds(q.length) < short_steady)
-        tell(K::short_, worded("only {0} are steady", number(1000 * in_seconds(q.length), "ms")),
+        tell(K::short_, worded("only {0} are steady", with_unit(1000 * in_seconds(q.length), "ms")),
              worded("hold it for a second"));
     auto const high = [&](std::size_t k) { return q.height[k] && *q.height[k] > clearly_high; };
     if (high(0) && high(1) && (high(2) || !q.height[2]))

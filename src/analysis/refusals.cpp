@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "analysis/refusals.hpp"
+
+#include "analysis/with_unit.hpp"
 #include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <array>
-#include <cstdio>
 
 namespace vowelway::analysis {
 namespace {
@@ -17,12 +18,6 @@ constexpr double plain_rise = 10;   // dB above them: noise is no excuse
 constexpr double most_movement = 4; // dB, from beginning to end
 constexpr double shortest_judged = 0.4; // s
 constexpr std::size_t fewest_takes = 3;
-
-std::string clean(double value, char const* unit) {
-    char text[40];
-    std::snprintf(text, sizeof text, "%.0f %s", value, unit);
-    return text;
-}
 
 /// Well above the pauses around F1 and F2: noise is no excuse.
 bool stands_out(ProbeQuality const& q) {
@@ -46,7 +41,7 @@ Refusal of_vowel(Take const& t) {
     if (moves(t))
         return {worded("it moves as speech or music does: only {0} are steady; hold jaw, lips and tongue "
                        "still for a second",
-                       clean(1000 * in_seconds(t.steady.span.length()), "ms")),
+                       with_unit(1000 * in_seconds(t.steady.span.length()), "ms")),
                 true};
     for (std::size_t k = 0; k < 2; ++k)
         if (m.formants[k]->sd / m.formants[k]->centre > unclear[k])
@@ -62,8 +57,8 @@ Refusal why_refused(Take const& t, Recording const& r) {
         return {worded("{0} at {1}: above {2} the harmonics lie too far apart to show the resonances between "
                        "them; creak, or "
                        "sing lower",
-                       reworded(to_string(t.excitation.kind)), clean(in_hertz(*t.excitation.rate), "Hz"),
-                       clean(in_hertz(highest_sung_probe), "Hz"))};
+                       reworded(to_string(t.excitation.kind)), with_unit(in_hertz(*t.excitation.rate), "Hz"),
+                       with_unit(in_hertz(highest_sung_probe), "Hz"))};
     if (m.frames == 0) return {worded("too short: hold the vowel for a second")};
     if (t.excitation.kind == ProbeKind::whisper && !r.heard.stands_out && r.cued.empty())
         return {worded("there is no pause to tell a whisper from the noise of the room; leave a second of "

@@ -9,8 +9,8 @@
 namespace vowelway::analysis {
 namespace {
 
-constexpr double step = 0.005;    // s
-constexpr std::size_t smooth = 3; // steps averaged
+constexpr double decay_step = 0.005; // s
+constexpr std::size_t smooth = 3;    // steps averaged
 constexpr double steady_before = 0.45, steady_until = 0.20,
                  followed = 0.4;            // s before the end, before it, after the stop
 constexpr double least_contrast_ratio = 30; // steady sound over background
@@ -50,10 +50,10 @@ Duration Room::like_noise_of(std::optional<Frequency> fo) const {
 std::optional<Room> dying_away(std::span<float const> samples, Frequency rate, std::size_t begin,
                                std::size_t end, std::size_t quiet) {
     double const hz = in_hertz(rate);
-    auto const length = static_cast<std::size_t>(std::lround(step * hz));
+    auto const length = static_cast<std::size_t>(std::lround(decay_step * hz));
     auto const back = std::min(end - begin, static_cast<std::size_t>(steady_before * hz));
     auto const from = end - back;
-    auto const steps = [](double s) { return static_cast<std::size_t>(std::lround(s / step)); };
+    auto const steps = [](double s) { return static_cast<std::size_t>(std::lround(s / decay_step)); };
     quiet = std::min({quiet, samples.size(), end + static_cast<std::size_t>(0.8 * hz)});
     if (quiet < end + static_cast<std::size_t>(0.1 * hz) || back < static_cast<std::size_t>(0.3 * hz))
         return std::nullopt;
@@ -72,7 +72,7 @@ std::optional<Room> dying_away(std::span<float const> samples, Frequency rate, s
     for (auto i = stop + skipped; i + smooth < p.size() && i < stop + steps(followed); ++i) {
         double const left = around(i) - background;
         if (left < above_background * background) break;
-        double const x = static_cast<double>(i - stop) * step, y = std::log(left / steady);
+        double const x = static_cast<double>(i - stop) * decay_step, y = std::log(left / steady);
         n += 1, sx += x, sy += y, sxx += x * x, sxy += x * y;
     }
     if (n < least_steps) return dry;

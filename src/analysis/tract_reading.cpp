@@ -15,7 +15,7 @@ Shift shared(double mean, double sd) {
     return {hertz(mean), hertz(half), hertz(half)};
 }
 
-double square(Frequency f) { return in_hertz(f) * in_hertz(f); }
+double squared(Frequency f) { return in_hertz(f) * in_hertz(f); }
 
 /// Mean and deviation of a normal distribution of which only what lies above `low` is possible.
 std::pair<double, double> above(double mean, double sd, double low) {
@@ -28,7 +28,7 @@ std::pair<double, double> above(double mean, double sd, double low) {
 
 } // namespace
 
-Frequency Shift::sd() const { return hertz(std::sqrt(square(singer_sd) + square(vowel_sd))); }
+Frequency Shift::sd() const { return hertz(std::sqrt(squared(singer_sd) + squared(vowel_sd))); }
 
 ProbeShifts published_shift(ProbeKind kind) {
     switch (kind) {
@@ -59,7 +59,7 @@ TractReading tract_reading(FormantReading const& measured, Vowel const& vowel, P
         if (!formant) continue;
         auto const& shift = shifts.of[k];
         double centre = in_hertz(formant->centre - shift.mean);
-        double sd = std::sqrt(square(formant->sd) + square(shift.sd()));
+        double sd = std::sqrt(squared(formant->sd) + squared(shift.sd()));
         if (k == 0) std::tie(centre, sd) = above(centre, sd, in_hertz(lowest_first_resonance));
         reading.resonances[k] = Resonance{hertz(centre), hertz(sd), false, std::nullopt};
     }
@@ -82,8 +82,9 @@ void learn_shifts(ProbeShifts& first, ProbeShifts& second, std::vector<ProbePair
     int used = 0;
     for (std::size_t k = 0; k < 3; ++k) {
         auto &sa = first.of[k], &sb = second.of[k];
-        double va = square(sa.singer_sd), vb = square(sb.singer_sd), both = 0; // covariance of the two means
-        double const own = square(sa.vowel_sd) + square(sb.vowel_sd);
+        double va = squared(sa.singer_sd), vb = squared(sb.singer_sd),
+               both = 0; // covariance of the two means
+        double const own = squared(sa.vowel_sd) + squared(sb.vowel_sd);
         int here = 0;
         for (auto const& pair : pairs) {
             auto const &a = pair.first.formants[k], &b = pair.second.formants[k];
@@ -91,7 +92,7 @@ void learn_shifts(ProbeShifts& first, ProbeShifts& second, std::vector<ProbePair
             ++here;
             double const surprise = in_hertz((a->centre - b->centre) - (sa.mean - sb.mean));
             double const of_a = va - both, of_b = both - vb; // covariance of each mean with the difference
-            double const total = of_a - of_b + own + square(a->sd) + square(b->sd);
+            double const total = of_a - of_b + own + squared(a->sd) + squared(b->sd);
             sa.mean += hertz(of_a / total * surprise);
             sb.mean += hertz(of_b / total * surprise);
             va -= of_a * of_a / total;

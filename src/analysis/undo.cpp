@@ -11,13 +11,12 @@
 namespace vowelway::analysis {
 namespace {
 
-constexpr double pi = std::numbers::pi;
 constexpr double most_undone = 0.01; // of the power: 20 dB
 
 using Complex = std::complex<double>;
 
 Complex of_reflection(Reflection const& r, Frequency f) {
-    return 1.0 + r.gain * std::polar(1.0, -2 * pi * in_hertz(f) * in_seconds(r.delay));
+    return 1.0 + r.gain * std::polar(1.0, -2 * std::numbers::pi * in_hertz(f) * in_seconds(r.delay));
 }
 
 /// Of the analogue Butterworth filter: the product over its poles on the unit circle.
@@ -25,7 +24,7 @@ Complex of_low_cut(LowCut const& c, Frequency f) {
     Complex const s{0, f / c.corner};
     Complex all = 1;
     for (int k = 0; k < c.order; ++k)
-        all *= s / (s - std::polar(1.0, pi * (0.5 + (2 * k + 1) / (2.0 * c.order))));
+        all *= s / (s - std::polar(1.0, std::numbers::pi * (0.5 + (2 * k + 1) / (2.0 * c.order))));
     double const size = std::abs(all), least = std::sqrt(most_undone);
     return size >= least ? all : size > 0 ? all * (least / size) : Complex(least);
 }

@@ -15,12 +15,12 @@ namespace {
 constexpr double felt = 0.15;        // of a gesture's travel: less is "very slightly" and is left alone
 constexpr double sure_enough = 0.75; // of the draws
 constexpr std::size_t most_in_a_phrase = 2; // nobody thinks of more in one breath
-constexpr double long_note = 1.0, long_enough = 0.6, exposed_note = 0.35; // seconds
+constexpr double held_note = 1.0, long_enough = 0.6, exposed_note = 0.35; // seconds
 
-double length_of(Plan const& plan, std::size_t note) { return in_seconds(plan.passage.notes[note].length); }
+double seconds_of(Plan const& plan, std::size_t note) { return in_seconds(plan.passage.notes[note].length); }
 
 /// Notes next to each other in a phrase that ask for one and the same.
-struct Run {
+struct PencilRun {
     std::size_t from = 0, last = 0;
     std::size_t lead = 0; ///< its peak of the phrase, else its longest note
     double sung = 0;      ///< seconds
@@ -34,25 +34,25 @@ bool to_do(Plan const& plan, std::size_t note) {
            std::abs(d->gestures.front().amount) >= felt;
 }
 
-bool asks_the_same(Plan const& plan, Run const& run, std::size_t note) {
+bool asks_the_same(Plan const& plan, PencilRun const& run, std::size_t note) {
     return run.last + 1 == note && plan.notes[run.from].vowel == plan.notes[note].vowel &&
            plan.notes[run.from].decision->target.shade == plan.notes[note].decision->target.shade &&
            run.words == in_short(plan.notes[note].decision->gestures);
 }
 
-std::vector<Run> runs_of(Plan const& plan, PhraseNotes const& phrase) {
-    std::vector<Run> runs;
+std::vector<PencilRun> runs_of(Plan const& plan, PhraseNotes const& phrase) {
+    std::vector<PencilRun> runs;
     for (std::size_t i = phrase.from; i < phrase.to; ++i) {
         if (!to_do(plan, i)) continue;
         if (runs.empty() || !asks_the_same(plan, runs.back(), i))
             runs.push_back({i, i, i, 0, false, in_short(plan.notes[i].decision->gestures)});
         auto& run = runs.back();
         run.last = i;
-        run.sung += length_of(plan, i);
-        if (i == phrase.peak && length_of(plan, i) >= exposed_note) {
+        run.sung += seconds_of(plan, i);
+        if (i == phrase.peak && seconds_of(plan, i) >= exposed_note) {
             run.exposed = true;
             run.lead = i;
-        } else if (!run.exposed && length_of(plan, i) > length_of(plan, run.lead))
+        } else if (!run.exposed && seconds_of(plan, i) > seconds_of(plan, run.lead))
             run.lead = i;
     }
     return runs;
@@ -63,29 +63,31 @@ bool is_sure(Plan const& plan, std::size_t note) {
 }
 
 /// A short note is not worth a sign, and what is unsure only where there is time to try it.
-bool worth_pencil(Plan const& plan, Run const& run) {
-    return is_sure(plan, run.lead) ? run.exposed || run.sung >= long_enough : run.sung >= long_note;
+bool worth_pencil(Plan const& plan, PencilRun const& run) {
+    return is_sure(plan, run.lead) ? run.exposed || run.sung >= long_enough : run.sung >= held_note;
 }
 
-bool worth_watching(Plan const& plan, Run const& run) {
-    bool const is_long = length_of(plan, run.lead) >= long_note;
+bool worth_watching(Plan const& plan, PencilRun const& run) {
+    bool const is_long = seconds_of(plan, run.lead) >= held_note;
     return worth_pencil(plan, run) && (is_long || (run.exposed && is_sure(plan, run.lead)));
 }
 
-double weight_of(Plan const& plan, Run const& run) {
+double weight_of(Plan const& plan, PencilRun const& run) {
     double const amount = std::abs(plan.notes[run.lead].decision->gestures.front().amount);
-    return std::sqrt(std::min(4.0, length_of(plan, run.lead))) * (run.exposed ? 1.5 : 1) *
+    return std::sqrt(std::min(4.0, seconds_of(plan, run.lead))) * (run.exposed ? 1.5 : 1) *
            (0.5 + std::min(1.0, amount)) * (is_sure(plan, run.lead) ? 1 : 0.6);
 }
 
 /// Those of a phrase worth a pencil, the weightiest of them, in the order sung.
-std::vector<Run> chosen_of(Plan const& plan, PhraseNotes const& phrase) {
+std::vector<PencilRun> chosen_of(Plan const& plan, PhraseNotes const& phrase) {
     auto runs = runs_of(plan, phrase);
-    std::erase_if(runs, [&](Run const& run) { return !worth_pencil(plan, run); });
-    std::stable_sort(runs.begin(), runs.end(),
-                     [&](Run const& a, Run const& b) { return weight_of(plan, a) > weight_of(plan, b); });
+    std::erase_if(runs, [&](PencilRun const& run) { return !worth_pencil(plan, run); });
+    std::stable_sort(runs.begin(), runs.end(), [&](PencilRun const& a, PencilRun const& b) {
+        return weight_of(plan, a) > weight_of(plan, b);
+    });
     if (runs.size() > most_in_a_phrase) runs.erase(runs.begin() + most_in_a_phrase, runs.end());
-    std::sort(runs.begin(), runs.end(), [](Run const& a, Run const& b) { return a.from < b.from; });
+    std::sort(runs.begin(), runs.end(),
+              [](PencilRun const& a, PencilRun const& b) { return a.from < b.from; });
     return runs;
 }
 
@@ -97,7 +99,7 @@ std::optional<Vowel> vowel_to_write(Plan const& plan, std::size_t note) {
 }
 
 /// Adds the mark of a run to those of its phrase; where it would say what was just said, that goes on.
-void pencil_run(Plan const& plan, Run const& run, std::string& said, std::vector<PencilMark>& marks) {
+void pencil_run(Plan const& plan, PencilRun const& run, std::string& said, std::vector<PencilMark>& marks) {
     PencilMark mark{.note = run.from, .last = run.last, .vowel = vowel_to_write(plan, run.from)};
     if (run.words != said) mark.words = run.words;
     mark.sure = is_sure(plan, run.lead);
@@ -114,7 +116,7 @@ bool same_place(Plan const& plan, Watched const& w, std::size_t lead, std::strin
            a.decision->target.shade == b.decision->target.shade && w.words == words;
 }
 
-void watch(Plan const& plan, Run const& run, std::vector<Watched>& list) {
+void watch(Plan const& plan, PencilRun const& run, std::vector<Watched>& list) {
     double const weight = weight_of(plan, run);
     for (auto& w : list)
         if (same_place(plan, w, run.lead, run.words)) {
@@ -130,8 +132,8 @@ bool turn_worth_pencil(Plan const& plan, PhraseNotes const& phrase, std::size_t 
     auto const range = plan.singer.range.value_or(plan.range);
     double const low = range.low.key_number(), high = range.high.key_number();
     auto const& sung = plan.passage.notes[note];
-    bool const heard = length_of(plan, note) >= long_enough ||
-                       (note == phrase.peak && length_of(plan, note) >= exposed_note);
+    bool const heard = seconds_of(plan, note) >= long_enough ||
+                       (note == phrase.peak && seconds_of(plan, note) >= exposed_note);
     return heard && sung.spelled.key_number() >= low + (high - low) / 3;
 }
 

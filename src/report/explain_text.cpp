@@ -18,11 +18,6 @@ using report::number;
 using report::rounded;
 using enum Table::Align;
 
-std::string resonance(Resonance const& r) {
-    return fmt::format("{} ±{}{}", number(rounded(in_hertz(r.centre), 10)),
-                       number(rounded(in_hertz(r.sd), 5)), r.sd_assumed ? "*" : "");
-}
-
 std::string heading(plan::NoteExplanation const& e) {
     std::string out =
         e.title.empty() ? "" : e.title + (e.composer.empty() ? "" : " (" + e.composer + ")") + "\n";

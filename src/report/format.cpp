@@ -25,4 +25,9 @@ std::string pitch_with_uncertainty(Tuning const& tuning, Pitch pitch, Cents sd) 
     return fmt::format("{} ±{} c", name.str(), number(rounded(sd.value, 5)));
 }
 
+std::string resonance(Resonance const& r) {
+    return fmt::format("{} ±{}{}", number(rounded(in_hertz(r.centre), 10)),
+                       number(rounded(in_hertz(r.sd), 5)), r.sd_assumed ? "*" : "");
+}
+
 } // namespace vowelway::report

@@ -24,4 +24,7 @@ std::string signed_semitones(Cents interval);
 /// semitone.
 std::string pitch_with_uncertainty(Tuning const& tuning, Pitch pitch, Cents sd);
 
+/// "620 ±35", "620 ±35*" where the deviation is assumed: Hz, rounded.
+std::string resonance(Resonance const& r);
+
 } // namespace vowelway::report

@@ -11,7 +11,7 @@ namespace vowelway::report {
 
 namespace {
 
-std::string heading(plan::Plan const& plan) {
+std::string lesson_heading(plan::Plan const& plan) {
     auto const& p = plan.passage;
     std::string out = p.title.empty() ? worded("Lesson") : p.title;
     if (!p.composer.empty()) out += " (" + p.composer + ")";
@@ -57,7 +57,7 @@ Json exercise_json(plan::Exercise const& exercise, plan::Plan const& plan) {
 } // namespace
 
 std::string lesson_text(plan::Lesson const& lesson) {
-    auto out = heading(lesson.plan) + "\n";
+    auto out = lesson_heading(lesson.plan) + "\n";
     for (auto const& line : lesson.in_brief) out += line + "\n";
     for (auto const& caution : lesson.cautions) out += caution + "\n";
     out += "\n" + worded("Phrases, the hardest first") + "\n";

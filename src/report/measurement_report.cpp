@@ -17,12 +17,12 @@ namespace {
 constexpr std::array all_kinds{analysis::ProbeKind::whisper, analysis::ProbeKind::creak,
                                analysis::ProbeKind::sung, analysis::ProbeKind::spoken};
 
-double tenth(double v) { return std::round(10 * v) / 10; }
+double to_tenths(double v) { return std::round(10 * v) / 10; }
 double thousandth(double v) { return std::round(1000 * v) / 1000; }
 double hundredth(double v) { return std::round(100 * v) / 100; }
 
 template <class T> Json or_null(std::optional<T> const& v) {
-    return v ? Json(tenth(v->value)) : Json(nullptr);
+    return v ? Json(to_tenths(v->value)) : Json(nullptr);
 }
 
 Json formants_json(analysis::FormantReading const& r) {
@@ -30,9 +30,9 @@ Json formants_json(analysis::FormantReading const& r) {
     for (std::size_t k = 0; k < 3; ++k)
         if (auto const& f = r.formants[k]) {
             auto const n = std::to_string(k + 1);
-            j["F" + n + "_hz"] = tenth(in_hertz(f->centre));
-            j["F" + n + "_sd_hz"] = tenth(in_hertz(f->sd));
-            j["B" + n + "_hz"] = tenth(in_hertz(f->bandwidth));
+            j["F" + n + "_hz"] = to_tenths(in_hertz(f->centre));
+            j["F" + n + "_sd_hz"] = to_tenths(in_hertz(f->sd));
+            j["B" + n + "_hz"] = to_tenths(in_hertz(f->bandwidth));
         }
     return j;
 }
@@ -42,8 +42,8 @@ Json tract_json(analysis::TractReading const& t) {
     for (std::size_t k = 0; k < 3; ++k)
         if (auto const& r = t.resonances[k]) {
             auto const n = std::to_string(k + 1);
-            j["fR" + n + "_hz"] = tenth(in_hertz(r->centre));
-            j["fR" + n + "_sd_hz"] = tenth(in_hertz(r->sd));
+            j["fR" + n + "_hz"] = to_tenths(in_hertz(r->centre));
+            j["fR" + n + "_sd_hz"] = to_tenths(in_hertz(r->sd));
         }
     j["close_whisper"] = t.close_whisper;
     return j;
@@ -61,11 +61,11 @@ Json quality_json(analysis::ProbeQuality const& q) {
     for (auto const& h : q.height) heights.push_back(h ? Json(hundredth(*h)) : Json(nullptr));
     return {{"low_above_floor_db", or_null(q.low_above_floor)},
             {"high_above_floor_db", or_null(q.high_above_floor)},
-            {"balance_db", tenth(q.balance.value)},
+            {"balance_db", to_tenths(q.balance.value)},
             {"source_balance_db", or_null(q.source_balance)},
             {"filled", hundredth(q.filled)},
-            {"relief_db", tenth(q.relief.value)},
-            {"unsteadiness_db", tenth(q.unsteadiness.value)},
+            {"relief_db", to_tenths(q.relief.value)},
+            {"unsteadiness_db", to_tenths(q.unsteadiness.value)},
             {"height_sd", heights},
             {"findings", findings_json(q.findings)}};
 }
@@ -80,7 +80,7 @@ Json take_json(analysis::Take const& t, std::vector<std::string> const& files) {
             {"probe", to_string(t.excitation.kind)},
             {"probe_probability", thousandth(t.excitation.probability)},
             {"rate_hz", t.excitation.rate && t.excitation.kind != analysis::ProbeKind::whisper
-                            ? Json(tenth(in_hertz(*t.excitation.rate)))
+                            ? Json(to_tenths(in_hertz(*t.excitation.rate)))
                             : Json(nullptr)},
             {"frames", t.measured.frames},
             {"settings", t.measured.settings},
@@ -143,8 +143,8 @@ Json measurement_parts(analysis::Measurements const& m, std::vector<std::string>
         Json one = Json::object();
         for (std::size_t k = 0; k < 3; ++k) {
             auto const n = "fR" + std::to_string(k + 1);
-            one[n + "_hz"] = tenth(in_hertz(s.of[k].mean));
-            one[n + "_sd_hz"] = tenth(in_hertz(s.of[k].sd()));
+            one[n + "_hz"] = to_tenths(in_hertz(s.of[k].mean));
+            one[n + "_sd_hz"] = to_tenths(in_hertz(s.of[k].sd()));
         }
         one["pairs"] = s.pairs;
         j["shift"][std::string(to_string(kind))] = one;
@@ -152,8 +152,8 @@ Json measurement_parts(analysis::Measurements const& m, std::vector<std::string>
     j["lesson"] = Json::array();
     for (auto const& p : m.lesson)
         j["lesson"].push_back({{"kind", to_string(p.kind)},
-                               {"size", tenth(p.size)},
-                               {"sd", tenth(p.sd)},
+                               {"size", to_tenths(p.size)},
+                               {"sd", to_tenths(p.sd)},
                                {"says", p.says},
                                {"try", p.tries.empty() ? Json(nullptr) : Json(p.tries)}});
     j["order"] = m.order ? order_json(*m.order) : Json(nullptr);

@@ -102,7 +102,7 @@ void put_pitch(Json& out, Tuning const& tuning, Pitch pitch) {
     out["cents"] = rounded(name.deviation.value, 0.1);
 }
 
-Json crossing_json(plan::Crossing const& c, Tuning const& tuning) {
+Json point_json(plan::Crossing const& c, Tuning const& tuning) {
     Json out{{"harmonic", c.harmonic.number}, {"resonance", c.resonance.number}};
     put_pitch(out, tuning, c.pitch);
     out["sd_cents"] = rounded(c.sd.value, 0.1);
@@ -118,11 +118,11 @@ Json vowel_json(plan::VowelPlan const& v, Tuning const& tuning) {
     if (r.r4) put_resonance(out, 4, *r.r4);
     out["estimated"] = r.estimated;
     if (r.estimated) out["origin"] = r.origin;
-    out["turning"] = crossing_json(v.turning, tuning);
+    out["turning"] = point_json(v.turning, tuning);
     put_pitch(out["turns_over"], tuning, v.turns_over);
-    out["meeting"] = crossing_json(v.meeting, tuning);
+    out["meeting"] = point_json(v.meeting, tuning);
     out["crossings"] = Json::array();
-    for (auto const& c : v.crossings) out["crossings"].push_back(crossing_json(c, tuning));
+    for (auto const& c : v.crossings) out["crossings"].push_back(point_json(c, tuning));
     if (v.passive_range) {
         auto const& p = *v.passive_range;
         Json range;

@@ -31,7 +31,7 @@ std::string spoken(Vowel const& vowel) {
     return ascii == ipa ? ipa : ipa + " (X-SAMPA " + ascii + ")";
 }
 
-std::string heading(plan::Plan const& plan) {
+std::string linear_heading(plan::Plan const& plan) {
     auto const& p = plan.passage;
     std::string out = p.title.empty() ? worded("Plan of the range {0}", plan.range.str()) : p.title;
     if (!p.composer.empty()) out += ", " + worded("by {0}", p.composer);
@@ -94,7 +94,7 @@ std::string phrases(plan::Plan const& plan, plan::Pencil const& pencil) {
 
 std::string plan_linear(plan::Plan const& plan) {
     auto const pencil = plan::pencil_of(plan);
-    auto out = heading(plan);
+    auto out = linear_heading(plan);
     if (!plan.notes.empty()) out += summary_of(plan, pencil) + "\n";
     for (auto const& caution : pencil.cautions) out += caution + "\n";
     out += vowels(plan) + phrases(plan, pencil);

@@ -25,11 +25,6 @@ using report::pitch_with_uncertainty;
 using report::rounded;
 
 // Resonances are never known finer than about 10 Hz (Kewley-Port & Watson 1994: a listener's limit too).
-std::string resonance(Resonance const& r) {
-    return fmt::format("{} ±{}{}", number(rounded(in_hertz(r.centre), 10)),
-                       number(rounded(in_hertz(r.sd), 5)), r.sd_assumed ? "*" : "");
-}
-
 std::string heading(plan::Plan const& plan) {
     auto const& p = plan.passage;
     std::string out = p.title.empty() ? worded("Plan of the range {0}", plan.range.str()) : p.title;

@@ -16,7 +16,7 @@ using report::pitch_with_uncertainty;
 using report::rounded;
 using Json = nlohmann::ordered_json;
 
-std::string hertz_of(Resonance const& r) {
+std::string hertz_to_five(Resonance const& r) {
     return fmt::format("{} ±{}{}", number(rounded(in_hertz(r.centre), 5)), number(rounded(in_hertz(r.sd), 5)),
                        r.sd_assumed ? "*" : "");
 }
@@ -68,7 +68,7 @@ std::string resonance_table(Singer const& singer) {
         std::vector<std::string> cells{v.vowel.ipa() + (v.estimated ? "?" : "")};
         for (int k = 1; k <= count; ++k) {
             auto const r = v.get({k});
-            cells.push_back(r ? hertz_of(*r) : "");
+            cells.push_back(r ? hertz_to_five(*r) : "");
             cells.push_back(r ? pitch_with_uncertainty(singer.tuning, Pitch(r->centre), r->sd_cents()) : "");
             assumed = assumed || (r && r->sd_assumed);
         }

@@ -5,7 +5,7 @@
 namespace vowelway::chart {
 namespace {
 
-constexpr double em = 1000; // of the outlines
+constexpr double outline_em = 1000; // of the outlines
 
 /// What tells a face from another: the font without its size.
 std::string face_of(PangoFont* font) {
@@ -49,7 +49,7 @@ Path PangoText::outline(SetText::Letter const& letter) const {
     cairo_font_options_set_hint_style(options.get(), CAIRO_HINT_STYLE_NONE);
     cairo_set_font_options(cr.get(), options.get());
     cairo_set_font_face(cr.get(), cairo_scaled_font_get_font_face(scaled));
-    cairo_set_font_size(cr.get(), em);
+    cairo_set_font_size(cr.get(), outline_em);
     cairo_glyph_t const at{letter.form, 0, 0};
     cairo_glyph_path(cr.get(), &at, 1);
     Handle<cairo_path_t, cairo_path_destroy> const path(cairo_copy_path(cr.get()));

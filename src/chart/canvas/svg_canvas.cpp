@@ -12,7 +12,7 @@
 namespace vowelway::chart {
 namespace {
 
-constexpr double em = 1000; // of the outlines
+constexpr double svg_em = 1000; // of the outlines
 
 /// A number of `unit`ths, as short as SVG reads it; a sign or a point divides it from the one before.
 void put(std::string& out, long value, int unit) {
@@ -155,9 +155,9 @@ void SvgCanvas::text(Point at, std::string_view utf8, TextStyle const& style) {
     flush();
     auto const* const forms = text_->forms();
     if (!forms) return plain_text(at, utf8, style);
-    double const unit = em / style.size; // outline units in a point
+    double const unit = svg_em / style.size; // outline units in a point
     body_ += fmt::format("<g fill=\"{}\" transform=\"translate({} {})scale({:.4g})\">",
-                         hex((*theme_)[style.color]), number(at.x), number(at.y), style.size / em);
+                         hex((*theme_)[style.color]), number(at.x), number(at.y), style.size / svg_em);
     auto const set = forms->set(utf8, style);
     for (auto const& letter : set.letters) {
         auto const name = glyph(*forms, letter);
@@ -194,7 +194,7 @@ std::string SvgCanvas::document(Size page, std::string_view title, std::string_v
                        "font-size=\"{:g}\" stroke-miterlimit=\"10\">\n{}</g>\n</svg>\n",
                        number(page.width * theme_->size), number(page.height * theme_->size),
                        number(page.width), number(page.height), escaped_for_xml(title),
-                       escaped_for_xml(description), outlines_, em, body_);
+                       escaped_for_xml(description), outlines_, svg_em, body_);
 }
 
 std::vector<Document> as_svg(std::span<Page const> pages, TextMeasurer const& text, Theme const& theme,

@@ -16,7 +16,7 @@
 namespace vowelway::chart {
 namespace {
 
-constexpr double line_height = 12;
+constexpr double lesson_line = 12;
 
 std::string with_again(plan::LessonPhrase const& phrase) {
     std::string out = phrase.bars;
@@ -33,7 +33,7 @@ double draw_phrases(Canvas& canvas, plan::Lesson const& lesson, double y, double
     for (std::size_t i = 0; i < lesson.phrases.size(); ++i) {
         auto const& phrase = lesson.phrases[i];
         auto const& m = canvas.measurer();
-        y += line_height + 1;
+        y += lesson_line + 1;
         canvas.write({0, y}, fmt::format("{}", i + 1), bold(type::body, ink::modify));
         auto const bars = fitted(m, with_again(phrase), plain(type::label, ink::soft), width * 0.55);
         double const room = width - words_x - m.measure(bars, plain(type::label)).advance - 8;

@@ -15,7 +15,7 @@
 namespace vowelway::chart {
 namespace {
 
-constexpr std::string_view sentence =
+constexpr std::string_view sentence_of_sheet =
     to_word("The voice's harmonics (lines) meet the resonances of the vowel "
             "(bands); where they do, its sound changes.");
 constexpr double between = 13, most_stretch = 24;  // vertical room between blocks
@@ -87,7 +87,7 @@ std::vector<Page> passage_sheet(plan::Plan const& plan, Size paper, TextMeasurer
     blocks.reserve(systems.size());
     for (auto const& system : systems) blocks.push_back(maker.make(system));
 
-    auto const title = head_of(plan, reworded(sentence));
+    auto const title = head_of(plan, reworded(sentence_of_sheet));
     double const page_height = paper.height - margin_top - margin_bottom;
     auto const headings = headings_of(plan, pencil, title, width, page_height, measurer, numbers);
     auto const sheets = assign(blocks, least_lane, headings, page_height);

@@ -17,8 +17,8 @@
 namespace vowelway::chart {
 namespace {
 
-constexpr double between = 16, most_between = 64; // vertical room between systems
-constexpr double most_larger = 1.5, step = 0.06;  // than on the other sheets
+constexpr double between_systems = 16, most_between = 64; // vertical room between systems
+constexpr double most_larger = 1.5, step = 0.06;          // than on the other sheets
 
 /// A page of the other sheets that is narrower than this holds so little that nothing is drawn larger.
 double least_larger(Size paper) { return std::clamp(paper.width / 480, 1.0, 1.2); }
@@ -58,8 +58,8 @@ std::vector<std::size_t> breaks_of(std::vector<Line> const& lines, double front,
     std::vector<std::size_t> first{0};
     double used = front;
     for (std::size_t i = 0; i < lines.size(); ++i) {
-        double const need = lines[i].height() + between;
-        if (i > first.back() && used + need > height + between) {
+        double const need = lines[i].height() + between_systems;
+        if (i > first.back() && used + need > height + between_systems) {
             first.push_back(i);
             used = 0;
         }
@@ -83,9 +83,10 @@ std::vector<std::size_t> even_breaks(std::vector<Line> const& lines, double fron
 void place(std::vector<Line> const& lines, std::size_t from, std::size_t to, double y, Page& page) {
     double const bottom = endless(page.size) ? y : page.size.height - margin_bottom;
     double used = 0;
-    for (std::size_t i = from; i < to; ++i) used += lines[i].height() + between;
+    for (std::size_t i = from; i < to; ++i) used += lines[i].height() + between_systems;
     double const gaps = std::max<double>(1, static_cast<double>(to - from));
-    double const gap = between + std::clamp((bottom - y - used) / gaps, 0.0, most_between - between);
+    double const gap =
+        between_systems + std::clamp((bottom - y - used) / gaps, 0.0, most_between - between_systems);
     for (std::size_t i = from; i < to; ++i) {
         y += gap / 2;
         lines[i].drawing.replay(page.drawing, {margin_side, y - lines[i].top});

@@ -18,7 +18,7 @@
 namespace vowelway::chart {
 namespace {
 
-constexpr std::string_view sentence = to_word(
+constexpr std::string_view sentence_of_map = to_word(
     "Each vowel lies where its two lowest resonances are, in an ellipse of one standard deviation: open "
     "vowels below, "
     "front vowels at the left. The lines are the harmonics of the pitch; arrows show what to change.");
@@ -193,7 +193,7 @@ std::vector<Page> resonance_map(plan::Plan const& plan, Pitch pitch, Size paper,
     auto const& tuning = plan.passage.tuning;
     Page page{paper, Drawing(measurer)};
     auto& canvas = page.drawing;
-    auto title = head_of(plan, reworded(sentence));
+    auto title = head_of(plan, reworded(sentence_of_map));
     title.aside = worded("sung on {0}", tuning.name(pitch).str());
     draw_margins(canvas, title, worded("resonance map"), paper, 1, 1);
     Drawing head(measurer);

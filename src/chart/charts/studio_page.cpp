@@ -15,7 +15,7 @@
 namespace vowelway::chart {
 namespace {
 
-constexpr double line_height = 12.5, bar = 70;
+constexpr double studio_line = 12.5, bar = 70;
 
 /// Shares of hold, drift and change, side by side: blank, hatched, solid.
 void draw_shares(Canvas& canvas, Point at, plan::TimeShares const& time) {
@@ -31,13 +31,13 @@ double draw_song(Canvas& canvas, plan::KeysPlan const& song, double y, double wi
     auto const& m = canvas.measurer();
     auto const& best = song.recommended();
     double const key_x = width - 205;
-    y += line_height + 3;
+    y += studio_line + 3;
     auto const title = song.passage.title.empty() ? worded("Song") : song.passage.title;
     canvas.write({0, y}, fitted(m, title, bold(type::body), key_x - 8), bold(type::body));
     canvas.write({key_x, y}, fitted(m, plan::words_of_key(best.semitones), plain(type::body), 125),
                  plain(type::body));
     draw_shares(canvas, {width - bar, y}, best.demand.time);
-    y += line_height - 1;
+    y += studio_line - 1;
     auto const why = plan::against_as_written(song, plan::key_term_names.size());
     auto const below = why.empty() ? song.passage.composer : worded("as written: {0}", why);
     canvas.write({0, y}, fitted(m, below, plain(type::label, ink::soft), key_x - 8),
@@ -50,7 +50,7 @@ double draw_song(Canvas& canvas, plan::KeysPlan const& song, double y, double wi
 double draw_sheet(Canvas& canvas, StudioPage const& page, Head const& head, double width) {
     double y = draw_title(canvas, head, width) - 4;
     for (auto const& line : page.known)
-        y = paragraph(canvas, 0, y, width, line, plain(type::body), line_height);
+        y = paragraph(canvas, 0, y, width, line, plain(type::body), studio_line);
     if (page.songs.empty()) return y;
     y = draw_heading(canvas, 0, y + 10, width, worded("Songs, in the key that suits"));
     for (auto const& song : page.songs) y = draw_song(canvas, song, y, width);

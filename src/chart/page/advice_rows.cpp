@@ -13,8 +13,8 @@
 namespace vowelway::chart {
 namespace {
 
-constexpr double sign_size = 6.5, line_height = 10.5;
-constexpr double clear = 2.5; // half of what is between two words
+constexpr double advice_sign_size = 6.5, advice_line = 10.5;
+constexpr double clear_of_rows = 2.5; // half of what is between two words
 
 std::string shade_of(plan::Decision const& d) {
     return d.advice == plan::Advice::modify ? d.target.shade.quality().ipa() : std::string{};
@@ -48,8 +48,8 @@ std::vector<Run> runs_of(plan::Plan const& plan, std::vector<Sounding> const& so
 /// The sign of a run, and a line as long as its advice goes on. Returns where it ends.
 double draw_sign(Run const& run, double next, double y, Drawing& drawing) {
     auto const advice = run.decision->advice;
-    advice_sign(drawing, {run.from + sign_size / 2, y + 5}, sign_size, advice);
-    double const end = run.from + sign_size + 1.5, to = std::min(run.to, next - 3);
+    advice_sign(drawing, {run.from + advice_sign_size / 2, y + 5}, advice_sign_size, advice);
+    double const end = run.from + advice_sign_size + 1.5, to = std::min(run.to, next - 3);
     if (advice == plan::Advice::hold || to - end <= 4) return end;
     drawing.line(
         {end + 1, y + 5}, {to, y + 5},
@@ -86,12 +86,12 @@ class WordRows {
     /// room.
     std::optional<Point> take(double wish, double width) {
         if (width <= 0) return std::nullopt;
-        double const from = std::min(wish, limit_ - width), to = from + width + 2 * clear;
+        double const from = std::min(wish, limit_ - width), to = from + width + 2 * clear_of_rows;
         for (std::size_t row = 0; row < taken_.size(); ++row) {
             if (ranges::any_of(taken_[row], [&](auto const& t) { return from < t.second && t.first < to; }))
                 continue;
             taken_[row].emplace_back(from, to);
-            double const baseline = top_ + static_cast<double>(row + 1) * line_height - 2.5;
+            double const baseline = top_ + static_cast<double>(row + 1) * advice_line - 2.5;
             lowest_ = std::max(lowest_, baseline + 2.5);
             return Point{from, baseline};
         }

@@ -10,7 +10,7 @@
 namespace vowelway::chart {
 namespace {
 
-constexpr int most_harmonics = 24; // looked for in a lane
+constexpr int most_in_lane = 24; // looked for in a lane
 
 /// What is drawn of one sounding note.
 struct Bands {
@@ -109,7 +109,7 @@ void draw_harmonics(Canvas& canvas, plan::Plan const& plan, LaneScale const& sca
                     Sounding const* before) {
     auto const& passage = plan.passage;
     auto const bands = bands_of(plan, s.note);
-    for (int n = 1; n <= most_harmonics; ++n) {
+    for (int n = 1; n <= most_in_lane; ++n) {
         auto const f = frequency_of(Harmonic{n}, passage.notes[s.note].pitch);
         if (!scale.holds(f)) break;
         if (n > 2 && !matters(f, bands)) continue;
@@ -127,7 +127,7 @@ void draw_harmonics(Canvas& canvas, plan::Plan const& plan, LaneScale const& sca
 void draw_meetings(Canvas& canvas, Pitch pitch, LaneScale const& scale, Sounding const& s,
                    Bands const& bands) {
     double const x = std::min(s.head, s.to - 2);
-    for (int n = 1; n <= most_harmonics; ++n) {
+    for (int n = 1; n <= most_in_lane; ++n) {
         auto const f = frequency_of(Harmonic{n}, pitch);
         if (!scale.holds(f)) break;
         bool const first = within(f, bands.r1), second = within(f, bands.r2);

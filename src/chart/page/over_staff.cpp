@@ -12,7 +12,7 @@
 namespace vowelway::chart {
 namespace {
 
-constexpr double clear = 2.5; // between two labels
+constexpr double clear_of_staff = 2.5; // between two labels
 
 /// A label over the staff, with how it is set.
 struct Over {
@@ -36,7 +36,7 @@ void stack(Drawing& drawing, Over const& label, double width) {
     double const x = std::min(label.x, std::max(0.0, width - extent.advance));
     double const to = label.bracket_to.value_or(x + extent.advance);
     double const baseline =
-        drawing.top(x - clear, to + clear, -0.3 * space) - 3 - std::max(0.0, extent.below);
+        drawing.top(x - clear_of_staff, to + clear_of_staff, -0.3 * space) - 3 - std::max(0.0, extent.below);
     if (label.bracket_to) {
         double const y = baseline - extent.above - 2;
         drawing.stroke(Path().move({label.x, baseline + 1}).line({label.x, y}).line({to - 2, y}),

@@ -13,8 +13,8 @@
 namespace vowelway::chart {
 namespace {
 
-constexpr double vowel_size = 14, words_size = 9.5, sign_size = 9;
-constexpr double clear = 3; // round a mark
+constexpr double vowel_size = 14, words_size = 9.5, pencil_sign = 9;
+constexpr double clear_of_marks = 3; // round a mark
 
 TextStyle const vowel_style = bold(vowel_size, ink::modify);
 TextStyle const words_style = slanted(words_size, ink::modify);
@@ -32,7 +32,7 @@ Pencilled pencilled(plan::PencilMark const& mark, TextMeasurer const& m) {
     p.vowel_width = m.measure(p.vowel, vowel_style).advance;
     p.width = p.vowel_width + m.measure(p.words, words_style).advance;
     if (!p.vowel.empty() && !p.words.empty()) p.width += 4;
-    if (mark.turns) p.width = 1.2 * sign_size;
+    if (mark.turns) p.width = 1.2 * pencil_sign;
     return p;
 }
 
@@ -47,9 +47,9 @@ void draw_until(Point from, double to, Drawing& drawing) {
 void draw_mark(Pencilled const& p, double note, std::optional<double> until, double limit, Drawing& drawing) {
     double const left = std::max(0.0, std::min(note - head_half, limit - p.width));
     double const right = std::max(left + p.width, until.value_or(left));
-    double const baseline = drawing.top(left - clear, right + clear, -0.5 * space) - 4;
+    double const baseline = drawing.top(left - clear_of_marks, right + clear_of_marks, -0.5 * space) - 4;
     if (p.mark->turns) {
-        turn_sign(drawing, {left, baseline}, sign_size);
+        turn_sign(drawing, {left, baseline}, pencil_sign);
         return;
     }
     drawing.write({left, baseline}, p.vowel, vowel_style);

@@ -15,16 +15,16 @@ namespace vowelway::chart {
 namespace {
 
 constexpr std::size_t most_rows = 16;
-constexpr double row_height = 12.5;
+constexpr double probe_row = 12.5;
 
 /// A table on columns given as shares of the width; the first row names them.
 struct Cell {
     std::string text;
     TextStyle style = plain(type::label);
 };
-class Columns {
+class ProbeColumns {
   public:
-    Columns(Canvas& canvas, double width, std::vector<double> starts)
+    ProbeColumns(Canvas& canvas, double width, std::vector<double> starts)
         : canvas_(&canvas), width_(width), starts_(std::move(starts)) {}
     void row(std::vector<Cell> const& cells, double y) const {
         for (std::size_t i = 0; i < cells.size(); ++i) {
@@ -86,7 +86,7 @@ std::string bars_of(analysis::Checked const& c) {
 }
 
 double table_of_checks(Canvas& canvas, ProbeMap const& p, double y, double width) {
-    Columns const table(canvas, width, {0, 0.055, 0.165, 0.355, 0.475, 0.62, 0.745, 0.89});
+    ProbeColumns const table(canvas, width, {0, 0.055, 0.165, 0.355, 0.475, 0.62, 0.745, 0.89});
     auto const small = plain(type::small, ink::soft);
     table.row({{"", small},
                {worded("probe"), small},
@@ -103,7 +103,7 @@ double table_of_checks(Canvas& canvas, ProbeMap const& p, double y, double width
     bool sound = false;
     for (std::size_t i = 0; i < std::min(order.size(), most_rows); ++i) {
         auto const& c = *order[i];
-        y += row_height;
+        y += probe_row;
         std::vector<Cell> cells{{slashed(c.comparison.vowel), plain(type::body)},
                                 {probe_of(c.comparison.kind, c.comparison.takes)},
                                 {c.against == analysis::Checked::Against::plan
@@ -146,7 +146,7 @@ double table_of_checks(Canvas& canvas, ProbeMap const& p, double y, double width
 }
 
 double table_of_vowels(Canvas& canvas, ProbeMap const& p, double y, double width) {
-    Columns const table(canvas, width, {0, 0.07, 0.20, 0.32, 0.44, 0.56, 0.65, 0.78, 0.88});
+    ProbeColumns const table(canvas, width, {0, 0.07, 0.20, 0.32, 0.44, 0.56, 0.65, 0.78, 0.88});
     auto const small = plain(type::small, ink::soft);
     table.row({{"", small},
                {worded("probe"), small},
@@ -163,7 +163,7 @@ double table_of_vowels(Canvas& canvas, ProbeMap const& p, double y, double width
     auto const& tuning = p.reference.tuning;
     for (std::size_t i = 0; i < std::min(p.vowels.size(), most_rows); ++i) {
         auto const& v = p.vowels[i];
-        y += row_height;
+        y += probe_row;
         std::vector<Cell> cells{{slashed(v.vowel), plain(type::body)}, {probe_of(v.kind, v.takes)}};
         for (std::size_t k = 0; k < 2; ++k)
             cells.push_back({v.measured.formants[k] ? tens(v.measured.formants[k]->centre) : "-"});

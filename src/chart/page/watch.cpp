@@ -19,7 +19,7 @@ namespace {
 
 /// Where the columns of the table begin. What to do matters more than what is heard, and that more than what
 /// happens: where room is short, these are left out in that order.
-struct Columns {
+struct WatchColumns {
     NoteColumns note;
     std::optional<double> happens, heard;
     double act = 0;
@@ -41,9 +41,9 @@ double widest_action(TextMeasurer const& m, plan::Plan const& plan, std::vector<
     return longest;
 }
 
-Columns columns_of(double x, double width, double widest, bool numbers) {
+WatchColumns columns_of(double x, double width, double widest, bool numbers) {
     double const happens = x + 136, heard = x + 207, full = x + 233, right = x + width;
-    Columns c{.note = {x, x + 17, x + 56, happens}, .happens = {}, .heard = {}, .right = right};
+    WatchColumns c{.note = {x, x + 17, x + 56, happens}, .happens = {}, .heard = {}, .right = right};
     bool const narrow = width < 330 || full + widest > right;
     bool const narrower = !numbers || heard + 1 + widest > right;
     if (!narrower) c.happens = happens;
@@ -52,7 +52,7 @@ Columns columns_of(double x, double width, double widest, bool numbers) {
     return c;
 }
 
-void draw_heads(Canvas& canvas, Columns const& c, double y) {
+void draw_heads(Canvas& canvas, WatchColumns const& c, double y) {
     auto const small = plain(type::small, ink::soft);
     draw_note_heads(canvas, c.note, y);
     if (c.happens) canvas.write({*c.happens, y}, worded("what happens"), small);
@@ -60,7 +60,7 @@ void draw_heads(Canvas& canvas, Columns const& c, double y) {
     canvas.write({c.act, y}, worded("what to do"), small);
 }
 
-void draw_action(Canvas& canvas, Columns const& c, plan::Watched const& w, plan::Decision const& d,
+void draw_action(Canvas& canvas, WatchColumns const& c, plan::Watched const& w, plan::Decision const& d,
                  double base) {
     advice_sign(canvas, {c.act + 4, base - 3}, 7, d.advice);
     double const from =
@@ -71,8 +71,8 @@ void draw_action(Canvas& canvas, Columns const& c, plan::Watched const& w, plan:
                  plain(type::label, color_of(d.advice)));
 }
 
-void draw_row(Canvas& canvas, Columns const& c, plan::Plan const& plan, plan::Watched const& w, int number,
-              double base) {
+void draw_row(Canvas& canvas, WatchColumns const& c, plan::Plan const& plan, plan::Watched const& w,
+              int number, double base) {
     auto const& d = *plan.notes[w.note].decision;
     auto const& vowel = plan.vowels[*plan.notes[w.note].vowel].resonances.vowel;
     draw_note_cells(canvas, plan, w.note, number, c.note, base);

@@ -13,7 +13,8 @@
 namespace vowelway::diction {
 
 namespace {
-constexpr std::string_view falling[] = {"aɪ", "aʊ", "eɪ", "ɔɪ", "əʊ", "oʊ", "iə", "eə", "ɛə", "ʊə", "ɔə"};
+constexpr std::string_view falling_in_english[] = {"aɪ", "aʊ", "eɪ", "ɔɪ", "əʊ", "oʊ",
+                                                   "iə", "eə", "ɛə", "ʊə", "ɔə"};
 // How the vowel of "near" is written.
 constexpr std::string_view near_spellings[] = {"ear", "eer", "ere", "ier", "eir", "eri",
                                                "iro", "iri", "ero", "era", "eru", "eor"};
@@ -184,7 +185,7 @@ Sounds english(Word const& written) {
     auto const spelled = spelling(word);
     auto sounded = phones(Synthesiser::instance().ipa(lower(word), Language::english));
     part_i(sounded, spelled);
-    nuclei = gather(sounded, falling);
+    nuclei = gather(sounded, falling_in_english);
     for (auto& nucleus : nuclei)
         if (nucleus.held.vowel.base == U'i' && !nucleus.after.empty()) nucleus.held.vowel.base = U'ɪ';
     place_on_letters(nuclei, word);

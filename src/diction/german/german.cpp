@@ -15,7 +15,7 @@ namespace vowelway::diction {
 
 namespace {
 
-constexpr std::string_view falling[] = {"aɪ", "aʊ", "ɔø", "ɔʏ", "ɔɪ", "ʊɪ"};
+constexpr std::string_view falling_in_german[] = {"aɪ", "aʊ", "ɔø", "ɔʏ", "ɔɪ", "ʊɪ"};
 
 // The synthesiser writes "??" for ur before a consonant: long in ur- and at the end, else short.
 std::string repaired(std::string ipa, std::string const& spelled) {
@@ -69,7 +69,7 @@ Sounds simple(Word const& word) {
         if (v.base == U'ɑ') v.base = U'a';
         if (v.base == U'y' && v.length != VowelLength::long_) v.base = U'ʏ';
     }
-    out.nuclei = gather(sounded, falling);
+    out.nuclei = gather(sounded, falling_in_german);
     place_on_letters(out.nuclei, word);
     drop_unwritten_glides(out.nuclei);
     mend_german(out.nuclei, spelled);

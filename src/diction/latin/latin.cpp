@@ -12,7 +12,7 @@ namespace {
 
 // Open e and o throughout is the choir-school custom; the quality is written e, o here and left to the
 // singer's own vowel: lexica and handbooks disagree.
-std::optional<Vowel> plain(char32_t c) {
+std::optional<Vowel> plain_in_latin(char32_t c) {
     switch (c) {
     case U'a':
         return vowel_of("a");
@@ -77,7 +77,7 @@ struct Latin {
     }
 
     char32_t base(std::size_t i) const { return i < word.size() ? word[i].base : U'\0'; }
-    bool vowel(std::size_t i) const { return i < word.size() && plain(word[i].base).has_value(); }
+    bool vowel(std::size_t i) const { return i < word.size() && plain_in_latin(word[i].base).has_value(); }
     bool apart(std::size_t i) const { return i < word.size() && word[i].mark == mark::diaeresis; }
     std::string_view from(std::size_t i) const { return std::string_view(spelled).substr(i); }
 
@@ -116,7 +116,7 @@ struct Latin {
 
     // The nucleus of the vowel at i, which moves to the last letter it takes.
     Nucleus nucleus_at(std::size_t& i) {
-        Nucleus nucleus{std::move(before), {*plain(base(i)), i}, {}};
+        Nucleus nucleus{std::move(before), {*plain_in_latin(base(i)), i}, {}};
         before.clear();
         if (digraph(i)) {
             nucleus.held = {vowel_of("e"), i};

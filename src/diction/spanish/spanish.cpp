@@ -16,7 +16,7 @@ bool weak(Letter const& l) {
     return (l.base == U'i' || l.base == U'u' || l.base == U'y') && l.mark != mark::acute;
 }
 
-Vowel plain(char32_t c) {
+Vowel plain_in_spanish(char32_t c) {
     switch (c) {
     case U'a':
         return vowel_of("a");
@@ -93,7 +93,7 @@ Nucleus nucleus_at(Word const& word, Group const& g, std::size_t& k) {
     Nucleus nucleus;
     for (; leads_on(word, g, k); ++k) nucleus.before.push_back({glide(word[g[k]].base), g[k]});
     auto const& held = word[g[k]];
-    nucleus.held = {plain(held.base), g[k]};
+    nucleus.held = {plain_in_spanish(held.base), g[k]};
     nucleus.stressed = held.mark == mark::acute;
     ++k;
     if (leans_back(word, g, k)) {

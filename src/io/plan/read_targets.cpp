@@ -18,7 +18,7 @@ namespace {
 
 using Json = nlohmann::json;
 
-constexpr double longest_note = 24 * 60 * 60; // seconds
+constexpr double longest_sung = 24 * 60 * 60; // seconds
 constexpr char const* remedy = "write one with: vowelway plan .. -o plan.json";
 
 Json parse(std::string_view text, std::string const& file) {
@@ -88,7 +88,7 @@ class Note {
         out.shade = text(*target, "ipa");
         out.r1 = near(number(*target, "fR1_hz", 50, 6000, "Hz"));
         out.r2 = near(number(*target, "fR2_hz", 100, 8000, "Hz"));
-        out.sung = seconds(field("duration_s") ? number(json_, "duration_s", 0, longest_note, "s") : 0);
+        out.sung = seconds(field("duration_s") ? number(json_, "duration_s", 0, longest_sung, "s") : 0);
         if (field("measure"))
             if (auto bar = text(json_, "measure"); !bar.empty()) out.bars.push_back(std::move(bar));
         return out;

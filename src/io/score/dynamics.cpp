@@ -33,29 +33,30 @@ std::optional<double> level_of(std::string_view mark) {
     return std::nullopt;
 }
 
-struct Mark {
+struct DynamicMark {
     double at = 0;
     enum class Kind { level, swell, fade, end } kind = Kind::level;
     double level = 0;
     int number = 1;
 };
 
-using Marks = std::vector<Mark>;
+using DynamicMarks = std::vector<DynamicMark>;
 
-void read_levels(pugi::xml_node dynamics, double at, Marks& marks) {
+void read_levels(pugi::xml_node dynamics, double at, DynamicMarks& marks) {
     for (auto const& mark : dynamics.children())
-        if (auto const level = level_of(mark.name())) marks.push_back({at, Mark::Kind::level, *level, 0});
+        if (auto const level = level_of(mark.name()))
+            marks.push_back({at, DynamicMark::Kind::level, *level, 0});
 }
 
-void read_hairpin(pugi::xml_node wedge, double at, Marks& marks) {
+void read_hairpin(pugi::xml_node wedge, double at, DynamicMarks& marks) {
     std::string_view const kind = wedge.attribute("type").value();
     int const number = wedge.attribute("number").as_int(1);
-    if (kind == "crescendo") marks.push_back({at, Mark::Kind::swell, 0, number});
-    if (kind == "diminuendo") marks.push_back({at, Mark::Kind::fade, 0, number});
-    if (kind == "stop") marks.push_back({at, Mark::Kind::end, 0, number});
+    if (kind == "crescendo") marks.push_back({at, DynamicMark::Kind::swell, 0, number});
+    if (kind == "diminuendo") marks.push_back({at, DynamicMark::Kind::fade, 0, number});
+    if (kind == "stop") marks.push_back({at, DynamicMark::Kind::end, 0, number});
 }
 
-void read_direction(pugi::xml_node direction, double at, Marks& marks) {
+void read_direction(pugi::xml_node direction, double at, DynamicMarks& marks) {
     for (auto const& type : direction.children("direction-type")) {
         for (auto const& dynamics : type.children("dynamics")) read_levels(dynamics, at, marks);
         for (auto const& wedge : type.children("wedge")) read_hairpin(wedge, at, marks);
@@ -63,8 +64,8 @@ void read_direction(pugi::xml_node direction, double at, Marks& marks) {
 }
 
 /// The marks over the line's staff and at its notes, in order.
-Marks marks_of(Part const& part, VoiceLine const& line, Timeline const& time) {
-    Marks marks;
+DynamicMarks marks_of(Part const& part, VoiceLine const& line, Timeline const& time) {
+    DynamicMarks marks;
     for (std::size_t i = 0; i < part.measures.size(); ++i) {
         for (auto const& direction : part.measures[i].directions) {
             bool const elsewhere = part.staves > 1 && direction.staff != 0 && direction.staff != line.staff;
@@ -75,7 +76,8 @@ Marks marks_of(Part const& part, VoiceLine const& line, Timeline const& time) {
                 for (auto const& dynamics : notations.children("dynamics"))
                     read_levels(dynamics, time.start(i) + e.onset, marks);
     }
-    std::stable_sort(marks.begin(), marks.end(), [](Mark const& a, Mark const& b) { return a.at < b.at; });
+    std::stable_sort(marks.begin(), marks.end(),
+                     [](DynamicMark const& a, DynamicMark const& b) { return a.at < b.at; });
     return marks;
 }
 
@@ -85,30 +87,30 @@ struct Slope {
 };
 
 /// The level a hairpin leads to: the one written within a quarter note of its end.
-std::optional<double> level_at_end(Marks const& marks, std::size_t end) {
+std::optional<double> level_at_end(DynamicMarks const& marks, std::size_t end) {
     for (auto next = end + 1; next < std::min(marks.size(), end + 20) && marks[next].at < marks[end].at + 1;
          ++next)
-        if (marks[next].kind == Mark::Kind::level) return marks[next].level;
+        if (marks[next].kind == DynamicMark::Kind::level) return marks[next].level;
     return std::nullopt;
 }
 
 /// A hairpin leads to the level written at its end; where none is written, one step up or down is assumed.
-std::vector<Slope> slopes_of(Marks const& marks) {
+std::vector<Slope> slopes_of(DynamicMarks const& marks) {
     std::vector<Slope> slopes;
     std::optional<double> level;
-    std::map<int, Mark> open;
+    std::map<int, DynamicMark> open;
     for (std::size_t m = 0; m < marks.size(); ++m) {
         auto const& mark = marks[m];
-        if (mark.kind == Mark::Kind::level) {
+        if (mark.kind == DynamicMark::Kind::level) {
             level = mark.level;
             slopes.push_back({mark.at, mark.at, mark.level, mark.level});
-        } else if (mark.kind != Mark::Kind::end)
+        } else if (mark.kind != DynamicMark::Kind::end)
             open[mark.number] = mark;
         else if (auto const begun = open.find(mark.number); begun != open.end()) {
             auto const start = begun->second;
             open.erase(begun);
             if (!level) continue;
-            double const assumed = *level + (start.kind == Mark::Kind::swell ? 1 : -1);
+            double const assumed = *level + (start.kind == DynamicMark::Kind::swell ? 1 : -1);
             double const after = level_at_end(marks, m).value_or(assumed);
             slopes.push_back({start.at, mark.at, *level, after});
             level = after;

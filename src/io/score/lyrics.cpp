@@ -11,7 +11,7 @@ namespace vowelway::io {
 
 namespace {
 
-using Part = Syllable::Part;
+using Syllabic = Syllable::Part;
 
 constexpr char32_t undertie = U'‿', no_break = U'\u00A0', narrow_no_break = U'\u202F', en_dash = U'–';
 
@@ -62,12 +62,12 @@ void drop_verse_number(std::u32string& text) {
 
 struct Piece {
     std::u32string text;
-    Part part = Part::single;
+    Syllabic part = Syllabic::single;
     bool typed_hyphen = false;
 };
 
 /// The pieces of one <text> between blanks and ties; signs without a letter go with their neighbour.
-std::vector<Piece> pieces_of(std::u32string const& text, Part whole) {
+std::vector<Piece> pieces_of(std::u32string const& text, Syllabic whole) {
     std::vector<Piece> out;
     std::u32string pending; // an opening sign waits for its word
     for (std::size_t i = 0; i <= text.size();) {
@@ -88,16 +88,17 @@ std::vector<Piece> pieces_of(std::u32string const& text, Part whole) {
                 out.back().text += U' ' + word;
             continue;
         }
-        out.push_back({pending + word, Part::single, false});
+        out.push_back({pending + word, Syllabic::single, false});
         pending.clear();
     }
     for (std::size_t i = 0; i < out.size(); ++i) {
-        bool const joined_before = i == 0 && (whole == Part::middle || whole == Part::end);
-        bool const joined_after = i + 1 == out.size() && (whole == Part::begin || whole == Part::middle);
-        out[i].part = joined_before && joined_after ? Part::middle
-                      : joined_before               ? Part::end
-                      : joined_after                ? Part::begin
-                                                    : Part::single;
+        bool const joined_before = i == 0 && (whole == Syllabic::middle || whole == Syllabic::end);
+        bool const joined_after =
+            i + 1 == out.size() && (whole == Syllabic::begin || whole == Syllabic::middle);
+        out[i].part = joined_before && joined_after ? Syllabic::middle
+                      : joined_before               ? Syllabic::end
+                      : joined_after                ? Syllabic::begin
+                                                    : Syllabic::single;
     }
     for (auto& piece : out) {
         auto& t = piece.text;
@@ -106,23 +107,24 @@ std::vector<Piece> pieces_of(std::u32string const& text, Part whole) {
             piece.typed_hyphen = true;
         }
         if (piece.typed_hyphen)
-            piece.part = piece.part == Part::single || piece.part == Part::begin ? Part::begin : Part::middle;
+            piece.part = piece.part == Syllabic::single || piece.part == Syllabic::begin ? Syllabic::begin
+                                                                                         : Syllabic::middle;
         if (t.size() > 1 && (is_hyphen(t.front()) || t.front() == en_dash) && is_letter(t[1])) {
             t.erase(0, 1);
-            if (piece.part == Part::single)
-                piece.part = Part::end;
-            else if (piece.part == Part::begin)
-                piece.part = Part::middle;
+            if (piece.part == Syllabic::single)
+                piece.part = Syllabic::end;
+            else if (piece.part == Syllabic::begin)
+                piece.part = Syllabic::middle;
         }
     }
     return out;
 }
 
-Part part_of(std::string_view syllabic) {
-    return syllabic == "begin"    ? Part::begin
-           : syllabic == "middle" ? Part::middle
-           : syllabic == "end"    ? Part::end
-                                  : Part::single;
+Syllabic part_of(std::string_view syllabic) {
+    return syllabic == "begin"    ? Syllabic::begin
+           : syllabic == "middle" ? Syllabic::middle
+           : syllabic == "end"    ? Syllabic::end
+                                  : Syllabic::single;
 }
 
 /// Letters of the IPA that the spelling of no usual language of song has.
@@ -153,10 +155,10 @@ LyricText read_lyric(pugi::xml_node lyric) {
     out.laughing = static_cast<bool>(lyric.child("laughing"));
     struct Chunk {
         std::u32string text;
-        std::optional<Part> part;
+        std::optional<Syllabic> part;
     };
     std::vector<Chunk> chunks;
-    std::optional<Part> syllabic;
+    std::optional<Syllabic> syllabic;
     bool elided = true;
     for (auto const& child : lyric.children()) {
         std::string_view const name = child.name();
@@ -183,16 +185,20 @@ LyricText read_lyric(pugi::xml_node lyric) {
         if (i > 0) out.raw += "‿";
         out.raw += encode(chunk.text);
         if (i == 0) drop_verse_number(chunk.text);
-        Part part = chunk.part.value_or(Part::single);
+        Syllabic part = chunk.part.value_or(Syllabic::single);
         // One <syllabic> for an elision of several texts tells of its outer ends.
         bool const only_first =
             chunks.size() > 1 &&
             std::none_of(chunks.begin() + 1, chunks.end(), [](Chunk const& c) { return c.part.has_value(); });
         if (only_first) {
-            Part const whole = chunks.front().part.value_or(Part::single);
-            bool const before = i == 0 && (whole == Part::middle || whole == Part::end);
-            bool const after = i + 1 == chunks.size() && (whole == Part::middle || whole == Part::begin);
-            part = before && after ? Part::middle : before ? Part::end : after ? Part::begin : Part::single;
+            Syllabic const whole = chunks.front().part.value_or(Syllabic::single);
+            bool const before = i == 0 && (whole == Syllabic::middle || whole == Syllabic::end);
+            bool const after =
+                i + 1 == chunks.size() && (whole == Syllabic::middle || whole == Syllabic::begin);
+            part = before && after ? Syllabic::middle
+                   : before        ? Syllabic::end
+                   : after         ? Syllabic::begin
+                                   : Syllabic::single;
         }
         for (auto& piece : pieces_of(chunk.text, part)) {
             out.syllables.push_back({encode(piece.text), piece.part});

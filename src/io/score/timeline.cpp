@@ -12,7 +12,7 @@ namespace vowelway::io {
 namespace {
 
 /// A mark as it stands: quarters a minute, or a ratio to the tempo before (one note value equals another).
-struct Mark {
+struct TempoMark {
     double at = 0;
     double per_minute = 0, ratio = 0;
     int rank = 0; ///< of marks at one place: what is meant to sound before its picture, then the own part
@@ -37,22 +37,22 @@ std::optional<double> number_in(std::string_view text) {
     return text::eat_number(text);
 }
 
-std::optional<Mark> metronome(pugi::xml_node node) {
+std::optional<TempoMark> metronome(pugi::xml_node node) {
     auto const first = node.child("beat-unit");
     if (!first) return std::nullopt;
     double const beat = unit_quarters(first);
     if (auto const second = first.next_sibling("beat-unit")) {
         double const other = unit_quarters(second);
-        if (beat > 0 && other > 0) return Mark{.ratio = other / beat};
+        if (beat > 0 && other > 0) return TempoMark{.ratio = other / beat};
         return std::nullopt;
     }
     auto const value = number_in(node.child_value("per-minute"));
     if (!value || !(*value > 0) || *value > 2000 || !(beat > 0)) return std::nullopt;
-    return Mark{.per_minute = *value * beat};
+    return TempoMark{.per_minute = *value * beat};
 }
 
 /// A <sound tempo> wins over the metronome mark beside it, which is only its picture.
-std::optional<Mark> mark_of(XmlSource const& source, pugi::xml_node node, std::string const& bar) {
+std::optional<TempoMark> mark_of(XmlSource const& source, pugi::xml_node node, std::string const& bar) {
     auto const sound = node.name() == std::string_view("sound") ? node : node.child("sound");
     if (auto const tempo = sound.attribute("tempo")) {
         std::string_view text = text::trim(tempo.value());
@@ -61,7 +61,7 @@ std::optional<Mark> mark_of(XmlSource const& source, pugi::xml_node node, std::s
             throw InputError("a tempo of \"" + std::string(tempo.value()) +
                                  "\" quarter notes a minute is not possible",
                              "write a number above 0", source.place(sound, bar));
-        return Mark{.per_minute = *value, .rank = 2};
+        return TempoMark{.per_minute = *value, .rank = 2};
     }
     for (auto const& type : node.children("direction-type"))
         for (auto const& mark : type.children("metronome"))
@@ -70,9 +70,9 @@ std::optional<Mark> mark_of(XmlSource const& source, pugi::xml_node node, std::s
 }
 
 /// The marks of all parts in one bar, by onset; of those at one place the one that counts.
-std::vector<Mark> marks_in(XmlSource const& source, std::vector<Part> const& parts, std::size_t own,
-                           std::size_t bar, double length) {
-    std::vector<Mark> all;
+std::vector<TempoMark> marks_in(XmlSource const& source, std::vector<Part> const& parts, std::size_t own,
+                                std::size_t bar, double length) {
+    std::vector<TempoMark> all;
     for (std::size_t p = 0; p < parts.size(); ++p) {
         if (bar >= parts[p].measures.size()) continue;
         auto const& measure = parts[p].measures[bar];
@@ -83,8 +83,9 @@ std::vector<Mark> marks_in(XmlSource const& source, std::vector<Part> const& par
                 all.push_back(*mark);
             }
     }
-    std::stable_sort(all.begin(), all.end(), [](Mark const& a, Mark const& b) { return a.at < b.at; });
-    std::vector<Mark> out;
+    std::stable_sort(all.begin(), all.end(),
+                     [](TempoMark const& a, TempoMark const& b) { return a.at < b.at; });
+    std::vector<TempoMark> out;
     for (auto const& mark : all)
         if (out.empty() || out.back().at < mark.at - time_tolerance)
             out.push_back(mark);
@@ -132,7 +133,7 @@ Timeline::Timeline(XmlSource const& source, std::vector<Part> const& parts, std:
         starts_.push_back(now);
         now += length;
     }
-    std::vector<std::vector<Mark>> marks;
+    std::vector<std::vector<TempoMark>> marks;
     for (std::size_t i = 0; i < mine.size(); ++i)
         marks.push_back(marks_in(source, parts, own, i, lengths_[i]));
     // Before the first mark its tempo holds: an upbeat has no tempo of its own.

@@ -15,7 +15,7 @@ using namespace vowelway::analysis;
 
 namespace {
 
-constexpr double rate = 16000;
+constexpr double sampled_at = 16000;
 
 /// Noise around a frequency that may glide, at a level in dB below full scale (about).
 std::vector<float> noise(double s, double level, double from, double to) {
@@ -23,10 +23,11 @@ std::vector<float> noise(double s, double level, double from, double to) {
     std::normal_distribution<double> normal;
     std::vector<float> out;
     double one = 0, two = 0;
-    auto const count = static_cast<int>(s * rate);
+    auto const count = static_cast<int>(s * sampled_at);
     for (int i = 0; i < count; ++i) {
-        double const f = from + (to - from) * i / count, radius = std::exp(-std::numbers::pi * 80 / rate);
-        double const y = normal(random) + 2 * radius * std::cos(2 * std::numbers::pi * f / rate) * one -
+        double const f = from + (to - from) * i / count,
+                     radius = std::exp(-std::numbers::pi * 80 / sampled_at);
+        double const y = normal(random) + 2 * radius * std::cos(2 * std::numbers::pi * f / sampled_at) * one -
                          radius * radius * two;
         two = one;
         one = y;
@@ -52,7 +53,7 @@ TEST_CASE("a held vowel is good, and is kept with what was just before it") {
     feed(take, noise(0.8, -70, 600, 600));
     CHECK(take.done());
     CHECK(take.again() == "");
-    double const kept = static_cast<double>(take.samples().size()) / rate;
+    double const kept = static_cast<double>(take.samples().size()) / sampled_at;
     CHECK(kept > 1.8);
     CHECK(kept < 2.6);
 }
@@ -81,17 +82,17 @@ TEST_CASE("three seconds are enough") {
     GuidedTake take(Decibels{-60});
     feed(take, noise(5, -20, 600, 600));
     CHECK(take.done());
-    CHECK(static_cast<double>(take.samples().size()) / rate < 3.5);
+    CHECK(static_cast<double>(take.samples().size()) / sampled_at < 3.5);
 }
 
 TEST_CASE("a level is that of the sound, without what lies below the voice") {
     std::vector<float> tone, hum;
     for (int i = 0; i < 16000; ++i) {
-        tone.push_back(static_cast<float>(0.1 * std::sin(2 * std::numbers::pi * 1000 * i / rate)));
-        hum.push_back(static_cast<float>(0.1 * std::sin(2 * std::numbers::pi * 10 * i / rate)));
+        tone.push_back(static_cast<float>(0.1 * std::sin(2 * std::numbers::pi * 1000 * i / sampled_at)));
+        hum.push_back(static_cast<float>(0.1 * std::sin(2 * std::numbers::pi * 10 * i / sampled_at)));
     }
     // a sine of amplitude 0.1 has a mean square of 0.005: -23.0 dB
-    CHECK(level_of(tone, hertz(rate)).value == doctest::Approx(-23.0).epsilon(0.02));
-    CHECK(level_of(hum, hertz(rate)).value < -40);
-    CHECK(level_of({}, hertz(rate)).value == doctest::Approx(-120));
+    CHECK(level_of(tone, hertz(sampled_at)).value == doctest::Approx(-23.0).epsilon(0.02));
+    CHECK(level_of(hum, hertz(sampled_at)).value < -40);
+    CHECK(level_of({}, hertz(sampled_at)).value == doctest::Approx(-120));
 }

@@ -12,7 +12,9 @@ using namespace vowelway::plan;
 
 namespace {
 
-Resonance resonance(double hz, double sd) { return {.centre = hertz(hz), .sd = hertz(sd), .bandwidth = {}}; }
+Resonance resonance_of(double hz, double sd) {
+    return {.centre = hertz(hz), .sd = hertz(sd), .bandwidth = {}};
+}
 
 // An invented soprano who goes up an arpeggio on /a/ and ends on a high /i/, which lies far above its fR1.
 PlanRequest arpeggio() {
@@ -21,8 +23,8 @@ PlanRequest arpeggio() {
     out.singer.voice = VoiceType::soprano;
     auto const add = [&](char const* ipa, double r1, double r2) {
         out.singer.vowels.push_back({.vowel = parse_ipa(ipa),
-                                     .r1 = resonance(r1, 30),
-                                     .r2 = resonance(r2, 80),
+                                     .r1 = resonance_of(r1, 30),
+                                     .r2 = resonance_of(r2, 80),
                                      .r3 = {},
                                      .r4 = {},
                                      .origin = {}});

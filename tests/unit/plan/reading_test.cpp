@@ -10,7 +10,7 @@ using namespace vowelway::plan;
 
 namespace {
 
-VowelResonances vowel(char const* ipa, double r1, double r2) {
+VowelResonances known_vowel(char const* ipa, double r1, double r2) {
     VowelResonances v;
     v.vowel = parse_ipa(ipa);
     v.r1 = {.centre = hertz(r1), .sd = hertz(25), .bandwidth = {}};
@@ -21,8 +21,8 @@ VowelResonances vowel(char const* ipa, double r1, double r2) {
 // Women of Hillenbrand et al. 1995.
 Strategy soprano(Means const& means = {}) {
     Singer singer;
-    singer.vowels = {vowel("i", 437, 2761), vowel("ɛ", 731, 2058), vowel("ɑ", 936, 1551),
-                     vowel("u", 459, 1105)};
+    singer.vowels = {known_vowel("i", 437, 2761), known_vowel("ɛ", 731, 2058), known_vowel("ɑ", 936, 1551),
+                     known_vowel("u", 459, 1105)};
     return Strategy(singer, {}, singer.vowels, parse_pitch_range("C4..C6"), means);
 }
 
@@ -80,7 +80,7 @@ TEST_CASE("a high note on a close vowel asks for a higher fR1, by a gesture that
 
 TEST_CASE("a decision can be read by a technique's own wish") {
     Singer singer;
-    singer.vowels = {vowel("ɛ", 731, 2058)};
+    singer.vowels = {known_vowel("ɛ", 731, 2058)};
     Technique wish;
     wish.name = "studio";
     wish.relations.push_back({{2}, WantedRelation::Side::below, {1}, false, 2, std::nullopt, std::nullopt});

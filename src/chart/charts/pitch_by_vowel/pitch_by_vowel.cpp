@@ -18,7 +18,7 @@
 namespace vowelway::chart {
 namespace {
 
-constexpr std::string_view sentence =
+constexpr std::string_view sentence_of_pitches =
     to_word("Each strip is a vowel, pitch goes upwards: its texture says where the "
             "sung note lies against the vowel's first "
             "resonance, the letters what a listener will hear, the rim what to do, "
@@ -99,7 +99,7 @@ std::vector<Page> pitch_by_vowel(plan::Plan const& plan, Size paper, TextMeasure
     std::size_t const strips = plan.vowels.size(), pages = (strips + at_most - 1) / at_most;
     std::size_t const per_page = (strips + pages - 1) / pages;
 
-    auto const title = head_of(plan, reworded(sentence));
+    auto const title = head_of(plan, reworded(sentence_of_pitches));
     std::vector<Page> result;
     for (std::size_t p = 0; p < pages; ++p) {
         Page page{paper, Drawing(measurer)};

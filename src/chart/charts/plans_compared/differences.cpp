@@ -51,19 +51,19 @@ void doing(Canvas& canvas, plan::Decision const& d, std::array<Cents, 2> const& 
 }
 
 /// One row a difference: the note, then a column for each singer, then how certain it is.
-struct Columns {
+struct DifferenceColumns {
     NoteColumns note;
     double first, room; // of the singers' columns
     double right;
     double of(std::size_t singer) const { return first + room * static_cast<double>(singer); }
 };
 
-Columns columns_of(double width) {
+DifferenceColumns columns_of(double width) {
     double const what = 56, first = what + std::min(92.0, width * 0.19);
     return {{0, 17, what, first}, first, (width - 34 - first) / 2, width};
 }
 
-void draw_heads(Canvas& canvas, Columns const& columns, plan::PlansCompared const& c, double y) {
+void draw_heads(Canvas& canvas, DifferenceColumns const& columns, plan::PlansCompared const& c, double y) {
     draw_note_heads(canvas, columns.note, y);
     for (std::size_t s = 0; s < 2; ++s)
         canvas.write({columns.of(s), y},
@@ -72,8 +72,8 @@ void draw_heads(Canvas& canvas, Columns const& columns, plan::PlansCompared cons
     canvas.write({columns.right, y}, worded("certain"), plain(type::small, ink::soft), Align::right);
 }
 
-void draw_difference(Canvas& canvas, Columns const& columns, plan::PlansCompared const& c, std::size_t note,
-                     int number, double base) {
+void draw_difference(Canvas& canvas, DifferenceColumns const& columns, plan::PlansCompared const& c,
+                     std::size_t note, int number, double base) {
     draw_note_cells(canvas, c.plans[0], note, number, columns.note, base);
     auto const at = ranges::find(c.notes, note, &plan::ComparedNote::note);
     for (std::size_t s = 0; s < 2; ++s)

@@ -17,11 +17,11 @@
 namespace vowelway::chart {
 namespace {
 
-constexpr std::string_view sentence = to_word(
+constexpr std::string_view sentence_of_comparison = to_word(
     "One song, two voices: each lane has one singer's resonances (bands) under the same harmonics (lines), "
     "and what that singer does. Frames mark "
     "where the two plans differ, dashed where this is uncertain.");
-constexpr double between = 14, least_lane = 58, most_lane = 92;
+constexpr double between_plans = 14, least_shared_lane = 58, most_shared_lane = 92;
 constexpr double name_height = 12; ///< of the singer's name over each lane
 
 struct Pair {
@@ -89,7 +89,7 @@ LaneScale common_scale(plan::PlansCompared const& c, double height) {
 
 Head title_of(plan::PlansCompared const& c) {
     auto const& [a, b] = c.plans;
-    auto head = head_of(a, reworded(sentence));
+    auto head = head_of(a, reworded(sentence_of_comparison));
     head.who = worded("{0}  and  {1}", a.singer.name, b.singer.name);
     head.how = a.technique;
     bool const average = a.singer.average || b.singer.average;
@@ -125,8 +125,8 @@ std::vector<Page> plans_compared(plan::PlansCompared const& c, Size paper, TextM
     std::vector<std::vector<std::size_t>> sheets{{}};
     double filled = used;
     for (std::size_t i = 0; i < pairs.size(); ++i) {
-        double const height = pairs[i].height(least_lane) + between;
-        if (filled + height > page_height + between && (!sheets.back().empty() || sheets.size() == 1))
+        double const height = pairs[i].height(least_shared_lane) + between_plans;
+        if (filled + height > page_height + between_plans && (!sheets.back().empty() || sheets.size() == 1))
             sheets.emplace_back(), filled = 0;
         sheets.back().push_back(i);
         filled += height;
@@ -137,13 +137,13 @@ std::vector<Page> plans_compared(plan::PlansCompared const& c, Size paper, TextM
         draw_margins(page.drawing, head, worded("two plans"), paper, s + 1, sheets.size());
         double y = margin_top + (s == 0 ? used : 0), need = 0;
         if (s == 0) front.replay(page.drawing, {margin_side, margin_top});
-        for (auto const i : sheets[s]) need += pairs[i].height(least_lane) + between;
+        for (auto const i : sheets[s]) need += pairs[i].height(least_shared_lane) + between_plans;
         double const spare = std::max(0.0, margin_top + page_height - y - need),
                      lanes = 2 * std::max<double>(1, static_cast<double>(sheets[s].size()));
-        auto const scale = common_scale(c, std::min(most_lane, least_lane + spare / lanes));
+        auto const scale = common_scale(c, std::min(most_shared_lane, least_shared_lane + spare / lanes));
         for (auto const i : sheets[s]) {
             draw(page.drawing, c, pairs[i], scale, {margin_side + gutter_left, y});
-            y += pairs[i].height(scale.height) + between;
+            y += pairs[i].height(scale.height) + between_plans;
         }
         pages.push_back(std::move(page));
     }

@@ -20,7 +20,7 @@ std::string sounding(Tuning const& tuning, plan::Crossing const& c) {
 }
 
 /// A column for the vowels, one for each voice, and with two voices one for their difference.
-struct Columns {
+struct VoiceColumns {
     std::size_t voices;
     double first = 34, width = 0;
     TextStyle style;
@@ -28,14 +28,14 @@ struct Columns {
     double of(std::size_t voice) const { return first + width * static_cast<double>(voice); }
 };
 
-Columns columns_of(std::size_t voices, double width) {
+VoiceColumns columns_of(std::size_t voices, double width) {
     std::size_t const count = voices + (voices == 2 ? 1 : 0);
-    Columns columns{.voices = voices, .style = plain(count > 6 ? type::small : type::label)};
+    VoiceColumns columns{.voices = voices, .style = plain(count > 6 ? type::small : type::label)};
     columns.width = std::min(110.0, (width - columns.first) / static_cast<double>(count));
     return columns;
 }
 
-void draw_heads(Canvas& canvas, Columns const& columns, plan::Comparison const& comparison, double y) {
+void draw_heads(Canvas& canvas, VoiceColumns const& columns, plan::Comparison const& comparison, double y) {
     auto const& m = canvas.measurer();
     for (std::size_t v = 0; v < columns.voices; ++v) {
         draw_voice_mark(canvas, {columns.of(v) + 3, y - 3}, 2.8, v, true);
@@ -49,7 +49,7 @@ void draw_heads(Canvas& canvas, Columns const& columns, plan::Comparison const& 
                      columns.style);
 }
 
-void draw_row(Canvas& canvas, Columns const& columns, plan::ComparedRow const& row, Tuning const& tuning,
+void draw_row(Canvas& canvas, VoiceColumns const& columns, plan::ComparedRow const& row, Tuning const& tuning,
               double y) {
     canvas.write({0, y}, slashed(row.vowel), plain(type::body));
     for (std::size_t v = 0; v < columns.voices; ++v) {

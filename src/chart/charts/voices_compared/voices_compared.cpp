@@ -16,7 +16,7 @@
 namespace vowelway::chart {
 namespace {
 
-constexpr std::string_view sentence = to_word(
+constexpr std::string_view sentence_of_voices = to_word(
     "For every vowel, front to back: the pitch at which each voice turns (2fo = fR1, filled) and meets it "
     "(fo = fR1, "
     "open), with the uncertainty of each; the upright bars at the left are the handbooks' passaggio.");
@@ -68,7 +68,7 @@ Head title_of(plan::Comparison const& comparison, std::size_t voices) {
             .how = {},
             .source = average ? std::string(reworded(average_voice_notice)) : std::string{},
             .average = average,
-            .sentence = std::string(reworded(sentence))};
+            .sentence = std::string(reworded(sentence_of_voices))};
 }
 
 /// How the vowels are shared out between pages, so that the voices of one vowel keep their distance.
