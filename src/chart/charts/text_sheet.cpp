@@ -14,14 +14,14 @@
 namespace vowelway::chart {
 namespace {
 
-constexpr double word_size = 12, ipa_size = 11, row_height = 31.5, stanza_gap = 11, word_gap = 7.5,
+constexpr double word_size = 12, ipa_size = 11, text_row = 31.5, stanza_gap = 11, between_words = 7.5,
                  hanging = 24, sign_height = 13;
 
 TextStyle word_style() { return plain(word_size); }
 TextStyle ipa_style() { return plain(ipa_size, ink::soft); }
 
 /// What goes together onto a page: its height, and how it is drawn from a height on.
-struct Block {
+struct TextBlock {
     double height = 0, gap_before = 0;
     std::function<void(Canvas&, Point at)> draw;
 };
@@ -50,19 +50,19 @@ std::vector<PlacedWord> placed(VerseLine const& line, double width, TextMeasurer
         }
         out.push_back(
             {fitted(m, word, word_style(), width - x), fitted(m, sounds, ipa_style(), width - x), x, row});
-        x += wide + word_gap;
+        x += wide + between_words;
     };
     for (auto const& word : line.words) add(word.written, sounds_of(word));
     if (line.times > 1) add(fmt::format("({}×)", line.times), "");
     return out;
 }
 
-Block line_block(VerseLine const& line, double width, TextMeasurer const& m) {
+TextBlock line_block(VerseLine const& line, double width, TextMeasurer const& m) {
     auto words = placed(line, width, m);
     double const rows = words.empty() ? 0 : static_cast<double>(words.back().row + 1);
-    return {rows * row_height, line.begins_stanza ? stanza_gap : 0, [words](Canvas& canvas, Point at) {
+    return {rows * text_row, line.begins_stanza ? stanza_gap : 0, [words](Canvas& canvas, Point at) {
                 for (auto const& one : words) {
-                    double const top = at.y + static_cast<double>(one.row) * row_height, x = at.x + one.x;
+                    double const top = at.y + static_cast<double>(one.row) * text_row, x = at.x + one.x;
                     canvas.write({x, top + 12}, one.word, word_style());
                     canvas.write({x, top + 24.5}, one.sounds, ipa_style());
                 }
@@ -80,7 +80,7 @@ void draw_sign(Canvas& canvas, SignMeaning const& sign, double x, double y, doub
 }
 
 /// Two signs beside each other, the list read down the columns; on one page.
-Block signs_block(SungText const& text, double width) {
+TextBlock signs_block(SungText const& text, double width) {
     std::size_t const columns = width > 380 ? 2 : 1, rows = (text.key.size() + columns - 1) / columns;
     double const gutter = 28,
                  column = (width - gutter * static_cast<double>(columns - 1)) / static_cast<double>(columns);
@@ -93,7 +93,7 @@ Block signs_block(SungText const& text, double width) {
     return {27 + sign_height * static_cast<double>(rows), 8, draw};
 }
 
-Block notes_block(SungText const& text, double width, TextMeasurer const& m) {
+TextBlock notes_block(SungText const& text, double width, TextMeasurer const& m) {
     std::string all;
     for (auto const& note : text.notes) all += (all.empty() ? "" : " ") + note;
     auto const style = plain(type::label, ink::soft);
@@ -124,21 +124,21 @@ void draw_foot(Canvas& canvas, SungText const& text, Size paper, std::size_t pag
     canvas.write({margin_side, margin_top - 12}, title, style);
 }
 
-double height_of(std::vector<Block> const& blocks, std::size_t from, std::size_t to) {
+double height_of(std::vector<TextBlock> const& blocks, std::size_t from, std::size_t to) {
     double out = 0;
     for (std::size_t i = from; i < to; ++i) out += blocks[i].height + (i > from ? blocks[i].gap_before : 0);
     return out;
 }
 
 /// The first block that no longer fits a column of that height; one at least does.
-std::size_t filled(std::vector<Block> const& blocks, std::size_t from, double height) {
+std::size_t filled(std::vector<TextBlock> const& blocks, std::size_t from, double height) {
     std::size_t to = from;
     while (to < blocks.size() && (to == from || height_of(blocks, from, to + 1) <= height)) ++to;
     return to;
 }
 
 /// The least height at which two columns hold all that is left, as far as there is room.
-double balanced(std::vector<Block> const& blocks, std::size_t from, double room) {
+double balanced(std::vector<TextBlock> const& blocks, std::size_t from, double room) {
     for (double height = height_of(blocks, from, blocks.size()) / 2; height < room; height += 6)
         if (filled(blocks, filled(blocks, from, height), height) >= blocks.size()) return height;
     return room;
@@ -155,7 +155,7 @@ class Sheets {
 
     double left() const { return room_ - y_; }
 
-    void add(std::vector<Block> const& blocks) {
+    void add(std::vector<TextBlock> const& blocks) {
         for (auto const& block : blocks) {
             if (y_ > 0 && block.gap_before + block.height > left())
                 turn();
@@ -166,9 +166,9 @@ class Sheets {
         }
     }
 
-    void add_in_columns(std::vector<Block> const& blocks, double second) {
+    void add_in_columns(std::vector<TextBlock> const& blocks, double second) {
         for (std::size_t i = 0; i < blocks.size();) {
-            if (i > 0 || left() < row_height) turn();
+            if (i > 0 || left() < text_row) turn();
             double const height = balanced(blocks, i, left()), top = y_;
             for (double const x : {0.0, second}) {
                 double y = top;
@@ -211,7 +211,7 @@ class Sheets {
 std::vector<Page> text_sheet(SungText const& text, Size paper, TextMeasurer const& measurer) {
     double const width = paper.width - 2 * margin_side, gutter = 24, column = (width - gutter) / 2;
     bool narrow = true;
-    std::vector<Block> lines;
+    std::vector<TextBlock> lines;
     for (auto const& line : text.lines) {
         auto const words = placed(line, width, measurer);
         auto const& last = words.back();
@@ -220,7 +220,7 @@ std::vector<Page> text_sheet(SungText const& text, Size paper, TextMeasurer cons
         narrow = narrow && last.row == 0 && last.x + wide <= column;
         lines.push_back(line_block(line, width, measurer));
     }
-    std::vector<Block> signs;
+    std::vector<TextBlock> signs;
     if (!text.key.empty()) signs.push_back(signs_block(text, width));
     if (!text.notes.empty()) signs.push_back(notes_block(text, width, measurer));
     Sheets sheets(text, paper, measurer);

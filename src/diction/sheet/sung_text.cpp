@@ -15,7 +15,7 @@ namespace vowelway::diction {
 namespace {
 
 /// A word under the notes: its syllables in order and the notes they stand under.
-struct Written {
+struct WordUnderNotes {
     std::string text;
     std::size_t syllables = 0, first = 0, last = 0; ///< notes
 };
@@ -30,8 +30,8 @@ std::string_view without_number(std::string_view text) {
     return rest;
 }
 
-std::vector<Written> words_of(Passage const& passage) {
-    std::vector<Written> out;
+std::vector<WordUnderNotes> words_of(Passage const& passage) {
+    std::vector<WordUnderNotes> out;
     bool open = false;
     using Part = Syllable::Part;
     for (std::size_t i = 0; i < passage.notes.size(); ++i)
@@ -43,9 +43,10 @@ std::vector<Written> words_of(Passage const& passage) {
             word.syllables += !without_punctuation(syllable.text).empty();
             word.last = i;
         }
-    out.erase(std::remove_if(out.begin(), out.end(),
-                             [](Written const& word) { return without_punctuation(word.text).empty(); }),
-              out.end());
+    out.erase(
+        std::remove_if(out.begin(), out.end(),
+                       [](WordUnderNotes const& word) { return without_punctuation(word.text).empty(); }),
+        out.end());
     return out;
 }
 
@@ -122,7 +123,8 @@ VerseLine line_of(std::string_view line, Language language, DictionOptions const
 }
 
 /// What the notes of a word tell of its place in the verse.
-void place(PlacedWord& placed, Passage const& passage, Written const& word, Written const* next) {
+void place(PlacedWord& placed, Passage const& passage, WordUnderNotes const& word,
+           WordUnderNotes const* next) {
     std::size_t last = word.last;
     while (last + 1 < passage.notes.size() && passage.notes[last + 1].syllables.empty()) ++last;
     auto const end = passage.notes[last].start + passage.notes[last].length;

@@ -34,7 +34,7 @@ Vowel plain_in_spanish(char32_t c) {
 Vowel glide(char32_t c) { return glide_of(c == U'u' ? "u" : "i"); }
 
 // The letters of a word, and nothing beyond its end.
-struct Spelling {
+struct SpanishSpelling {
     Word const& word;
     Letter at(std::size_t i) const { return i < word.size() ? word[i] : Letter{}; }
     bool ends(std::size_t i) const { return i >= word.size() || !is_letter(word[i].base); }
@@ -55,7 +55,7 @@ struct Spelling {
 using Group = std::vector<std::size_t>; // letters of vowels that stand together, with h or without
 
 std::vector<Group> groups_of(Word const& word, std::string& doubt) {
-    Spelling const spelling{word};
+    SpanishSpelling const spelling{word};
     bool together = false;
     std::vector<Group> groups;
     for (std::size_t i = 0; i < word.size(); ++i) {

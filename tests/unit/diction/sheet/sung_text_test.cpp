@@ -22,7 +22,7 @@ std::string ipa(std::string_view text, Language language) {
 }
 
 /// A note for each syllable; "|" is a rest of a second, "--" binds to the next syllable.
-Passage sung(std::string_view text, std::string language) {
+Passage passage_of(std::string_view text, std::string language) {
     Passage out;
     out.language = std::move(language);
     double now = 0;
@@ -106,20 +106,20 @@ TEST_CASE("English words of the set BATH, and the verb live") {
 
 TEST_CASE("the lines of a poem are found from capitals, stops, rests and rhyme") {
     auto const text =
-        sung("Oh viens la fleur fa-- née | Meurt sous le re-- gard du so-- leil, | Et de tris-- te la "
-             "ter-- re | En-- tre dans son som-- meil. | En-- tre dans son som-- meil.",
-             "fr");
+        passage_of("Oh viens la fleur fa-- née | Meurt sous le re-- gard du so-- leil, | Et de tris-- te la "
+                   "ter-- re | En-- tre dans son som-- meil. | En-- tre dans son som-- meil.",
+                   "fr");
     auto const sheet = sung_text(text);
     CHECK(lines(sheet) ==
           "Oh viens la fleur fanée / Meurt sous le regard du soleil, / Et de triste la terre / Entre "
           "dans son sommeil. x2");
     CHECK(sheet.lines_guessed);
     // German nouns begin with capitals within a line.
-    CHECK(lines(sung_text(
-              sung("Ich träumt in sei-- nem Schat-- ten | So man-- chen sü-- ßen Traum; | Ich schnitt in "
-                   "sei-- ne Rin-- de | So man-- ches lie-- be Wort.",
-                   "de"))) == "Ich träumt in seinem Schatten / So manchen süßen Traum; / Ich schnitt in "
-                              "seine Rinde / So manches liebe Wort.");
+    CHECK(lines(sung_text(passage_of(
+              "Ich träumt in sei-- nem Schat-- ten | So man-- chen sü-- ßen Traum; | Ich schnitt in "
+              "sei-- ne Rin-- de | So man-- ches lie-- be Wort.",
+              "de"))) == "Ich träumt in seinem Schatten / So manchen süßen Traum; / Ich schnitt in "
+                         "seine Rinde / So manches liebe Wort.");
 }
 
 TEST_CASE("lines that are given stay, and the key has only the signs of the text") {
@@ -139,7 +139,7 @@ TEST_CASE("a close vowel leads into the next in one syllable of a word list") {
     auto const word = transcribe("panier", Language::french, options).front();
     REQUIRE(word.syllables.size() == 2);
     CHECK(word.syllables[1].vowel.held.ipa() == "e");
-    auto notes = sung("pa-- nier", "fr");
+    auto notes = passage_of("pa-- nier", "fr");
     set_vowels(notes);
     CHECK(notes.notes[1].vowel->held.ipa() == "e"); // the note holds the vowel, not the glide
 }
