@@ -16,8 +16,9 @@ std::string choices_told(Json const&, std::string_view) {
     using diction::Language;
     for (int i = 0; i <= static_cast<int>(Language::hawaiian); ++i) {
         auto const language = static_cast<Language>(i);
-        out["languages"].push_back(
-            {{"tag", tag(language)}, {"name", to_string(language)}, {"rules", has_diction_rules(language)}});
+        out["languages"].push_back({{"tag", tag(language)},
+                                    {"name", reworded(to_string(language))},
+                                    {"rules", has_diction_rules(language)}});
     }
     out["caution"] = reworded(report::voice_caution);
     return out.dump();

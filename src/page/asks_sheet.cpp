@@ -79,7 +79,7 @@ Json words_of(plan::Plan const& plan, std::size_t index) {
     auto const& d = *planned.decision;
     out["vowel"] = plan.vowels[*planned.vowel].resonances.vowel.ipa();
     out["advice"] = to_string(d.advice);
-    out["brief"] = chart::brief_of(d);
+    out["brief"] = d.brief;
     out["why"] = d.why;
     out["zone"] = to_string(d.zone.zone);
     out["happens"] = chart::happening(d.zone.zone);

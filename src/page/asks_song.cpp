@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: MIT
 // What a song is, before it is planned, and the song with its plan written into it.
 #include "page/asks.hpp"
+#include "page/parts_offered.hpp"
 #include "page/synthesiser.hpp"
 #include "page/words_sung.hpp"
 
+#include "vowelway/core/wording.hpp"
 #include "vowelway/diction/language.hpp"
 #include "vowelway/io/score/mark_score.hpp"
 #include "vowelway/report/score_marks.hpp"
@@ -42,10 +44,11 @@ std::string song_told(Json const& request, std::string_view bytes) {
              {"part", passage.part},
              {"verse", passage.verse},
              {"language", passage.language},
-             {"language_name", language ? to_string(*language) : ""},
+             {"language_name", language ? reworded(to_string(*language)) : ""},
              {"transposition", transposition_of(passage)},
              {"notes", passage.notes.size()},
              {"unknown", unknown_words(passage, diction_options(request))},
+             {"parts", parts_offered(bytes, request.value("file", "the score"))},
              {"remarks", Json::array()}};
     for (auto const& remark : passage.remarks)
         out["remarks"].push_back({{"kind", to_string(remark.kind)}, {"text", remark.text}});

@@ -25,6 +25,13 @@ Tuning tuning_of(Json const& request, Singer const& singer) {
     return Tuning{a4};
 }
 
+/// A number, or "all": the music as it is sung.
+int verse_of(Json const& request) {
+    if (!request.contains("verse")) return 0;
+    auto const& verse = request["verse"];
+    return verse == "all" ? io::every_verse : verse.get<int>();
+}
+
 /// What a plan depends on, as one text.
 std::string key_of(Json const& request, std::string_view score) {
     Json key;
@@ -90,7 +97,7 @@ analysis::MeasureRequest measure_request(Json const& singer) {
 io::ScoreOptions score_options(Json const& request, Singer const& singer) {
     io::ScoreOptions options;
     options.part = request.value("part", "");
-    options.verse = request.value("verse", 0);
+    options.verse = verse_of(request);
     if (request.contains("transpose")) options.transpose_semitones = request.at("transpose").get<double>();
     options.tuning = tuning_of(request, singer);
     options.singer_range = singer.range;

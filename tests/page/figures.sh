@@ -5,4 +5,4 @@ set -eu
 program=$(realpath "${1:?"name the native program"}")
 cd "$(dirname "$0")/../.."
 VOWELWAY_PAGE=$PWD/build/page/out VOWELWAY_NODE_MODULES=$PWD/build/page/tests/node_modules VOWELWAY_PROGRAM=$program VOWELWAY_SCRATCH=/tmp \
-    node tests/page/figures.mjs
+    sh -c "node tests/page/figures.mjs && node tests/page/tasks.mjs"

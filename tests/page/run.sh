@@ -15,8 +15,8 @@ trap 'rm -rf "$scratch"' EXIT
 export VOWELWAY_PROGRAM="$program" VOWELWAY_PRONOUNCE="$pronounce" VOWELWAY_PAGE="$PWD/build/page/out" VOWELWAY_SCRATCH="$scratch" \
     VOWELWAY_NODE_MODULES="$PWD/build/page/tests/node_modules"
 cd tests/page
-node one_browser.mjs node --test --test-concurrency=2 access_test.mjs hear_test.mjs lesson_test.mjs songs_test.mjs steps_test.mjs try_test.mjs
-node one_browser.mjs node --test --test-concurrency=1 measure_test.mjs practise_test.mjs responsive_test.mjs # what listens does not share the processors
+node one_browser.mjs node --test --test-reporter=spec --test-concurrency=2 access_test.mjs hear_test.mjs gallery_test.mjs keyboard_test.mjs lesson_test.mjs songs_test.mjs steps_test.mjs try_test.mjs
+node one_browser.mjs node --test --test-reporter=spec --test-concurrency=1 measure_test.mjs practise_test.mjs # what listens does not share the processors
 if [ "$firefox" = firefox ]; then
     node --test firefox_test.mjs
 fi

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // What a singer does with the page: a voice, a song, the plan, a note, the files; by keys and by touch.
 import assert from "node:assert/strict";
-import { readFileSync, writeFileSync } from "node:fs";
+import { readFileSync, readdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { test } from "node:test";
 import { done, hosted, native, native_text, open_song, root, saved, scratch, step, with_browser, with_demo, with_page } from "./browser.mjs";
@@ -67,6 +67,70 @@ test("the plan opens on the line to sing from; the sheet says why", () => with_b
     assert.equal(await rects.count(), notes, "the same notes can be tapped");
     assert.equal(await page.textContent("#note h3"), said, "the note stays chosen");
     assert.equal(await page.locator("#sheet rect.chosen").first().getAttribute("data-note"), "4");
+})));
+
+test("of a long sheet only what is near the window is drawn, the rest when it comes near", () => with_browser((browser) => with_page(browser, async (page) => {
+    await with_demo(page);
+    await step(page, "plan");
+    const drawn = () => page.evaluate(() => [...document.querySelectorAll("#sheet .bands > div")].map((band) => !!band.querySelector("svg")));
+    const bands = await drawn();
+    assert.ok(bands.length > 10 && bands.filter(Boolean).length < bands.length / 2, `${bands}`);
+    assert.ok(!bands.at(-1));
+    await page.locator("#sheet").evaluate((sheet) => scrollBy(0, sheet.getBoundingClientRect().bottom - innerHeight));
+    await page.waitForSelector("#sheet .bands > div:last-child svg");
+}, { viewport: { width: 360, height: 740 } })));
+
+test("a score dropped anywhere on the page is the song; it is printed as the program draws it", () => with_browser((browser) => with_page(browser, async (page) => {
+    const bytes = [...readFileSync(song)];
+    await page.evaluate((all) => {
+        const data = new DataTransfer();
+        data.items.add(new File([new Uint8Array(all)], "dropped.mxl"));
+        for (const name of ["dragover", "drop"]) document.querySelector("footer").dispatchEvent(new DragEvent(name, { dataTransfer: data, bubbles: true, cancelable: true }));
+    }, bytes);
+    await page.waitForFunction(() => document.getElementById("song-is").textContent.includes("149"));
+    await done(page);
+    await with_demo(page); // its words are told
+    await step(page, "plan");
+    await page.evaluate(() => { window.print = () => { window.printed = document.querySelectorAll("#paper svg").length; }; });
+    await page.click("#print");
+    await page.waitForFunction(() => window.printed);
+    native(["plan", song, "--singer", singer, "-o", "pages.svg", "--overwrite"]);
+    assert.equal(await page.evaluate(() => window.printed), readdirSync(scratch).filter((name) => /^pages(-\d+)?\.svg$/.test(name)).length);
+    // On paper stands the plan alone.
+    await page.emulateMedia({ media: "print" });
+    assert.ok(await page.isHidden("main") && await page.isVisible("#paper svg"));
+    const pdf = await page.pdf({ preferCSSPageSize: true });
+    assert.ok(pdf.length > 20000);
+})));
+
+test("part and verse are chosen from those of the score; all verses are planned as they are sung", () => with_browser((browser) => with_page(browser, async (page) => {
+    const one = readFileSync(join(root, "tests/data/scores/own/verses_and_jumps.musicxml"), "utf8");
+    const second = one.match(/<part id="P1">[^]*<\/part>/)[0].replace("P1", "P2").replace(/<lyric number="2">.*?<\/lyric>/g, "");
+    const score = join(scratch, "two_parts.musicxml");
+    writeFileSync(score, one.replace("</part-list>", '<score-part id="P2"><part-name>Alto</part-name></score-part></part-list>').replace("</score-partwise>", `${second}</score-partwise>`));
+    await open_song(page, score);
+    const options = (id) => page.locator(`#${id} option`).evaluateAll((all) => all.map(({ value }) => value));
+    const choose = async (id, value) => {
+        await page.selectOption(`#${id}`, value);
+        await page.waitForFunction(() => document.getElementById("song-is").textContent);
+        await done(page);
+    };
+    await choose("language", "la"); // by rules, whatever the words
+    assert.deepEqual(await options("part"), ["", "1", "2"]);
+    assert.deepEqual(await options("verse"), ["", "2", "all"]);
+    await choose("part", "2");
+    assert.deepEqual(await options("verse"), ["", "all"], "the alto has one verse");
+    assert.match(await page.textContent("#song-is"), /Alto, verse 1/);
+    await choose("part", "1");
+    await choose("verse", "all");
+    assert.match(await page.textContent("#song-is"), /Voice, all verses, Latin; 12 notes/);
+    await step(page, "plan");
+    const how = ["--singer", "mezzo", "--part", "1", "--language", "la", "--as", "json"];
+    assert.equal((await saved(page, "#save-json")).text, native(["plan", score, ...how, "--verse", "all"]));
+    await step(page, "song");
+    await choose("verse", "2");
+    await step(page, "plan");
+    assert.equal((await saved(page, "#save-json")).text, native(["plan", score, ...how, "--verse", "2"]));
 })));
 
 test("the sheet is walked with the keys, and a tap tells why", () => with_browser((browser) => with_page(browser, async (page) => {

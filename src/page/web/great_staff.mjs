@@ -10,6 +10,7 @@ const width = 480, lowest = 21, highest = 60;   // steps above C0: C3 and a fift
 const lower = [30, 32, 34, 36, 38], upper = [44, 46, 48, 50, 52]; // E4..F5, E6..F7
 const y_of = (step) => (highest - step) * half;
 const aim_x = width * 0.66, trail_from = 70, remembered = 90;
+const label = 22; // what the two names need between their lines
 
 function draw(parent, name, attributes, text) {
     const out = document.createElementNS(names, name);
@@ -41,7 +42,7 @@ export function great_staff(container) {
     for (const step of [...lower, ...upper]) draw(svg, "path", { d: `M4 ${y_of(step)}H${width - 4}`, class: "line" });
     draw(svg, "path", { d: `M4 ${y_of(52)}V${y_of(30)}`, class: "brace" });
     for (const bottom of [30, 44]) draw(svg, "text", { x: 12, y: y_of(bottom), class: "clef" }, "\u{1D11E}");
-    draw(svg, "text", { x: 20, y: y_of(57), class: "ottava" }, "15ma");
+    draw(svg, "text", { x: 20, y: y_of(56), class: "ottava" }, "15ma");
     const parts = Object.fromEntries([["fR1", round], ["fR2", lozenge]].map(([name, head]) => {
         const group = draw(svg, "g", { class: name });
         return [name, {
@@ -64,12 +65,14 @@ export function great_staff(container) {
             const at = ({ clientY }) => {
                 const box = svg.getBoundingClientRect();
                 const step = Math.round(highest - (clientY - box.top) * (svg.viewBox.baseVal.height / box.height) / half);
-                put(Math.min(Math.max(step, lowest), highest));
+                put(clamped(step));
             };
             svg.classList.add("touched");
             svg.addEventListener("pointerdown", (event) => { svg.setPointerCapture(event.pointerId); at(event); });
             svg.addEventListener("pointermove", (event) => svg.hasPointerCapture(event.pointerId) && at(event));
         },
+        /** The nearest step that the staff has. */
+        within: clamped,
         clear() {
             for (const part of Object.values(parts)) {
                 for (const it of [part.aim, part.name, part.now]) it.setAttribute("visibility", "hidden");
@@ -78,10 +81,12 @@ export function great_staff(container) {
             }
         },
         aim(aim) {
+            const [low, high] = ["fR1", "fR2"].map((name) => y_of(clamped(aim[name].step)));
+            const apart = Math.max(0, (label - (low - high)) / 2);
             for (const [name, part] of Object.entries(parts)) {
                 const step = clamped(aim[name].step);
                 part.aim.setAttribute("transform", `translate(${aim_x} ${y_of(step)})`);
-                part.name.setAttribute("y", y_of(step) + 4);
+                part.name.setAttribute("y", y_of(step) + 5 + apart * (name === "fR1" ? 1 : -1));
                 part.name.textContent = `${name} ${pitch_words(aim[name])}`;
                 part.aim_ledgers.setAttribute("d", ledger_path(step, aim_x));
                 for (const it of [part.aim, part.name]) it.setAttribute("visibility", "visible");

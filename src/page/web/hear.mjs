@@ -49,10 +49,10 @@ export function hear_step(page) {
         const { samples, ...answer } = await ask("hear", { ...request(), ...more }, bytes);
         return { ...answer_of(answer), samples };
     }
-    const sound = (more, bytes) => page.busy(async () => {
+    const sound = (more, bytes, loop = $("loop").checked) => page.busy(async () => {
         const it = await made(more, bytes);
         window.last_heard = { seconds: it.seconds, samples: it.samples.length, loudness: it.loudness_lufs };
-        await play(it, $("loop").checked, show_list(it.list));
+        await play(it, loop, show_list(it.list));
     });
     /** Of the bars chosen; the cursor stands in the note that sounds. */
     async function sound_line() {
@@ -101,7 +101,7 @@ export function hear_step(page) {
     $("play-line").addEventListener("click", sound_line);
     $("stop").addEventListener("click", stop);
     $("hear-what").append(...["", "tones", "low", "high", "noise", "whisper", "faults", "glide"].map((value) => el("option", { value }, t(`hear_${value || "all"}`))));
-    page.note_actions = [(note) => note.advice && el("button", { type: "button", onclick: () => sound({ sound: "note", note: note.note }) }, t("hear"))];
+    page.note_actions = [(note) => note.advice && el("button", { type: "button", onclick: () => sound({ sound: "note", note: note.note }, undefined, false) }, t("hear"))];
     return {
         hidden: stop,
         stale() { drawn = null; },

@@ -14,20 +14,25 @@ import { recall, remember, state } from "./state.mjs";
 import { voices_step } from "./voices.mjs";
 
 const steps = {};
+/** What the page is doing; where it only waits for the person, for listeners alone. */
+function status(key) {
+    $("status").textContent = t(key);
+    $("status").classList.toggle("idle", key === "ready");
+}
 
 /** What steps share: messages below the staff, and word of changes. */
 const page = {
     /** Runs some work, says so, and tells what goes wrong. */
     async busy(work) {
         $("trouble").replaceChildren();
-        $("status").textContent = t("working");
+        status("working");
         try {
             return await work();
         } catch (error) {
             $("trouble").replaceChildren(error_box(error));
             if (error instanceof Error) console.error(error); // a fault of ours, no bad input
         } finally {
-            $("status").textContent = t("ready");
+            status("ready");
         }
     },
     changed() {
@@ -48,6 +53,7 @@ function show() {
         if (link.dataset.step === wanted) link.setAttribute("aria-current", "step");
         else link.removeAttribute("aria-current");
     for (const [step, { hidden }] of Object.entries(steps)) if (step !== wanted) hidden?.();
+    $("lead").hidden = wanted !== "singer";
     $("note").hidden = true;
     steps[wanted].shown?.();
 }
@@ -109,8 +115,12 @@ async function start() {
         await steps.song.look();
     }
     addEventListener("hashchange", show);
+    document.querySelector(".skip").addEventListener("click", (event) => {
+        event.preventDefault(); // the hash names the step
+        $("content").focus();
+    });
     if (given && !location.hash) location.hash = "plan";
-    $("status").textContent = t("ready");
+    status("ready");
     show();
     document.documentElement.dataset.ready = "yes"; // tests wait for it
     window.ready_ms = performance.now();

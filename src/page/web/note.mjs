@@ -6,7 +6,10 @@ import { semitones, t } from "./messages.mjs";
 import { told } from "./module.mjs";
 import { request, song_bytes, state } from "./state.mjs";
 
-export function note_panel(page, { place_of }) {
+/** What to do, in a few words; where the measurement leaves it open, that too. */
+export const brief_of = ({ brief, sure }) => [brief, sure ? "" : t("unsure")].filter(Boolean).join("; ");
+
+export function note_panel(page, { place_of, stand_on }) {
     let notes = [], choose = () => {}, at = null;
 
     async function reasons(note) {
@@ -21,7 +24,7 @@ export function note_panel(page, { place_of }) {
     function words(note) {
         if (!note.advice) return [el("p", {}, t("no_vowel"))];
         return [
-            el("p", { class: `do ${note.advice}` }, `${t(note.advice)}: `, el("b", {}, note.advice === "modify" ? `/${note.shade}/ ` : ""), note.brief),
+            el("p", { class: `do ${note.advice}` }, `${t(note.advice)}: `, el("b", {}, note.advice === "modify" ? `/${note.shade}/ ` : ""), brief_of(note)),
             el("p", {}, note.why),
             el("p", { class: "soft" }, [t("heard_as", note), note.advice === "modify" ? t("heard_if_kept", { heard: note.heard_kept }) : "", note.happens].filter(Boolean).join(" · ")),
         ];
@@ -48,15 +51,20 @@ export function note_panel(page, { place_of }) {
             by ? el("button", { type: "button", id: "move-back", onclick: () => move(0) }, t("move_back")) : null,
         ];
     }
+    /** Back to the note on the sheet. */
+    function close() {
+        $("note").hidden = true;
+        stand_on(at);
+    }
     function show(note) {
         at = note.note;
         const focused = $("note").contains(document.activeElement) ? document.activeElement.id : "";
-        const step = (by, key, sign) => el("button", { type: "button", id: key, "aria-label": t(key), disabled: !notes[at + by], onclick: () => choose(at + by, true) }, sign);
+        const go = (by, key, sign) => el("button", { type: "button", id: key, "aria-label": t(key), disabled: !notes[at + by], onclick: () => choose(at + by, true) }, sign);
         $("note").replaceChildren(el("div", {},
-            el("div", { class: "row" },
+            el("div", { class: "row head" },
                 el("h3", {}, place_of(note), note.vowel ? ` · /${note.vowel}/` : ""),
-                step(-1, "previous_note", "←"), step(1, "next_note", "→"),
-                el("button", { type: "button", onclick: () => { $("note").hidden = true; } }, t("close"))),
+                el("div", { class: "row" }, go(-1, "previous_note", "←"), go(1, "next_note", "→"),
+                    el("button", { type: "button", id: "close-note", "aria-label": t("close"), onclick: close }, "×"))),
             ...words(note),
             word_row(note),
             el("div", { class: "row" }, ...moving(note),
@@ -66,5 +74,8 @@ export function note_panel(page, { place_of }) {
         if (focused) $(focused)?.focus();
     }
     $("close-reasons").addEventListener("click", () => $("reasons").close());
+    addEventListener("keydown", ({ key }) => {
+        if (key === "Escape" && !$("note").hidden && !$("reasons").open) close();
+    });
     return { show, chosen: () => at, remember(note) { at = note; }, of(all, chooser) { notes = all; choose = chooser; at = null; } };
 }

@@ -5,7 +5,7 @@ import { beside } from "./beside.mjs";
 import { $, el, save_file } from "./dom.mjs";
 import { t } from "./messages.mjs";
 import { ask, sheet_of, told } from "./module.mjs";
-import { note_panel } from "./note.mjs";
+import { brief_of, note_panel } from "./note.mjs";
 import { draggable, sheet_view } from "./sheet.mjs";
 import { remember, request, song_bytes, state } from "./state.mjs";
 
@@ -22,14 +22,14 @@ function place_of(note) {
 }
 
 function list_item(note) {
-    const said = note.advice ? [`${t(note.advice)}: ${note.brief}`, t("heard_as", note), note.why] : [t("no_vowel")];
+    const said = note.advice ? [`${t(note.advice)}: ${brief_of(note)}`, t("heard_as", note), note.why] : [t("no_vowel")];
     return el("li", {}, `${place_of(note)}${note.vowel ? ` · /${note.vowel}/` : ""}. `, said.join(". "));
 }
 
 export function plan_step(page) {
     let fresh = false, drawn_for = 0, sheet = null, data = null, listed = null;
     const views = document.querySelectorAll("button[data-view]");
-    const panel = note_panel(page, { place_of });
+    const panel = note_panel(page, { place_of, stand_on: (note) => sheet.stand_on(note) });
     draggable($("sheet"));
     const besides = beside(page, { choose: (note) => choose(note, true), note: (i) => data.notes[i], place_of });
 
@@ -43,7 +43,7 @@ export function plan_step(page) {
             const it = plan.notes[note];
             return el("li", {}, el("button", { type: "button", "data-note": note, onclick: () => choose(note, true) },
                 el("span", {}, place_of(it)),
-                el("span", { class: `do ${it.advice}` }, el("span", { class: "ipa" }, it.advice === "modify" ? `/${it.shade}/ ` : ""), it.brief)));
+                el("span", { class: `do ${it.advice}` }, el("span", { class: "ipa" }, it.advice === "modify" ? `/${it.shade}/ ` : ""), brief_of(it))));
         }));
     }
     function choose(note, scroll) {

@@ -91,7 +91,7 @@ export function practise_step(page) {
     /** Today against the seven days before it, counted by the module. */
     async function show_repeats() {
         const repeats = recall_repeats().filter((one) => one.singer === singer_name);
-        $("save-hits").disabled = !repeats.length;
+        $("practised").hidden = !repeats.length;
         $("hits").replaceChildren(...repeats.slice(-6).reverse().map((one) => el("li", {}, t(one.hit ? "hit_was" : "repeat_was", one))));
         const week = day_of(new Date(Date.now() - 7 * 864e5)), today = day_of(new Date());
         const { aims: rows } = await told("ask", { ask: "practice", today, from: week, repeats });
@@ -110,6 +110,7 @@ export function practise_step(page) {
         }
         $("mic-told").textContent = microphone.unwilling.length ? t("mic_filters", { filters: microphone.unwilling.join(", ") }) : "";
         $("listen").hidden = true;
+        document.querySelector(".readings").hidden = false;
         $("unlisten").hidden = false;
         requestAnimationFrame(picture);
     }

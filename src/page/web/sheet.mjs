@@ -38,7 +38,7 @@ function overlay_of(container, plan, place_of) {
 }
 
 /** Near the top of the window: the note's panel takes the lower part. */
-const in_sight = (element) => scrollBy(0, element.getBoundingClientRect().top - innerHeight * 0.08);
+const in_sight = (element) => scrollBy(0, element.getBoundingClientRect().top - innerHeight * 0.12);
 
 const semitone = 7; // pixels of the screen that a note is dragged for each
 

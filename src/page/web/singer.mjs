@@ -38,14 +38,13 @@ function typed_profile() {
 }
 
 function resonance_rows(picture) {
-    const told_as = (r) => `${pitch_words(r)} · ${r.hz} ± ${r.sd_hz} Hz`;
     return [
         el("thead", {}, el("tr", {}, ...[t("vowel"), "fR1", "fR2"].map((name) => el("th", { scope: "col" }, name)))),
         el("tbody", {}, ...picture.vowels.map((vowel) => el("tr", {},
             el("th", { scope: "row", class: "ipa" }, vowel.ipa, vowel.estimated ? el("span", { class: "soft" }, ` ${t("estimated")}`) : null),
             ...[1, 2].map((k) => {
                 const r = vowel.resonances.find(({ number }) => number === k);
-                return el("td", {}, r ? told_as(r) : "");
+                return r ? el("td", {}, pitch_words(r), " ", el("span", { class: "hertz" }, `${r.hz} ± ${r.sd_hz} Hz`)) : el("td");
             })))),
     ];
 }

@@ -55,6 +55,18 @@ export function song_step(page, asset) {
             .flatMap(({ language, asks }) => asks.map((word) => [`${language} ${word}`, ""]))));
         await set_words(Object.fromEntries(boxes.map((box) => [box.dataset.word, box.value])));
     }
+    /** What the score lets one choose: its parts, and the verses of the one chosen. */
+    function show_choices({ parts, part: sung }) {
+        const known = new Set(["", ...parts.map(({ part }) => part)]), own = known.has(state.part) ? [] : [state.part]; // a lesson names its part
+        const chosen = parts.find(({ part, name }) => (state.part ? part === state.part : name === sung));
+        $("part").replaceChildren(el("option", { value: "" }, t("part_fits")), ...parts.map(({ part, name }) => el("option", { value: part }, name)), ...own.map((name) => el("option", { value: name }, name)));
+        const verses = Math.max(chosen?.verses ?? 0, Number(state.verse) || 0);
+        $("verse").replaceChildren(el("option", { value: "" }, t("verse_first")), ...Array.from({ length: Math.max(0, verses - 1) }, (_, i) => el("option", { value: i + 2 }, t("one_verse", { verse: i + 2 }))), el("option", { value: "all" }, t("verse_all")));
+        $("part").value = state.part;
+        $("verse").value = state.verse === "1" ? "" : state.verse;
+        $("of-part").hidden = parts.length < 2 && !own.length;
+        $("of-verse").hidden = !parts.length;
+    }
     /** Reads the song and says what it is. */
     async function look() {
         if (!state.song) return;
@@ -62,7 +74,8 @@ export function song_step(page, asset) {
             $("song-is").textContent = "";
             const song = await told("ask", { ...request(), ask: "song" }, song_bytes());
             state.missing = song.unknown;
-            $("song-is").textContent = t("song_is", { ...song, title: song.title || t("no_title"), verse: song.verse || "–", language: song.language_name || "–" });
+            $("song-is").textContent = t("song_is", { ...song, title: song.title || t("no_title"), verse: song.verse === "all" ? t("all_verses") : t("one_verse", { verse: song.verse || "–" }), language: song.language_name || "–" });
+            show_choices(song);
             show_unknown(song.unknown);
         });
     }
@@ -90,7 +103,7 @@ export function song_step(page, asset) {
     }
     function show_fields() {
         $("transpose").replaceChildren(...transpositions());
-        for (const field of ["part", "verse", "transpose", "language", "technique"]) $(field).value = state[field];
+        for (const field of ["transpose", "language", "technique"]) $(field).value = state[field];
     }
     const take_file = async (file) => file && take(file.name, new Uint8Array(await file.arrayBuffer()));
 
@@ -108,10 +121,13 @@ export function song_step(page, asset) {
         target.value = "";
     });
     for (const name of ["dragover", "dragleave", "drop"])
-        $("drop").addEventListener(name, (event) => {
+        addEventListener(name, (event) => { // anywhere: beside the box a browser would open the file itself
+            if (!event.dataTransfer?.types.includes("Files")) return;
             event.preventDefault();
             $("drop").classList.toggle("over", name === "dragover");
-            if (name === "drop") take_file(event.dataTransfer.files[0]);
+            if (name !== "drop") return;
+            page.go("song");
+            take_file(event.dataTransfer.files[0]);
         });
     $("demo").addEventListener("click", async () => {
         await tell_said(JSON.parse(new TextDecoder().decode(await asset("giusto_amor_said.json"))));
@@ -139,6 +155,7 @@ export function song_step(page, asset) {
     $("range-vowels").value = state.range.vowels;
     $("notes-text").value = sample;
     show_fields();
+    show_choices({ parts: [] });
     show_words();
     return {
         take, look, set_words,

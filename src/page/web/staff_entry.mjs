@@ -11,6 +11,7 @@ const name_of = (step, sign) => `${"CDEFGAB"[step % 7]}${sign}${Math.floor(step 
 export function staff_entry() {
     const staff = great_staff($("typed-staff"));
     let box = null, step = 0, asked = 0;
+    const stands = {}; // the step of each head, typed or of the average voice
 
     const box_of = (number) => $("typed-rows").querySelector(`input[data-vowel="${box.dataset.vowel}"][data-number="${number}"]`);
     const frequency = (text) => told("ask", { ask: "frequency", text }).catch(() => null); // half typed
@@ -25,6 +26,7 @@ export function staff_entry() {
         for (const name of Object.keys(due)) due[name] = await frequency(due[name]);
         if (mine !== asked) return; // typed on meanwhile
         staff.clear();
+        for (const name of ["fR1", "fR2"]) stands[name] = (heads[name] ?? due[name])?.step;
         if (due.fR1 && due.fR2) staff.aim(due);
         staff.move(heads);
         $("staff-says").textContent = t("staff_row", { vowel: box.dataset.vowel, number: box.dataset.number });
@@ -40,10 +42,17 @@ export function staff_entry() {
         show();
     });
     $("typed-rows").addEventListener("input", () => box && show());
-    staff.on_drag((at) => {
+    function put_at(at) {
         if (!box || at === step && box.value === name_of(at, "")) return;
-        step = at;
+        stands[`fR${box.dataset.number}`] = step = at;
         put("");
+    }
+    staff.on_drag(put_at);
+    $("typed-rows").addEventListener("keydown", (event) => {
+        const by = { ArrowUp: 1, ArrowDown: -1 }[event.key], at = stands[`fR${box?.dataset.number}`];
+        if (!by || event.target !== box || at === undefined) return;
+        event.preventDefault();
+        put_at(staff.within(Math.round(at) + by));
     });
     $("staff-sharp").addEventListener("click", () => step && put("♯"));
     $("staff-flat").addEventListener("click", () => step && put("♭"));

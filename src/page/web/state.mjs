@@ -62,7 +62,7 @@ export function request() {
     if (state.song) {
         out.file = state.song.file;
         if (state.part) out.part = state.part;
-        if (state.verse) out.verse = Number(state.verse);
+        if (state.verse) out.verse = state.verse === "all" ? "all" : Number(state.verse);
         if (state.transpose !== "") out.transpose = Number(state.transpose);
         if (state.language) out.language = state.language;
         const words = [state.words_text, words_file()].filter(Boolean);
