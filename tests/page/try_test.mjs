@@ -145,7 +145,7 @@ test("resonances are put on the staff as note heads", () => with_browser((browse
     await done(page);
     const row = await page.textContent('#resonances tr:has(th:text-is("a"))');
     // F♯5 and E6 in equal temperament (ISO 16): 440 x 2^(9/12), 440 x 2^(19/12).
-    const told = (name, semitones) => `${name} · ${Number((440 * 2 ** (semitones / 12)).toFixed(1))} `;
+    const told = (name, semitones) => `${name} ${Number((440 * 2 ** (semitones / 12)).toFixed(1))} `;
     assert.ok(row.includes(told("F♯5", 9)) && row.includes(told("E6", 19)), row);
-    assert.doesNotMatch(row, /c ·/, "no cents unless asked for");
+    assert.doesNotMatch(row, /[+−]\d+ c/, "no cents unless asked for");
 })));
