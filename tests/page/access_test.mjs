@@ -33,6 +33,20 @@ for (const [colorScheme, width, with_song, locale] of [["light", 360, with_demo,
         }
     }, { colorScheme, locale, viewport: { width, height: 800 }, bypassCSP: true }))); // axe is put into the page
 
+test("in large print, in German, nothing is wider than a phone", () => with_browser((browser) => with_page(browser, async (page) => {
+    await page.selectOption("#look", "large");
+    await passage(page);
+    for (const name of steps) {
+        await step(page, name);
+        await page.evaluate((view) => document.querySelectorAll(`#view-${view} details`).forEach((d) => { d.open = true; }), name);
+        await done(page);
+        if (name === "plan") await page.locator('#sheet rect[role="button"]').first().press("Enter");
+        assert.equal(await page.evaluate(() => document.documentElement.scrollWidth), 360, name);
+        const cut = await page.evaluate(() => [...document.querySelectorAll("main button, main select, main input, main summary, nav a")].filter((e) => e.checkVisibility() && !e.closest(".wide") && e.getBoundingClientRect().right > 360).map((e) => e.outerHTML.slice(0, 80)));
+        assert.deepEqual(cut, [], name);
+    }
+}, { locale: "de-DE", viewport: { width: 360, height: 800 } })));
+
 test("with forced colours the step shown, the view chosen and the note tapped are told apart", () => with_browser((browser) => with_page(browser, async (page) => {
     await passage(page);
     await step(page, "plan");
