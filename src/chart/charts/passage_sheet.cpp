@@ -3,10 +3,9 @@
 // assign blocks to pages -> place and draw.
 #include "chart/canvas/style.hpp"
 #include "chart/charts/charts.hpp"
-#include "chart/page/lane_legend.hpp"
 #include "chart/page/remarks.hpp"
+#include "chart/page/sheet_front.hpp"
 #include "chart/page/system_block.hpp"
-#include "chart/page/title.hpp"
 #include "chart/page/watch.hpp"
 #include "vowelway/core/wording.hpp"
 
@@ -19,37 +18,12 @@ constexpr std::string_view sentence_of_sheet =
     to_word("The voice's harmonics (lines) meet the resonances of the vowel "
             "(bands); where they do, its sound changes.");
 constexpr double between = 13, most_stretch = 24;  // vertical room between blocks
-constexpr double least_lane = 72, most_lane = 116; // height of the resonance lane
+constexpr double least_lane = 72, most_lane = 150; // height of the resonance lane
 
 struct Sheet {
     std::vector<std::size_t> blocks;
     double used = 0;
 };
-
-/// What stands over the blocks of a page.
-struct Heading {
-    Drawing drawing;
-    double height = 0;
-};
-
-/// Title, notes to watch and legend: over the first page, or, where a small page has no room for all, the
-/// legend over the second.
-std::vector<Heading> headings_of(plan::Plan const& plan, plan::Pencil const& pencil, Head const& title,
-                                 double width, double page_height, TextMeasurer const& measurer,
-                                 bool numbers) {
-    std::vector<Heading> headings;
-    headings.push_back({Drawing(measurer)});
-    auto& front = headings.front();
-    front.height =
-        draw_watch(front.drawing, plan, pencil, draw_title(front.drawing, title, width), width, numbers);
-    Heading legend{Drawing(measurer)};
-    legend.height = draw_lane_legend(legend.drawing, {&plan, 1}, 0, width) + 6;
-    if (front.height + legend.height > page_height)
-        headings.push_back(std::move(legend));
-    else
-        front.height = draw_lane_legend(front.drawing, {&plan, 1}, front.height, width) + 6;
-    return headings;
-}
 
 /// Blocks to pages in order, each below the heading of its page.
 std::vector<Sheet> assign(std::vector<Block> const& blocks, double lane, std::vector<Heading> const& headings,
@@ -89,7 +63,9 @@ std::vector<Page> passage_sheet(plan::Plan const& plan, Size paper, TextMeasurer
 
     auto const title = head_of(plan, reworded(sentence_of_sheet));
     double const page_height = paper.height - margin_top - margin_bottom;
-    auto const headings = headings_of(plan, pencil, title, width, page_height, measurer, numbers);
+    auto const headings =
+        headings_of(plan, pencil, title, {width, page_height},
+                    blocks.empty() ? 0 : blocks.front().height(least_lane), measurer, numbers);
     auto const sheets = assign(blocks, least_lane, headings, page_height);
 
     // Place: what is left over makes the lanes taller, then goes between the blocks.

@@ -59,7 +59,7 @@ std::vector<std::size_t> breaks_of(std::vector<Line> const& lines, double front,
     double used = front;
     for (std::size_t i = 0; i < lines.size(); ++i) {
         double const need = lines[i].height() + between_systems;
-        if (i > first.back() && used + need > height + between_systems) {
+        if (i > first.back() && used + need > height + between_systems / 2) {
             first.push_back(i);
             used = 0;
         }

@@ -76,9 +76,11 @@ double draw_title(Canvas& canvas, Head const& head, double width) {
     auto const aside_style = slanted(type::body, ink::soft);
     auto const aside = fitted(m, head.aside, aside_style, width * 0.45);
     double const aside_width = m.measure(aside, aside_style).advance;
+    double const title_width = m.measure(head.title, bold(type::title)).advance;
+    bool const beside = aside.empty() || title_width + aside_width + 14 <= width;
+    canvas.write({0, y}, fitted(m, head.title, bold(type::title), width), bold(type::title));
+    if (!beside) y += 13;
     canvas.write({width, y}, aside, aside_style, Align::right);
-    canvas.write({0, y}, fitted(m, head.title, bold(type::title), width - aside_width - 14),
-                 bold(type::title));
     y = draw_origin(canvas, head, width, y + 18);
     y += 5;
     canvas.line({0, y}, {width, y}, {.width = 1.2, .color = ink::black});
@@ -105,8 +107,10 @@ void draw_margins(Canvas& canvas, Head const& head, std::string_view what, Size 
         canvas.write({right, margin_top - 12}, what, style, Align::right);
         return;
     }
-    auto const who = fitted(m, head.average ? fmt::format("{} ({})", head.who, head.source) : head.who, style,
-                            width * 0.6);
+    double const title_width = m.measure(head.title, style).advance;
+    double const room = std::max(width * 0.6, width - title_width - 12);
+    auto who = head.average ? fmt::format("{} ({})", head.who, head.source) : head.who;
+    if (m.measure(who, style).advance > room) who = fitted(m, head.who, style, room); // the source: page 1
     double const who_width = m.measure(who, style).advance;
     canvas.write({right, margin_top - 12}, who, style, Align::right);
     canvas.write({margin_side, margin_top - 12}, fitted(m, head.title, style, width - who_width - 12), style);

@@ -60,19 +60,20 @@ void draw_heads(Canvas& canvas, WatchColumns const& c, double y) {
     canvas.write({c.act, y}, worded("what to do"), small);
 }
 
-void draw_action(Canvas& canvas, WatchColumns const& c, plan::Watched const& w, plan::Decision const& d,
-                 double base) {
+/// Returns its last baseline: what does not fit goes on below.
+double draw_action(Canvas& canvas, WatchColumns const& c, plan::Watched const& w, plan::Decision const& d,
+                   double base) {
     advice_sign(canvas, {c.act + 4, base - 3}, 7, d.advice);
     double const from =
         canvas.write({c.act + 11, base}, d.target.shade.quality().ipa(), bold(type::body, color_of(d.advice)))
             .right() +
         5;
-    canvas.write({from, base}, fitted(canvas.measurer(), action_of(w, d), plain(type::label), c.right - from),
-                 plain(type::label, color_of(d.advice)));
+    auto const style = plain(type::label, color_of(d.advice));
+    return paragraph(canvas, from, base - 10, c.right - from, action_of(w, d), style, 10);
 }
 
-void draw_row(Canvas& canvas, WatchColumns const& c, plan::Plan const& plan, plan::Watched const& w,
-              int number, double base) {
+double draw_row(Canvas& canvas, WatchColumns const& c, plan::Plan const& plan, plan::Watched const& w,
+                int number, double base) {
     auto const& d = *plan.notes[w.note].decision;
     auto const& vowel = plan.vowels[*plan.notes[w.note].vowel].resonances.vowel;
     draw_note_cells(canvas, plan, w.note, number, c.note, base);
@@ -84,28 +85,30 @@ void draw_row(Canvas& canvas, WatchColumns const& c, plan::Plan const& plan, pla
     if (c.heard && !(d.heard.vowel.quality() == vowel.quality()))
         canvas.write({*c.heard + 8, base}, d.heard.vowel.quality().ipa(), plain(type::body, ink::migrate),
                      Align::centre);
-    draw_action(canvas, c, w, d, base);
+    return draw_action(canvas, c, w, d, base);
 }
 
-double watch_table(Canvas& canvas, plan::Plan const& plan, plan::Pencil const& pencil, double x, double y,
-                   double width, bool numbers) {
-    y = draw_heading(canvas, x, y, width, worded("Notes to watch"));
+} // namespace
+
+double draw_watch(Canvas& canvas, plan::Plan const& plan, plan::Pencil const& pencil, double y, double width,
+                  bool numbers) {
+    y = draw_heading(canvas, 0, y, width, worded("Notes to watch"));
     if (pencil.watch.empty()) {
-        for (auto const& line :
-             wrapped(canvas.measurer(), plan::summary_of(plan, pencil), plain(type::body), width))
-            canvas.write({x, y += 12}, line, plain(type::body));
-        return y + 6;
+        auto const changed = [](auto const& mark) { return !mark.turns && !mark.outside; };
+        auto told = plan::summary_of(plan, pencil);
+        if (ranges::any_of(pencil.marks, changed))
+            told = worded("Nothing on a long or exposed note.") + " " + told;
+        return paragraph(canvas, 0, y, width, told, plain(type::body), 12) + 6;
     }
     auto watch = pencil.watch;
     ranges::sort(watch, {}, &plan::Watched::note);
-    auto const columns = columns_of(x, width, widest_action(canvas.measurer(), plan, watch), numbers);
+    auto const columns = columns_of(0, width, widest_action(canvas.measurer(), plan, watch), numbers);
     y += 9;
     draw_heads(canvas, columns, y);
     y += 3;
     int number = 0;
     for (auto const& w : watch) {
-        double base = y + 11;
-        draw_row(canvas, columns, plan, w, ++number, base);
+        double base = draw_row(canvas, columns, plan, w, ++number, y + 11);
         if (!w.also.empty()) {
             base += 10;
             canvas.write({columns.note.where, base},
@@ -115,12 +118,10 @@ double watch_table(Canvas& canvas, plan::Plan const& plan, plan::Pencil const& p
                          slanted(type::label, ink::soft));
         }
         y = base + 3.4;
-        canvas.line({x, y}, {x + width, y}, {.width = 0.35, .color = ink::rule});
+        canvas.line({0, y}, {width, y}, {.width = 0.35, .color = ink::rule});
     }
     return y + 2;
 }
-
-} // namespace
 
 std::map<std::size_t, int> numbers_of(plan::Pencil const& pencil) {
     auto watch = pencil.watch;
@@ -134,25 +135,15 @@ std::map<std::size_t, int> numbers_of(plan::Pencil const& pencil) {
     return numbers;
 }
 
-double draw_watch(Canvas& canvas, plan::Plan const& plan, plan::Pencil const& pencil, double y, double width,
-                  bool numbers) {
-    auto const ranges = worded("Vowel as it is, up to");
-    constexpr double gap = 16, least_width = 430; // of both beside each other
-    if (width >= least_width) {
-        double const right = std::min(158.0, width * 0.31), left = width - right - gap;
-        double const a = watch_table(canvas, plan, pencil, 0, y, left, numbers);
-        double const b = draw_passive_ranges(canvas, plan, plan.vowels, left + gap,
-                                             draw_heading(canvas, left + gap, y, right, ranges), right);
-        return std::max(a, b) + 6;
-    }
-    // One below the other, the ranges in two columns.
-    y = draw_heading(canvas, 0, watch_table(canvas, plan, pencil, 0, y, width, numbers) + 6, width, ranges);
-    double const column = (width - gap) / 2;
+double draw_ranges(Canvas& canvas, plan::Plan const& plan, double x, double y, double width, int columns) {
+    constexpr double gap = 16;
+    y = draw_heading(canvas, x, y, width, worded("Vowel as it is, up to"));
     std::span<plan::VowelPlan const> const all(plan.vowels);
+    if (columns < 2 || all.size() < 2) return draw_passive_ranges(canvas, plan, all, x, y, width);
+    double const column = (width - gap) / 2;
     auto const half = (all.size() + 1) / 2;
-    double const a = draw_passive_ranges(canvas, plan, all.first(half), 0, y, column);
-    if (half == all.size()) return a + 6;
-    return std::max(a, draw_passive_ranges(canvas, plan, all.subspan(half), column + gap, y, column)) + 6;
+    double const a = draw_passive_ranges(canvas, plan, all.first(half), x, y, column);
+    return std::max(a, draw_passive_ranges(canvas, plan, all.subspan(half), x + column + gap, y, column));
 }
 
 } // namespace vowelway::chart

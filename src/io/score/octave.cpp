@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 namespace vowelway::io {
 
@@ -31,16 +32,21 @@ std::optional<Octave> octave_for(std::span<SungNote const> line, bool plain_treb
                                  ScoreOptions const& options) {
     auto const tessitura = tessitura_of(options.voice, options.singer_range);
     if (!tessitura) return std::nullopt;
-    double const as_written = distance(line, *tessitura, 0), lower = distance(line, *tessitura, -12),
-                 higher = distance(line, *tessitura, 12);
+    auto const at = [&](double shift) { return distance(line, *tessitura, shift); };
+    double const as_written = at(0), lower = at(-12);
     if (plain_treble_clef && sounds_below_treble_clef(options.voice) && as_written > 0 && lower <= as_written)
         return Octave{-12, worded("a man's part in the treble clef")};
     auto const voice = options.voice == VoiceType::other
                            ? worded("this singer")
                            : worded("a {0}", reworded(to_string(options.voice)));
-    if (as_written < out_of_place || std::min(lower, higher) > as_written / 3) return std::nullopt;
-    if (lower <= higher) return Octave{-12, worded("as written it lies above where {0} sings", voice)};
-    return Octave{12, worded("as written it lies below where {0} sings", voice)};
+    if (as_written < out_of_place) return std::nullopt;
+    // Two octaves where an editor's 8 stands over the clef of a part that sounds below it.
+    constexpr double shifts[] = {-12, 12, -24, 24};
+    double const best = *std::min_element(std::begin(shifts), std::end(shifts),
+                                          [&](double a, double b) { return at(a) < at(b); });
+    if (at(best) > as_written / 3) return std::nullopt;
+    return Octave{best, best < 0 ? worded("as written it lies above where {0} sings", voice)
+                                 : worded("as written it lies below where {0} sings", voice)};
 }
 
 bool begins_in_plain_treble(Part const& part, int staff) {

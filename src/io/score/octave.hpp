@@ -13,13 +13,13 @@
 namespace vowelway::io {
 
 struct Octave {
-    double semitones = 0; ///< -12 or +12
+    double semitones = 0; ///< -24, -12, 12 or 24
     std::string why;      ///< "a man's part in the treble clef"
 };
 
 /// Where a line lies an octave from where this voice sings: the octave to take. Of a man's line in a treble
 /// clef without its 8 the lower octave is taken where it lies no worse; any other line only where it is
-/// clearly out of place as written and in place an octave away. Nothing where it stays.
+/// clearly out of place as written and in place an octave or two away. Nothing where it stays.
 std::optional<Octave> octave_for(std::span<SungNote const> line, bool plain_treble_clef,
                                  ScoreOptions const& options);
 

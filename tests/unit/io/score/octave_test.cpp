@@ -56,6 +56,9 @@ TEST_CASE("the tessitura of each voice lies within two octaves and in the order 
 }
 
 TEST_CASE("the octave of a line") {
+    CHECK(taken({"B4", "E5", "G5", "E6"}, VoiceType::tenor, false) == -24); // an 8 over the clef
+    CHECK(taken({"B4", "E5", "G5", "E6"}, VoiceType::soprano, false) == 0);
+    CHECK(taken({"B1", "E2", "G2", "E3"}, VoiceType::soprano, false) == 24);
     CHECK(taken({"E4", "G4", "C5", "F5"}, VoiceType::tenor) == -12);
     CHECK(taken({"E4", "G4", "C5", "F5"}, VoiceType::baritone) == -12);
     CHECK(taken({"E3", "A3", "C4", "F4"}, VoiceType::tenor) == 0); // at pitch already
