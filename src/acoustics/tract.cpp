@@ -3,6 +3,7 @@
 
 #include "acoustics/tube.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <array>
 #include <stdexcept>
@@ -28,27 +29,29 @@ constexpr std::array<std::pair<TractLoss, std::string_view>, 4> loss_names{
 
 tube::Tube tube::checked(AreaFunction const& tract, TractLoss loss) {
     constexpr std::size_t most = 512;
-    if (tract.empty()) throw InputError("the area function has no sections", "give at least one section");
+    if (tract.empty())
+        throw InputError(worded("the area function has no sections"), worded("give at least one section"));
     if (tract.size() > most)
-        throw InputError("the area function has " + std::to_string(tract.size()) + " sections",
-                         "give at most " + std::to_string(most));
+        throw InputError(worded("the area function has {0} sections", tract.size()),
+                         worded("give at most {0}", most));
     Tube out;
     out.loss = loss;
     for (std::size_t i = 0; i < tract.size(); ++i) {
         double const length = in_centimetres(tract[i].length), area = in_square_centimetres(tract[i].area);
         auto const refuse = [&](std::string const& what) {
             throw InputError(
-                "section " + std::to_string(i + 1) + " from the glottis is " + what,
-                "lengths are 0.01..30 cm and areas 0.001..100 cm²; a closed airway has no resonances");
+                worded("section {0} from the glottis is {1}", i + 1, what),
+                worded(
+                    "lengths are 0.01..30 cm and areas 0.001..100 cm²; a closed airway has no resonances"));
         };
-        if (!(length >= 0.01 && length <= 30)) refuse(std::to_string(length) + " cm long");
-        if (!(area >= 0.001 && area <= 100)) refuse(std::to_string(area) + " cm² wide");
+        if (!(length >= 0.01 && length <= 30)) refuse(worded("{0} cm long", std::to_string(length)));
+        if (!(area >= 0.001 && area <= 100)) refuse(worded("{0} cm² wide", std::to_string(area)));
         out.length.push_back(length);
         out.area.push_back(area);
     }
     if (double const total = in_centimetres(length_of(tract)); total > 100)
-        throw InputError("the tract is " + std::to_string(static_cast<int>(total)) + " cm long",
-                         "give at most 100 cm; is each section as long as the whole tract?");
+        throw InputError(worded("the tract is {0} cm long", static_cast<int>(total)),
+                         worded("give at most 100 cm; is each section as long as the whole tract?"));
     return out;
 }
 

@@ -6,6 +6,7 @@
 #include "cli/commands.hpp"
 #include "cli/help/help_text.hpp"
 #include "cli/help/wrap.hpp"
+#include "cli/parser_words.hpp"
 #include "cli/spoken.hpp"
 #include "cli/standard_output.hpp"
 #include "cli/write_manual.hpp"
@@ -50,7 +51,10 @@ std::unique_ptr<CLI::App> make_app() {
     auto app = std::make_unique<CLI::App>(
         worded("vowelway: what each note will do to each vowel, and what to do about it"), "vowelway");
     app->require_subcommand(1);
-    app->failure_message(CLI::FailureMessage::simple);
+    app->failure_message([](CLI::App const* program, CLI::Error const& error) {
+        return parser_words(error.what()) + "\n" +
+               worded("Run with {0} for more information.", program->get_help_ptr()->get_name()) + "\n";
+    });
     static std::string spoken; // read before the parser runs: it decides what the parser says
     Command program(app.get());
     program.value(

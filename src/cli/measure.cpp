@@ -85,7 +85,7 @@ void write_into(Settings const& s, Profile const& profile, analysis::Measurement
 
 void record(Settings const& s) {
     if (s.measuring.audio != std::vector{s.record.file} || !s.measuring.cues.empty())
-        bad_command_line("--record", "goes without AUDIO and --cues");
+        bad_command_line("--record", worded("goes without AUDIO and --cues"));
     auto options = s.record;
     options.repeat = std::max(1, s.measuring.repeat);
     record_vowels(parse_vowels(s.measuring.vowels), options);

@@ -6,6 +6,7 @@
 #include "vowelway/analysis/guided_take.hpp"
 #include "vowelway/analysis/measure.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/io/audio/microphone.hpp"
 #include "vowelway/io/audio/write_audio.hpp"
 
@@ -27,10 +28,10 @@ constexpr std::size_t room_steps = 15; // tenths of a second
 constexpr int attempts = 3;
 constexpr double loud_room = -45; // dB below full scale
 
-char const* const cautions =
+constexpr auto cautions = to_word(
     "Before you record: a soft whisper or a relaxed creak of a few seconds, as quiet as is comfortable;\n"
     "never when hoarse. Stop if it tires you; hoarse for more than four weeks: have your larynx examined.\n"
-    "This is not medical advice.\n";
+    "This is not medical advice.\n");
 
 /// The level as a line that is written over on a terminal; in a pipe nothing.
 void show(GuidedTake const& take, Decibels room) {
@@ -46,32 +47,35 @@ class Session {
     explicit Session(RecordOptions const& options) : microphone_(options.device, rate) {}
 
     void listen_to_the_room() {
-        say("Silence for two seconds, please.\n");
+        say(worded("Silence for two seconds, please.") + "\n");
         std::vector<float> heard(room_steps * tenth);
         microphone_.read(heard); // the first moments of a device are often a click
         microphone_.read(heard);
         room_ = analysis::level_of(heard, rate);
         all_.insert(all_.end(), heard.begin(), heard.end());
-        say(fmt::format("The room: {:.0f} dB.{}\n", room_.value,
-                        room_.value > loud_room ? " That is loud: switch off fans and music, come closer."
-                                                : ""));
+        auto const level = fmt::format("{:.0f}", room_.value);
+        say((room_.value > loud_room
+                 ? worded("The room: {0} dB. That is loud: switch off fans and music, come closer.", level)
+                 : worded("The room: {0} dB.", level)) +
+            "\n");
     }
 
     void ask_for(Vowel const& vowel) {
         std::string why;
         for (int i = 0; i < attempts; ++i) {
-            say(fmt::format("{}/{}/ {}\n", why.empty() ? "" : "again: ", vowel.ipa(),
-                            i == 0 ? "- hold it for a second" : "- " + why));
+            auto const asked = i == 0 ? worded("/{0}/ - hold it for a second", vowel.ipa())
+                                      : worded("again: /{0}/ - {1}", vowel.ipa(), why);
+            say(asked + "\n");
             auto const take = hear_one();
             why = take.again();
             if (!why.empty()) continue;
             all_.insert(all_.end(), take.samples().begin(), take.samples().end());
-            say(fmt::format("  good: {:.0f} dB above the room\n",
-                            analysis::level_of(take.samples(), rate).value - room_.value));
+            auto const above = analysis::level_of(take.samples(), rate).value - room_.value;
+            say("  " + worded("good: {0} dB above the room", fmt::format("{:.0f}", above)) + "\n");
             return;
         }
-        throw InputError(fmt::format("/{}/ did not succeed three times: {}", vowel.ipa(), why),
-                         "rest, and try again later; or record with a phone, and name the file", {});
+        throw InputError(worded("/{0}/ did not succeed three times: {1}", vowel.ipa(), why),
+                         worded("rest, and try again later; or record with a phone, and name the file"), {});
     }
 
     std::vector<float> const& all() const { return all_; }
@@ -98,16 +102,16 @@ class Session {
 
 void record_vowels(std::vector<Vowel> const& vowels, RecordOptions const& options) {
     auto const form = io::audio_form(std::filesystem::path(options.file).extension().string());
-    if (!form) bad_command_line("--record", "name a .wav or .flac file");
+    if (!form) bad_command_line("--record", worded("name a .wav or .flac file"));
     if (std::filesystem::exists(options.file))
-        bad_command_line("--record", "the file " + options.file + " is there already");
+        bad_command_line("--record", worded("the file {0} is there already", options.file));
     Session session(options);
-    say(cautions);
+    say(std::string(reworded(cautions)));
     session.listen_to_the_room();
     for (int i = 0; i < options.repeat; ++i)
         for (auto const& v : vowels) session.ask_for(v);
     io::write_audio(options.file, *form, rate, [&](io::AudioFeed const& feed) { feed(session.all()); });
-    say(fmt::format("{}: written\n", options.file));
+    say(worded("{0}: written", options.file) + "\n");
 }
 
 } // namespace vowelway::cli

@@ -89,7 +89,7 @@ void run(Settings const& s) {
     if (s.survey.singers.empty())
         missing(worded("a singer: --singer with a profile, a voice type or a folder of profiles"));
     if (!s.survey.task.empty() && s.answer.outputs.first(Form::survey).empty())
-        missing("-o PART.db with --task");
+        missing(worded("-o PART.db with --task"));
     auto inputs = s.survey.scores;
     inputs.insert(inputs.end(), s.survey.singers.begin(), s.survey.singers.end());
     s.answer.outputs.check(inputs);

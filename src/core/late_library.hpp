@@ -4,6 +4,7 @@
 #pragma once
 
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <dlfcn.h>
 
@@ -32,8 +33,8 @@ class LateLibrary {
   private:
     [[noreturn]] void fail() const {
         char const* const reason = dlerror();
-        throw InputError("the library " + soname_ +
-                             " cannot be loaded: " + (reason ? reason : "no reason given"),
+        throw InputError(worded("the library {0} cannot be loaded: {1}", soname_,
+                                reason ? std::string(reason) : worded("no reason given")),
                          remedy_, {});
     }
     std::string soname_, remedy_;

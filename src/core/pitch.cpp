@@ -3,6 +3,7 @@
 
 #include "core/text.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <array>
 #include <cmath>
@@ -32,8 +33,8 @@ constexpr int semitone_of(char step) {
 }
 
 InputError not_a_pitch(std::string_view text) {
-    return InputError("\"" + std::string(text) + "\" is not a pitch",
-                      "write a letter, an accidental if any (# b ♯ ♭) and an octave: F#4, B♭3, C5");
+    return InputError(worded("\"{0}\" is not a pitch", text),
+                      worded("write a letter, an accidental if any (# b ♯ ♭) and an octave: F#4, B♭3, C5"));
 }
 
 std::string signed_cents(Cents c) {
@@ -45,7 +46,7 @@ std::string signed_cents(Cents c) {
 
 Pitch::Pitch(Frequency fo) : fo_(fo) {
     if (!(fo.value() > 0) || !std::isfinite(fo.value()))
-        throw InputError("a pitch must be above 0 Hz", "check the number before the Hz");
+        throw InputError(worded("a pitch must be above 0 Hz"), worded("check the number before the Hz"));
 }
 
 Pitch operator+(Pitch p, Cents c) { return Pitch(p.fo_ * std::exp2(c.value / 1200)); }
@@ -152,15 +153,15 @@ NamedPitch Tuning::name(Frequency f) const {
 Frequency parse_frequency(std::string_view text, Tuning const& tuning) {
     auto s = text::trim(text);
     auto const wrong = [&] {
-        return InputError("\"" + std::string(text) + "\" is neither a frequency nor a pitch",
-                          "write hertz (698 Hz) or a pitch with cents (F5 +20c)");
+        return InputError(worded("\"{0}\" is neither a frequency nor a pitch", text),
+                          worded("write hertz (698 Hz) or a pitch with cents (F5 +20c)"));
     };
     if (auto const number = text::eat_number(s)) {
         s = text::trim(s);
         if (!s.empty() && s != "Hz" && s != "hz") throw wrong();
         if (!(*number > 0))
-            throw InputError("a frequency must be above 0 Hz",
-                             "check the sign and the digits of \"" + std::string(text) + "\"");
+            throw InputError(worded("a frequency must be above 0 Hz"),
+                             worded("check the sign and the digits of \"{0}\"", text));
         return hertz(*number);
     }
     auto const split = s.find_first_of(" +", 1);
@@ -180,8 +181,8 @@ Frequency parse_frequency(std::string_view text, Tuning const& tuning) {
         if (!number || (rest != "c" && rest != "ct" && rest != "cent" && rest != "cents")) throw wrong();
         deviation = Cents{minus ? -*number : *number};
         if (std::abs(deviation.value) > 1200)
-            throw InputError("\"" + std::string(text) + "\" is more than an octave away from its pitch",
-                             "name the nearest pitch and its cents (-50 to +50)");
+            throw InputError(worded("\"{0}\" is more than an octave away from its pitch", text),
+                             worded("name the nearest pitch and its cents (-50 to +50)"));
     }
     return (tuning.pitch(pitch) + deviation).frequency();
 }
@@ -196,14 +197,15 @@ PitchRange parse_pitch_range(std::string_view text) {
         PitchRange range{parse_spelled_pitch(s.substr(0, at)),
                          parse_spelled_pitch(s.substr(at + separator.size()))};
         if (range.low.key_number() == range.high.key_number())
-            throw InputError("the range " + std::string(s) + " is a single pitch",
-                             "write two pitches: C3..A4");
+            throw InputError(worded("the range {0} is a single pitch", s),
+                             worded("write two pitches: C3..A4"));
         if (range.low.key_number() > range.high.key_number())
-            throw InputError("the range " + std::string(s) + " begins with the higher pitch",
-                             "write the lower pitch first: " + range.high.str() + ".." + range.low.str());
+            throw InputError(
+                worded("the range {0} begins with the higher pitch", s),
+                worded("write the lower pitch first: {0}..{1}", range.high.str(), range.low.str()));
         return range;
     }
-    throw InputError("\"" + std::string(text) + "\" is not a range of pitches", "write two pitches: C3..A4");
+    throw InputError(worded("\"{0}\" is not a range of pitches", text), worded("write two pitches: C3..A4"));
 }
 
 } // namespace vowelway

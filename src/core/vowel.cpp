@@ -5,6 +5,7 @@
 #include "core/utf8.hpp"
 #include "core/vowel_symbols.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <iterator>
@@ -173,16 +174,16 @@ std::string_view without_brackets(std::string_view s) {
 }
 
 InputError unknown_vowel(std::string_view text, std::string_view rest) {
-    std::string remedy =
-        "write one symbol of the IPA vowel chart with its diacritics (ɛ, a̝, õ) or X-SAMPA (E, a_r, o~)";
+    auto remedy = worded(
+        "write one symbol of the IPA vowel chart with its diacritics (ɛ, a̝, õ) or X-SAMPA (E, a_r, o~)");
     auto view = rest;
     auto const c = utf8::eat(view);
     if (c && look_alike(*c))
-        remedy = "the letter " + utf8::encode(*c) + " only looks like an IPA letter; write " +
-                 utf8::encode(look_alike(*c));
+        remedy = worded("the letter {0} only looks like an IPA letter; write {1}", utf8::encode(*c),
+                        utf8::encode(look_alike(*c)));
     else if (c)
-        remedy = "\"" + utf8::encode(*c) + "\" is not known; " + remedy;
-    return InputError("\"" + std::string(text) + "\" is not a vowel", remedy);
+        remedy = worded("\"{0}\" is not known; {1}", utf8::encode(*c), remedy);
+    return InputError(worded("\"{0}\" is not a vowel", text), remedy);
 }
 
 template <class Eat> Vowel parse_whole(std::string_view text, Eat eat) {

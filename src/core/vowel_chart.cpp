@@ -3,6 +3,7 @@
 #include "core/utf8.hpp"
 #include "core/vowel_symbols.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <array>
@@ -21,8 +22,8 @@ VowelSymbol const* vowel_symbol(char32_t ipa) {
 
 VowelSymbol const& symbol_of(Vowel const& vowel) {
     if (auto const* found = vowel_symbol(vowel.base)) return *found;
-    throw InputError("\"" + utf8::encode(vowel.base) + "\" is not a symbol of the vowel chart",
-                     "use one from the IPA vowel chart");
+    throw InputError(worded("\"{0}\" is not a symbol of the vowel chart", utf8::encode(vowel.base)),
+                     worded("use one from the IPA vowel chart"));
 }
 
 ChartPlace chart_place(Vowel const& vowel) {

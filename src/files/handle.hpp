@@ -36,7 +36,7 @@ inline Place place_of(std::filesystem::path const& path) { return Place{path.str
 
 /// Why a file cannot be read or written, with the remedy for the common reasons; otherwise the system's
 /// words.
-InputError refused(std::filesystem::path const& path, std::string const& doing, int error);
+InputError refused(std::filesystem::path const& path, std::string_view doing, int error);
 
 enum class Access { read, change };
 /// A regular file, opened without waiting for anything. Throws InputError.

@@ -2,6 +2,7 @@
 #include "vowelway/files/lock.hpp"
 
 #include "files/handle.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/files/read.hpp"
 #include "vowelway/files/write.hpp"
 
@@ -34,10 +35,10 @@ Lock::Lock(std::filesystem::path const& path, std::chrono::milliseconds patience
             file_ = file.release();
             return;
         }
-        if (errno != EWOULDBLOCK && errno != EINTR) throw refused(path, "lock the file", errno);
+        if (errno != EWOULDBLOCK && errno != EINTR) throw refused(path, to_word("lock the file"), errno);
         if (std::chrono::steady_clock::now() >= end)
-            throw InputError("another program is writing this file",
-                             "wait until it has finished, then try again", place_of(path));
+            throw InputError(worded("another program is writing this file"),
+                             worded("wait until it has finished, then try again"), place_of(path));
         std::this_thread::sleep_for(std::chrono::milliseconds(5));
     }
 }

@@ -3,6 +3,7 @@
 
 #include "files/handle.hpp"
 #include "vowelway/core/input_text.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cerrno>
@@ -23,7 +24,7 @@ std::string bytes_of(int file, std::uintmax_t expected, std::uintmax_t bound,
         bytes.resize(room);
         auto const got = ::read(file, bytes.data() + filled, bytes.size() - filled);
         if (got < 0 && errno == EINTR) continue;
-        if (got < 0) throw refused(path, "read the file", errno);
+        if (got < 0) throw refused(path, to_word("read the file"), errno);
         filled += static_cast<std::size_t>(got);
         if (got == 0 || filled == most) {
             bytes.resize(filled);
@@ -34,8 +35,8 @@ std::string bytes_of(int file, std::uintmax_t expected, std::uintmax_t bound,
     require_size(bytes.size(), bound, path.string());
     return bytes;
 } catch (std::bad_alloc const&) {
-    throw InputError("there is not enough memory to read the file", "close some programs and try again",
-                     place_of(path));
+    throw InputError(worded("there is not enough memory to read the file"),
+                     worded("close some programs and try again"), place_of(path));
 }
 
 } // namespace
@@ -45,21 +46,22 @@ Handle open_regular(std::filesystem::path const& path, Access access) {
     // Without O_NONBLOCK a pipe without a writer would hold us for ever.
     Handle file(::open(path.c_str(), how | O_NONBLOCK | O_CLOEXEC | O_NOCTTY));
     if (!file && (errno == ENOENT || errno == ENOTDIR))
-        throw InputError("there is no such file", "check the name and the folder", place_of(path));
+        throw InputError(worded("there is no such file"), worded("check the name and the folder"),
+                         place_of(path));
     if (!file && errno == EACCES)
-        throw InputError(access == Access::read ? "you have no permission to read the file"
-                                                : "you have no permission to change the file",
-                         "check the permissions of the file and its folder", place_of(path));
+        throw InputError(access == Access::read ? worded("you have no permission to read the file")
+                                                : worded("you have no permission to change the file"),
+                         worded("check the permissions of the file and its folder"), place_of(path));
     if (!file && errno == EISDIR)
-        throw InputError("is a folder, not a file", "name a file in it", place_of(path));
+        throw InputError(worded("is a folder, not a file"), worded("name a file in it"), place_of(path));
     struct stat known {};
     bool const seen = file ? fstat(file.get(), &known) == 0 : false;
-    if (!file && errno != ENXIO) throw refused(path, "open the file", errno); // ENXIO: a socket
+    if (!file && errno != ENXIO) throw refused(path, to_word("open the file"), errno); // ENXIO: a socket
     if (seen && S_ISDIR(known.st_mode))
-        throw InputError("is a folder, not a file", "name a file in it", place_of(path));
+        throw InputError(worded("is a folder, not a file"), worded("name a file in it"), place_of(path));
     if (!seen || !S_ISREG(known.st_mode))
-        throw InputError("is a device or a pipe, not a file", "copy it to a file on the disk first",
-                         place_of(path));
+        throw InputError(worded("is a device or a pipe, not a file"),
+                         worded("copy it to a file on the disk first"), place_of(path));
     return file;
 }
 

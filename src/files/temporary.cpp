@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "files/temporary.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cctype>
@@ -72,7 +73,8 @@ Temporary::Temporary(std::filesystem::path const& folder, std::filesystem::path 
     for (int tries = 0; !file_; ++tries) {
         path_ = folder_ / fresh_name();
         file_ = Handle(::open(path_.c_str(), O_RDWR | O_CREAT | O_EXCL | O_NOFOLLOW | O_CLOEXEC, mode));
-        if (!file_ && (errno != EEXIST || tries == 100)) throw refused(destination_, "write here", errno);
+        if (!file_ && (errno != EEXIST || tries == 100))
+            throw refused(destination_, to_word("write here"), errno);
     }
     there_ = true;
     flock(file_.get(), LOCK_EX | LOCK_NB); // on a disk without locks the process number must do
@@ -89,14 +91,14 @@ void Temporary::take_after(uid_t owner, gid_t group, mode_t mode) {
         // Only the superuser gives files away: then it is ours, and the rights of group and others stay.
     }
     if (fchmod(file_.get(), mode) != 0)
-        throw refused(destination_, "keep the permissions of the file", errno);
+        throw refused(destination_, to_word("keep the permissions of the file"), errno);
 }
 
 void Temporary::fill(std::string_view bytes) {
     while (!bytes.empty()) {
         auto const written = ::write(file_.get(), bytes.data(), bytes.size());
         if (written < 0 && errno == EINTR) continue;
-        if (written <= 0) throw refused(destination_, "write", written < 0 ? errno : ENOSPC);
+        if (written <= 0) throw refused(destination_, to_word("write"), written < 0 ? errno : ENOSPC);
         bytes.remove_prefix(static_cast<std::size_t>(written));
     }
     sync();
@@ -106,7 +108,7 @@ void Temporary::write_at(off_t offset, std::string_view bytes) {
     while (!bytes.empty()) {
         auto const written = ::pwrite(file_.get(), bytes.data(), bytes.size(), offset);
         if (written < 0 && errno == EINTR) continue;
-        if (written <= 0) throw refused(destination_, "write", written < 0 ? errno : ENOSPC);
+        if (written <= 0) throw refused(destination_, to_word("write"), written < 0 ? errno : ENOSPC);
         offset += written;
         bytes.remove_prefix(static_cast<std::size_t>(written));
     }
@@ -114,7 +116,7 @@ void Temporary::write_at(off_t offset, std::string_view bytes) {
 
 std::size_t Temporary::read_at(off_t offset, std::span<char> bytes) const {
     auto const got = ::pread(file_.get(), bytes.data(), bytes.size(), offset);
-    if (got < 0) throw refused(destination_, "read back", errno);
+    if (got < 0) throw refused(destination_, to_word("read back"), errno);
     return static_cast<std::size_t>(got);
 }
 
@@ -122,13 +124,15 @@ void Temporary::sync() {
     int synced = 0;
     do synced = fsync(file_.get());
     while (synced != 0 && errno == EINTR);
-    if (synced != 0 && errno != EINVAL && errno != ENOTSUP) throw refused(destination_, "write", errno);
+    if (synced != 0 && errno != EINVAL && errno != ENOTSUP)
+        throw refused(destination_, to_word("write"), errno);
 }
 
 void Temporary::replace_destination() {
-    if (std::rename(path_.c_str(), destination_.c_str()) != 0) throw refused(destination_, "write", errno);
+    if (std::rename(path_.c_str(), destination_.c_str()) != 0)
+        throw refused(destination_, to_word("write"), errno);
     there_ = false;
-    if (!file_.close()) throw refused(destination_, "write", errno);
+    if (!file_.close()) throw refused(destination_, to_word("write"), errno);
     sync_folder();
 }
 
@@ -136,7 +140,7 @@ bool Temporary::create_destination() {
     if (link(path_.c_str(), destination_.c_str()) != 0) {
         if (errno == EEXIST) return false;
         if (errno != EPERM && errno != ENOTSUP && errno != EMLINK && errno != ENOSYS)
-            throw refused(destination_, "write", errno);
+            throw refused(destination_, to_word("write"), errno);
         // A disk without hard links: look, then rename. The moment between is the best it can do.
         struct stat known {};
         if (lstat(destination_.c_str(), &known) == 0) return false;
@@ -151,7 +155,8 @@ bool Temporary::create_destination() {
 
 void Temporary::sync_folder() const {
     Handle const folder(::open(folder_.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
-    if (folder && fsync(folder.get()) != 0 && errno == EIO) throw refused(destination_, "write", errno);
+    if (folder && fsync(folder.get()) != 0 && errno == EIO)
+        throw refused(destination_, to_word("write"), errno);
 }
 
 } // namespace vowelway::files

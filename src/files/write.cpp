@@ -2,6 +2,7 @@
 #include "vowelway/files/write.hpp"
 
 #include "files/temporary.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/files/pieces.hpp"
 
 #include <algorithm>
@@ -21,7 +22,7 @@ std::filesystem::path end_of_links(std::filesystem::path const& path) {
         if (error) return at;
         at = at.parent_path() / to; // an absolute target replaces it
     }
-    throw refused(path, "write here", ELOOP);
+    throw refused(path, to_word("write here"), ELOOP);
 }
 
 std::filesystem::path folder_of(std::filesystem::path const& path) {
@@ -35,7 +36,7 @@ bool names_folder(std::filesystem::path const& path) {
 }
 
 InputError folder_named(std::filesystem::path const& path) {
-    return InputError("is a folder, not a file", "add the name of the file", place_of(path));
+    return InputError(worded("is a folder, not a file"), worded("add the name of the file"), place_of(path));
 }
 
 /// What stands there now, if it may be replaced.
@@ -45,20 +46,20 @@ std::optional<struct stat> replaceable(std::filesystem::path const& target,
     if (names_folder(target)) throw folder_named(path);
     if (lstat(target.c_str(), &known) != 0) {
         if (errno == ENOENT) return std::nullopt; // a missing folder is told when the file is made
-        throw refused(path, "write here", errno);
+        throw refused(path, to_word("write here"), errno);
     }
     if (S_ISDIR(known.st_mode)) throw folder_named(path);
     if (!S_ISREG(known.st_mode))
-        throw InputError("is a device or a pipe, not a file", "name a file, or - for standard output",
-                         place_of(path));
+        throw InputError(worded("is a device or a pipe, not a file"),
+                         worded("name a file, or - for standard output"), place_of(path));
     if (known.st_nlink > 1)
-        throw InputError("the file has another name (a hard link) that would keep the old contents",
-                         "name another file, or replace this one with a copy", place_of(path));
+        throw InputError(worded("the file has another name (a hard link) that would keep the old contents"),
+                         worded("name another file, or replace this one with a copy"), place_of(path));
     if (access(target.c_str(), W_OK) != 0) {
         if (errno == EACCES)
-            throw InputError("the file is write-protected", "name another file, or make this one writable",
-                             place_of(path));
-        throw refused(path, "write here", errno);
+            throw InputError(worded("the file is write-protected"),
+                             worded("name another file, or make this one writable"), place_of(path));
+        throw refused(path, to_word("write here"), errno);
     }
     return known;
 }

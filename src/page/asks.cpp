@@ -2,6 +2,7 @@
 #include "page/asks.hpp"
 
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <array>
 
@@ -26,7 +27,8 @@ std::string answer_to(Json const& request, std::string_view bytes) {
     auto const name = request.value("ask", "");
     for (auto const& question : questions)
         if (question.name == name) return question.answer(request, bytes);
-    throw InputError("there is no question \"" + name + "\"", "the page and its module are not of one age");
+    throw InputError(worded("there is no question \"{0}\"", name),
+                     worded("the page and its module are not of one age"));
 }
 
 } // namespace vowelway::page

@@ -27,7 +27,8 @@ std::string choices_told(Json const&, std::string_view) {
 std::string language_said(Json const& request, std::string_view) {
     auto const code = request.value("language", "en");
     auto wording = io::built_in_wording(code);
-    if (!wording) throw InputError("the language " + code + " is not spoken here", "name one of the list");
+    if (!wording)
+        throw InputError(worded("the language {0} is not spoken here", code), worded("name one of the list"));
     set_wording(std::move(*wording));
     return Json{{"language", wording_language()}, {"languages", io::wording_codes()}}.dump();
 }

@@ -4,6 +4,7 @@
 #include "page/text_measurer.hpp"
 
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/plan/explain.hpp"
 #include "vowelway/report/explain_report.hpp"
 
@@ -13,7 +14,7 @@ std::string note_told(Json const& request, std::string_view bytes) {
     auto wanted = plan_request(request, bytes);
     auto const note = request.at("note").get<std::size_t>();
     if (note >= wanted.passage.notes.size())
-        throw InputError("there is no such note", "choose one of the sheet");
+        throw InputError(worded("there is no such note"), worded("choose one of the sheet"));
     auto const explained = explain_note(std::move(wanted), note);
     auto const options = chart_options(request);
     Json out{{"text", report::explanation_text(explained)},

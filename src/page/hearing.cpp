@@ -2,6 +2,7 @@
 #include "page/hearing.hpp"
 
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/plan/explain.hpp"
 #include "vowelway/plan/known_resonances.hpp"
 #include "vowelway/plan/sung_source.hpp"
@@ -33,7 +34,7 @@ struct Heard {
 Duration each(Json const& request, Duration usual) {
     auto const length = seconds(request.value("seconds", in_seconds(usual)));
     if (!(length >= seconds(0.2) && length <= seconds(60)))
-        throw InputError("this is no length of a sound", "give 0.2 to 60 seconds");
+        throw InputError(worded("this is no length of a sound"), worded("give 0.2 to 60 seconds"));
     return length;
 }
 
@@ -58,8 +59,8 @@ Heard vowel_heard(Json const& request, std::string_view) {
     auto const known =
         plan::resonances_of(vowel, wanted.singer, wanted.reference ? &*wanted.reference : nullptr);
     if (!known)
-        throw InputError("the profile of " + wanted.singer.name + " has no vowels",
-                         "add at least one vowel with fR1 and fR2");
+        throw InputError(worded("the profile of {0} has no vowels", wanted.singer.name),
+                         worded("add at least one vowel with fR1 and fR2"));
     std::array const planned{*known};
     sound::VowelSoundsAsked asked{.vowel = *known,
                                   .tract = plan::tract_length_of(wanted.singer, planned),
@@ -76,7 +77,7 @@ Heard note_heard(Json const& request, std::string_view score) {
     auto wanted = plan_request(request, score);
     auto const note = request.at("note").get<std::size_t>();
     if (note >= wanted.passage.notes.size() || !wanted.passage.notes[note].vowel)
-        throw InputError("this note has no vowel to sing", "choose one of the sheet");
+        throw InputError(worded("this note has no vowel to sing"), worded("choose one of the sheet"));
     if (request.value("glide", false)) {
         auto const vowel = wanted.passage.notes[note].vowel->held;
         return {glide(request, std::move(wanted), vowel), {}};
@@ -140,7 +141,7 @@ std::string heard(Json const& request, std::string_view score) {
                        : what == "note" ? note_heard(request, score)
                                         : vowel_heard(request, score);
     if (length_of(heard.programme) > longest)
-        throw InputError("this would sound for more than 20 minutes", "choose fewer bars");
+        throw InputError(worded("this would sound for more than 20 minutes"), worded("choose fewer bars"));
     auto const balance = sound::balance(heard.programme);
     sound::play(heard.programme, balance.gain,
                 [](std::span<float const> block) { made.insert(made.end(), block.begin(), block.end()); });

@@ -4,6 +4,7 @@
 
 #include "vowelway/analysis/expectation.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/plan/known_resonances.hpp"
 
 #include <fmt/format.h>
@@ -225,7 +226,7 @@ LiveAim aim_of(Json const& request, std::string_view score) {
         auto const& plan = planned(request, score);
         auto const index = request["note"].get<std::size_t>();
         if (index >= plan.notes.size() || !plan.notes[index].decision)
-            throw InputError("this note has no vowel to practise", "choose another");
+            throw InputError(worded("this note has no vowel to practise"), worded("choose another"));
         auto const& target = plan.notes[index].decision->target;
         return {target.shade.quality(), target.r1.centre, target.r2.centre};
     }
@@ -233,7 +234,7 @@ LiveAim aim_of(Json const& request, std::string_view score) {
     auto const vowel = parse_vowel(request.at("vowel").get<std::string>()).quality();
     auto const known =
         plan::resonances_of(vowel, wanted.singer, wanted.reference ? &*wanted.reference : nullptr);
-    if (!known) throw InputError("nothing is known of this vowel", "add it to the profile");
+    if (!known) throw InputError(worded("nothing is known of this vowel"), worded("add it to the profile"));
     return {vowel, known->r1.centre, known->r2.centre};
 }
 
@@ -246,7 +247,7 @@ std::string live_begun(Json const& request, std::string_view score) {
 }
 
 std::string live_heard(std::span<float const> samples) {
-    if (!live) throw InputError("nothing is being practised", "choose a vowel first");
+    if (!live) throw InputError(worded("nothing is being practised"), worded("choose a vowel first"));
     return live->hear(samples).dump(-1, ' ', false, Json::error_handler_t::replace);
 }
 

@@ -5,6 +5,7 @@
 #include "vowelway/analysis/measure.hpp"
 #include "vowelway/analysis/reference.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/io/profile/write_profile.hpp"
 #include "vowelway/report/measurement_report.hpp"
 
@@ -20,8 +21,8 @@ std::string profile_with(analysis::Measurements const& measured, Json const& req
     std::string const date = into.at("date");
     auto const history = analysis::measured_history(measured, date, into.value("note", ""));
     if (history.empty())
-        throw InputError("no take gives a result",
-                         "see the reasons, and record again: softly and briefly, never when hoarse");
+        throw InputError(worded("no take gives a result"),
+                         worded("see the reasons, and record again: softly and briefly, never when hoarse"));
     auto const& singer = request.at("singer");
     auto const known = profile_of(singer);
     auto const shifts = analysis::learned_shifts(measured, known.shifts, date);
@@ -44,8 +45,8 @@ std::string measurement_of(Json const& request, std::span<float const> samples) 
     listener.hear(samples);
     recording.heard = listener.finish();
     if (listener.overfull())
-        throw InputError("has more than 180 s of sound",
-                         "cut out the part with the vowels: one breath is enough",
+        throw InputError(worded("has more than 180 s of sound"),
+                         worded("cut out the part with the vowels: one breath is enough"),
                          {recording.name, 0, 0, {}});
     auto const rate = hertz(request.at("rate_hz").get<double>());
     recording.band = analysis::band_of(rate);

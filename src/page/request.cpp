@@ -21,7 +21,8 @@ Tuning tuning_of(Json const& request, Singer const& singer) {
     if (!request.contains("a4_hz")) return singer.tuning;
     auto const a4 = hertz(request["a4_hz"].get<double>());
     if (!(a4 >= hertz(380) && a4 <= hertz(500)))
-        throw InputError("this is not a tuning of A4", "give 380 to 500 Hz; the standard is 440 Hz");
+        throw InputError(worded("this is not a tuning of A4"),
+                         worded("give 380 to 500 Hz; the standard is 440 Hz"));
     return Tuning{a4};
 }
 
@@ -50,8 +51,8 @@ void move_note(Passage& passage, Json const& moved) {
     auto const index = moved.at("note").get<std::size_t>();
     auto const by = moved.at("semitones").get<int>();
     if (index >= passage.notes.size() || std::abs(by) > 24)
-        throw InputError("this note cannot be moved there",
-                         "choose a note of the sheet; two octaves at most");
+        throw InputError(worded("this note cannot be moved there"),
+                         worded("choose a note of the sheet; two octaves at most"));
     auto& note = passage.notes[index];
     note.spelled = transposed(note.spelled, by);
     note.pitch = note.pitch + Cents{100.0 * by};
@@ -72,7 +73,8 @@ Profile profile_of(Json const& from, AverageVowels vowels) {
     std::string const name = from.value("voice", "");
     auto voice = io::named_voice(name, vowels);
     if (!voice)
-        throw InputError("there is no voice \"" + name + "\"", "choose a voice type or open a profile");
+        throw InputError(worded("there is no voice \"{0}\"", name),
+                         worded("choose a voice type or open a profile"));
     Profile average;
     average.singer = *std::move(voice);
     return average;
@@ -80,7 +82,7 @@ Profile profile_of(Json const& from, AverageVowels vowels) {
 
 Technique technique_of(Json const& request) {
     auto technique = io::built_in_technique(request.value("technique", "classical"));
-    if (!technique) throw InputError("there is no such technique", "choose one of the list");
+    if (!technique) throw InputError(worded("there is no such technique"), worded("choose one of the list"));
     return *std::move(technique);
 }
 
@@ -111,8 +113,8 @@ diction::DictionOptions diction_options(Json const& request) {
         std::string const tag = request["language"];
         out.language = diction::parse_language(tag);
         if (!out.language)
-            throw InputError("the language " + tag + " is not known",
-                             "give a tag such as it, la, de, fr, en, es");
+            throw InputError(worded("the language {0} is not known", tag),
+                             worded("give a tag such as it, la, de, fr, en, es"));
     }
     if (request.contains("words"))
         for (std::string const& list : request["words"])
@@ -165,7 +167,8 @@ chart::ChartOptions chart_options(Json const& request) {
     chart::ChartOptions options;
     auto const theme = io::built_in_theme(request.value("theme", "paper"));
     auto const paper = chart::parse_paper(request.value("paper", "a4"));
-    if (!theme || !paper) throw InputError("there is no such theme or paper", "choose one of the list");
+    if (!theme || !paper)
+        throw InputError(worded("there is no such theme or paper"), worded("choose one of the list"));
     options.theme = *theme;
     options.paper = *paper;
     options.grey = request.value("grey", false);

@@ -5,6 +5,7 @@
 #include "page/synthesiser.hpp"
 
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <emscripten/emscripten.h>
 
@@ -53,8 +54,8 @@ std::string Synthesiser::ipa(std::string_view word, Language language) {
         return "a";
     }
     if (!said)
-        throw InputError("no rule says how \"" + std::string(word) + "\" is pronounced",
-                         "load the synthesiser, or add the word's pronunciation to the words");
+        throw InputError(worded("no rule says how \"{0}\" is pronounced", word),
+                         worded("load the synthesiser, or add the word's pronunciation to the words"));
     std::string out = said;
     std::free(said);
     return out;

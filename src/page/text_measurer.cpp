@@ -2,6 +2,7 @@
 #include "page/text_measurer.hpp"
 
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <emscripten/emscripten.h>
 
@@ -27,7 +28,8 @@ chart::TextExtent TextMeasurer::measure(std::string_view utf8, chart::TextStyle 
     double n[5] = {};
     if (vowelway_measure_text(utf8.data(), utf8.size(), family.c_str(), style.size, style.bold, style.italic,
                               n) == 0)
-        throw InputError("the page gives no way to measure a text", "give the module measure_text");
+        throw InputError(worded("the page gives no way to measure a text"),
+                         worded("give the module measure_text"));
     return known_[std::move(key)] = {n[0], n[1], n[2], n[3], n[4]};
 }
 

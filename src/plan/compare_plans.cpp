@@ -122,9 +122,9 @@ PlansCompared compare_plans(Plan first, Plan second) {
         throw InputError(worded("the passage has no vowel to compare"),
                          worded("give a score with words, or a passage with vowels"));
     if (int const octaves = octaves_between(a, b); octaves != 0)
-        out.remarks.push_back({Remark::Kind::assumed, "pitches are those of " + a.singer.name + "; " +
-                                                          b.singer.name + " sings " +
-                                                          interval_in_words(12.0 * octaves)});
+        out.remarks.push_back(
+            {Remark::Kind::assumed, worded("pitches are those of {0}; {1} sings {2}", a.singer.name,
+                                           b.singer.name, interval_in_words(12.0 * octaves))});
     for (auto const& plan : out.plans)
         for (auto const& remark : plan.remarks) {
             bool const said = ranges::any_of(

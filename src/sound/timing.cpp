@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/sound/timing.hpp"
 #include "core/ranges.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -90,11 +91,11 @@ std::size_t find_bar(Passage const& passage, std::vector<Bar> const& bars, std::
         return static_cast<std::size_t>(at - bars.begin());
     if (auto const at = std::find_if(bars.rbegin(), bars.rend(), is); at != bars.rend())
         return static_cast<std::size_t>(bars.rend() - at) - 1;
-    throw InputError("there is no bar " + number,
-                     bars.empty() ? "the passage has no bars; leave out --from and --to"
-                                  : "the bars go from " + bars.front().number + " to " + bars.back().number +
-                                        "; the notes sung from " + passage.notes.front().measure + " to " +
-                                        passage.notes.back().measure);
+    throw InputError(worded("there is no bar {0}", number),
+                     bars.empty() ? worded("the passage has no bars; leave out --from and --to")
+                                  : worded("the bars go from {0} to {1}; the notes sung from {2} to {3}",
+                                           bars.front().number, bars.back().number,
+                                           passage.notes.front().measure, passage.notes.back().measure));
 }
 
 std::size_t bar_of(std::vector<Bar> const& bars, SungNote const& note) {
@@ -114,16 +115,17 @@ void add_beats(Timing& out, Bar const& bar, Clock const& clock) {
 
 Timing timing_of(Passage const& passage, TimingAsked const& asked) {
     if (asked.quarter && !(*asked.quarter >= shortest_quarter && *asked.quarter <= longest_quarter))
-        throw InputError("nobody sings at this tempo", "give 10 to 400 quarter notes a minute");
+        throw InputError(worded("nobody sings at this tempo"),
+                         worded("give 10 to 400 quarter notes a minute"));
     if (passage.notes.empty())
-        throw InputError("nothing is sung in this passage", "give a score with a vocal line");
+        throw InputError(worded("nothing is sung in this passage"), worded("give a score with a vocal line"));
     auto const bars = bars_of(passage);
     Clock const clock(passage);
     std::size_t const first = asked.from ? find_bar(passage, bars, *asked.from, false) : 0;
     std::size_t const last = asked.to ? find_bar(passage, bars, *asked.to, true) : bars.size();
     if (first > last)
-        throw InputError("bar " + *asked.from + " comes after bar " + *asked.to,
-                         "name the earlier bar first");
+        throw InputError(worded("bar {0} comes after bar {1}", *asked.from, *asked.to),
+                         worded("name the earlier bar first"));
     Timing out;
     std::size_t from_bar = bars.size(), to_bar = 0;
     for (std::size_t i = 0; i < passage.notes.size(); ++i) {
@@ -135,7 +137,8 @@ Timing timing_of(Passage const& passage, TimingAsked const& asked) {
         from_bar = std::min(from_bar, bar);
         to_bar = std::max(to_bar, std::min(bar, bars.size() - 1));
     }
-    if (out.notes.empty()) throw InputError("nothing is sung in these bars", "ask for bars with notes");
+    if (out.notes.empty())
+        throw InputError(worded("nothing is sung in these bars"), worded("ask for bars with notes"));
     if (asked.from) from_bar = first;
     bool const countable = clock.known() && from_bar < bars.size();
     double zero = in_seconds(out.notes.front().start), per_quarter = 60.0 / 72;
@@ -145,7 +148,7 @@ Timing timing_of(Passage const& passage, TimingAsked const& asked) {
         for (std::size_t b = from_bar; b <= to_bar; ++b) add_beats(out, bars[b], clock);
     }
     if (asked.count_in && !countable)
-        throw InputError("no bars can be counted in this passage", "leave out the count-in");
+        throw InputError(worded("no bars can be counted in this passage"), worded("leave out the count-in"));
     if (asked.count_in) {
         auto const& bar = bars[from_bar];
         double const beat = bar.beat * per_quarter, whole = bar.full / bar.beat;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "yaml/edit.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <string_view>
@@ -9,8 +10,8 @@ namespace vowelway::yaml {
 namespace {
 
 InputError cannot(Node const& node) {
-    return error_at(node, "nothing can be added here without losing the text around it",
-                    "write each value on one line, as in docs/profile-format.md");
+    return error_at(node, worded("nothing can be added here without losing the text around it"),
+                    worded("write each value on one line, as in docs/profile-format.md"));
 }
 
 std::size_t end_of_scalar(std::string_view t, Node const& node) {

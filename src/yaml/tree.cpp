@@ -2,6 +2,7 @@
 #include "yaml/tree.hpp"
 
 #include "vowelway/core/input_text.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <yaml-cpp/eventhandler.h>
 #include <yaml-cpp/exceptions.h>
@@ -87,8 +88,8 @@ class Builder : public YAML::EventHandler {
         return out;
     }
     [[noreturn]] void refuse_alias(YAML::Mark const& mark) {
-        throw InputError("anchors and aliases (& and *) are not supported",
-                         "write the value out where it is needed", place(offset(mark)));
+        throw InputError(worded("anchors and aliases (& and *) are not supported"),
+                         worded("write the value out where it is needed"), place(offset(mark)));
     }
     Node make(Node::Kind kind, YAML::Mark const& mark, YAML::anchor_t anchor, std::string const& tag) {
         if (anchor != YAML::NullAnchor) refuse_alias(mark);
@@ -97,16 +98,16 @@ class Builder : public YAML::EventHandler {
         node.offset = offset(mark);
         node.place = place(node.offset);
         if (!tag.empty() && tag != "?" && tag != "!")
-            throw InputError("the tag " + tag + " is not supported", "remove it", node.place);
+            throw InputError(worded("the tag {0} is not supported", tag), worded("remove it"), node.place);
         if (++count_ > most_values)
-            throw InputError("more than " + std::to_string(most_values) + " values", "split the file",
+            throw InputError(worded("more than {0} values", most_values), worded("split the file"),
                              node.place);
         return node;
     }
     void open(Node node, YAML::EmitterStyle::value style) {
         node.flow = style == YAML::EmitterStyle::Flow;
         if (open_.size() >= deepest)
-            throw InputError("nested more than " + std::to_string(deepest) + " deep", "use fewer levels",
+            throw InputError(worded("nested more than {0} deep", deepest), worded("use fewer levels"),
                              node.place);
         open_.push_back({std::move(node), std::nullopt, {}});
     }
@@ -125,11 +126,11 @@ class Builder : public YAML::EventHandler {
             parent.items.push_back(std::move(node));
         } else if (!key) {
             if (node.kind != Node::Kind::scalar)
-                throw InputError("a key must be a word", "write key: value", node.place);
+                throw InputError(worded("a key must be a word"), worded("write key: value"), node.place);
             auto const [first, fresh] = keys.emplace(node.text, node.place.line);
             if (!fresh)
-                throw InputError("\"" + node.text + "\" appears twice",
-                                 "keep one of the two; the first is on line " + std::to_string(first->second),
+                throw InputError(worded("\"{0}\" appears twice", node.text),
+                                 worded("keep one of the two; the first is on line {0}", first->second),
                                  node.place);
             key = std::move(node);
         } else {
@@ -176,15 +177,15 @@ Node parse(std::string const& text, std::string const& file) {
         auto node = builder.take();
         Builder second(text, file);
         if (parser.HandleNextDocument(second))
-            throw InputError("has a second document (---)", "keep one document in a file",
+            throw InputError(worded("has a second document (---)"), worded("keep one document in a file"),
                              second.take().place);
         return node;
     } catch (YAML::Exception const& error) {
         Place place;
         place.file = file;
         if (!error.mark.is_null()) place = builder.at(error.mark);
-        throw InputError("is not YAML: " + error.msg,
-                         "check brackets, quotes and the spaces at the start of the line", place);
+        throw InputError(worded("is not YAML: {0}", error.msg),
+                         worded("check brackets, quotes and the spaces at the start of the line"), place);
     }
 }
 
@@ -194,20 +195,19 @@ InputError error_at(Node const& node, std::string wrong, std::string remedy) {
 
 std::string const& scalar(Node const& node, std::string_view what) {
     if (node.kind != Node::Kind::scalar)
-        throw error_at(node, std::string(what) + " must be one value", "write it after the colon");
+        throw error_at(node, worded("{0} must be one value", what), worded("write it after the colon"));
     return node.text;
 }
 
 Node const& map(Node const& node, std::string_view what, std::string_view example) {
     if (node.kind != Node::Kind::map)
-        throw error_at(node, std::string(what) + " must be keys with values",
-                       "write " + std::string(example));
+        throw error_at(node, worded("{0} must be keys with values", what), worded("write {0}", example));
     return node;
 }
 
 Node const& sequence(Node const& node, std::string_view what, std::string_view example) {
     if (node.kind != Node::Kind::sequence)
-        throw error_at(node, std::string(what) + " must be a list", "write " + std::string(example));
+        throw error_at(node, worded("{0} must be a list", what), worded("write {0}", example));
     return node;
 }
 
@@ -219,7 +219,7 @@ void only_keys(Node const& map, std::string_view known) {
         if (std::find(words.begin(), words.end(), key.text) != words.end()) continue;
         std::string list;
         for (auto const& word : words) list += (list.empty() ? "" : ", ") + word;
-        throw error_at(key, "unknown key \"" + key.text + "\"", "known keys: " + list);
+        throw error_at(key, worded("unknown key \"{0}\"", key.text), worded("known keys: {0}", list));
     }
 }
 

@@ -36,3 +36,40 @@ $ vowelway plan --range C3..E3 --singer tenor --vowels i --draws 0 --as json --s
  "technique": "classical",
      "advice": "hold",
      "why": "2fo bei 260 Hz liegt unter fR1 bei 290 Hz: man 
+# A refusal too, of a reader, of a file and of the command line.
+$ vowelway plan --say de nirgends.mxl --singer tenor
+! nirgends.mxl: diese Datei gibt es nicht
+!   Namen und Ordner prüfen
+-> 3
+$ vowelway plan --say de --range C4..C3 --singer tenor
+! der Umfang C4..C3 beginnt mit dem höheren Ton
+!   den tieferen Ton zuerst schreiben: C3..C4
+-> 3
+$ printf 'vowelway: 1\nvoice: tenor\nvowels:\n  i: {fR1: 300 Hz}\n' > arm.yaml; vowelway profile show arm.yaml --say de
+! arm.yaml:4:6: /i/ hat kein fR2
+!   beide angeben: {fR1: 540 Hz ± 25, fR2: 1780 Hz ± 60}
+-> 3
+$ vowelway plan --say de --range C3..E3 --singer tenor --draws viele
+! --draws: viele liegt nicht zwischen 0 und 10000
+! Mehr dazu mit --help.
+-> 2
+$ vowelway plan --say de --range C3..E3 --singer tenor --draws 100000
+! --draws: 100000 liegt nicht zwischen 0 und 10000
+! Mehr dazu mit --help.
+-> 2
+$ vowelway plan --say de --range C3..E3
+! --singer fehlt
+! Mehr dazu mit --help.
+-> 2
+$ vowelway plan --say de --range C3..E3 --singer tenor --chart kreis
+! --chart: kreis gehört nicht zu {pencil,sheet,vowels,map}
+! Mehr dazu mit --help.
+-> 2
+$ vowelway plan --say de --range C3..E3 --singer tenor --unbekannt
+! unerwartet: --unbekannt
+! Mehr dazu mit --help.
+-> 2
+$ vowelway --say de
+! ein Befehl fehlt
+! Mehr dazu mit --help.
+-> 2

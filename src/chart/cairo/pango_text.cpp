@@ -7,6 +7,7 @@
 
 #include "vowelway/chart/draw.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <fontconfig/fontconfig.h>
 #include <pango/pangofc-fontmap.h>
@@ -59,16 +60,15 @@ bool has_fonts(FcConfig* config, Theme const& theme) {
 }
 
 [[noreturn]] void refuse(FcConfig* config, FontFamily const& family, FontFamily const& own,
-                         char const* package, char const* use) {
+                         char const* package, std::string const& use) {
     bool const installed = has_family(config, family.name, {});
-    auto const wrong = "the font \"" + family.name + "\" " +
-                       (installed ? "lacks characters that the charts need for "
-                                  : "is not installed; the charts use it for ") +
-                       use;
+    auto const wrong =
+        installed ? worded("the font \"{0}\" lacks characters that the charts need for {1}", family.name, use)
+                  : worded("the font \"{0}\" is not installed; the charts use it for {1}", family.name, use);
     bool const ours = family.name == own.name;
     throw InputError(wrong,
-                     ours ? "install it, on Debian: apt-get install " + std::string(package)
-                          : "install it, or name another in the theme, such as " + own.name,
+                     ours ? worded("install it, on Debian: apt-get install {0}", package)
+                          : worded("install it, or name another in the theme, such as {0}", own.name),
                      family.place);
 }
 
@@ -104,9 +104,9 @@ PangoFontMap* font_map(Theme const& theme) {
     static Configuration const all(FcInitLoadConfigAndFonts());
     Theme const usual;
     if (!has_family(all.get(), theme.text.name, vowel_signs))
-        refuse(all.get(), theme.text, usual.text, "fonts-sil-charis", "words and IPA");
+        refuse(all.get(), theme.text, usual.text, "fonts-sil-charis", worded("words and IPA"));
     if (!has_family(all.get(), theme.music.name, music_signs))
-        refuse(all.get(), theme.music, usual.music, "fonts-noto-core", "clefs and notes");
+        refuse(all.get(), theme.music, usual.music, "fonts-noto-core", worded("clefs and notes"));
     thread_local FontMap const map(made_map(all));
     return map.get();
 }

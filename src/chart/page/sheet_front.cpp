@@ -52,10 +52,11 @@ struct FrontMaker {
         heading.height = draw_lane_legend(heading.drawing, {&plan, 1}, heading.height, width) + below_part;
     }
 
-    /// The legend goes below_part a short list where many vowels leave a hole there.
+    /// The legend goes below a short list where many vowels leave a hole there.
     Heading beside(Heading front) const {
         double const right = std::min(158.0, width * 0.31), left = width - right - front_gap;
-        double const listed = draw_watch(front.drawing, plan, pencil, front.height, left, numbers) + below_part;
+        double const listed =
+            draw_watch(front.drawing, plan, pencil, front.height, left, numbers) + below_part;
         double const ranges = draw_ranges(front.drawing, plan, left + front_gap, front.height, right, 1);
         Drawing legend(measurer);
         double const tall = draw_lane_legend(legend, {&plan, 1}, 0, left);
@@ -65,7 +66,8 @@ struct FrontMaker {
             return front;
         }
         front.height =
-            draw_lane_legend(front.drawing, {&plan, 1}, std::max(listed, ranges + below_part), width) + below_part;
+            draw_lane_legend(front.drawing, {&plan, 1}, std::max(listed, ranges + below_part), width) +
+            below_part;
         return front;
     }
 };

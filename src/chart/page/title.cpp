@@ -78,9 +78,10 @@ double draw_title(Canvas& canvas, Head const& head, double width) {
     double const aside_width = m.measure(aside, aside_style).advance;
     double const title_width = m.measure(head.title, bold(type::title)).advance;
     bool const beside = aside.empty() || title_width + aside_width + 14 <= width;
-    canvas.write({0, y}, fitted(m, head.title, bold(type::title), width), bold(type::title));
+    double const title_y = y;
     if (!beside) y += 13;
     canvas.write({width, y}, aside, aside_style, Align::right);
+    canvas.write({0, title_y}, fitted(m, head.title, bold(type::title), width), bold(type::title));
     y = draw_origin(canvas, head, width, y + 18);
     y += 5;
     canvas.line({0, y}, {width, y}, {.width = 1.2, .color = ink::black});

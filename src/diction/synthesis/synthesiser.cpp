@@ -6,6 +6,7 @@
 #include "core/utf8.hpp"
 #include "diction/synthesis/recording.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <espeak-ng/espeak_ng.h>
 #include <espeak-ng/speak_lib.h>
@@ -30,8 +31,9 @@ struct Espeak {
 
 Espeak load() {
     require_memory(64); // without it the library ends the process
-    LateLibrary const from("libespeak-ng.so.1", "words are read with espeak-ng: install its library (Debian: "
-                                                "the package libespeak-ng1)");
+    LateLibrary const from("libespeak-ng.so.1",
+                           worded("words are read with espeak-ng: install its library (Debian: "
+                                  "the package libespeak-ng1)"));
     Espeak e{};
     from.bind(e.set_path, "espeak_ng_InitializePath");
     from.bind(e.initialize, "espeak_ng_Initialize");
@@ -98,9 +100,9 @@ Synthesiser::Synthesiser() {
     // folder in the user's home whatever the mode.
     espeak().set_path(nullptr);
     if (espeak().initialize(nullptr) != ENS_OK)
-        throw InputError("the pronunciation data of espeak-ng cannot be found",
-                         "install the package espeak-ng-data, or set ESPEAK_DATA_PATH to the folder that "
-                         "holds espeak-ng-data");
+        throw InputError(worded("the pronunciation data of espeak-ng cannot be found"),
+                         worded("install the package espeak-ng-data, or set ESPEAK_DATA_PATH to the folder "
+                                "that holds espeak-ng-data"));
 }
 
 Synthesiser::~Synthesiser() { espeak().terminate(); }
@@ -111,8 +113,8 @@ std::string Synthesiser::ipa(std::string_view word, Language language) {
     auto const voice = voice_name(language);
     if (voice != voice_) {
         if (espeak().set_voice(voice.c_str()) != ENS_OK)
-            throw InputError("espeak-ng has no voice for " + std::string(to_string(language)),
-                             "install the whole espeak-ng-data, or type the vowels in a word list");
+            throw InputError(worded("espeak-ng has no voice for {0}", to_string(language)),
+                             worded("install the whole espeak-ng-data, or type the vowels in a word list"));
         voice_ = voice;
     }
     auto const text = own_letters(word.substr(0, longest), language);

@@ -2,6 +2,7 @@
 #include "diction/syllables/grouping.hpp"
 #include "diction/syllables/singing.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/diction/sing_words.hpp"
 
 #include "core/utf8.hpp"
@@ -16,16 +17,17 @@ constexpr std::size_t longest_word = 120;     // letters; longer ones are not wo
 } // namespace
 
 std::vector<SungWord> transcribe(std::string_view text, Language language, DictionOptions const& options) {
-    if (text.size() > longest_text) throw InputError("the text is longer than 1 MiB", "split it into pieces");
-    if (!utf8::valid(text)) throw InputError("the text is not UTF-8", "save it as UTF-8");
+    if (text.size() > longest_text)
+        throw InputError(worded("the text is longer than 1 MiB"), worded("split it into pieces"));
+    if (!utf8::valid(text)) throw InputError(worded("the text is not UTF-8"), worded("save it as UTF-8"));
     std::vector<SungWord> out;
     while (!text.empty()) {
         auto const end = text.find_first_of(" \t\r\n\f\v");
         auto const word = diction::without_punctuation(text.substr(0, end));
         if (!word.empty()) {
             if (word.size() > 4 * longest_word)
-                throw InputError("a word of more than " + std::to_string(longest_word) + " letters",
-                                 "separate the words with spaces");
+                throw InputError(worded("a word of more than {0} letters", longest_word),
+                                 worded("separate the words with spaces"));
             out.push_back(diction::sing(word, language, options));
         }
         if (end == std::string_view::npos) break;

@@ -3,6 +3,7 @@
 
 #include "core/text.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 
 namespace vowelway::io::csv {
 
@@ -39,7 +40,7 @@ std::optional<Row> Reader::next() {
             ++column;
             for (;;) {
                 if (rest_.empty())
-                    throw InputError("a quote is opened but not closed", "close it with \"",
+                    throw InputError(worded("a quote is opened but not closed"), worded("close it with \""),
                                      Place{file_, row.line, field.column, ""});
                 if (rest_.starts_with("\"\"")) {
                     rest_.remove_prefix(2);
@@ -53,8 +54,8 @@ std::optional<Row> Reader::next() {
                 }
             }
             if (!rest_.empty() && rest_.front() != ',' && rest_.front() != '\r' && rest_.front() != '\n')
-                throw InputError("text after a closing quote",
-                                 "put the whole field in quotes, and \"\" for a quote in it",
+                throw InputError(worded("text after a closing quote"),
+                                 worded("put the whole field in quotes, and \"\" for a quote in it"),
                                  Place{file_, line_, column, ""});
         } else {
             while (!rest_.empty() && rest_.front() != ',' && rest_.front() != '\r' && rest_.front() != '\n')

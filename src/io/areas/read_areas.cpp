@@ -49,18 +49,18 @@ Columns columns_of(csv::Row const& header, std::string const& file) {
         }
         auto& place = out.place[static_cast<std::size_t>(known - column_names.begin())];
         if (place)
-            throw InputError("the column " + name + " appears twice in the header", "keep one",
+            throw InputError(worded("the column {0} appears twice in the header", name), worded("keep one"),
                              Place{file, header.line, field.column, ""});
         place = k;
     }
     for (auto const wanted : {section_length, section_index, area})
         if (!out.place[wanted]) {
-            std::string remedy =
+            auto remedy = worded(
                 "the first line must name the columns: section_length_cm,section_index_from_glottis,area_cm2 "
-                "and, for several tracts, vowel";
+                "and, for several tracts, vowel");
             if (header.fields.size() == 1 && header.fields[0].text.find_first_of(";\t") != std::string::npos)
-                remedy = "put commas between the columns and use a decimal point; " + remedy;
-            throw InputError("there is no column " + std::string(column_names[wanted]), remedy,
+                remedy = worded("put commas between the columns and use a decimal point; {0}", remedy);
+            throw InputError(worded("there is no column {0}", column_names[wanted]), remedy,
                              Place{file, header.line, 0, ""});
         }
     if (!unused.empty())
@@ -81,28 +81,28 @@ class Table {
 
     void add(csv::Row const& row) {
         if (row.fields.size() != columns_.count)
-            throw InputError("the line has " + std::to_string(row.fields.size()) + " fields, the header " +
-                                 std::to_string(columns_.count),
-                             "give every line a field for each column", Place{file_, row.line, 0, ""});
+            throw InputError(
+                worded("the line has {0} fields, the header {1}", row.fields.size(), columns_.count),
+                worded("give every line a field for each column"), Place{file_, row.line, 0, ""});
         double const length = number(row, section_length, 0.01, 30), wide = number(row, area, 0.001, 100);
         double const index = number(row, section_index, 0, 1e6);
         if (index != static_cast<double>(static_cast<long>(index)))
-            throw error(row, section_index, "is not a whole number",
-                        "number the sections from the glottis 1, 2, 3 ..");
+            throw error(row, section_index, worded("is not a whole number"),
+                        worded("number the sections from the glottis 1, 2, 3 .."));
         std::string name;
         if (columns_.place[vowel]) name = text::trim(row.fields[*columns_.place[vowel]].text);
         auto const [known, fresh] = by_name_.try_emplace(name, names_.size());
         if (fresh) {
             if (names_.size() == most_tracts)
-                throw error(row, vowel, "begins one tract too many",
-                            "put at most " + std::to_string(most_tracts) + " in a file");
+                throw error(row, vowel, worded("begins one tract too many"),
+                            worded("put at most {0} in a file", most_tracts));
             names_.push_back(name);
             entries_.emplace_back();
         }
         auto& entries = entries_[known->second];
         if (entries.size() == most_sections)
-            throw error(row, section_index, "is one section too many",
-                        "give a tract at most " + std::to_string(most_sections));
+            throw error(row, section_index, worded("is one section too many"),
+                        worded("give a tract at most {0}", most_sections));
         entries.push_back(
             {row.line, static_cast<long>(index), {centimetres(length), square_centimetres(wide)}});
     }
@@ -115,17 +115,17 @@ class Table {
                              [](Entry const& a, Entry const& b) { return a.index < b.index; });
             MeasuredTract tract{names_[k], {}};
             long expected = std::min(entries.front().index, 1L);
-            std::string const whose = tract.vowel.empty() ? "" : " of " + tract.vowel;
+            std::string const whose = tract.vowel.empty() ? "" : " " + worded("of {0}", tract.vowel);
             for (auto const& entry : entries) {
                 if (entry.index < expected)
-                    throw InputError("section " + std::to_string(entry.index) + whose + " is given twice",
+                    throw InputError(worded("section {0}{1} is given twice", entry.index, whose),
                                      columns_.place[vowel]
-                                         ? "keep one; rows of another tract need another vowel"
-                                         : "keep one; several tracts in one file need a vowel column",
+                                         ? worded("keep one; rows of another tract need another vowel")
+                                         : worded("keep one; several tracts in one file need a vowel column"),
                                      place(entry.line, section_index));
                 if (entry.index > expected)
-                    throw InputError("section " + std::to_string(expected) + whose + " is missing",
-                                     "number the sections from the glottis 1, 2, 3 .. without gaps",
+                    throw InputError(worded("section {0}{1} is missing", expected, whose),
+                                     worded("number the sections from the glottis 1, 2, 3 .. without gaps"),
                                      place(entry.line, section_index));
                 tract.sections.push_back(entry.section);
                 ++expected;
@@ -139,32 +139,34 @@ class Table {
 
   private:
     Place place(int line, Wanted column) const {
-        return {file_, line, 0, "column " + std::string(column_names[column])};
+        return {file_, line, 0, worded("column {0}", column_names[column])};
     }
 
     InputError error(csv::Row const& row, Wanted column, std::string const& wrong, std::string remedy) const {
         auto const& field = row.fields[*columns_.place[column]];
         auto shown = field.text.size() > 40 ? field.text.substr(0, 37) + "..." : field.text;
-        if (!utf8::valid(shown)) shown = "(not UTF-8)";
-        return InputError(
-            "\"" + shown + "\" " + wrong, std::move(remedy),
-            Place{file_, row.line, field.column, "column " + std::string(column_names[column])});
+        if (!utf8::valid(shown)) shown = worded("(not UTF-8)");
+        return InputError("\"" + shown + "\" " + wrong, std::move(remedy),
+                          Place{file_, row.line, field.column, worded("column {0}", column_names[column])});
     }
 
     double number(csv::Row const& row, Wanted column, double low, double high) const {
         auto s = text::trim(row.fields[*columns_.place[column]].text);
         auto const value = text::eat_number(s);
         if (!value || !s.empty())
-            throw error(row, column, "is not a number", "write a number with a decimal point and no unit");
+            throw error(row, column, worded("is not a number"),
+                        worded("write a number with a decimal point and no unit"));
         if (!(*value >= low && *value <= high)) {
             auto const shown = [](double x) {
                 return x < 1 && x > 0 ? std::to_string(x).substr(0, x < 0.01 ? 5 : 4)
                                       : std::to_string(static_cast<long>(x));
             };
             std::string const unit = column == section_length ? " cm" : column == area ? " cm²" : "";
-            throw error(row, column, "is out of range",
-                        "give " + shown(low) + " to " + shown(high) + unit +
-                            (column == area ? "; a closed airway has no resonances" : ""));
+            auto const upper = shown(high) + unit;
+            throw error(row, column, worded("is out of range"),
+                        column == area
+                            ? worded("give {0} to {1}; a closed airway has no resonances", shown(low), upper)
+                            : worded("give {0} to {1}", shown(low), upper));
         }
         return *value;
     }
@@ -184,15 +186,15 @@ MeasuredTracts parse_areas(std::string_view text, std::string const& name) {
     csv::Reader reader(text, name);
     auto const header = reader.next();
     if (!header)
-        throw InputError(
-            "the table is empty",
-            "the first line must name the columns: section_length_cm,section_index_from_glottis,area_cm2",
-            Place{name, 0, 0, ""});
+        throw InputError(worded("the table is empty"),
+                         worded("the first line must name the columns: "
+                                "section_length_cm,section_index_from_glottis,area_cm2"),
+                         Place{name, 0, 0, ""});
     Table table(columns_of(*header, name), name);
     while (auto const row = reader.next()) table.add(*row);
     if (table.empty())
-        throw InputError("the table has a header but no sections", "give a line for each section",
-                         Place{name, 0, 0, ""});
+        throw InputError(worded("the table has a header but no sections"),
+                         worded("give a line for each section"), Place{name, 0, 0, ""});
     return table.tracts();
 }
 

@@ -3,6 +3,7 @@
 
 #include "core/late_library.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <cmath>
 #include <cstdint>
@@ -18,8 +19,9 @@ using Frames = long;
 constexpr int capture = 1, interleaved = 3, signed_16_bits = 2; // SND_PCM_STREAM_CAPTURE and so on
 constexpr unsigned latency = 200'000;                           // microseconds
 
-char const* const instead =
-    "record with a phone or another program, and name the file: vowelway measure take.m4a";
+std::string other_ways() {
+    return worded("record with a phone or another program, and name the file: vowelway measure take.m4a");
+}
 
 struct Functions {
     int (*snd_pcm_open)(Device**, char const*, int, int) = nullptr;
@@ -35,7 +37,7 @@ struct Functions {
 void say_nothing(char const*, int, char const*, int, char const*, ...) {}
 
 Functions load() {
-    LateLibrary const from("libasound.so.2", instead);
+    LateLibrary const from("libasound.so.2", other_ways());
     Functions f;
     from.bind(f.snd_pcm_open, "snd_pcm_open");
     from.bind(f.snd_pcm_set_params, "snd_pcm_set_params");
@@ -61,17 +63,17 @@ struct Microphone::Open {
     void require(long result, std::string const& what) const {
         if (result < 0)
             throw InputError(what + " (" + f.snd_strerror(static_cast<int>(result)) + ")",
-                             "plug a microphone in, name another device, or " + std::string(instead), {});
+                             worded("plug a microphone in, name another device, or {0}", other_ways()), {});
     }
 };
 
 Microphone::Microphone(std::string const& device, Frequency rate) : open_(std::make_unique<Open>()) {
     auto& o = *open_;
     o.require(o.f.snd_pcm_open(&o.device, device.c_str(), capture, 0),
-              "there is no microphone \"" + device + "\"");
+              worded("there is no microphone \"{0}\"", device));
     o.require(o.f.snd_pcm_set_params(o.device, signed_16_bits, interleaved, 1,
                                      static_cast<unsigned>(std::lround(in_hertz(rate))), 1, latency),
-              "the microphone \"" + device + "\" cannot record one channel with 16 bits");
+              worded("the microphone \"{0}\" cannot record one channel with 16 bits", device));
 }
 
 Microphone::~Microphone() = default;
@@ -83,7 +85,7 @@ void Microphone::read(std::span<float> samples) {
         auto got = o.f.snd_pcm_readi(o.device, o.buffer.data(), o.buffer.size());
         if (got < 0) {
             o.require(o.f.snd_pcm_recover(o.device, static_cast<int>(got), 1),
-                      "the microphone no longer answers");
+                      worded("the microphone no longer answers"));
             continue;
         }
         for (std::size_t n = 0; n < static_cast<std::size_t>(got); ++n)

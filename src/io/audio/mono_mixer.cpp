@@ -2,6 +2,7 @@
 #include "io/audio/mono_mixer.hpp"
 
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -17,16 +18,17 @@ constexpr double joined_below = 0.020; // s
 
 /// What FFmpeg refuses comes from what the header claims.
 InputError no_way(std::string const& why) {
-    return InputError("its samples cannot be used: " + why, "save it as WAV with one or two channels");
+    return InputError(worded("its samples cannot be used: {0}", why),
+                      worded("save it as WAV with one or two channels"));
 }
 
 Handle<SwrContext> converter(AVChannelLayout& layout, AVSampleFormat from, int rate_from, AVSampleFormat to,
                              int rate_to) {
     SwrContext* raw = nullptr;
     if (av().swr_alloc_set_opts2(&raw, &layout, to, rate_to, &layout, from, rate_from, 0, nullptr) < 0)
-        throw no_way("there is no converter for its samples");
+        throw no_way(worded("there is no converter for its samples"));
     Handle<SwrContext> made{raw};
-    if (av().swr_init(made.get()) < 0) throw no_way("the converter of samples does not start");
+    if (av().swr_init(made.get()) < 0) throw no_way(worded("the converter of samples does not start"));
     return made;
 }
 
@@ -59,7 +61,7 @@ std::span<float const> MonoMixer::mix(AVFrame const* frame) {
         auto** const input = const_cast<std::uint8_t const**>(frame->extended_data);
         if (av().swr_convert(to_float_.get(), outputs.data(), frame->nb_samples, input, frame->nb_samples) !=
             frame->nb_samples)
-            throw no_way("the converter lost samples");
+            throw no_way(worded("the converter lost samples"));
         mono_.assign(count, 0.0F);
         auto const share = 1.0F / static_cast<float>(channels_);
         for (std::size_t c = 0; c < channels_; ++c) {
@@ -78,7 +80,7 @@ std::span<float const> MonoMixer::mix(AVFrame const* frame) {
     auto const* input = reinterpret_cast<std::uint8_t const*>(mono_.data());
     auto const made = av().swr_convert(to_rate_.get(), &output, static_cast<int>(out_.size()),
                                        frame ? &input : nullptr, static_cast<int>(mono_.size()));
-    if (made < 0) throw no_way("the converter of rates failed");
+    if (made < 0) throw no_way(worded("the converter of rates failed"));
     out_.resize(static_cast<std::size_t>(made));
     return out_;
 }

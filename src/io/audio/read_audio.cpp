@@ -3,6 +3,7 @@
 
 #include "io/audio/mono_mixer.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/files/read.hpp"
 
 #include <fmt/format.h>
@@ -24,7 +25,9 @@ constexpr double missing_least = 0.25; // s
 
 Place in(std::string const& path) { return Place{path, 0, 0, {}}; }
 
-constexpr char const* record_again = "record or copy it again, or open it in a player and save it as WAV";
+std::string record_again() {
+    return worded("record or copy it again, or open it in a player and save it as WAV");
+}
 
 Handle<AVFormatContext> open(std::string const& path) {
     files::require_readable(path); // the decoders tell neither a folder from a pipe nor wait for none
@@ -35,38 +38,41 @@ Handle<AVFormatContext> open(std::string const& path) {
     int const failed = av().avformat_open_input(&raw, ("file:" + path).c_str(), nullptr, &options);
     av().av_dict_free(&options);
     if (failed < 0)
-        throw InputError("is not a recording that can be read",
-                         "wav, flac, mp3, ogg, opus, m4a, aac, webm and mp4 are; or it is damaged: " +
-                             std::string(record_again),
-                         in(path));
+        throw InputError(
+            worded("is not a recording that can be read"),
+            worded("wav, flac, mp3, ogg, opus, m4a, aac, webm and mp4 are; or it is damaged: {0}",
+                   record_again()),
+            in(path));
     Handle<AVFormatContext> opened{raw};
     if (av().avformat_find_stream_info(opened.get(), nullptr) < 0)
-        throw InputError("is damaged at its beginning", record_again, in(path));
+        throw InputError(worded("is damaged at its beginning"), record_again(), in(path));
     return opened;
 }
 
 Handle<AVCodecContext> decoder_of(AVStream const& stream, std::string const& path) {
     auto const* const codec = av().avcodec_find_decoder(stream.codecpar->codec_id);
-    if (!codec) throw InputError("its audio format cannot be read", "save it as WAV or FLAC first", in(path));
+    if (!codec)
+        throw InputError(worded("its audio format cannot be read"), worded("save it as WAV or FLAC first"),
+                         in(path));
     Handle<AVCodecContext> decoder{av().avcodec_alloc_context3(codec)};
     if (!decoder || av().avcodec_parameters_to_context(decoder.get(), stream.codecpar) < 0)
-        throw InputError("is damaged at its beginning", record_again, in(path));
+        throw InputError(worded("is damaged at its beginning"), record_again(), in(path));
     decoder->thread_count = 1;
     if (av().avcodec_open2(decoder.get(), codec, nullptr) < 0 || decoder->sample_rate <= 0 ||
         decoder->ch_layout.nb_channels <= 0)
-        throw InputError("is damaged at its beginning", record_again, in(path));
+        throw InputError(worded("is damaged at its beginning"), record_again(), in(path));
     if (decoder->sample_rate < lowest_rate)
         throw InputError(
-            fmt::format("is sampled at only {} Hz: fR2 and fR3 would be missing", decoder->sample_rate),
-            "record at 16 kHz or more (any phone's voice recorder does)", in(path));
+            worded("is sampled at only {0} Hz: fR2 and fR3 would be missing", decoder->sample_rate),
+            worded("record at 16 kHz or more (any phone's voice recorder does)"), in(path));
     if (decoder->sample_rate > highest_rate)
-        throw InputError(fmt::format("says that it is sampled at {} Hz; at most {} are read",
-                                     decoder->sample_rate, highest_rate),
-                         record_again, in(path));
+        throw InputError(worded("says that it is sampled at {0} Hz; at most {1} are read",
+                                decoder->sample_rate, highest_rate),
+                         record_again(), in(path));
     if (decoder->ch_layout.nb_channels > most_channels)
-        throw InputError(fmt::format("has {} channels; at most {} are read", decoder->ch_layout.nb_channels,
-                                     most_channels),
-                         "save it as one or two channels", in(path));
+        throw InputError(
+            worded("has {0} channels; at most {1} are read", decoder->ch_layout.nb_channels, most_channels),
+            worded("save it as one or two channels"), in(path));
     return decoder;
 }
 
@@ -93,16 +99,17 @@ class Reading {
             if (got < 0) return damaged();
             if (frame_->sample_rate != decoder_.sample_rate ||
                 frame_->ch_layout.nb_channels != decoder_.ch_layout.nb_channels)
-                throw InputError("changes its sampling rate or its channels at " + clock_time(length()),
-                                 "save each part as a separate file", in(path_));
+                throw InputError(
+                    worded("changes its sampling rate or its channels at {0}", clock_time(length())),
+                    worded("save each part as a separate file"), in(path_));
             bool const more = give(mixer_.mix(frame_.get()));
             av().av_frame_unref(frame_.get());
             if (mixer_.broken()) return damaged();
             if (!more) return false;
             if (length() > longest_recording)
-                throw InputError(
-                    fmt::format("lasts more than {:.0f} hours", in_seconds(longest_recording) / 3600),
-                    "cut out the part with the vowels", in(path_));
+                throw InputError(worded("lasts more than {0} hours",
+                                        fmt::format("{:.0f}", in_seconds(longest_recording) / 3600)),
+                                 worded("cut out the part with the vowels"), in(path_));
         }
     }
     void finish() { give(mixer_.mix(nullptr)); }
@@ -116,7 +123,7 @@ class Reading {
     /// Encoders may leave a stub before the first frame; later a lost packet is a hole in the sound.
     bool damaged() const {
         if (mixer_.samples_in() == 0) return true;
-        throw InputError("is damaged at " + clock_time(length()), record_again, in(path_));
+        throw InputError(worded("is damaged at {0}", clock_time(length())), record_again(), in(path_));
     }
     bool give(std::span<float const> samples) { return samples.empty() || sink_(samples); }
 
@@ -142,7 +149,8 @@ AudioFacts read_audio(std::string const& path, Frequency rate, AudioSink const& 
 
     auto const container = open(path);
     int const index = av().av_find_best_stream(container.get(), AVMEDIA_TYPE_AUDIO, -1, -1, nullptr, 0);
-    if (index < 0) throw InputError("has no sound", "choose a recording with sound", in(path));
+    if (index < 0)
+        throw InputError(worded("has no sound"), worded("choose a recording with sound"), in(path));
     for (unsigned s = 0; s < container->nb_streams; ++s)
         if (static_cast<int>(s) != index) container->streams[s]->discard = AVDISCARD_ALL;
     AVStream& stream = *container->streams[index];
@@ -156,10 +164,12 @@ AudioFacts read_audio(std::string const& path, Frequency rate, AudioSink const& 
         int const read = av().av_read_frame(container.get(), packet.get());
         if (read == AVERROR_EOF) break;
         if (read < 0)
-            throw InputError("is damaged at " + clock_time(reading.length()), record_again, in(path));
+            throw InputError(worded("is damaged at {0}", clock_time(reading.length())), record_again(),
+                             in(path));
         if (packet->stream_index == index) {
             if (packet->flags & AV_PKT_FLAG_CORRUPT)
-                throw InputError("is damaged at " + clock_time(reading.length()), record_again, in(path));
+                throw InputError(worded("is damaged at {0}", clock_time(reading.length())), record_again(),
+                                 in(path));
             more = reading.decode(packet.get());
         }
         av().av_packet_unref(packet.get());
@@ -168,11 +178,12 @@ AudioFacts read_audio(std::string const& path, Frequency rate, AudioSink const& 
         reading.finish();
         double const found = in_seconds(reading.length());
         double const announced = announced_length(*container, stream);
-        if (found == 0) throw InputError("has no sound", "choose a recording with sound", in(path));
+        if (found == 0)
+            throw InputError(worded("has no sound"), worded("choose a recording with sound"), in(path));
         if (announced - found > std::max(missing_least, missing_share * announced))
-            throw InputError(fmt::format("breaks off at {} but should last {}", clock_time(reading.length()),
-                                         clock_time(seconds(announced))),
-                             record_again, in(path));
+            throw InputError(worded("breaks off at {0} but should last {1}", clock_time(reading.length()),
+                                    clock_time(seconds(announced))),
+                             record_again(), in(path));
     }
 
     AudioFacts facts;

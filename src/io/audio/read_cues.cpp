@@ -4,6 +4,7 @@
 #include "core/text.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/core/input_text.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <iterator>
@@ -13,7 +14,7 @@
 namespace vowelway::io {
 namespace {
 
-constexpr char const* shape = "write start, end and vowel, such as: 0.50 1.60 e";
+std::string cue_shape() { return worded("write start, end and vowel, such as: 0.50 1.60 e"); }
 
 /// Seconds, from "3.25", "0:03.2" or "1:02:03".
 std::optional<double> moment(std::string_view text) {
@@ -45,22 +46,23 @@ std::vector<Cue> parse_cues(std::string const& text, std::string const& file) {
         if (word.empty()) continue;
         Place const place{file, number, 0, {}};
         if (word.size() != 3)
-            throw InputError("a cue with " + std::to_string(word.size()) + " words", shape, place);
+            throw InputError(worded("a cue with {0} words", word.size()), cue_shape(), place);
         auto const start = moment(word[0]), end = moment(word[1]);
-        if (!start || !end) throw InputError("\"" + word[start ? 1 : 0] + "\" is not a time", shape, place);
-        if (*end <= *start) throw InputError("the cue ends before it begins", shape, place);
+        if (!start || !end)
+            throw InputError(worded("\"{0}\" is not a time", word[start ? 1 : 0]), cue_shape(), place);
+        if (*end <= *start) throw InputError(worded("the cue ends before it begins"), cue_shape(), place);
         if (!cues.empty() && seconds(*start) < cues.back().span.end)
-            throw InputError("the cue begins before the one above has ended",
-                             "put them in order, without overlap", place);
+            throw InputError(worded("the cue begins before the one above has ended"),
+                             worded("put them in order, without overlap"), place);
         if (cues.size() == most_cues)
-            throw InputError("more than 500 cues", "measure the recording in parts", place);
+            throw InputError(worded("more than 500 cues"), worded("measure the recording in parts"), place);
         try {
             cues.push_back({{seconds(*start), seconds(*end)}, parse_vowel(word[2])});
         } catch (InputError& error) {
             throw error.at(place);
         }
     }
-    if (cues.empty()) throw InputError("has no cues", shape, Place{file, 0, 0, {}});
+    if (cues.empty()) throw InputError(worded("has no cues"), cue_shape(), Place{file, 0, 0, {}});
     return cues;
 }
 

@@ -2,6 +2,7 @@
 #include "io/plan/json_bounds.hpp"
 
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/io/plan/read_targets.hpp"
 
 #include <fmt/format.h>
@@ -34,14 +35,15 @@ class Counter : public nlohmann::json_sax<Json> {
 
   private:
     [[noreturn]] void refuse(std::string const& wrong) const {
-        throw InputError(wrong, "write one with: vowelway plan .. -o plan.json", Place{file_, 0, 0, {}});
+        throw InputError(wrong, worded("write one with: vowelway plan .. -o plan.json"),
+                         Place{file_, 0, 0, {}});
     }
     bool count() {
-        if (++values_ > most_plan_values) refuse(fmt::format("has more than {} values", most_plan_values));
+        if (++values_ > most_plan_values) refuse(worded("has more than {0} values", most_plan_values));
         return true;
     }
     bool begin() {
-        if (++depth_ > deepest_plan) refuse(fmt::format("is nested more than {} deep", deepest_plan));
+        if (++depth_ > deepest_plan) refuse(worded("is nested more than {0} deep", deepest_plan));
         return count();
     }
     bool end() {

@@ -5,6 +5,7 @@
 #include "io/plan/json_bounds.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/core/input_text.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -19,7 +20,7 @@ namespace {
 using Json = nlohmann::json;
 
 constexpr double longest_sung = 24 * 60 * 60; // seconds
-constexpr char const* remedy = "write one with: vowelway plan .. -o plan.json";
+std::string plan_remedy() { return worded("write one with: vowelway plan .. -o plan.json"); }
 
 Json parse(std::string_view text, std::string const& file) {
     try {
@@ -28,10 +29,11 @@ Json parse(std::string_view text, std::string const& file) {
         auto const before = text.substr(0, std::min(text.size(), error.byte > 0 ? error.byte - 1 : 0));
         auto const line = 1 + std::count(before.begin(), before.end(), '\n');
         auto const column = before.size() - (before.rfind('\n') + 1) + 1; // npos + 1 is 0
-        throw InputError("is not JSON: it breaks off or goes wrong here", remedy,
+        throw InputError(worded("is not JSON: it breaks off or goes wrong here"), plan_remedy(),
                          Place{file, static_cast<int>(line), static_cast<int>(column), {}});
     } catch (Json::out_of_range const&) {
-        throw InputError("has a number too large for any resonance", remedy, Place{file, 0, 0, {}});
+        throw InputError(worded("has a number too large for any resonance"), plan_remedy(),
+                         Place{file, 0, 0, {}});
     }
 }
 
@@ -39,11 +41,13 @@ Json parse(std::string_view text, std::string const& file) {
 class Note {
   public:
     Note(Json const& json, std::size_t index, std::string const& file)
-        : json_(json), place_{file, 0, 0, fmt::format("note {}", index + 1)} {
-        if (!json.is_object()) refuse("a note is not an object");
+        : json_(json), place_{file, 0, 0, worded("note {0}", index + 1)} {
+        if (!json.is_object()) refuse(worded("a note is not an object"));
     }
 
-    [[noreturn]] void refuse(std::string const& wrong) const { throw InputError(wrong, remedy, place_); }
+    [[noreturn]] void refuse(std::string const& wrong) const {
+        throw InputError(wrong, plan_remedy(), place_);
+    }
 
     /// Nothing when it is not there, or null.
     static Json const* field(Json const& in, char const* name) {
@@ -54,17 +58,17 @@ class Note {
 
     std::string text(Json const& in, char const* name) const {
         auto const* value = field(in, name);
-        if (!value || !value->is_string()) refuse(fmt::format("\"{}\" must be a text", name));
+        if (!value || !value->is_string()) refuse(worded("\"{0}\" must be a text", name));
         return value->get<std::string>();
     }
 
     double number(Json const& in, char const* name, double low, double high, char const* unit) const {
         auto const* value = field(in, name);
-        if (!value || !value->is_number()) refuse(fmt::format("\"{}\" must be a number", name));
+        if (!value || !value->is_number()) refuse(worded("\"{0}\" must be a number", name));
         auto const number = value->get<double>();
         if (!(number >= low && number <= high))
-            refuse(fmt::format("\"{}\" is {:g}; it must be from {:g} to {:g} {}", name, number, low, high,
-                               unit));
+            refuse(worded("\"{0}\" is {1}; it must be from {2} to {3} {4}", name, fmt::format("{:g}", number),
+                          fmt::format("{:g}", low), fmt::format("{:g}", high), unit));
         return number;
     }
 
@@ -81,7 +85,7 @@ class Note {
     std::optional<PlanTarget> target() const {
         auto const* target = field("target");
         if (!target || !field("ipa")) return std::nullopt;
-        if (!target->is_object()) refuse("\"target\" must be an object");
+        if (!target->is_object()) refuse(worded("\"target\" must be an object"));
         auto const near = [](double hz) { return hertz(10 * std::round(hz / 10)); };
         PlanTarget out;
         out.vowel = vowel("ipa").quality();
@@ -120,13 +124,14 @@ std::vector<PlanTarget> parse_plan_targets(std::string_view json, std::string co
     require_json_bounds(json, file);
     auto const plan = parse(json, file);
     Place const place{file, 0, 0, {}};
-    if (!plan.is_object()) throw InputError("is not the JSON of a plan", remedy, place);
+    if (!plan.is_object()) throw InputError(worded("is not the JSON of a plan"), plan_remedy(), place);
     auto const version = plan.find("vowelway");
     if (version == plan.end() || !version->is_number_integer() || *version != 1)
-        throw InputError("is not the JSON of a plan: it does not say \"vowelway\": 1", remedy, place);
+        throw InputError(worded("is not the JSON of a plan: it does not say \"vowelway\": 1"), plan_remedy(),
+                         place);
     auto const notes = plan.find("notes");
     if (notes == plan.end() || !notes->is_array())
-        throw InputError("is not the JSON of a plan: it has no list \"notes\"", remedy, place);
+        throw InputError(worded("is not the JSON of a plan: it has no list \"notes\""), plan_remedy(), place);
     std::vector<PlanTarget> targets;
     for (std::size_t i = 0; i < notes->size(); ++i)
         if (auto one = Note((*notes)[i], i, file).target()) add(targets, std::move(*one));

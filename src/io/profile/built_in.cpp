@@ -51,7 +51,8 @@ Singer built_in_voice(VoiceType type, AverageVowels vowels) {
     auto const found =
         std::find_if(texts.begin(), texts.end(), [&](auto const& text) { return text.name == name; });
     if (found == texts.end())
-        throw InputError("there is no average voice \"" + name + "\"", "give a profile of the singer");
+        throw InputError(worded("there is no average voice \"{0}\"", name),
+                         worded("give a profile of the singer"));
     auto singer = parse_profile(std::string(found->yaml), "built-in profile " + name).singer;
     singer.name = reworded(singer.name);
     return singer;

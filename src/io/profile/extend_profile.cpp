@@ -4,6 +4,7 @@
 #include "io/profile/lines.hpp"
 #include "io/profile/values.hpp"
 #include "vowelway/core/input_text.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/io/profile/read_profile.hpp"
 #include "yaml/edit.hpp"
 
@@ -25,15 +26,15 @@ bool same_values(Measurement const& m, VowelResonances const& v) {
 InputError cannot_extend(std::string const& file, std::string const& why) {
     Place place;
     place.file = file;
-    return InputError("the measurement cannot be added to the profile: " + why,
-                      "write the profile as in docs/profile-format.md; nothing was changed", place);
+    return InputError(worded("the measurement cannot be added to the profile: {0}", why),
+                      worded("write the profile as in docs/profile-format.md; nothing was changed"), place);
 }
 
 /// What is larger could be written but never read again.
 void refuse_overlong(std::string const& text, std::string const& file) {
     if (text.size() > yaml::largest_file)
-        throw InputError("the profile would grow past " + size_in_words(yaml::largest_file),
-                         "begin a new profile; nothing was changed", Place{file, 0, 0, {}});
+        throw InputError(worded("the profile would grow past {0}", size_in_words(yaml::largest_file)),
+                         worded("begin a new profile; nothing was changed"), Place{file, 0, 0, {}});
 }
 
 /// The entry of the vowel gets the new values: edited field by field, so that comments stay.
@@ -67,9 +68,10 @@ void check(Measurement const& m) {
                       line(m) + "\n";
     auto const back = parse_profile(text, "the new measurement").history.at(0);
     if (back.note != m.note)
-        throw InputError("the note would not read back as it is", "write it without control characters");
+        throw InputError(worded("the note would not read back as it is"),
+                         worded("write it without control characters"));
     if (back.date != m.date)
-        throw InputError("the date \"" + m.date + "\" is not a day", "write it as 2026-10-03");
+        throw InputError(worded("the date \"{0}\" is not a day", m.date), worded("write it as 2026-10-03"));
 }
 
 /// What goes into the history: the new measurement, and before it the vowel's present values where the
@@ -143,7 +145,7 @@ bool reads_back(Profile const& before, Profile const& after, Measurement const& 
 std::string with_measurement(std::string const& text, std::string const& file, Measurement const& m) {
     check(m);
     auto const before = parse_profile(text, file);
-    if (before.singer.average) throw cannot_extend(file, "it is an average voice, not one singer");
+    if (before.singer.average) throw cannot_extend(file, worded("it is an average voice, not one singer"));
     auto const root = yaml::parse(text, file);
     yaml::Edit edit(text, root);
     auto const lines = history_lines(before, m);
@@ -153,7 +155,7 @@ std::string with_measurement(std::string const& text, std::string const& file, M
     auto const out = edit.done();
     refuse_overlong(out, file);
     if (!reads_back(before, parse_profile(out, file), m, lines.size()))
-        throw cannot_extend(file, "the result would not read back correctly");
+        throw cannot_extend(file, worded("the result would not read back correctly"));
     return out;
 }
 
@@ -178,7 +180,7 @@ std::string with_shift(std::string const& text, std::string const& file, ProbeSh
     auto const after = parse_profile(out, file);
     if (after.singer.vowels.size() != before.singer.vowels.size() ||
         after.history.size() != before.history.size())
-        throw cannot_extend(file, "the result would not read back correctly");
+        throw cannot_extend(file, worded("the result would not read back correctly"));
     return out;
 }
 

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "vowelway/core/wording.hpp"
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/profile/read_profile.hpp"
 
@@ -13,8 +14,8 @@ Singer find_singer(std::string const& name_or_path, Remarks& remarks, AverageVow
         std::string names;
         for (auto const voice : all_voice_types)
             names += (names.empty() ? "" : ", ") + std::string(to_string(voice));
-        throw InputError("no singer \"" + name_or_path + "\": neither a file nor a built-in voice",
-                         "name a profile file, or one of " + names);
+        throw InputError(worded("no singer \"{0}\": neither a file nor a built-in voice", name_or_path),
+                         worded("name a profile file, or one of {0}", names));
     }
     auto singer = read_profile(name_or_path);
     auto const more = profile_remarks(singer);

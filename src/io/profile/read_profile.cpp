@@ -27,20 +27,21 @@ void only_vowel_keys(yaml::Node const& map, std::string_view more) {
             (stem == "R" || stem == "r" || stem == "F" || stem == "f" || stem == "fr" || stem == "Fr" ||
              stem == "FR") &&
             more.find(k) == more.npos)
-            throw yaml::error_at(key, "unknown key \"" + k + "\"",
-                                 std::string("resonances of the tract are written fR") + k.back() + " (F" +
-                                     k.back() + " is a formant, measured in the sound)");
+            throw yaml::error_at(
+                key, worded("unknown key \"{0}\"", k),
+                worded("resonances of the tract are written fR{0} (F{0} is a formant, measured in the sound)",
+                       k.substr(k.size() - 1)));
     }
     yaml::only_keys(map, "fR1 fR2 fR3 fR4 BR1 BR2 BR3 BR4 " + std::string(more));
 }
 
 Provenance read_source(yaml::Node const& node) {
-    yaml::map(node, "the source", "source: {method: whisper, date: 2026-10-03}");
+    yaml::map(node, worded("the source"), "source: {method: whisper, date: 2026-10-03}");
     yaml::only_keys(node, "method date note");
     Provenance out;
     if (auto const* method = node.find("method")) out.method = profile::method(*method);
     if (auto const* date = node.find("date")) out.date = profile::day(*date);
-    if (auto const* note = node.find("note")) out.note = yaml::scalar(*note, "the note");
+    if (auto const* note = node.find("note")) out.note = yaml::scalar(*note, worded("the note"));
     return out;
 }
 
@@ -48,9 +49,9 @@ VowelResonances read_vowel(yaml::Node const& key, yaml::Node const& node, Singer
     VowelResonances out;
     out.vowel = profile::vowel(key);
     if (auto const* before = singer.find(out.vowel))
-        throw yaml::error_at(key, "/" + key.text + "/ appears twice",
-                             "keep one entry for /" + before->vowel.ipa() +
-                                 "/; older values belong in history");
+        throw yaml::error_at(
+            key, worded("/{0}/ appears twice", key.text),
+            worded("keep one entry for /{0}/; older values belong in history", before->vowel.ipa()));
     yaml::map(node, "/" + key.text + "/", key.text + ": {fR1: 540 Hz ± 25, fR2: 1780 Hz ± 60}");
     only_vowel_keys(node, "estimated");
     auto method = singer.provenance.method;
@@ -66,14 +67,15 @@ VowelResonances read_vowel(yaml::Node const& key, yaml::Node const& node, Singer
 
 Singer read_singer(yaml::Node const& root) {
     Singer singer;
-    if (auto const* name = root.find("singer")) singer.name = yaml::scalar(*name, "the singer's name");
+    if (auto const* name = root.find("singer"))
+        singer.name = yaml::scalar(*name, worded("the singer's name"));
     if (auto const* voice = root.find("voice")) {
-        auto const type = parse_voice_type(yaml::scalar(*voice, "the voice"));
+        auto const type = parse_voice_type(yaml::scalar(*voice, worded("the voice")));
         if (!type) {
             std::string names;
             for (auto const each : all_voice_types) names += std::string(to_string(each)) + ", ";
-            throw yaml::error_at(*voice, "unknown voice \"" + voice->text + "\"",
-                                 "write one of " + names + "other");
+            throw yaml::error_at(*voice, worded("unknown voice \"{0}\"", voice->text),
+                                 worded("write one of {0}", names + "other"));
         }
         singer.voice = *type;
     }
@@ -81,19 +83,20 @@ Singer read_singer(yaml::Node const& root) {
     if (auto const* a4 = root.find("a4"))
         singer.tuning.a4 = profile::plain_frequency(*a4, "a4", 380, 500, {});
     if (auto const* range = root.find("range"))
-        singer.range =
-            yaml::placed(*range, [&] { return parse_pitch_range(yaml::scalar(*range, "the range")); });
+        singer.range = yaml::placed(
+            *range, [&] { return parse_pitch_range(yaml::scalar(*range, worded("the range"))); });
     if (auto const* length = root.find("tract_length")) singer.tract_length = profile::tract_length(*length);
     if (auto const* vibrato = root.find("vibrato")) singer.vibrato = read_vibrato(*vibrato);
     if (auto const* source = root.find("source")) singer.provenance = read_source(*source);
 
-    constexpr std::string_view example = "vowels: and below it  ɛ: {fR1: 540 Hz ± 25, fR2: 1780 Hz ± 60}";
+    auto const example = worded("vowels: and below it  ɛ: {fR1: 540 Hz ± 25, fR2: 1780 Hz ± 60}");
     auto const* vowels = root.find("vowels");
-    if (!vowels) throw yaml::error_at(root, "the profile has no vowels", "write " + std::string(example));
+    if (!vowels)
+        throw yaml::error_at(root, worded("the profile has no vowels"), worded("write {0}", example));
     yaml::map(*vowels, "vowels", example);
     if (vowels->fields.size() > most_vowels)
-        throw yaml::error_at(*vowels, fmt::format("more than {} vowels", most_vowels),
-                             "keep those that are sung");
+        throw yaml::error_at(*vowels, worded("more than {0} vowels", most_vowels),
+                             worded("keep those that are sung"));
     for (auto const& [key, node] : vowels->fields) singer.vowels.push_back(read_vowel(key, node, singer));
     return singer;
 }
@@ -101,18 +104,17 @@ Singer read_singer(yaml::Node const& root) {
 Measurement read_measurement(yaml::Node const& node, Tuning const& tuning) {
     constexpr std::string_view example =
         "- {date: 2026-10-03, method: creak, vowel: ɛ, probes: 3, fR1: 540 Hz ± 25, fR2: 1780 Hz ± 60}";
-    yaml::map(node, "a measurement", example);
+    yaml::map(node, worded("a measurement"), example);
     only_vowel_keys(node, "date method vowel probes note F1 F2 F3 F4");
     auto const need = [&](char const* key) -> yaml::Node const& {
         if (auto const* found = node.find(key)) return *found;
-        throw yaml::error_at(node, std::string("a measurement without ") + key,
-                             "write " + std::string(example));
+        throw yaml::error_at(node, worded("a measurement without {0}", key), worded("write {0}", example));
     };
     Measurement out;
     if (auto const* date = node.find("date")) out.date = profile::day(*date);
     out.method = profile::method(need("method"));
     auto const& vowel = need("vowel");
-    yaml::scalar(vowel, "the vowel");
+    yaml::scalar(vowel, worded("the vowel"));
     out.vowel = profile::vowel(vowel);
     if (auto const* probes = node.find("probes")) out.probes = profile::count(*probes, "probes", 1000);
     auto const found = profile::resonances(node, vowel.text, tuning, out.method);
@@ -120,17 +122,17 @@ Measurement read_measurement(yaml::Node const& node, Tuning const& tuning) {
     for (std::size_t i = 0; i < out.heard.size(); ++i)
         if (auto const name = "F" + std::to_string(i + 1); auto const* f = node.find(name))
             out.heard[i] = profile::plain_frequency(*f, name, 100, 10'000, tuning);
-    if (auto const* note = node.find("note")) out.note = yaml::scalar(*note, "the note");
+    if (auto const* note = node.find("note")) out.note = yaml::scalar(*note, worded("the note"));
     return out;
 }
 
 std::vector<ProbeShift> read_shifts(yaml::Node const& node) {
-    constexpr std::string_view example = "shift: and below it  whisper: {fR1: 210 Hz ± 60, pairs: 2}";
+    auto const example = worded("shift: and below it  whisper: {fR1: 210 Hz ± 60, pairs: 2}");
     yaml::map(node, "shift", example);
     yaml::only_keys(node, "whisper creak");
     std::vector<ProbeShift> out;
     for (auto const& [key, value] : node.fields) {
-        yaml::map(value, "the shift of a " + key.text, example);
+        yaml::map(value, worded("the shift of a {0}", reworded(key.text)), example);
         yaml::only_keys(value, "fR1 fR2 fR3 fR4 pairs date recordings");
         ProbeShift shift;
         shift.method = key.text == "creak" ? Method::creak : Method::whisper;
@@ -139,11 +141,12 @@ std::vector<ProbeShift> read_shifts(yaml::Node const& node) {
         if (auto const* pairs = value.find("pairs")) shift.pairs = profile::count(*pairs, "pairs", 100'000);
         if (auto const* date = value.find("date")) shift.date = profile::day(*date);
         if (auto const* recordings = value.find("recordings")) {
-            std::istringstream words(yaml::scalar(*recordings, "the recordings"));
+            std::istringstream words(yaml::scalar(*recordings, worded("the recordings")));
             for (std::string word; words >> word;) {
                 if (word.size() != 16 || word.find_first_not_of("0123456789abcdef") != std::string::npos)
-                    throw yaml::error_at(*recordings, "\"" + word + "\" is not the digest of a recording",
-                                         "leave out recordings; it is written when a shift is learned");
+                    throw yaml::error_at(
+                        *recordings, worded("\"{0}\" is not the digest of a recording", word),
+                        worded("leave out recordings; it is written when a shift is learned"));
                 shift.recordings.push_back(word);
             }
         }
@@ -157,26 +160,30 @@ std::vector<ProbeShift> read_shifts(yaml::Node const& node) {
 Profile parse_profile(std::string const& text, std::string const& file) {
     auto const root = yaml::parse(text, file);
     if (root.kind == yaml::Node::Kind::null)
-        throw yaml::error_at(root, "the profile is empty", "see docs/profile-format.md for an example");
-    yaml::map(root, "a profile", "keys with values, such as  voice: tenor");
+        throw yaml::error_at(root, worded("the profile is empty"),
+                             worded("see docs/profile-format.md for an example"));
+    yaml::map(root, worded("a profile"), worded("keys with values, such as  voice: tenor"));
     yaml::only_keys(
         root, "vowelway singer voice average range a4 tract_length vibrato source vowels history shift");
     auto const* version = root.find("vowelway");
     if (!version)
-        throw yaml::error_at(root, "this does not look like a profile", "begin the file with  vowelway: 1");
-    if (yaml::scalar(*version, "the version") != "1")
-        throw yaml::error_at(*version, "format version " + version->text + " is unknown",
-                             "this program reads version 1");
+        throw yaml::error_at(root, worded("this does not look like a profile"),
+                             worded("begin the file with  vowelway: 1"));
+    if (yaml::scalar(*version, worded("the version")) != "1")
+        throw yaml::error_at(*version, worded("format version {0} is unknown", version->text),
+                             worded("this program reads version 1"));
     if (root.find("passage"))
-        throw yaml::error_at(root, "this is a passage, not a profile", "give a profile to --singer");
+        throw yaml::error_at(root, worded("this is a passage, not a profile"),
+                             worded("give a profile to --singer"));
 
     Profile out;
     out.singer = read_singer(root);
     if (auto const* history = root.find("history"); history && history->kind != yaml::Node::Kind::null) {
-        yaml::sequence(*history, "history", "a list of measurements, each on a line that begins with a dash");
+        yaml::sequence(*history, "history",
+                       worded("a list of measurements, each on a line that begins with a dash"));
         if (history->items.size() > most_measurements)
-            throw yaml::error_at(*history, fmt::format("more than {} measurements", most_measurements),
-                                 "keep the older ones in another file");
+            throw yaml::error_at(*history, worded("more than {0} measurements", most_measurements),
+                                 worded("keep the older ones in another file"));
         for (auto const& item : history->items)
             out.history.push_back(read_measurement(item, out.singer.tuning));
     }

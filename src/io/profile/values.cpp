@@ -2,6 +2,7 @@
 #include "io/profile/values.hpp"
 
 #include "core/text.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/io/profile/default_deviation.hpp"
 
 #include <fmt/format.h>
@@ -38,26 +39,26 @@ bool is_hertz(std::string_view unit) { return unit == "Hz" || unit == "hz"; }
 
 Frequency deviation(yaml::Node const& node, std::string_view s, Frequency centre, bool centre_is_pitch) {
     auto const wrong = [&] {
-        return yaml::error_at(node, "\"" + std::string(s) + "\" is not a deviation",
-                              "write ± 15 Hz or ± 30c after the value");
+        return yaml::error_at(node, worded("\"{0}\" is not a deviation", s),
+                              worded("write ± 15 Hz or ± 30c after the value"));
     };
     auto rest = s;
     auto const number = text::eat_number(rest);
     if (!number) throw wrong();
     auto const unit = text::trim(rest);
     if (unit.empty() && centre_is_pitch)
-        throw yaml::error_at(node, "the deviation of a pitch needs a unit",
-                             fmt::format("write ± {0:g} Hz or ± {0:g}c", *number));
+        throw yaml::error_at(node, worded("the deviation of a pitch needs a unit"),
+                             worded("write ± {0} Hz or ± {0}c", fmt::format("{:g}", *number)));
     if (!unit.empty() && !is_hertz(unit) && !is_cents(unit)) throw wrong();
     auto const sd = is_cents(unit) ? centre * (std::exp2(*number / 1200) - 1) : hertz(*number);
     if (!(sd > hertz(0)))
-        throw yaml::error_at(node, "a deviation must be above 0",
-                             "leave it out to use the default, or write how sure you are");
+        throw yaml::error_at(node, worded("a deviation must be above 0"),
+                             worded("leave it out to use the default, or write how sure you are"));
     if (sd > centre * 0.5)
         throw yaml::error_at(node,
-                             fmt::format("a deviation of {} is more than half the value ({})",
-                                         hz(in_hertz(sd)), hz(in_hertz(centre))),
-                             "write one standard deviation, in Hz or with c for cents");
+                             worded("a deviation of {0} is more than half the value ({1})", hz(in_hertz(sd)),
+                                    hz(in_hertz(centre))),
+                             worded("write one standard deviation, in Hz or with c for cents"));
     return sd;
 }
 
@@ -68,8 +69,9 @@ Frequency plain_frequency(yaml::Node const& node, std::string const& what, doubl
     auto const f = yaml::placed(node, [&] { return parse_frequency(yaml::scalar(node, what), tuning); });
     if (in_hertz(f) < low || in_hertz(f) > high)
         throw yaml::error_at(node,
-                             fmt::format("{} is {}, outside {:g}..{:g} Hz", what, hz(in_hertz(f)), low, high),
-                             "check the digits, and the octave if it is a pitch");
+                             worded("{0} is {1}, outside {2}..{3} Hz", what, hz(in_hertz(f)),
+                                    fmt::format("{:g}", low), fmt::format("{:g}", high)),
+                             worded("check the digits, and the octave if it is a pitch"));
     return f;
 }
 
@@ -101,33 +103,32 @@ Resonances resonances(yaml::Node const& map, std::string const& vowel, Tuning co
         auto const* width = map.find("BR" + std::to_string(k));
         if (node) found[i] = resonance(*node, k, tuning, method);
         if (width && !node)
-            throw yaml::error_at(
-                *width, "BR" + std::to_string(k) + " of /" + vowel + "/ has no fR" + std::to_string(k),
-                "give the resonance too");
+            throw yaml::error_at(*width, worded("BR{0} of /{1}/ has no fR{0}", k, vowel),
+                                 worded("give the resonance too"));
         if (width) found[i]->bandwidth = plain_frequency(*width, "BR" + std::to_string(k), 10, 1000, tuning);
     }
     if (!found[0] || !found[1])
-        throw yaml::error_at(map, fmt::format("/{}/ has no {}", vowel, found[0] ? "fR2" : "fR1"),
-                             "give both: {fR1: 540 Hz ± 25, fR2: 1780 Hz ± 60}");
+        throw yaml::error_at(map, worded("/{0}/ has no {1}", vowel, found[0] ? "fR2" : "fR1"),
+                             worded("give both: {fR1: 540 Hz ± 25, fR2: 1780 Hz ± 60}"));
     if (found[3] && !found[2])
-        throw yaml::error_at(*nodes[3], fmt::format("/{}/ has fR4 but no fR3", vowel),
-                             "give fR3, or leave fR4 out");
+        throw yaml::error_at(*nodes[3], worded("/{0}/ has fR4 but no fR3", vowel),
+                             worded("give fR3, or leave fR4 out"));
     for (std::size_t i = 1; i < 4 && found[i]; ++i) {
         if (found[i - 1]->centre < found[i]->centre) continue;
         throw yaml::error_at(*nodes[i - 1],
-                             fmt::format("fR{} of /{}/ is {}, not below its fR{} ({})", i, vowel,
-                                         hz(in_hertz(found[i - 1]->centre)), i + 1,
-                                         hz(in_hertz(found[i]->centre))),
-                             "are they swapped, or is there a digit too many?");
+                             worded("fR{0} of /{1}/ is {2}, not below its fR{3} ({4})", i, vowel,
+                                    hz(in_hertz(found[i - 1]->centre)), i + 1,
+                                    hz(in_hertz(found[i]->centre))),
+                             worded("are they swapped, or is there a digit too many?"));
     }
     return {*found[0], *found[1], found[2], found[3]};
 }
 
 ShiftOfResonance shift(yaml::Node const& node) {
     auto const wrong = [&] {
-        return yaml::error_at(node, "\"" + node.text + "\" is not a shift", "write 210 Hz ± 60");
+        return yaml::error_at(node, worded("\"{0}\" is not a shift", node.text), worded("write 210 Hz ± 60"));
     };
-    auto const [value, spread] = split_deviation(yaml::scalar(node, "a shift"));
+    auto const [value, spread] = split_deviation(yaml::scalar(node, worded("a shift")));
     auto const number_of = [&](std::string_view s) {
         auto const number = text::eat_number(s);
         s = text::trim(s);
@@ -137,27 +138,30 @@ ShiftOfResonance shift(yaml::Node const& node) {
     if (!spread) throw wrong();
     ShiftOfResonance const out{number_of(value), number_of(*spread)};
     if (!(out.sd > hertz(0)))
-        throw yaml::error_at(node, "the deviation of a shift must be above 0", "write 210 Hz ± 60");
+        throw yaml::error_at(node, worded("the deviation of a shift must be above 0"),
+                             worded("write 210 Hz ± 60"));
     return out;
 }
 
 Length tract_length(yaml::Node const& node) {
-    std::string_view s = yaml::scalar(node, "the tract length");
+    std::string_view s = yaml::scalar(node, worded("the tract length"));
     auto const number = text::eat_number(s);
     auto const unit = text::trim(s);
     if (!number || (unit != "cm" && unit != "mm"))
-        throw yaml::error_at(node, "\"" + node.text + "\" is not a length", "write the unit: 17.0 cm");
+        throw yaml::error_at(node, worded("\"{0}\" is not a length", node.text),
+                             worded("write the unit: 17.0 cm"));
     auto const length = centimetres(unit == "cm" ? *number : *number / 10);
     if (length < centimetres(8) || length > centimetres(25))
-        throw yaml::error_at(node, "a vocal tract of " + node.text + " is outside 8..25 cm",
-                             "from glottis to lips an adult singer has 13 to 19 cm");
+        throw yaml::error_at(node, worded("a vocal tract of {0} is outside 8..25 cm", node.text),
+                             worded("from glottis to lips an adult singer has 13 to 19 cm"));
     return length;
 }
 
 std::string day(yaml::Node const& node) {
-    auto const& s = yaml::scalar(node, "the date");
+    auto const& s = yaml::scalar(node, worded("the date"));
     auto const wrong = [&] {
-        return yaml::error_at(node, "\"" + s + "\" is not a date", "write year, month and day: 2026-10-03");
+        return yaml::error_at(node, worded("\"{0}\" is not a date", s),
+                              worded("write year, month and day: 2026-10-03"));
     };
     if (s.size() != 10 || s[4] != '-' || s[7] != '-') throw wrong();
     auto const number = [&](std::size_t from, std::size_t length) {
@@ -175,19 +179,19 @@ std::string day(yaml::Node const& node) {
 }
 
 Method method(yaml::Node const& node) {
-    auto const& s = yaml::scalar(node, "the method");
+    auto const& s = yaml::scalar(node, worded("the method"));
     for (auto const candidate :
          {Method::typed, Method::whisper, Method::creak, Method::sung, Method::published})
         if (s == to_string(candidate)) return candidate;
-    throw yaml::error_at(node, "\"" + s + "\" is not a method",
-                         "write whisper, creak, sung, typed or published");
+    throw yaml::error_at(node, worded("\"{0}\" is not a method", s),
+                         worded("write whisper, creak, sung, typed or published"));
 }
 
 bool truth(yaml::Node const& node, std::string_view what) {
     auto const& s = yaml::scalar(node, what);
     if (s == "true") return true;
     if (s == "false") return false;
-    throw yaml::error_at(node, std::string(what) + " is \"" + s + "\"", "write true or false");
+    throw yaml::error_at(node, worded("{0} is \"{1}\"", what, s), worded("write true or false"));
 }
 
 int count(yaml::Node const& node, std::string_view what, int most) {
@@ -195,8 +199,8 @@ int count(yaml::Node const& node, std::string_view what, int most) {
     int value = 0;
     auto const* end = s.data() + s.size();
     if (std::from_chars(s.data(), end, value).ptr != end || value < 1 || value > most)
-        throw yaml::error_at(node, std::string(what) + " is \"" + s + "\"",
-                             "write a whole number from 1 to " + std::to_string(most));
+        throw yaml::error_at(node, worded("{0} is \"{1}\"", what, s),
+                             worded("write a whole number from 1 to {0}", most));
     return value;
 }
 

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "vowelway/core/wording.hpp"
 #include "vowelway/files/lock.hpp"
 #include "vowelway/files/write.hpp"
 #include "vowelway/io/profile/read_profile.hpp"
@@ -12,8 +13,8 @@ bool begin_profile(std::filesystem::path const& path, Profile const& profile) {
     // Never write what cannot be read, or reads as something else.
     auto const back = parse_profile(text, path.string());
     if (profile_text(back) != text)
-        throw InputError("the new profile would not read back correctly", "check its name, date and notes",
-                         Place{path.string(), 0, 0, {}});
+        throw InputError(worded("the new profile would not read back correctly"),
+                         worded("check its name, date and notes"), Place{path.string(), 0, 0, {}});
     return files::create(path, text);
 }
 

@@ -5,6 +5,7 @@
 #include "io/score/outline.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/core/input_text.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/io/score/read_score.hpp"
 
 #include <algorithm>
@@ -26,8 +27,8 @@ struct Discard {
 using Archive = std::unique_ptr<zip_t, Discard>;
 
 [[noreturn]] void broken(std::string const& file, std::string const& detail) {
-    throw InputError("the compressed score cannot be unpacked: " + detail, "export or download it again",
-                     {file, 0, 0, {}});
+    throw InputError(worded("the compressed score cannot be unpacked: {0}", detail),
+                     worded("export or download it again"), {file, 0, 0, {}});
 }
 
 std::string text_of(zip_error_t& error) {
@@ -66,12 +67,12 @@ std::string unpack(zip_t* archive, std::string const& member, std::uintmax_t bou
     char buffer[1 << 16];
     for (;;) {
         auto const got = zip_fread(in.get(), buffer, sizeof buffer);
-        if (got < 0) broken(file, "\"" + member + "\" is damaged");
+        if (got < 0) broken(file, worded("\"{0}\" is damaged", member));
         if (got == 0) return out;
         out.append(buffer, static_cast<std::size_t>(got));
         if (out.size() > bound)
-            throw InputError("\"" + member + "\" unpacks to more than " + size_in_words(bound),
-                             "check that it is a score, or export the song again", {file, 0, 0, {}});
+            throw InputError(worded("\"{0}\" unpacks to more than {1}", member, size_in_words(bound)),
+                             worded("check that it is a score, or export the song again"), {file, 0, 0, {}});
     }
 }
 
@@ -84,14 +85,14 @@ struct Release {
 std::string closed(Archive archive, zip_source_t* source, std::string const& file) {
     if (zip_close(archive.get()) < 0) broken(file, zip_strerror(archive.get()));
     (void)archive.release(); // closed
-    if (zip_source_open(source) < 0) broken(file, "the new archive cannot be read back");
+    if (zip_source_open(source) < 0) broken(file, worded("the new archive cannot be read back"));
     zip_source_seek(source, 0, SEEK_END);
     auto const size = zip_source_tell(source);
     zip_source_seek(source, 0, SEEK_SET);
     std::string out(static_cast<std::size_t>(std::max<zip_int64_t>(0, size)), '\0');
     auto const got = zip_source_read(source, out.data(), out.size());
     zip_source_close(source);
-    if (got != size) broken(file, "the new archive cannot be read back");
+    if (got != size) broken(file, worded("the new archive cannot be read back"));
     return out;
 }
 
@@ -104,7 +105,8 @@ std::string root_file(std::string const& container, std::string const& file) {
         doc.load_buffer(decoded.text.data(), decoded.text.size(), pugi::parse_default, pugi::encoding_utf8);
     if (!result)
         throw InputError(
-            std::string("this is not well-formed XML: ") + result.description(), "export the score again",
+            worded("this is not well-formed XML: {0}", result.description()),
+            worded("export the score again"),
             {where,
              line_of(decoded.text, static_cast<std::size_t>(std::max<std::ptrdiff_t>(0, result.offset))),
              0,
@@ -119,12 +121,12 @@ std::string root_file(std::string const& container, std::string const& file) {
         if (path.front() == '/' || path.find('\\') != std::string::npos || path == ".." ||
             path.starts_with("../") || path.find("/../") != std::string::npos || path.ends_with("/..") ||
             (path.size() > 1 && path[1] == ':'))
-            throw InputError("the score's path \"" + path + "\" points outside the archive",
-                             "export the score again", {where, 0, 0, {}});
+            throw InputError(worded("the score's path \"{0}\" points outside the archive", path),
+                             worded("export the score again"), {where, 0, 0, {}});
         return path;
     }
-    throw InputError("no <rootfile full-path=\"...\"> names the score", "export the score again",
-                     {where, 0, 0, {}});
+    throw InputError(worded("no <rootfile full-path=\"...\"> names the score"),
+                     worded("export the score again"), {where, 0, 0, {}});
 }
 
 } // namespace
@@ -136,14 +138,15 @@ bool looks_like_zip(std::string_view bytes) {
 MxlScore read_mxl(std::string const& bytes, std::string const& file) {
     auto const archive = open(source_of(bytes, file), ZIP_RDONLY, file);
     if (zip_name_locate(archive.get(), "META-INF/container.xml", 0) < 0)
-        throw InputError("the archive has no META-INF/container.xml, so it is not a compressed score",
-                         "give a .mxl exported by a notation program, or unpack it and give the .xml inside",
-                         {file, 0, 0, {}});
+        throw InputError(
+            worded("the archive has no META-INF/container.xml, so it is not a compressed score"),
+            worded("give a .mxl exported by a notation program, or unpack it and give the .xml inside"),
+            {file, 0, 0, {}});
     auto const member =
         root_file(unpack(archive.get(), "META-INF/container.xml", largest_container, file), file);
     if (zip_name_locate(archive.get(), member.c_str(), 0) < 0)
-        throw InputError("the container names \"" + member + "\", which is not in the archive",
-                         "export the score again", {file, 0, 0, {}});
+        throw InputError(worded("the container names \"{0}\", which is not in the archive", member),
+                         worded("export the score again"), {file, 0, 0, {}});
     return {member, unpack(archive.get(), member, largest_score_text, file)};
 }
 
@@ -154,7 +157,7 @@ std::string replace_member(std::string const& bytes, std::string const& member, 
     zip_source_keep(source); // what is written is read from it after closing
     Release const release{source};
     auto const index = zip_name_locate(archive.get(), member.c_str(), 0);
-    if (index < 0) broken(file, "\"" + member + "\" is missing");
+    if (index < 0) broken(file, worded("\"{0}\" is missing", member));
     zip_stat_t before;
     zip_stat_init(&before);
     zip_stat_index(archive.get(), static_cast<zip_uint64_t>(index), 0, &before);

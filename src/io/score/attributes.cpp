@@ -2,6 +2,7 @@
 #include "io/score/attributes.hpp"
 
 #include "core/text.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -40,9 +41,9 @@ std::vector<Fraction> fractions_of(XmlSource const& source, pugi::xml_node node,
         auto const sum = sum_of(child.child_value());
         int const type = type_node ? type_node.text().as_int(0) : 0;
         if (!sum || type < 1 || type > 1024 || (type & (type - 1)) != 0)
-            throw InputError("the time signature " + std::string(trimmed(child)) + "/" +
-                                 std::string(trimmed(type_node)) + " is not possible",
-                             "write beats above 0 over a power of two", source.place(child, where));
+            throw InputError(
+                worded("the time signature {0}/{1} is not possible", trimmed(child), trimmed(type_node)),
+                worded("write beats above 0 over a power of two"), source.place(child, where));
         fractions.push_back({std::string(trimmed(child)), *sum, type});
     }
     return fractions;
@@ -87,8 +88,8 @@ KeySignature read_key(XmlSource const& source, pugi::xml_node node, std::string 
     if (!f) return {0};
     double const value = source.number(f, where);
     if (std::abs(value) > 21 || value != std::floor(value))
-        throw InputError("a key signature of " + std::string(trimmed(f)) + " fifths is not possible",
-                         "write -7 to 7", source.place(f, where));
+        throw InputError(worded("a key signature of {0} fifths is not possible", trimmed(f)),
+                         worded("write -7 to 7"), source.place(f, where));
     return {static_cast<int>(value)};
 }
 
@@ -116,8 +117,8 @@ Interval read_transposition(XmlSource const& source, pugi::xml_node node, std::s
         auto const child = node.child(name);
         double const v = child ? source.number(child, where) : 0.0;
         if (std::abs(v) > 100)
-            throw InputError("a transposition of " + std::string(trimmed(child)) + " is not possible",
-                             "export the score again", source.place(child, where));
+            throw InputError(worded("a transposition of {0} is not possible", trimmed(child)),
+                             worded("export the score again"), source.place(child, where));
         return v;
     };
     double const chromatic = value("chromatic"), octaves = value("octave-change");

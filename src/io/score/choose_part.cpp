@@ -64,7 +64,8 @@ PartInfo choose_part(XmlSource const& source, std::vector<PartInfo> const& parts
                      int& voice, Remarks& remarks) {
     voice = 0;
     if (parts.empty())
-        throw InputError("the score has no parts", "export the score again", {source.file(), 0, 0, {}});
+        throw InputError(worded("the score has no parts"), worded("export the score again"),
+                         {source.file(), 0, 0, {}});
     if (!options.part.empty()) {
         std::string_view wish = text::trim(options.part);
         auto found = find(parts, wish);
@@ -80,8 +81,8 @@ PartInfo choose_part(XmlSource const& source, std::vector<PartInfo> const& parts
         std::string list;
         for (std::size_t i = 0; i < parts.size() && i < 12; ++i)
             list += (i > 0 ? ", " : "") + shown(parts[i], i);
-        throw InputError("the score has no part \"" + options.part + "\"",
-                         "its parts are " + list + "; name one or give its number",
+        throw InputError(worded("the score has no part \"{0}\"", options.part),
+                         worded("its parts are {0}; name one or give its number", list),
                          {source.file(), 0, 0, {}});
     }
     std::size_t best = 0, most = 0, with_words = 0;

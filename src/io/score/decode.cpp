@@ -4,6 +4,7 @@
 #include "core/text.hpp"
 #include "core/utf8.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <array>
@@ -49,8 +50,8 @@ std::optional<std::pair<std::string_view, std::string_view>> eat_attribute(std::
 std::string convert(std::string const& bytes, std::string const& encoding, std::string const& file) {
     auto const handle = iconv_open("UTF-8", encoding.c_str());
     if (handle == reinterpret_cast<iconv_t>(-1))
-        throw InputError("the encoding \"" + encoding + "\" is not known", "save the score as UTF-8",
-                         {file, 1, 0, {}});
+        throw InputError(worded("the encoding \"{0}\" is not known", encoding),
+                         worded("save the score as UTF-8"), {file, 1, 0, {}});
     std::string out(bytes.size() * 4 + 16, '\0');
     auto* in = const_cast<char*>(bytes.data()); // iconv's signature; it does not write there
     auto* to = out.data();
@@ -59,8 +60,8 @@ std::string convert(std::string const& bytes, std::string const& encoding, std::
     iconv_close(handle);
     out.resize(out.size() - out_left);
     if (result == static_cast<std::size_t>(-1))
-        throw InputError("the text says it is " + encoding + " but is not", "save the score again as UTF-8",
-                         {file, line_of(out, out.size()), 0, {}});
+        throw InputError(worded("the text says it is {0} but is not", encoding),
+                         worded("save the score again as UTF-8"), {file, line_of(out, out.size()), 0, {}});
     return out;
 }
 
@@ -91,14 +92,14 @@ Declaration declaration_of(std::string_view text) {
     while (auto const attribute = eat_attribute(head)) {
         auto const& [name, value] = *attribute;
         auto const at = std::find(next, names.end(), name);
-        if (at == names.end()) return {{}, "it is not made of version, encoding and standalone"};
+        if (at == names.end()) return {{}, to_word("it is not made of version, encoding and standalone")};
         next = at + 1;
         if (name != "encoding") continue;
-        if (!is_encoding_name(value)) return {{}, "it names no encoding"};
+        if (!is_encoding_name(value)) return {{}, to_word("it names no encoding")};
         found.encoding = value;
     }
     if (head.find_first_not_of(" \t\r\n") != std::string_view::npos)
-        return {{}, "it does not end after version, encoding and standalone"};
+        return {{}, to_word("it does not end after version, encoding and standalone")};
     return found;
 }
 
@@ -140,29 +141,30 @@ Decoded decode_xml(std::string bytes, std::string const& file) {
         auto const declared = declaration_of(bytes);
         if (!declared.fault.empty())
             throw InputError(
-                "the XML declaration at the start is damaged: " + std::string(declared.fault),
-                "save the score again as UTF-8, or begin it with <?xml version=\"1.0\" encoding=\"UTF-8\"?>",
+                worded("the XML declaration at the start is damaged: {0}", reworded(declared.fault)),
+                worded("save the score again as UTF-8, or begin it with <?xml version=\"1.0\" "
+                       "encoding=\"UTF-8\"?>"),
                 {file, 1, 0, {}});
         if (!declared.encoding.empty()) out.encoding = std::string(declared.encoding);
         if (out.mark > 0 || is_utf8_name(out.encoding)) {
             auto const bad = first_bad_byte(bytes);
             if (bad < bytes.size())
-                throw InputError("the text is not UTF-8",
-                                 "save the score again as UTF-8, or declare the encoding it has",
+                throw InputError(worded("the text is not UTF-8"),
+                                 worded("save the score again as UTF-8, or declare the encoding it has"),
                                  {file, line_of(bytes, bad), 0, {}});
             out.text = std::move(bytes);
         } else {
             if (out.encoding.starts_with("UTF-16") || out.encoding.starts_with("utf-16"))
-                throw InputError("the text says it is " + out.encoding + " but is not",
-                                 "save the score again as UTF-8", {file, 1, 0, {}});
+                throw InputError(worded("the text says it is {0} but is not", out.encoding),
+                                 worded("save the score again as UTF-8"), {file, 1, 0, {}});
             out.text = convert(bytes, out.encoding, file);
             out.same_bytes = out.text == bytes; // ASCII throughout
             out.ascii = true;
         }
     }
     if (auto const zero = out.text.find('\0'); zero != std::string::npos)
-        throw InputError("this is binary data, not a score",
-                         "give a MusicXML file (.musicxml, .xml, .mxl) or a YAML passage",
+        throw InputError(worded("this is binary data, not a score"),
+                         worded("give a MusicXML file (.musicxml, .xml, .mxl) or a YAML passage"),
                          {file, line_of(out.text, zero), 0, {}});
     return out;
 }

@@ -2,6 +2,7 @@
 #include "io/score/lyric_lines.hpp"
 
 #include "core/text.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/io/score/read_score.hpp"
 
 #include <map>
@@ -50,9 +51,9 @@ LyricLines lyric_lines(Part const& part) {
                     out.language = tag.substr(0, tag.find('-'));
                 }
     if (lines.size() > static_cast<std::size_t>(most_lyric_lines))
-        throw InputError("part \"" + part.info.name + "\" has more than " + std::to_string(most_lyric_lines) +
-                             " lines of words",
-                         "export the score again");
+        throw InputError(
+            worded("part \"{0}\" has more than {1} lines of words", part.info.name, most_lyric_lines),
+            worded("export the score again"));
     for (auto const& [number, line] : lines)
         (line.named_ipa || line.script.ipa() ? out.phonetic : out.text).push_back(number);
     return out;

@@ -11,6 +11,7 @@
 #include "io/score/repeats.hpp"
 #include "io/score/score_reading.hpp"
 #include "vowelway/core/input_text.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <map>
@@ -199,8 +200,8 @@ std::string marked_score(std::string bytes, std::string const& name, ScoreOption
                          ScoreMarks const& marks, ScoreForm form) {
     require_size(bytes.size(), largest_score_file, name);
     if (!looks_like_zip(bytes) && !looks_like_xml(bytes))
-        throw InputError("only a MusicXML score can be marked", "give a .musicxml, .xml or .mxl score",
-                         {name, 0, 0, {}});
+        throw InputError(worded("only a MusicXML score can be marked"),
+                         worded("give a .musicxml, .xml or .mxl score"), {name, 0, 0, {}});
     auto score = unpack_score(std::move(bytes), name);
     XmlSource const source(without_marks(score.xml, score.shown), score.shown);
     std::string text = marked(source, options, marks);

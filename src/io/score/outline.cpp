@@ -3,6 +3,7 @@
 
 #include "io/score/decode.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/io/score/read_score.hpp"
 
 #include <algorithm>
@@ -18,8 +19,8 @@ class Walk {
     Walk(std::string_view text, std::string const& file) : text_(text), file_(file) {}
 
     [[noreturn]] void cut(std::size_t at) const {
-        throw InputError("the file breaks off in the middle of a tag", "export or download it again",
-                         {file_, line_of(text_, at), 0, {}});
+        throw InputError(worded("the file breaks off in the middle of a tag"),
+                         worded("export or download it again"), {file_, line_of(text_, at), 0, {}});
     }
 
     std::size_t past(std::string_view mark, std::size_t from) const {
@@ -49,9 +50,10 @@ class Walk {
             if (rest.starts_with("<!--"))
                 i = past("-->", i) - 1;
             else if (rest.starts_with("<!ENTITY"))
-                throw InputError("the document type defines entities, which are not accepted",
-                                 "remove the part in [ ] from the <!DOCTYPE>, or export the score again",
-                                 {file_, line_of(text_, i), 0, {}});
+                throw InputError(
+                    worded("the document type defines entities, which are not accepted"),
+                    worded("remove the part in [ ] from the <!DOCTYPE>, or export the score again"),
+                    {file_, line_of(text_, i), 0, {}});
             else if (text_[i] == '"' || text_[i] == '\'') {
                 i = text_.find(text_[i], i + 1);
                 if (i == npos) cut(from);
@@ -98,14 +100,13 @@ Outline::Outline(std::string_view text, std::string const& file) {
             bool const closed = text[end - 2] == '/';
             elements_.push_back({at, closed ? end - 2 : end, end});
             if (elements_.size() > static_cast<std::size_t>(most_score_elements))
-                throw InputError("the score has more than " + std::to_string(most_score_elements) +
-                                     " elements",
-                                 "export only this song", {file, line_of(text, at), 0, {}});
+                throw InputError(worded("the score has more than {0} elements", most_score_elements),
+                                 worded("export only this song"), {file, line_of(text, at), 0, {}});
             if (!closed) open.push_back(elements_.size() - 1);
             if (open.size() > static_cast<std::size_t>(deepest_score_nesting))
-                throw InputError(
-                    "elements are nested more than " + std::to_string(deepest_score_nesting) + " deep",
-                    "this does not look like a score; export it again", {file, line_of(text, at), 0, {}});
+                throw InputError(worded("elements are nested more than {0} deep", deepest_score_nesting),
+                                 worded("this does not look like a score; export it again"),
+                                 {file, line_of(text, at), 0, {}});
             at = end;
         }
     }

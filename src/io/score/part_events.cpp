@@ -2,6 +2,7 @@
 #include "io/score/part_events.hpp"
 
 #include "io/score/attributes.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/io/score/read_score.hpp"
 
 #include <algorithm>
@@ -66,12 +67,13 @@ class Reader {
     double duration(pugi::xml_node of) const {
         auto const node = of.child("duration");
         if (!node)
-            throw InputError("a <" + std::string(of.name()) + "> has no duration", "export the score again",
+            throw InputError(worded("a <{0}> has no duration", of.name()), worded("export the score again"),
                              source_.place(of, where_));
         double const value = source_.number(node, where_);
         if (!(value > 0) || value / divisions_ > 10000)
-            throw InputError("the duration " + std::string(trimmed(node)) + " is not possible",
-                             "durations are above 0; export the score again", source_.place(node, where_));
+            throw InputError(worded("the duration {0} is not possible", trimmed(node)),
+                             worded("durations are above 0; export the score again"),
+                             source_.place(node, where_));
         return value / divisions_;
     }
 
@@ -94,18 +96,18 @@ class Reader {
         event.unpitched = static_cast<bool>(node.child("unpitched"));
         event.measure_rest = node.child("rest").attribute("measure").value() == std::string_view("yes");
         if (!event.rest && !event.unpitched && !node.child("pitch"))
-            throw InputError("a <note> has neither pitch nor rest", "export the score again",
+            throw InputError(worded("a <note> has neither pitch nor rest"), worded("export the score again"),
                              source_.place(node, where_));
         event.voice = trimmed(node.child("voice"));
         if (auto const staff = node.child("staff")) event.staff = std::clamp(staff.text().as_int(1), 1, 99);
         if (event.voice.empty()) event.voice = event.staff > 1 ? "staff " + std::to_string(event.staff) : "1";
         part_.staves = std::max(part_.staves, event.staff);
         if (bar_->events.size() >= static_cast<std::size_t>(most_bar_events))
-            throw InputError("a bar has more than " + std::to_string(most_bar_events) + " notes and rests",
-                             "add bar lines", source_.place(node, where_));
+            throw InputError(worded("a bar has more than {0} notes and rests", most_bar_events),
+                             worded("add bar lines"), source_.place(node, where_));
         if (voices_.insert(event.voice).second && voices_.size() > static_cast<std::size_t>(most_part_voices))
-            throw InputError("a part has more than " + std::to_string(most_part_voices) + " voices",
-                             "export the score again", source_.place(node, where_));
+            throw InputError(worded("a part has more than {0} voices", most_part_voices),
+                             worded("export the score again"), source_.place(node, where_));
         event.onset = now_;
         event.length = event.grace ? 0 : duration(node);
         event.notes = {node};
@@ -117,9 +119,9 @@ class Reader {
     double divisions(pugi::xml_node node) const {
         double const value = source_.number(node, where_);
         if (!(value > 0) || value > 1e7)
-            throw InputError("<divisions> is " + std::string(trimmed(node)) +
-                                 "; a quarter note needs a number of parts above 0",
-                             "export the score again", source_.place(node, where_));
+            throw InputError(
+                worded("<divisions> is {0}; a quarter note needs a number of parts above 0", trimmed(node)),
+                worded("export the score again"), source_.place(node, where_));
         return value;
     }
 
@@ -197,21 +199,21 @@ SpelledPitch pitch_of(XmlSource const& source, pugi::xml_node note, std::string 
     SpelledPitch pitch;
     auto const step = trimmed(node.child("step"));
     auto const wrong = [&](std::string const& what) {
-        return InputError(what, "a pitch has a step A to G, an octave 0 to 9 and at most two accidentals",
+        return InputError(what,
+                          worded("a pitch has a step A to G, an octave 0 to 9 and at most two accidentals"),
                           source.place(node, bar));
     };
     if (step.size() != 1 || step[0] < 'A' || step[0] > 'G')
-        throw wrong("\"" + std::string(step) + "\" is not a step of a pitch");
+        throw wrong(worded("\"{0}\" is not a step of a pitch", step));
     pitch.step = step[0];
     if (auto const alter = node.child("alter"); alter && !trimmed(alter).empty())
         pitch.alter = source.number(alter, bar);
     if (std::abs(pitch.alter) > 3)
-        throw wrong("an alteration of " + std::string(trimmed(node.child("alter"))) +
-                    " semitones is not possible");
-    if (!node.child("octave")) throw wrong("a pitch has no octave");
+        throw wrong(worded("an alteration of {0} semitones is not possible", trimmed(node.child("alter"))));
+    if (!node.child("octave")) throw wrong(worded("a pitch has no octave"));
     double const octave = source.number(node.child("octave"), bar);
     if (octave < 0 || octave > 9 || octave != std::floor(octave))
-        throw wrong("the octave " + std::string(trimmed(node.child("octave"))) + " is not possible");
+        throw wrong(worded("the octave {0} is not possible", trimmed(node.child("octave"))));
     pitch.octave = static_cast<int>(octave);
     return pitch;
 }

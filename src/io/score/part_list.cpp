@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/text.hpp"
 #include "io/score/part_events.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/io/score/read_score.hpp"
 
 #include <algorithm>
@@ -54,8 +55,8 @@ std::vector<PartInfo> list_parts(XmlSource const& source) {
     auto const add = [&](PartInfo info) -> PartInfo& {
         auto const [at, fresh] = index.emplace(info.id, out.size());
         if (fresh && out.size() >= static_cast<std::size_t>(most_score_parts))
-            throw InputError("the score has more than " + std::to_string(most_score_parts) + " parts",
-                             "export only the voice part", {source.file(), 0, 0, {}});
+            throw InputError(worded("the score has more than {0} parts", most_score_parts),
+                             worded("export only the voice part"), {source.file(), 0, 0, {}});
         if (fresh) out.push_back(std::move(info));
         return out[at->second];
     };

@@ -21,30 +21,32 @@ class PassageReader {
     PassageReader(ScoreOptions const& options, std::string const& file) : options_(options), file_(file) {}
 
     Passage read(yaml::Node const& root) {
-        yaml::map(root, "a passage", "vowelway: 1");
+        yaml::map(root, worded("a passage"), "vowelway: 1");
         yaml::only_keys(root, "vowelway passage composer tempo language time key notes");
         auto const* version = root.find("vowelway");
         if (!version)
-            throw yaml::error_at(root, "the format version is missing", "begin the file with: vowelway: 1");
-        if (yaml::scalar(*version, "the format version") != "1")
-            throw yaml::error_at(*version, "format version " + version->text + " is not known",
-                                 "this program reads vowelway: 1");
+            throw yaml::error_at(root, worded("the format version is missing"),
+                                 worded("begin the file with: vowelway: 1"));
+        if (yaml::scalar(*version, worded("the format version")) != "1")
+            throw yaml::error_at(*version, worded("format version {0} is not known", version->text),
+                                 worded("this program reads vowelway: 1"));
         out_.tuning = options_.tuning;
-        if (auto const* n = root.find("passage")) out_.title = yaml::scalar(*n, "the name of the passage");
-        if (auto const* n = root.find("composer")) out_.composer = yaml::scalar(*n, "the composer");
+        if (auto const* n = root.find("passage"))
+            out_.title = yaml::scalar(*n, worded("the name of the passage"));
+        if (auto const* n = root.find("composer")) out_.composer = yaml::scalar(*n, worded("the composer"));
         if (auto const* n = root.find("language")) out_.language = language_of(*n);
         if (auto const* n = root.find("time")) time_ = time_of(*n);
         if (auto const* n = root.find("key")) key_ = key_of(*n);
         beats_per_minute_ = default_tempo;
         if (auto const* n = root.find("tempo"))
-            beats_per_minute_ = bounded_number(*n, "the tempo", 10, 400);
+            beats_per_minute_ = bounded_number(*n, worded("the tempo"), 10, 400);
         else
             out_.remarks.push_back(
                 {Remark::Kind::assumed, worded("the passage gives no tempo; 72 beats a minute are assumed")});
         auto const* notes = root.find("notes");
         if (!notes)
-            throw yaml::error_at(root, "the passage has no notes",
-                                 "add: notes: [{pitch: F4, duration: 1 s, vowel: a}]");
+            throw yaml::error_at(root, worded("the passage has no notes"),
+                                 worded("add: notes: [{pitch: F4, duration: 1 s, vowel: a}]"));
         yaml::sequence(*notes, "notes", "- {pitch: F4, duration: 1 s, vowel: a}");
         shift_ = interval_for_key(options_.transpose_semitones.value_or(0), key_.fifths);
         for (auto const& item : notes->items) {
@@ -52,16 +54,17 @@ class PassageReader {
             try {
                 note(item);
                 if (now_ * 60 / quarters_per_minute() > longest_passage)
-                    throw yaml::error_at(item, "the passage is longer than an hour",
-                                         "check the durations before this one, or split the passage");
+                    throw yaml::error_at(item, worded("the passage is longer than an hour"),
+                                         worded("check the durations before this one, or split the passage"));
             } catch (InputError& error) {
                 throw error.at({file_, item.place.line, item.place.column,
-                                "note " + std::to_string(number_) + " of the passage"});
+                                worded("note {0} of the passage", std::to_string(number_))});
             }
         }
         require_sung_notes(out_.notes.size(), notes->place.file);
         if (out_.notes.empty())
-            throw yaml::error_at(*notes, "the passage has only rests", "add a note with a pitch");
+            throw yaml::error_at(*notes, worded("the passage has only rests"),
+                                 worded("add a note with a pitch"));
         build_staff(out_, written_, time_, {key_.fifths + shift_.fifths});
         return std::move(out_);
     }
@@ -70,7 +73,7 @@ class PassageReader {
     double quarters_per_minute() const { return beats_per_minute_ * 4 / time_.beat_type; }
 
     void note(yaml::Node const& item) {
-        yaml::map(item, "a note", "{pitch: F4, duration: 1 s, vowel: a}");
+        yaml::map(item, worded("a note"), "{pitch: F4, duration: 1 s, vowel: a}");
         if (auto const* rest = item.find("rest")) {
             yaml::only_keys(item, "rest");
             written_.push_back(
@@ -82,13 +85,15 @@ class PassageReader {
         auto const* pitch = item.find("pitch");
         auto const* duration = item.find("duration");
         if (!pitch)
-            throw yaml::error_at(item, "a note has no pitch",
-                                 "write {pitch: F4, duration: 1 s}, or {rest: 1 s} for a rest");
+            throw yaml::error_at(item, worded("a note has no pitch"),
+                                 worded("write {pitch: F4, duration: 1 s}, or {rest: 1 s} for a rest"));
         if (!duration)
-            throw yaml::error_at(item, "a note has no duration", "write duration: 1 s or duration: 2 beats");
-        auto const spelled = moved(
-            yaml::placed(*pitch, [&] { return parse_spelled_pitch(yaml::scalar(*pitch, "the pitch")); }),
-            shift_);
+            throw yaml::error_at(item, worded("a note has no duration"),
+                                 worded("write duration: 1 s or duration: 2 beats"));
+        auto const spelled =
+            moved(yaml::placed(
+                      *pitch, [&] { return parse_spelled_pitch(yaml::scalar(*pitch, worded("the pitch"))); }),
+                  shift_);
         double const length = length_of(*duration, quarters_per_minute(), time_.beat_type);
         double const to_seconds = 60 / quarters_per_minute();
         double const bar = bar_length(time_);
@@ -100,13 +105,15 @@ class PassageReader {
                       .length = seconds(length * to_seconds)};
         sung.beat = 1 + std::max(0.0, now_ - static_cast<double>(index) * bar) * time_.beat_type / 4;
         if (auto const* n = item.find("syllable"))
-            sung.syllables = syllables_of(yaml::scalar(*n, "the syllable"));
+            sung.syllables = syllables_of(yaml::scalar(*n, worded("the syllable")));
         if (auto const* n = item.find("hummed")) sung.hummed = hummed_of(*n);
         if (auto const* n = item.find("dynamic")) sung.dynamic = dynamic_of(*n);
         if (auto const* n = item.find("vowel")) {
-            auto const vowel = yaml::placed(*n, [&] { return parse_vowel(yaml::scalar(*n, "the vowel")); });
+            auto const vowel =
+                yaml::placed(*n, [&] { return parse_vowel(yaml::scalar(*n, worded("the vowel"))); });
             if (sung.hummed)
-                throw yaml::error_at(*n, "a hummed note has no vowel", "leave out one of the two");
+                throw yaml::error_at(*n, worded("a hummed note has no vowel"),
+                                     worded("leave out one of the two"));
             sung.typed_ipa = vowel.ipa();
             sung.vowel = SungVowel{.held = vowel, .before = {}, .after = {}, .origin = VowelOrigin::typed};
         }

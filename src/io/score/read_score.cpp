@@ -6,6 +6,7 @@
 #include "io/score/score_reading.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/core/input_text.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <cmath>
 #include <filesystem>
@@ -28,11 +29,12 @@ bool has_extension(std::string const& name, std::initializer_list<char const*> e
 Passage parse_score(std::string bytes, std::string const& name, ScoreOptions const& options) {
     double const asked = options.transpose_semitones.value_or(0);
     if (!std::isfinite(asked) || std::abs(asked) > 48)
-        throw InputError("a transposition of more than four octaves is not possible",
-                         "give --transpose -48 to 48");
+        throw InputError(worded("a transposition of more than four octaves is not possible"),
+                         worded("give --transpose -48 to 48"));
     if (has_extension(name, {".yaml", ".yml"})) return read_passage_yaml(bytes, name, options);
     require_size(bytes.size(), largest_score_file, name);
-    if (bytes.empty()) throw InputError("the file is empty", "export or save it again", {name, 0, 0, {}});
+    if (bytes.empty())
+        throw InputError(worded("the file is empty"), worded("export or save it again"), {name, 0, 0, {}});
     if (looks_like_zip(bytes) || looks_like_xml(bytes)) {
         auto score = unpack_score(std::move(bytes), name);
         XmlSource const source(std::move(score.xml), score.shown);
@@ -40,11 +42,11 @@ Passage parse_score(std::string bytes, std::string const& name, ScoreOptions con
     }
     if (has_extension(name, {".musicxml", ".xml", ".mxl"}))
         throw InputError(has_extension(name, {".mxl"})
-                             ? "this is not a compressed score: it is not a zip archive"
-                             : "this is not XML: it does not begin with <",
-                         "export or download it again as MusicXML", {name, 1, 0, {}});
-    throw InputError("this is neither MusicXML nor a YAML passage",
-                     "give a .musicxml, .xml or .mxl score, or a .yaml passage", {name, 0, 0, {}});
+                             ? worded("this is not a compressed score: it is not a zip archive")
+                             : worded("this is not XML: it does not begin with <"),
+                         worded("export or download it again as MusicXML"), {name, 1, 0, {}});
+    throw InputError(worded("this is neither MusicXML nor a YAML passage"),
+                     worded("give a .musicxml, .xml or .mxl score, or a .yaml passage"), {name, 0, 0, {}});
 }
 
 } // namespace vowelway::io

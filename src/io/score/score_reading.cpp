@@ -85,10 +85,9 @@ LineInOctave sing_in_octave(XmlSource const& source, Part const& part, VoiceLine
 void require_score(XmlSource const& source) {
     std::string_view const root = source.root().name();
     if (root == "score-partwise" || root == "score-timewise") return;
-    auto const what =
-        root == "opus" ? "an opus, a list of scores," : "a document of <" + std::string(root) + ">,";
-    throw InputError("this is " + what + " not a MusicXML score",
-                     "give a file whose first element is <score-partwise> or <score-timewise>",
+    throw InputError(root == "opus" ? worded("this is an opus, a list of scores, not a MusicXML score")
+                                    : worded("this is a document of <{0}>, not a MusicXML score", root),
+                     worded("give a file whose first element is <score-partwise> or <score-timewise>"),
                      source.place(source.root()));
 }
 
@@ -109,9 +108,9 @@ PartsRead read_parts(XmlSource const& source, std::vector<PartInfo> const& infos
 
 void require_notes(SungLine const& sung, XmlSource const& source, std::string const& part, bool others) {
     if (sung.notes.empty())
-        throw InputError("part \"" + part + "\" has no notes to sing",
-                         others ? "choose another part with --part"
-                                : "it holds only rests, or notes without pitch",
+        throw InputError(worded("part \"{0}\" has no notes to sing", part),
+                         others ? worded("choose another part with --part")
+                                : worded("it holds only rests, or notes without pitch"),
                          {source.file(), 0, 0, {}});
 }
 

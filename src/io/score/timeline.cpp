@@ -2,6 +2,7 @@
 #include "io/score/timeline.hpp"
 
 #include "core/text.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <array>
@@ -58,9 +59,9 @@ std::optional<TempoMark> mark_of(XmlSource const& source, pugi::xml_node node, s
         std::string_view text = text::trim(tempo.value());
         auto const value = text::eat_number(text);
         if (!value || !text.empty() || !(*value > 0) || *value > 10000)
-            throw InputError("a tempo of \"" + std::string(tempo.value()) +
-                                 "\" quarter notes a minute is not possible",
-                             "write a number above 0", source.place(sound, bar));
+            throw InputError(
+                worded("a tempo of \"{0}\" quarter notes a minute is not possible", tempo.value()),
+                worded("write a number above 0"), source.place(sound, bar));
         return TempoMark{.per_minute = *value, .rank = 2};
     }
     for (auto const& type : node.children("direction-type"))

@@ -127,8 +127,8 @@ std::string choose_verse(XmlSource const& source, std::vector<std::string> const
     if (exact != lines.end() && !phonetic_too) return *exact;
     if (wish > 0 && static_cast<std::size_t>(wish) <= lines.size())
         return lines[static_cast<std::size_t>(wish) - 1];
-    throw InputError("the part has no verse " + std::to_string(wish),
-                     "it has " + std::to_string(lines.size()) + "; count from 1", {source.file(), 0, 0, {}});
+    throw InputError(worded("the part has no verse {0}", wish),
+                     worded("it has {0}; count from 1", lines.size()), {source.file(), 0, 0, {}});
 }
 
 } // namespace vowelway::io

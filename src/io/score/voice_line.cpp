@@ -103,7 +103,8 @@ VoiceLine choose_line(XmlSource const& source, Part const& part, int voice, Scor
     auto const lines = lines_of(source, part);
     auto const& texts = lines.text.empty() ? lines.phonetic : lines.text;
     if (options.verse < 0 && options.verse != every_verse)
-        throw InputError("verses are counted from 1", "give --verse 1 or more", {source.file(), 0, 0, {}});
+        throw InputError(worded("verses are counted from 1"), worded("give --verse 1 or more"),
+                         {source.file(), 0, 0, {}});
     VoiceLine out;
     out.language = lines.language;
     out.verse = choose_verse(source, texts, !lines.phonetic.empty(), options.verse, remarks);
@@ -111,8 +112,8 @@ VoiceLine choose_line(XmlSource const& source, Part const& part, int voice, Scor
 
     auto const voices = voices_of(part, out.verse);
     if (voices.empty())
-        throw InputError("part \"" + name_of(part) + "\" is empty", "choose another part with --part",
-                         {source.file(), 0, 0, {}});
+        throw InputError(worded("part \"{0}\" is empty", name_of(part)),
+                         worded("choose another part with --part"), {source.file(), 0, 0, {}});
     Weaver const weaver(out.verse, phonetic);
     auto const chosen = singers_of(part, voices, weaver);
     auto const& main = *choose_voice(chosen, source, part, voice, remarks);

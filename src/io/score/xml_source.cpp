@@ -2,6 +2,7 @@
 #include "io/score/xml_source.hpp"
 
 #include "core/text.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include <algorithm>
 #include <new>
@@ -17,8 +18,9 @@ XmlSource::XmlSource(std::string bytes, std::string file)
     if (result.status == pugi::status_out_of_memory) throw std::bad_alloc(); // the score may be a good one
     if (!result) {
         auto const at = static_cast<std::size_t>(std::max<std::ptrdiff_t>(0, result.offset));
-        throw InputError(std::string("this is not well-formed XML (") + result.description() + ")",
-                         "export or download the score again", {file_, line_of(decoded_.text, at), 0, {}});
+        throw InputError(worded("this is not well-formed XML ({0})", result.description()),
+                         worded("export or download the score again"),
+                         {file_, line_of(decoded_.text, at), 0, {}});
     }
 }
 
@@ -35,8 +37,9 @@ double XmlSource::number(pugi::xml_node node, std::string const& musical) const 
     auto text = trimmed(node);
     auto const value = text::eat_number(text);
     if (!value || !text.empty())
-        throw InputError("<" + std::string(node.name()) + "> is \"" + node.child_value() + "\", not a number",
-                         "write a plain number there, or export the score again", place(node, musical));
+        throw InputError(worded("<{0}> is \"{1}\", not a number", node.name(), node.child_value()),
+                         worded("write a plain number there, or export the score again"),
+                         place(node, musical));
     return *value;
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/wording.hpp"
 #include "vowelway/files/read.hpp"
 #include "vowelway/io/theme/read_theme.hpp"
 #include "yaml/tree.hpp"
@@ -11,9 +12,9 @@ Theme find_theme(std::string const& name_or_path) {
     if (std::error_code unknown; !std::filesystem::exists(name_or_path, unknown)) {
         std::string names;
         for (auto const& name : theme_names()) names += (names.empty() ? "" : ", ") + name;
-        throw InputError("no theme \"" + name_or_path +
-                             "\": neither a file nor one that comes with the program",
-                         "name a theme file, or one of " + names);
+        throw InputError(
+            worded("no theme \"{0}\": neither a file nor one that comes with the program", name_or_path),
+            worded("name a theme file, or one of {0}", names));
     }
     return parse_theme(files::read_text(name_or_path, yaml::largest_file), name_or_path);
 }

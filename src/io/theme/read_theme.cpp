@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/io/theme/read_theme.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include "core/text.hpp"
 #include "io/built_in_texts.hpp"
@@ -16,7 +17,7 @@ namespace {
 using yaml::Node;
 
 void read_colors(Node const& node, Theme& theme) {
-    yaml::map(node, "the colours", "colours: {text: \"#1a1a21\", paper: \"#ffffff\"}");
+    yaml::map(node, worded("the colours"), "colours: {text: \"#1a1a21\", paper: \"#ffffff\"}");
     std::string known;
     for (std::size_t i = 0; i < ink_count; ++i) known += std::string(to_string(static_cast<Ink>(i))) + " ";
     yaml::only_keys(node, known);
@@ -24,12 +25,13 @@ void read_colors(Node const& node, Theme& theme) {
         // An unquoted #1a1a21 is a comment to YAML: the value is then empty.
         if (value.kind == Node::Kind::null)
             throw yaml::error_at(
-                key, fmt::format("the colour of {} is empty", key.text),
-                fmt::format("put it in quotes, {}: \"#1a1a21\"; a bare # begins a comment", key.text));
-        auto const color = parse_color(yaml::scalar(value, "a colour"));
+                key, worded("the colour of {0} is empty", key.text),
+                worded("put it in quotes, {0}: \"#1a1a21\"; a bare # begins a comment", key.text));
+        auto const color = parse_color(yaml::scalar(value, worded("a colour")));
         if (!color)
-            throw yaml::error_at(value, fmt::format("\"{}\" is not a colour", value.text),
-                                 "write # and six hexadecimal digits, red, green and blue: \"#1a4f8c\"");
+            throw yaml::error_at(
+                value, worded("\"{0}\" is not a colour", value.text),
+                worded("write # and six hexadecimal digits, red, green and blue: \"#1a4f8c\""));
         theme[*parse_ink(key.text)] = *color;
     }
 }
@@ -42,30 +44,30 @@ void refuse_unreadable(Theme const& theme, Node const* colors) {
     auto const* at = colors ? colors->find(name) : nullptr;
     if (!at && colors) at = colors->find("paper");
     auto const& paper = theme[Ink::paper];
-    auto const wrong = fmt::format(
-        "{} cannot be read on the paper: their contrast is {:.1f}, text needs {:g} (WCAG 2.2, 1.4.3)", name,
-        contrast(theme[faint.front()], paper), least_text_contrast);
-    auto const remedy = fmt::format("make {} {}", name,
-                                    paper.luminance() > 0.18 ? "darker, or the paper lighter"
-                                                             : "lighter, or the paper darker");
+    auto const wrong =
+        worded("{0} cannot be read on the paper: their contrast is {1}, text needs {2} (WCAG 2.2, 1.4.3)",
+               name, fmt::format("{:.1f}", contrast(theme[faint.front()], paper)),
+               fmt::format("{:g}", least_text_contrast));
+    auto const remedy = paper.luminance() > 0.18 ? worded("make {0} darker, or the paper lighter", name)
+                                                 : worded("make {0} lighter, or the paper darker", name);
     throw at ? yaml::error_at(*at, wrong, remedy) : InputError(wrong, remedy);
 }
 
 FontFamily family(Node const& node) {
-    auto const& name = yaml::scalar(node, "a font");
+    auto const& name = yaml::scalar(node, worded("a font"));
     if (text::trim(name).empty())
-        throw yaml::error_at(node, "the font has no name",
-                             "give the name of an installed font family: Charis SIL");
+        throw yaml::error_at(node, worded("the font has no name"),
+                             worded("give the name of an installed font family: Charis SIL"));
     return {name, node.place};
 }
 
 double size(Node const& node) {
-    std::string_view rest = yaml::scalar(node, "the size");
+    std::string_view rest = yaml::scalar(node, worded("the size"));
     auto const value = text::eat_number(rest);
     if (!value || !text::trim(rest).empty() || *value < 1 || *value > Theme::largest_size)
-        throw yaml::error_at(
-            node, fmt::format("the size is \"{}\"", node.text),
-            fmt::format("give a factor from 1 to {:g}; 1.3 is large print", Theme::largest_size));
+        throw yaml::error_at(node, worded("the size is \"{0}\"", node.text),
+                             worded("give a factor from 1 to {0}; 1.3 is large print",
+                                    fmt::format("{:g}", Theme::largest_size)));
     return *value;
 }
 
@@ -73,17 +75,18 @@ double size(Node const& node) {
 
 Theme parse_theme(std::string const& text, std::string const& file) {
     auto const root = yaml::parse(text, file);
-    yaml::map(root, "a theme", "vowelway: 1");
+    yaml::map(root, worded("a theme"), "vowelway: 1");
     yaml::only_keys(root, "vowelway theme description colours text music size");
     auto const* version = root.find("vowelway");
-    if (!version || yaml::scalar(*version, "the version") != "1")
-        throw yaml::error_at(version ? *version : root, "this is not a theme of version 1",
-                             "begin the file with vowelway: 1");
+    if (!version || yaml::scalar(*version, worded("the version")) != "1")
+        throw yaml::error_at(version ? *version : root, worded("this is not a theme of version 1"),
+                             worded("begin the file with vowelway: 1"));
     auto const* name = root.find("theme");
-    if (!name) throw yaml::error_at(root, "the theme has no name", "add theme: NAME");
+    if (!name) throw yaml::error_at(root, worded("the theme has no name"), worded("add theme: NAME"));
     Theme theme;
-    theme.name = yaml::scalar(*name, "the name");
-    if (auto const* n = root.find("description")) theme.description = yaml::scalar(*n, "the description");
+    theme.name = yaml::scalar(*name, worded("the name"));
+    if (auto const* n = root.find("description"))
+        theme.description = yaml::scalar(*n, worded("the description"));
     auto const* colors = root.find("colours");
     if (colors) read_colors(*colors, theme);
     refuse_unreadable(theme, colors);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/io/wording/read_wording.hpp"
+#include "vowelway/core/wording.hpp"
 
 #include "io/built_in_texts.hpp"
 #include "yaml/tree.hpp"
@@ -22,20 +23,22 @@ std::vector<std::string> wording_codes() {
 Wording parse_wording(std::string const& text, std::string const& file) {
     auto const root = yaml::parse(text, file);
     constexpr auto example = "language: de";
-    yaml::only_keys(yaml::map(root, "a wording", example), "language sentences");
+    yaml::only_keys(yaml::map(root, worded("a wording"), example), "language sentences");
     Wording out;
     auto const* language = root.find("language");
     auto const* sentences = root.find("sentences");
     if (!language || !sentences)
-        throw yaml::error_at(root, "a wording needs its language and its sentences",
-                             "begin with language: de, then sentences: and \"English\": \"Deutsch\" below");
-    out.language = yaml::scalar(*language, "the language");
-    yaml::map(*sentences, "the sentences", "\"bar {0}\": \"Takt {0}\"");
+        throw yaml::error_at(
+            root, worded("a wording needs its language and its sentences"),
+            worded("begin with language: de, then sentences: and \"English\": \"Deutsch\" below"));
+    out.language = yaml::scalar(*language, worded("the language"));
+    yaml::map(*sentences, worded("the sentences"), "\"bar {0}\": \"Takt {0}\"");
     for (auto const& [key, value] : sentences->fields) {
-        auto const& sentence = yaml::scalar(value, "a sentence");
+        auto const& sentence = yaml::scalar(value, worded("a sentence"));
         if (!same_places(key.text, sentence))
-            throw yaml::error_at(value, "the places {0}, {1} .. are not those of the English sentence",
-                                 "use each place of \"" + key.text + "\", in any order");
+            throw yaml::error_at(
+                value, worded("the places {0} are not those of the English sentence", "{0}, {1} .."),
+                worded("use each place of \"{0}\", in any order", key.text));
         out.sentences.emplace(key.text, sentence);
     }
     return out;

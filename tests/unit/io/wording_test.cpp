@@ -2,6 +2,7 @@
 // Each language says what the sources say: no sentence is missing, none stands in vain.
 #include "vowelway/io/wording/read_wording.hpp"
 
+#include "support/bare_refusals.hpp"
 #include "support/sentences_in_sources.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/io/profile/built_in.hpp"
@@ -34,6 +35,19 @@ TEST_CASE("sentences are found in sources as the compiler reads them") {
     auto const said = test::sentences_in(here, false);
     CHECK(said.contains("the top rings like the bottom, and no step is heard where the vowel changes"));
     CHECK_FALSE(said.contains("CDEFGAB")); // a text, but nothing that is said
+}
+
+TEST_CASE("every refusal and remark goes through the table") {
+    for (auto const& bare : test::bare_refusals_of_the_program()) {
+        INFO(bare);
+        CHECK_MESSAGE(false, "say it with worded()");
+    }
+    auto const found = [](char const* source) { return test::BareRefusals(source).find().size(); };
+    CHECK(found("throw InputError(\"no such bar\", worded(\"give another\"), {file, 0, 0, {}});") == 1);
+    CHECK(found("throw yaml::error_at(node, 'x' + name + \" is missing here\", remedy);") == 1);
+    CHECK(found("remarks.push_back({Remark::Kind::assumed, \"the first verse\"});") == 1);
+    CHECK(found("throw InputError(worded(\"no such bar\"), worded(\"give {0}\", f(\"a b c\")));") == 0);
+    CHECK(found("auto const x = f(\"no refusal at all\"); // InputError(\"in a remark\")") == 0);
 }
 
 TEST_CASE("English is built in and empty, German is not") {

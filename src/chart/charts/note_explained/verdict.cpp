@@ -25,7 +25,8 @@ void draw_line(Canvas& canvas, plan::NoteExplanation const& e, double y, double 
     };
     if (!e.syllable.empty()) say(e.syllable, bold(15), 8);
     say(worded("{0} on {1}", slashed(e.vowel.vowel), e.note.spelled.str()), plain(13), 8);
-    say(fmt::format("fo {:.0f} Hz, {:.1f} s", in_hertz(e.note.pitch.frequency()), in_seconds(e.note.length)),
+    say(worded("fo {0} Hz, {1} s", fmt::format("{:.0f}", in_hertz(e.note.pitch.frequency())),
+               fmt::format("{:.1f}", in_seconds(e.note.length))),
         plain(type::body, ink::soft), 14);
     advice_sign(canvas, {x + 4.5, y - 4}, 9, d.advice);
     x += 13;
