@@ -5,5 +5,5 @@ Tagged:          yes
 $ pdfinfo -struct-text pencil.pdf 2>/dev/null | grep -A1 "H1 (block)"
   H1 (block)
     "Poesia di Metastasio [I] "
-$ pdfinfo -struct-text pencil.pdf 2>/dev/null | grep -c "La ca gion so la tu se i"
+$ pdfinfo -struct-text pencil.pdf 2>/dev/null | grep -c "gion so la tu se i"
 1
