@@ -13,6 +13,22 @@ Caption caption(plan::Plan const& plan) {
                                   reworded(to_string(plan.singer.voice)), plan.technique)};
 }
 
+Caption caption(plan::Choir const& choir) {
+    std::string names;
+    for (auto const& part : choir.parts) names += (names.empty() ? "" : ", ") + part.name;
+    auto const& plan = choir.parts.front().plan;
+    return {.title =
+                worded("{0}: all parts", plan.passage.title.empty() ? worded("Song") : plan.passage.title),
+            .description = worded("Vowel plans of {0}, technique {1}", names, plan.technique)};
+}
+
+Caption caption(ChoirSheet const& sheet) {
+    auto const& plan = sheet.choir.parts.front().plan;
+    return {.title =
+                worded("{0}: choir sheet", plan.passage.title.empty() ? worded("Song") : plan.passage.title),
+            .description = plan::summary_of(sheet.choir)};
+}
+
 Caption caption(plan::Comparison const& comparison) {
     std::string names;
     for (auto const& singer : comparison.singers) names += (names.empty() ? "" : ", ") + singer.name;

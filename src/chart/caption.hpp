@@ -2,6 +2,7 @@
 // What a chart's file says of itself. Private to the layer.
 #pragma once
 
+#include "vowelway/chart/draw_choir.hpp"
 #include "vowelway/chart/draw_keys.hpp"
 #include "vowelway/chart/draw_lesson.hpp"
 #include "vowelway/chart/draw_overview.hpp"
@@ -21,6 +22,8 @@ struct Caption {
 };
 
 Caption caption(plan::Plan const& plan);
+Caption caption(plan::Choir const& choir);
+Caption caption(ChoirSheet const& sheet);
 Caption caption(plan::Comparison const& comparison);
 Caption caption(plan::NoteExplanation const& e);
 Caption caption(ProbeMap const& p);

@@ -9,9 +9,8 @@
 #include "vowelway/chart/draw_text.hpp"
 #include "vowelway/core/error.hpp"
 
-#include "chart/canvas/svg_canvas.hpp"
-#include "chart/caption.hpp"
 #include "chart/charts/charts.hpp"
+#include "chart/drawn_svg.hpp"
 #include "vowelway/core/wording.hpp"
 
 #include <algorithm>
@@ -20,22 +19,10 @@
 namespace vowelway::chart {
 namespace {
 
-/// The paper in the points of the layout.
-Size page_of(ChartOptions const& options) {
-    auto const paper = options.page.value_or(size_of(options.paper));
-    return {paper.width / options.theme.size, paper.height / options.theme.size};
-}
-
 Pitch pitch_of_map(plan::Plan const& plan, ChartOptions const& options) {
     auto const& tuning = plan.passage.tuning;
     if (options.map_pitch) return tuning.pitch(*options.map_pitch);
     return plan.passage.notes.empty() ? tuning.pitch(plan.range.high) : compass(plan.passage).second;
-}
-
-template <class Content>
-std::vector<Document> svg(Content const& content, ChartOptions const& options, TextMeasurer const& measurer) {
-    auto const theme = options.grey ? options.theme.grey() : options.theme;
-    return as_svg(lay_out(content, options, measurer), measurer, theme, caption(content));
 }
 
 } // namespace

@@ -112,6 +112,10 @@ std::string Outputs::first(Form form) const {
     return found == files_.end() ? std::string() : *found;
 }
 
+bool Outputs::has(Form form) const {
+    return !first(form).empty() || (!as_.empty() && as_ == row_of(form).as);
+}
+
 bool Outputs::prints() const { return files_.empty() || std::ranges::find(files_, "-") != files_.end(); }
 
 void Outputs::write(std::vector<Writer> const& writers) const {

@@ -49,6 +49,9 @@ class Outputs {
     /// The first file to be written in that form; empty when there is none.
     std::string first(Form form) const;
 
+    /// Whether an output is asked for in that form.
+    bool has(Form form) const;
+
     /// Whether `write` prints the form for the terminal, or another, to standard output.
     bool prints() const;
 

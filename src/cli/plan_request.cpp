@@ -42,17 +42,24 @@ Passage read_passage(PlanOptions const& o, io::ScoreOptions const& options) {
         none.tuning = options.tuning;
         return none;
     }
-    auto passage = read_score(o.score, options);
-    diction::DictionOptions diction;
-    if (!o.language.empty()) {
-        diction.language = diction::parse_language(o.language);
-        if (!diction.language)
-            throw InputError(worded("--language {0} is not known", o.language),
-                             worded("give a tag such as it, la, de, fr, en, es"));
-    }
-    if (!o.words.empty()) diction.words = diction::read_word_list(o.words);
-    set_vowels(passage, diction);
-    return passage;
+    return read_score(o.score, options);
+}
+
+ReadRequest read_all_but_vowels(PlanOptions const& o, bool one_of_several, bool lowest) {
+    plan::PlanRequest request;
+    request.technique = io::find_technique(o.technique);
+    request.draws = o.draws;
+    Remarks remarks;
+    request.singer = io::find_singer(o.singer, remarks, request.technique.averages);
+    auto score = score_options(o, request.singer, tuning_of(o, request.singer));
+    score.lowest = lowest;
+    score.together = one_of_several;
+    request.passage = read_passage(o, score);
+    if (!o.range.empty()) request.range = parse_pitch_range(o.range);
+    if (!o.vowels.empty()) request.vowels = parse_vowels(o.vowels);
+    request.reference = io::average_beside(request.singer, request.technique.averages);
+    request.passage.remarks.insert(request.passage.remarks.begin(), remarks.begin(), remarks.end());
+    return {std::move(request), std::move(score)};
 }
 
 } // namespace
@@ -65,6 +72,18 @@ int verse_of(std::string const& wish) {
     if (error != std::errc{} || end != wish.data() + wish.size() || number < 1 || number > 99)
         bad_command_line("--verse", worded("{0} is neither all nor a number from 1 to 99", wish));
     return number;
+}
+
+void give_vowels(Passage& passage, PlanOptions const& o) {
+    diction::DictionOptions diction;
+    if (!o.language.empty()) {
+        diction.language = diction::parse_language(o.language);
+        if (!diction.language)
+            throw InputError(worded("--language {0} is not known", o.language),
+                             worded("give a tag such as it, la, de, fr, en, es"));
+    }
+    if (!o.words.empty()) diction.words = diction::read_word_list(o.words);
+    set_vowels(passage, diction);
 }
 
 void add_song_options(Command& command, PlanOptions& o) {
@@ -96,15 +115,15 @@ Option add_score(Command& command, PlanOptions& o) {
 }
 
 void add_singer(Command& command, PlanOptions& o) {
-    command
-        .value("--singer", o.singer,
-               "profile (YAML) or a voice type: bass baritone tenor countertenor alto mezzo soprano treble")
-        .required()
-        .called("PROFILE");
+    command.value("--singer", o.singer, singer_help).required().called("PROFILE");
 }
 
 void add_plan_options(Command& command, PlanOptions& o) {
     add_singer(command, o);
+    add_plan_options_without_singer(command, o);
+}
+
+void add_plan_options_without_singer(Command& command, PlanOptions& o) {
     command
         .value("--range", o.range,
                "pitches to plan, C3..A4: without a score, or instead of the singer's range")
@@ -123,22 +142,19 @@ std::vector<std::string> inputs_of(PlanOptions const& o, ChartLook const& look) 
 }
 
 Passage read_song(PlanOptions const& o, Singer const& singer) {
-    return read_passage(o, score_options(o, singer, tuning_of(o, singer)));
+    auto passage = read_passage(o, score_options(o, singer, tuning_of(o, singer)));
+    if (!o.score.empty()) give_vowels(passage, o);
+    return passage;
 }
 
 ReadRequest read_request(PlanOptions const& o) {
-    plan::PlanRequest request;
-    request.technique = io::find_technique(o.technique);
-    request.draws = o.draws;
-    Remarks remarks;
-    request.singer = io::find_singer(o.singer, remarks, request.technique.averages);
-    auto score = score_options(o, request.singer, tuning_of(o, request.singer));
-    request.passage = read_passage(o, score);
-    if (!o.range.empty()) request.range = parse_pitch_range(o.range);
-    if (!o.vowels.empty()) request.vowels = parse_vowels(o.vowels);
-    request.reference = io::average_beside(request.singer, request.technique.averages);
-    request.passage.remarks.insert(request.passage.remarks.begin(), remarks.begin(), remarks.end());
-    return {std::move(request), std::move(score)};
+    auto out = read_all_but_vowels(o, false, false);
+    if (!o.score.empty()) give_vowels(out.request.passage, o);
+    return out;
+}
+
+ReadRequest read_request_without_vowels(PlanOptions const& o, bool lowest) {
+    return read_all_but_vowels(o, true, lowest);
 }
 
 } // namespace vowelway::cli

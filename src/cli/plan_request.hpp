@@ -27,6 +27,11 @@ void add_singer(Command& command, PlanOptions& o);
 Option add_score(Command& command, PlanOptions& o);
 /// Those of a song, the singer, range and vowels: all but SCORE, which stands first.
 void add_plan_options(Command& command, PlanOptions& o);
+/// The same without --singer.
+void add_plan_options_without_singer(Command& command, PlanOptions& o);
+/// The words that say what --singer may be.
+inline constexpr char singer_help[] =
+    "profile (YAML) or a voice type: bass baritone tenor countertenor alto mezzo soprano treble";
 
 /// Of --verse: its number, io::every_verse, or 0 where it is empty. Throws as bad_command_line does.
 int verse_of(std::string const& wish);
@@ -44,5 +49,9 @@ struct ReadRequest {
 };
 /// Reads profile, technique, score and words. Throws InputError.
 ReadRequest read_request(PlanOptions const& o);
+/// The same for one of several parts, whose words may yet change: without the vowels of its notes.
+ReadRequest read_request_without_vowels(PlanOptions const& o, bool lowest);
+/// The sung vowels of the words of a passage. Throws InputError.
+void give_vowels(Passage& passage, PlanOptions const& o);
 
 } // namespace vowelway::cli

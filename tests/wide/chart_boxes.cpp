@@ -5,10 +5,12 @@
 //   chart_boxes [--few] [--say de] FOLDER_OR_SCORE..
 #include "support/page_checks.hpp"
 #include "vowelway/chart/draw.hpp"
+#include "vowelway/chart/draw_choir.hpp"
 #include "vowelway/chart/draw_plans.hpp"
 #include "vowelway/diction/sing_words.hpp"
 #include "vowelway/io/profile/built_in.hpp"
 #include "vowelway/io/score/read_score.hpp"
+#include "vowelway/io/score/sung_parts.hpp"
 #include "vowelway/io/theme/read_theme.hpp"
 #include "vowelway/io/wording/read_wording.hpp"
 #include "vowelway/plan/compare_plans.hpp"
@@ -17,6 +19,8 @@
 #include <algorithm>
 #include <cstdio>
 #include <filesystem>
+#include <fstream>
+#include <iterator>
 #include <optional>
 #include <string_view>
 #include <vector>
@@ -27,7 +31,7 @@ namespace fs = std::filesystem;
 namespace {
 
 struct Count {
-    std::size_t pages = 0, faults = 0, refused = 0, scores = 0;
+    std::size_t pages = 0, faults = 0, refused = 0, scores = 0, choirs = 0;
 };
 
 bool is_score(fs::path const& file) {
@@ -94,6 +98,57 @@ void check(fs::path const& score, std::vector<Theme> const& themes, chart::TextM
     ++count.scores;
 }
 
+/// The plans of all parts, each by the average voice it is for; nothing where fewer than two are sung.
+std::optional<plan::Choir> choir_of_score(fs::path const& score) {
+    std::ifstream in(score, std::ios::binary);
+    auto const parts = io::sung_parts({std::istreambuf_iterator<char>(in), {}}, score.string());
+    if (parts.size() < 2) return std::nullopt;
+    std::vector<plan::PlanRequest> requests;
+    for (auto const& part : parts) {
+        auto& request = requests.emplace_back();
+        request.singer = io::built_in_voice(part.voice, AverageVowels::sung);
+        request.draws = 0;
+        io::ScoreOptions options;
+        options.part = part.wish;
+        options.lowest = part.lowest;
+        options.together = true;
+        options.voice = part.voice;
+        request.passage = read_score(score, options);
+    }
+    std::vector<Passage> written;
+    for (auto const& request : requests) written.push_back(request.passage);
+    std::vector<Passage const*> lenders;
+    for (std::size_t i = 0; i < parts.size(); ++i)
+        if (parts[i].words) lenders.push_back(&written[i]);
+    std::vector<plan::ChoirPart> out;
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        auto& passage = requests[i].passage;
+        if (!parts[i].words) borrow_words(passage, lenders, io::Wanting::everywhere);
+        diction::set_vowels(passage);
+        out.push_back({parts[i].name, {}, true, make_plan(std::move(requests[i]))});
+    }
+    return choir_of(std::move(out), Technique{});
+}
+
+void check_choir(fs::path const& score, std::vector<Theme> const& themes, chart::TextMeasurer const& fonts,
+                 bool few, Count& count) {
+    try {
+        auto const choir = choir_of_score(score);
+        if (!choir) return;
+        for (auto const paper : {chart::Paper::a4, chart::Paper::letter, chart::Paper::tablet})
+            for (auto const& theme : themes) {
+                if (few && paper == chart::Paper::letter) continue;
+                check_pages(score.filename().string() + ", choir, " + std::string(to_string(paper)) + ", " +
+                                theme.name,
+                            lay_out(chart::ChoirSheet{*choir}, {.paper = paper, .theme = theme}, fonts),
+                            count);
+            }
+        ++count.choirs;
+    } catch (InputError const&) {
+        return; // no part has words
+    }
+}
+
 } // namespace
 
 int main(int argc, char** argv) {
@@ -118,8 +173,11 @@ int main(int argc, char** argv) {
     auto const fonts = chart::chart_fonts();
     std::vector<Theme> const themes{io::find_theme("paper"), io::find_theme("large")}; // of the same fonts
     Count count;
-    for (auto const& score : scores) check(score, themes, *fonts, few, count);
-    std::printf("%zu scores charted, %zu refused; %zu pages, %zu faults\n", count.scores, count.refused,
-                count.pages, count.faults);
+    for (auto const& score : scores) {
+        check(score, themes, *fonts, few, count);
+        check_choir(score, themes, *fonts, few, count);
+    }
+    std::printf("%zu scores charted, %zu refused, %zu choirs; %zu pages, %zu faults\n", count.scores,
+                count.refused, count.choirs, count.pages, count.faults);
     return count.faults == 0 && count.scores > 0 ? 0 : 1;
 }

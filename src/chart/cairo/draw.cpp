@@ -26,6 +26,12 @@ std::vector<Document> drawn(Content const& content, ChartOptions const& options,
 std::vector<Document> draw(plan::Plan const& plan, ChartOptions const& options, Form form) {
     return drawn(plan, options, form);
 }
+std::vector<Document> draw(ChoirSheet const& sheet, ChartOptions const& options, Form form) {
+    return drawn(sheet, options, form);
+}
+std::vector<Document> draw(plan::Choir const& choir, ChartOptions const& options, Form form) {
+    return drawn(choir, options, form);
+}
 std::vector<Document> draw(plan::Comparison const& comparison, ChartOptions const& options, Form form) {
     return drawn(comparison, options, form);
 }

@@ -49,6 +49,17 @@ struct VersesOfPart {
     }
 };
 
+/// The most verses that any part has in a bar, and for the whole piece.
+void of_all_parts(std::vector<Part> const& parts, std::vector<int>& turns, int& whole) {
+    for (auto const& part : parts) {
+        VersesOfPart const verses(part, lyric_lines(part).text);
+        if (verses.lines.empty()) continue;
+        auto const own = verses.in_bars(turns.size());
+        for (std::size_t i = 0; i < turns.size(); ++i) turns[i] = std::max(turns[i], own[i]);
+        whole = std::max(whole, verses.whole());
+    }
+}
+
 /// Each pass through a stretch of bars takes the line of words of that number, if it has words there.
 void give_verses(Part& part, std::vector<SungBar> const& order, VersesOfPart const& verses) {
     for (std::size_t i = 0; i < order.size();) {
@@ -72,7 +83,10 @@ void follow_as_sung(XmlSource const& source, std::vector<Part>& parts, std::size
     try {
         auto const signs = signs_of(parts);
         VersesOfPart const verses(parts[own], lyric_lines(parts[own]).text);
-        auto const order = order_of(signs, verses.in_bars(signs.size()), verses.whole());
+        auto turns = verses.in_bars(signs.size());
+        int whole = verses.whole();
+        if (options.together) of_all_parts(parts, turns, whole);
+        auto const order = order_of(signs, turns, whole);
         bool straight = order.size() == signs.size();
         for (std::size_t i = 0; straight && i < order.size(); ++i) straight = order[i].printed == i;
         if (straight) return;

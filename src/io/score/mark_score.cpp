@@ -8,6 +8,7 @@
 #include "io/score/decode.hpp"
 #include "io/score/lyrics.hpp"
 #include "io/score/our_credits.hpp"
+#include "io/score/our_marks.hpp"
 #include "io/score/repeats.hpp"
 #include "io/score/score_reading.hpp"
 #include "vowelway/core/input_text.hpp"
@@ -69,23 +70,6 @@ class Insertions {
     std::vector<Insertion> all_;
 };
 
-bool has_our_id(pugi::xml_node node) {
-    return std::string_view(node.attribute("id").value()).starts_with(std::string(mark_name) + "-");
-}
-
-/// The elements of ours, in the order of the text.
-void collect_ours(pugi::xml_node node, std::vector<pugi::xml_node>& out) {
-    for (auto const& child : node.children()) {
-        std::string_view const name = child.name();
-        bool const ours = (name == "lyric" && child.attribute("name").value() == mark_name) ||
-                          ((name == "direction" || name == "credit") && has_our_id(child));
-        if (ours)
-            out.push_back(child);
-        else if (name == "measure" || name == "part" || name == "note")
-            collect_ours(child, out);
-    }
-}
-
 /// A lyric number no lyric of the part has.
 int fresh_number(XmlSource const& source, pugi::xml_node note) {
     // The part's <part> in either order of the document.
@@ -109,15 +93,16 @@ int fresh_number(XmlSource const& source, pugi::xml_node note) {
     return static_cast<int>(std::clamp(last, 0.0, 1000.0)) + 1;
 }
 
-std::string lyric_element(std::string const& number, std::string const& ipa) {
+/// Of several lines in a part each lyric says by its id to which it belongs.
+std::string lyric_element(std::string const& number, std::string const& ipa, std::string const& id) {
     return "<lyric number=\"" + number + "\" name=\"" + std::string(mark_name) +
-           "\"><syllabic>single</syllabic><text>" + escaped_for_xml(ipa) + "</text></lyric>";
+           (id.empty() ? "" : "\" id=\"" + escaped_for_xml(id)) + "\"><syllabic>single</syllabic><text>" +
+           escaped_for_xml(ipa) + "</text></lyric>";
 }
 
-std::string direction_element(std::size_t index, std::string const& words, pugi::xml_node note,
+std::string direction_element(std::string const& id, std::string const& words, pugi::xml_node note,
                               bool several_staves) {
-    std::string out = "<direction placement=\"above\" id=\"" + std::string(mark_name) + "-" +
-                      std::to_string(index + 1) +
+    std::string out = "<direction placement=\"above\" id=\"" + escaped_for_xml(id) +
                       "\"><direction-type><words font-style=\"normal\" font-size=\"8\">" +
                       escaped_for_xml(words) + "</words></direction-type>";
     if (several_staves)
@@ -134,13 +119,14 @@ std::string words_to_add(ScoreMark const& mark, int pass, std::vector<std::strin
     return pass > 1 ? name_of_pass("", pass) + ": " + mark.words : mark.words;
 }
 
-std::string marked(XmlSource const& source, ScoreOptions const& options, ScoreMarks const& marks) {
+std::string marked(XmlSource const& source, ScoreOptions const& options, ScoreMarks const& marks,
+                   LineKey const& line, std::vector<HeadingLine> const& heading) {
     auto const reading = read_music(source, options);
     Insertions insertions(source.text(), source.decoded().same_bytes && source.decoded().ascii);
     auto const tag_of = [&](pugi::xml_node node) { return source.offset(node); };
-    if (!marks.heading.empty())
+    if (!heading.empty())
         if (auto const list = source.root().child("part-list"))
-            for (auto const& credit : our_credits(source.root(), marks.heading))
+            for (auto const& credit : our_credits(source.root(), heading))
                 insertions.before(tag_of(list), credit);
     int number = 0;
     std::map<std::size_t, std::vector<std::string>> said; // by the place of the note
@@ -149,7 +135,8 @@ std::string marked(XmlSource const& source, ScoreOptions const& options, ScoreMa
         auto const note = reading.notes.at(mark.note);
         int const pass = reading.passes.at(mark.note);
         if (auto const words = words_to_add(mark, pass, said[tag_of(note)]); !words.empty())
-            insertions.before(tag_of(note), direction_element(mark.note, words, note, reading.staves > 1));
+            insertions.before(tag_of(note), direction_element(mark_id(line, std::to_string(mark.note + 1)),
+                                                              words, note, reading.staves > 1));
         if (mark.ipa.empty()) continue;
         if (number == 0) number = fresh_number(source, note);
         // Lyrics stand after all else in a note, but before <play> and <listen>.
@@ -161,7 +148,9 @@ std::string marked(XmlSource const& source, ScoreOptions const& options, ScoreMa
             at = tag_of(after);
         else if (auto const* element = source.outline().at(tag_of(note)))
             at = element->end_tag;
-        insertions.before(at, lyric_element(std::to_string(number + pass - 1), mark.ipa));
+        insertions.before(at, lyric_element(std::to_string(number + pass - 1), mark.ipa,
+                                            line.several ? mark_id(line, "l" + std::to_string(mark.note + 1))
+                                                         : std::string()));
     }
     return insertions.done();
 }
@@ -173,18 +162,13 @@ std::string declared_utf8(std::string text) {
     return text.replace(static_cast<std::size_t>(declared.data() - text.data()), declared.size(), "UTF-8");
 }
 
-} // namespace
-
-std::string without_marks(std::string_view musicxml, std::string const& file) {
-    if (musicxml.find(mark_name) == std::string_view::npos) return std::string(musicxml);
-    XmlSource const source(std::string(musicxml), file);
+/// The text without our marks on a line; null: on any.
+std::string without(XmlSource const& source, std::string_view musicxml, LineKey const* line) {
     if (!source.decoded().same_bytes) return std::string(musicxml); // ours are always in UTF-8
-    std::vector<pugi::xml_node> ours;
-    collect_ours(source.root(), ours);
     auto const text = source.text();
     std::string out(musicxml.substr(0, source.decoded().mark));
     std::size_t from = 0;
-    for (auto const& node : ours) {
+    for (auto const& node : marks_to_replace(source.root(), line)) {
         auto const begin = source.offset(node);
         auto const* element = source.outline().at(begin);
         if (!element) continue;
@@ -196,6 +180,14 @@ std::string without_marks(std::string_view musicxml, std::string const& file) {
     return out;
 }
 
+} // namespace
+
+std::string without_marks(std::string_view musicxml, std::string const& file) {
+    if (musicxml.find(mark_name) == std::string_view::npos) return std::string(musicxml);
+    XmlSource const source(std::string(musicxml), file);
+    return without(source, musicxml, nullptr);
+}
+
 std::string marked_score(std::string bytes, std::string const& name, ScoreOptions const& options,
                          ScoreMarks const& marks, ScoreForm form) {
     require_size(bytes.size(), largest_score_file, name);
@@ -203,8 +195,11 @@ std::string marked_score(std::string bytes, std::string const& name, ScoreOption
         throw InputError(worded("only a MusicXML score can be marked"),
                          worded("give a .musicxml, .xml or .mxl score"), {name, 0, 0, {}});
     auto score = unpack_score(std::move(bytes), name);
-    XmlSource const source(without_marks(score.xml, score.shown), score.shown);
-    std::string text = marked(source, options, marks);
+    XmlSource const before(score.xml, score.shown);
+    auto const line = line_key(before, options);
+    auto const heading = joined(other_headings(before.root(), line), marks.heading, line);
+    XmlSource const source(without(before, score.xml, &line), score.shown);
+    std::string text = marked(source, options, marks, line, heading);
     if (source.decoded().same_bytes)
         text.insert(0, source.decoded().mark > 0 ? "\xEF\xBB\xBF" : "");
     else

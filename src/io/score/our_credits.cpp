@@ -7,6 +7,7 @@
 #include "io/score/xml_source.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <algorithm>
 #include <optional>
@@ -57,18 +58,18 @@ std::string composer_of(pugi::xml_node root) {
 
 } // namespace
 
-std::vector<std::string> our_credits(pugi::xml_node root, std::string const& heading) {
+std::vector<std::string> our_credits(pugi::xml_node root, std::vector<HeadingLine> const& heading) {
     constexpr int small = 6, large = 16, usual = 10; // points
     constexpr double line = 15; // tenths: six points with their leading at a staff of 7 mm
     auto const page = page_of(root);
     std::vector<std::string> out;
-    int number = 0;
-    for (std::string_view rest = heading; !rest.empty(); ++number) {
-        auto const end = std::min(rest.find('\n'), rest.size());
-        out.push_back(credit(fmt::format("heading-{}", number + 1), mark_name,
-                             at(page, page ? page->left : 0, line * number), "left", small,
-                             rest.substr(0, end)));
-        rest.remove_prefix(std::min(end + 1, rest.size()));
+    for (auto const& told : heading) {
+        auto const number = out.size();
+        auto id = fmt::format("{}", fmt::join(told.keys, "--"));
+        if (!id.empty()) id += "-";
+        out.push_back(credit(fmt::format("{}heading-{}", id, number + 1), mark_name,
+                             at(page, page ? page->left : 0, line * static_cast<double>(number)), "left",
+                             small, told.text));
     }
     if (root.child("credit")) return out;
     auto title = trimmed(root.child("movement-title"));

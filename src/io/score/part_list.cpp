@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/text.hpp"
 #include "io/score/part_events.hpp"
+#include "io/score/voice_names.hpp"
 #include "vowelway/core/wording.hpp"
 #include "vowelway/io/score/read_score.hpp"
 
@@ -27,13 +28,16 @@ std::string one_line(std::string_view text) {
 
 /// Names of voices in the languages of song, as printed before the staff; whole words.
 /// Common practice, no source.
-constexpr std::array<std::string_view, 28> voice_names{
-    "voice",      "vocal",  "vocals", "singer",   "soprano",      "mezzo",   "alto",
-    "contralto",  "tenor",  "tenore", "baritone", "bariton",      "baryton", "baritono",
-    "bass",       "basso",  "canto",  "voce",     "chant",        "voix",    "gesang",
-    "singstimme", "stimme", "sopran", "tenors",   "countertenor", "choir",   "chorus"};
+constexpr std::array<std::string_view, 31> voice_names{
+    "voice",  "vocal",        "vocals",   "singer",  "soprano", "mezzo",      "alto",   "contralto",
+    "tenor",  "tenore",       "baritone", "bariton", "baryton", "baritono",   "bass",   "basso",
+    "canto",  "voce",         "chant",    "voix",    "gesang",  "singstimme", "stimme", "sopran",
+    "tenors", "countertenor", "choir",    "chorus",  "coro",    "chor",       "alt"};
 
 bool names_a_voice(std::string_view name) {
+    // "S.", "SATB"; but not "Clarinet in B"
+    if (name.size() <= 4 && name.find(' ') == std::string_view::npos && !voices_named(name).empty())
+        return true;
     std::string word;
     for (std::size_t i = 0; i <= name.size(); ++i) {
         auto const c = i < name.size() ? static_cast<unsigned char>(name[i]) : ' ';
@@ -62,9 +66,13 @@ std::vector<PartInfo> list_parts(XmlSource const& source) {
     };
     for (auto const& entry : source.root().child("part-list").children("score-part")) {
         PartInfo info{entry.attribute("id").value(), one_line(entry.child_value("part-name")), false, {}};
-        for (auto const& instrument : entry.children("score-instrument"))
-            if (trimmed(instrument.child("instrument-sound")).starts_with("voice.")) info.vocal = true;
-        if (names_a_voice(info.name)) info.vocal = true;
+        bool played = false; // "Bass" may be one that is bowed or plucked
+        for (auto const& instrument : entry.children("score-instrument")) {
+            auto const sound = trimmed(instrument.child("instrument-sound"));
+            if (sound.starts_with("voice.")) info.vocal = true;
+            for (auto const* family : {"strings.", "pluck.", "brass."}) played |= sound.starts_with(family);
+        }
+        if (!played && names_a_voice(info.name)) info.vocal = true;
         add(std::move(info));
     }
     auto const part = [&](pugi::xml_node node) -> PartInfo& {

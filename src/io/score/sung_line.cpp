@@ -135,13 +135,13 @@ class Singer {
             top = std::max(top, key);
             Rank const rank{!cue_sized(event.notes[k]),
                             !range || (key >= range->low.key_number() && key <= range->high.key_number()),
-                            key};
+                            options_.lowest ? -key : key};
             if (!highest || *highest < rank) {
                 highest = rank;
                 best = k;
             }
         }
-        (highest->key < top ? chords_below : chords) += 1;
+        (highest->key < top ? chords_below : chords) += options_.lowest ? 0 : 1;
         return best;
     }
 

@@ -41,7 +41,8 @@ std::string phonetic_of(LyricLines const& lines, std::string const& verse) {
 /// The voice to sing, and those that only help it out where they carry its words.
 struct Chosen {
     Voice const* main = nullptr;
-    std::vector<Voice const*> singers; ///< voices with words that sing a line of their own, it among them
+    std::vector<Voice const*> singers;  ///< voices with words that sing a line of their own, it among them
+    std::vector<Voice const*> wordless; ///< without words, but with half as many notes as it
 };
 
 Chosen singers_of(Part const& part, std::vector<Voice> const& voices, Weaver const& weaver) {
@@ -53,18 +54,23 @@ Chosen singers_of(Part const& part, std::vector<Voice> const& voices, Weaver con
         if (&v == out.main ||
             (v.words > 0 && (v.staff != out.main->staff || independent(part, *out.main, v, weaver))))
             out.singers.push_back(&v);
+        else if (v.words == 0 && 2 * v.notes >= out.main->notes && v.notes > 0)
+            out.wordless.push_back(&v);
     return out;
 }
 
 /// `wish` from 1, 0 to choose.
 Voice const* choose_voice(Chosen const& chosen, XmlSource const& source, Part const& part, int wish,
                           Remarks& remarks) {
-    auto const& [main, singers] = chosen;
+    auto const& [main, singers, wordless] = chosen;
     if (wish > 0) {
-        if (static_cast<std::size_t>(wish) > singers.size())
+        auto const index = static_cast<std::size_t>(wish) - 1;
+        if (index >= singers.size() && index - singers.size() < wordless.size())
+            return wordless[index - singers.size()];
+        if (index >= singers.size())
             throw InputError(worded("the part has no voice {0} with words", wish),
                              worded("it has {0}", singers.size()), {source.file(), 0, 0, {}});
-        return singers[static_cast<std::size_t>(wish) - 1];
+        return singers[index];
     }
     if (singers.size() > 1) {
         auto const number = std::find(singers.begin(), singers.end(), main) - singers.begin() + 1;
@@ -97,6 +103,19 @@ LyricLines lines_of(XmlSource const& source, Part const& part) {
 }
 
 } // namespace
+
+LinesToSing lines_to_sing(XmlSource const& source, Part const& part) {
+    auto const lines = lines_of(source, part);
+    auto const& texts = lines.text.empty() ? lines.phonetic : lines.text;
+    std::string const verse = texts.empty() ? std::string() : texts.front();
+    auto const phonetic = phonetic_of(lines, verse);
+    auto const voices = voices_of(part, verse);
+    if (std::none_of(voices.begin(), voices.end(), [](Voice const& v) { return v.notes > 0; })) return {};
+    auto const chosen = singers_of(part, voices, Weaver(verse, phonetic));
+    auto const main = std::find(chosen.singers.begin(), chosen.singers.end(), chosen.main);
+    return {static_cast<int>(chosen.singers.size() + chosen.wordless.size()),
+            static_cast<int>(main - chosen.singers.begin()) + 1};
+}
 
 VoiceLine choose_line(XmlSource const& source, Part const& part, int voice, ScoreOptions const& options,
                       Remarks& remarks) {

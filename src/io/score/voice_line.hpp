@@ -41,6 +41,13 @@ struct VoiceLine {
 PartInfo choose_part(XmlSource const& source, std::vector<PartInfo> const& parts, ScoreOptions const& options,
                      int& voice, Remarks& remarks);
 
+/// Lines of their own that a part has: voices with words, and voices without that have at least half as many
+/// notes as the one with most. choose_line takes 1 to `count`, those with words first, and `main` for 0.
+struct LinesToSing {
+    int count = 0, main = 1;
+};
+LinesToSing lines_to_sing(XmlSource const& source, Part const& part);
+
 /// Verse and voice of a part; remarks when there was a choice. `voice` from 1, 0 to choose.
 VoiceLine choose_line(XmlSource const& source, Part const& part, int voice, ScoreOptions const& options,
                       Remarks& remarks);

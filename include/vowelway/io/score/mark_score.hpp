@@ -13,13 +13,14 @@ namespace vowelway::io {
 
 enum class ScoreForm { plain, compressed };
 
-/// The score with the marks, from the bytes of a file to those of another; marks of an earlier run are
-/// replaced. All else keeps its bytes: only elements of ours are put in, and a compressed score's other
-/// members stay as they are. (A score with letters beyond ASCII in another encoding than UTF-8 is written in
-/// UTF-8, which it then declares.)
+/// The score with the marks, from the bytes of a file to those of another; marks of an earlier run on
+/// the same line are replaced, those of other parts and lines stay. All else keeps its bytes: only elements
+/// of ours are put in, and a compressed score's other members stay as they are. (A score with letters beyond
+/// ASCII in another encoding than UTF-8 is written in UTF-8, which it then declares.)
 ///
 /// What is put in, valid against MusicXML 4.0: a <lyric name="vowelway"> with the number after the part's
-/// last, <direction id="vowelway-..."> with <words> before the note, <credit id="vowelway-...">.
+/// last, <direction id="vowelway-..."> with <words> before the note, <credit id="vowelway-...">. The ids name
+/// the part, and of a part with several lines the line; headings of several lines are put together.
 ///
 /// `name` is the file's name as messages give it.
 /// Throws InputError for what read_score refuses and for a source that is no MusicXML; std::out_of_range for

@@ -17,7 +17,8 @@ inline constexpr int every_verse = -1;
 
 struct ScoreOptions {
     /// The part: its name (or the beginning of it), its id, or its number from 1; empty: choose.
-    /// ".2" after it takes the second of the voices that carry words in that part ("Voice.2", "1.2").
+    /// ".2" after it takes the second of the voices that carry words in that part ("Voice.2", "1.2"); after
+    /// those come voices without words that have at least half as many notes.
     std::string part;
     int verse = 0; ///< from 1; 0: choose; every_verse: the music as it is sung, each pass with its words
     /// Moves what is sung; the staff follows unless it is whole octaves. Nothing: the octave that suits the
@@ -26,6 +27,8 @@ struct ScoreOptions {
     Tuning tuning;
     std::optional<PitchRange> singer_range{}; ///< notes of chords are taken from it
     VoiceType voice = VoiceType::other;       ///< whose octave is looked for
+    bool lowest = false;                      ///< of notes sung together the lowest is taken, not the highest
+    bool together = false;                    ///< verses of all parts decide how often the music comes again
 };
 
 /// Bounds. A file past them is refused, not cut. (A YAML passage: 1 MiB, a note ten minutes, one hour in

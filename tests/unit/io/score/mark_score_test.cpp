@@ -76,9 +76,9 @@ ScoreMarks some_marks(Passage const& passage, std::string const& ipa = "ɑ̝ː")
 std::string stripped(std::string const& text) {
     static std::regex const ours(
         R"((<lyric [^>]*name="vowelway"[^>]*><syllabic>[a-z]*</syllabic><text>[^<]*</text></lyric>|)"
-        R"(<direction [^>]*id="vowelway-[0-9]+"[^>]*><direction-type><words[^>]*>[^<]*</words></direction-type>)"
+        R"(<direction [^>]*id="vowelway-([A-Za-z0-9_.]+-)?[0-9]+"[^>]*><direction-type><words[^>]*>[^<]*</words></direction-type>)"
         R"((<voice>[^<]*</voice>)?(<staff>[^<]*</staff>)?</direction>|)"
-        R"(<credit [^>]*id="vowelway-[a-z0-9-]+"[^>]*><credit-type>[a-z]+</credit-type><credit-words[^>]*>[^<]*</credit-words></credit>)\s*)",
+        R"(<credit [^>]*id="vowelway-[A-Za-z0-9_.-]+"[^>]*><credit-type>[a-z]+</credit-type><credit-words[^>]*>[^<]*</credit-words></credit>)\s*)",
         std::regex::optimize);
     return std::regex_replace(text, ours, "");
 }
@@ -234,6 +234,52 @@ TEST_CASE("a score without credits keeps its title and composer beside our headi
     write_marked_score(own, {}, marks, out);
     CHECK(bytes_of(out).find("vowelway-title") == std::string::npos);
     CHECK(bytes_of(out).find("vowelway-heading-2") != std::string::npos);
+}
+
+TEST_CASE("marks of one part leave those of another") {
+    Folder const folder;
+    auto const hymn = data / "scores/own/old_hundredth.musicxml";
+    auto const mark = [&](fs::path const& from, char const* part, char const* ipa, std::string const& who,
+                          fs::path const& to) {
+        ScoreOptions options;
+        options.part = part;
+        ScoreMarks marks;
+        marks.heading = who + "\nhow to read";
+        for (std::size_t i = 0; i < 3; ++i) marks.notes.push_back({i, ipa, "words"});
+        write_marked_score(from, options, marks, to);
+    };
+    auto const count = [&](fs::path const& file, std::string const& text) {
+        auto const all = bytes_of(file);
+        std::size_t n = 0;
+        for (auto at = all.find(text); at != all.npos; at = all.find(text, at + 1)) ++n;
+        return n;
+    };
+    auto const one = folder.path / "one.musicxml", two = folder.path / "two.musicxml",
+               three = folder.path / "three.musicxml";
+    mark(hymn, "Soprano", "ɛ", "first singer", one);
+    mark(one, "Alto", "ɔ", "second singer", two);
+    CHECK(count(two, ">ɛ<") == 3);
+    CHECK(count(two, ">ɔ<") == 3);
+    CHECK(count(two, "<direction placement=\"above\" id=\"vowelway-P1-") == 3);
+    CHECK(count(two, "<direction placement=\"above\" id=\"vowelway-P2-") == 3);
+    CHECK(count(two, ">first singer<") == 1);
+    CHECK(count(two, ">second singer<") == 1);
+    CHECK(count(two, ">how to read<") == 1);
+    CHECK(valid(two));
+    // The soprano anew: her old marks and heading go, the alto's stay.
+    mark(two, "Soprano", "u", "third singer", three);
+    CHECK(count(three, ">ɛ<") == 0);
+    CHECK(count(three, ">u<") == 3);
+    CHECK(count(three, ">ɔ<") == 3);
+    CHECK(count(three, ">first singer<") == 0);
+    CHECK(count(three, ">second singer<") == 1);
+    CHECK(count(three, ">how to read<") == 1);
+    CHECK(without_marks(bytes_of(three), "three") == bytes_of(hymn));
+    // In the other order the same marks stand.
+    mark(hymn, "Alto", "ɔ", "second singer", one);
+    mark(one, "Soprano", "u", "third singer", two);
+    CHECK(count(two, "name=\"vowelway\"") == 6);
+    CHECK(valid(two));
 }
 
 TEST_CASE("a score in another encoding is marked in UTF-8") {

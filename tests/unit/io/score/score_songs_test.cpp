@@ -2,11 +2,14 @@
 // Real songs. The readings were taken by hand from the notation in each file, not from the program's output.
 #include "support/source_dir.hpp"
 #include "vowelway/io/score/read_score.hpp"
+#include "vowelway/io/score/sung_parts.hpp"
 
 #include <doctest/doctest.h>
 
 #include <algorithm>
 #include <filesystem>
+#include <fstream>
+#include <iterator>
 #include <string>
 
 using namespace vowelway;
@@ -174,4 +177,109 @@ TEST_CASE("a song of verses without repeat signs is sung once for each; 1 may st
     CHECK(verses.notes.back().measure == "12 (3rd time)");
     CHECK(read_score(songs / "satie_omnibus.mxl", choose("", every_verse)).notes.size() >
           5 * read_score(songs / "satie_omnibus.mxl").notes.size());
+}
+
+namespace {
+
+std::vector<ScorePart> parts_of(std::filesystem::path const& file) {
+    std::ifstream in(file, std::ios::binary);
+    return sung_parts({std::istreambuf_iterator<char>(in), {}}, file.string());
+}
+
+std::string listed(std::vector<ScorePart> const& parts) {
+    std::string out;
+    for (auto const& p : parts)
+        out += p.wish + (p.lowest ? " low" : "") + " " + p.name + ": " + std::string(to_string(p.voice)) +
+               (p.named ? ", named" : "") + (p.words ? ", words" : "") + "\n";
+    return out;
+}
+
+/// A score of parts without accompaniment, each its name and its bars.
+std::string score_of(std::vector<std::pair<std::string, std::string>> const& parts) {
+    std::string list, music;
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        auto const id = "P" + std::to_string(i + 1);
+        list += "<score-part id=\"" + id + "\"><part-name>" + parts[i].first + "</part-name></score-part>";
+        music += "<part id=\"" + id + "\">" + parts[i].second + "</part>";
+    }
+    return "<score-partwise version=\"4.0\"><part-list>" + list + "</part-list>" + music +
+           "</score-partwise>";
+}
+
+std::string note(std::string const& pitch, int voice, int staff, std::string const& word = {}) {
+    return "<note><pitch><step>" + pitch.substr(0, 1) + "</step><octave>" + pitch.substr(1) +
+           "</octave></pitch><duration>1</duration><voice>" + std::to_string(voice) +
+           "</voice><type>quarter</type><staff>" + std::to_string(staff) + "</staff>" +
+           (word.empty() ? "" : "<lyric><syllabic>single</syllabic><text>" + word + "</text></lyric>") +
+           "</note>";
+}
+
+} // namespace
+
+TEST_CASE("the parts of a choir are found, with who sings them") {
+    CHECK(listed(parts_of(songs.parent_path() / "own/old_hundredth.musicxml")) ==
+          "1 Soprano: soprano, named, words\n2 Alto: alto, named\n3 Tenor: tenor, named\n"
+          "4 Bass: bass, named, words\n");
+    CHECK(listed(parts_of(songs / "brahms_magdalena.mxl")) ==
+          "1 Soprano: soprano, named, words\n2 Alto: alto, named, words\n3 Tenor: tenor, named, words\n"
+          "4 Bass: bass, named, words\n");
+    // A song with piano has one line; a piano is not sung.
+    CHECK(listed(parts_of(songs / "cornelius_wiegenlied.mxl")) == "1 Voice: soprano, words\n");
+}
+
+TEST_CASE("two voices on a staff are two lines, and so are chords; four without names are a mixed choir") {
+    auto const back = [](int n) { return "<backup><duration>" + std::to_string(n) + "</duration></backup>"; };
+    auto const begin =
+        std::string("<measure number=\"1\"><attributes><divisions>1</divisions><staves>2</staves>"
+                    "</attributes>");
+    // A hymn on two staves, the words under the first voice only.
+    auto const hymn = begin + note("D5", 1, 1, "let") + note("E5", 1, 1, "us") + back(2) + note("F4", 2, 1) +
+                      note("G4", 2, 1) + back(2) + note("A3", 5, 2) + note("B3", 5, 2) + back(2) +
+                      note("D3", 6, 2) + note("E3", 6, 2) + "</measure>";
+    CHECK(listed(sung_parts(score_of({{"", hymn}}), "hymn.musicxml")) ==
+          "1.1 Soprano: soprano, words\n1.2 Alto: alto\n1.3 Tenor: tenor\n1.4 Bass: bass\n");
+    ScoreOptions options = choose("1.3");
+    options.transpose_semitones = 0;
+    CHECK(parse_score(score_of({{"", hymn}}), "hymn.musicxml", options).notes[1].spelled.str() == "B3");
+    // Chords in the sopranos, an alto in an instrument's name's company.
+    auto chord = note("E4", 1, 1);
+    chord.insert(6, "<chord/>");
+    auto const divided = begin + note("C5", 1, 1, "la") + chord + "</measure>";
+    auto const cello = begin + note("C3", 1, 1) + "</measure>";
+    CHECK(listed(sung_parts(score_of({{"Sopranos", divided}, {"Violoncello", cello}}), "x.musicxml")) ==
+          "1 Sopranos 1: soprano, named, words\n1 low Sopranos 2: soprano, named, words\n");
+    options = choose("1");
+    options.lowest = true;
+    CHECK(parse_score(score_of({{"Sopranos", divided}}), "x.musicxml", options).notes[0].spelled.str() ==
+          "E4");
+    CHECK_THROWS_AS(sung_parts(score_of({{"Violoncello", cello}}), "x.musicxml"), InputError);
+}
+
+TEST_CASE("a part without words takes those of the part it sings with") {
+    auto const file = songs.parent_path() / "own/old_hundredth.musicxml";
+    auto const soprano = read_score(file, choose("Soprano")), bass = read_score(file, choose("Bass"));
+    auto alto = read_score(file, choose("Alto"));
+    REQUIRE(words(alto).empty());
+    auto const taken = borrow_words(alto, {&soprano, &bass}, Wanting::everywhere);
+    CHECK(taken.from == &soprano);
+    CHECK(taken.syllables == 32);
+    CHECK(words(alto) == words(soprano));
+    CHECK_FALSE(remarked(alto, "has no words"));
+    // Half a bar later they do not sing together.
+    auto late = read_score(file, choose("Alto"));
+    for (auto& n : late.notes) n.start += seconds(0.4);
+    CHECK(borrow_words(late, {&soprano}, Wanting::everywhere).from == nullptr);
+    // A line whose words stand under another for two bars takes them there only, another tune keeps its own.
+    auto gaps = read_score(file, choose("Bass"));
+    for (std::size_t i = 5; i < 30; ++i) {
+        gaps.notes[i].syllables.clear();
+        gaps.notes[i].melisma = true;
+    }
+    gaps.notes[0].syllables[0].text = "Let";
+    CHECK(borrow_words(gaps, {&soprano}, Wanting::gaps).syllables == 24); // bars 2 to 7; bar 8 has words
+    CHECK(gaps.notes[0].syllables[0].text == "Let");
+    CHECK(gaps.notes[5].text() == soprano.notes[5].text());
+    auto sung = read_score(file, choose("Bass"));
+    sung.notes[2].syllables.clear();
+    CHECK(borrow_words(sung, {&soprano}, Wanting::gaps).syllables == 0);
 }

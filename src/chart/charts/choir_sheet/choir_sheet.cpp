@@ -1,0 +1,216 @@
+// SPDX-License-Identifier: MIT
+// The choir sheet: for the director at rehearsal. What to rehearse first, in a few lines; then the systems in
+// which it stands, with its number over the chord and, at whom to ask, the letter to aim at.
+#include "chart/charts/choir_sheet/choir_sheet.hpp"
+
+#include "chart/canvas/style.hpp"
+#include "chart/charts/choir_sheet/aligned.hpp"
+#include "chart/engraving/engrave.hpp"
+#include "chart/page/marks.hpp"
+#include "chart/page/text.hpp"
+#include "chart/page/title.hpp"
+#include "chart/page/words_under.hpp"
+#include "vowelway/core/wording.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <map>
+
+namespace vowelway::chart {
+namespace {
+
+constexpr std::size_t most_listed = 8; // more nobody takes to a rehearsal: our choice
+constexpr double names_width = 50, between_staves = 7, between_systems = 18;
+
+/// Which words have a number: those listed, and their chords that come again.
+std::map<std::size_t, std::size_t> numbers_of(plan::Choir const& choir) {
+    std::map<std::size_t, std::size_t> out;
+    for (std::size_t i = 0; i < std::min(most_listed, choir.rehearse.size()); ++i) {
+        out[choir.rehearse[i]] = i + 1;
+        for (auto const again : choir.words[choir.rehearse[i]].also) out[again] = i + 1;
+    }
+    return out;
+}
+
+std::size_t sung_note(plan::Choir const& choir, plan::SungTogether const& section) {
+    return choir.parts[section.part].plan.notes[section.note].note;
+}
+
+/// Where a sung note begins in a system.
+double const* place_of(System const& system, std::size_t note) {
+    for (auto const& a : system.atoms)
+        if (a.begins_note && a.note == note) return &a.x;
+    return nullptr;
+}
+
+/// One system of all parts, drawn; its first staff's top line is at 0.
+struct Block {
+    Drawing drawing;
+    double top = 0, bottom = 0;
+    bool marked = false; ///< something with a number stands in it
+};
+
+class Score {
+  public:
+    Score(plan::Choir const& choir, double width, TextMeasurer const& measurer)
+        : choir_(choir), measurer_(measurer), numbers_(numbers_of(choir)),
+          score_(aligned(choir, width - names_width, measurer)) {
+        for (auto const& staff : score_.staves) {
+            engravers_.emplace_back(staff);
+            words_.emplace_back(Under::words);
+        }
+    }
+
+    std::vector<Block> blocks() {
+        std::vector<Block> out;
+        for (auto const& system : score_.systems) out.push_back(block(system));
+        return out;
+    }
+
+  private:
+    Drawing staff(ChoirSystem const& system, std::size_t part) {
+        Drawing out(measurer_);
+        engravers_[part].draw(system.parts[part], out);
+        auto const style = bold(type::heading);
+        for (auto const& [word, number] : numbers_)
+            for (auto const& section : choir_.words[word].sections) {
+                if (section.part != part || section.ask.empty()) continue;
+                if (auto const* x = place_of(system.parts[part], sung_note(choir_, section)))
+                    out.write({*x, std::min(out.top(*x - 8, *x + 8, 0), 0.0) - 4}, section.shade.ipa(), style,
+                              Align::centre);
+            }
+        words_[part].draw(system.parts[part], out);
+        return out;
+    }
+
+    /// The numbers over the uppermost staff, with a line down to the lowest.
+    void draw_numbers(ChoirSystem const& system, Block& block, double lowest) {
+        std::map<double, std::size_t> at;
+        for (auto const& [word, number] : numbers_)
+            for (auto const& section : choir_.words[word].sections)
+                if (auto const* x = place_of(system.parts[section.part], sung_note(choir_, section)))
+                    at[*x] = number;
+        for (auto const& [x, number] : at) {
+            double const over = names_width + x;
+            double const y = std::min(block.drawing.top(over - 9, over + 9, 0), 0.0) - 5;
+            block.drawing.line({over + 7, y + 2}, {over + 7, lowest},
+                               {.width = 0.5, .color = ink::soft, .dashes = {1, 3}});
+            block.drawing.write({over, y}, fmt::format("{}", number), bold(type::title * 0.7, ink::modify),
+                                Align::centre);
+            block.marked = true;
+        }
+    }
+
+    Block block(ChoirSystem const& system) {
+        Block out{Drawing(measurer_)};
+        double y = 0, lowest = 0;
+        for (std::size_t part = 0; part < choir_.parts.size(); ++part) {
+            auto const one = staff(system, part);
+            if (part > 0) y += between_staves - std::min(one.top(-1e6, 1e6, 0), 0.0);
+            one.replay(out.drawing, {names_width, y});
+            auto const name = fitted(measurer_, choir_.parts[part].name, plain(type::label), names_width - 6);
+            out.drawing.write({names_width - 6, y + 2.6 * space}, name, plain(type::label), Align::right);
+            lowest = y + 4 * space;
+            y += std::max(one.bottom(-1e6, 1e6, 4 * space), 4 * space);
+        }
+        out.drawing.line({names_width, 0}, {names_width, lowest}, {.width = 0.8});
+        draw_numbers(system, out, lowest);
+        out.top = out.drawing.top(-1e6, 1e6, 0);
+        out.bottom = out.drawing.bottom(-1e6, 1e6, lowest);
+        return out;
+    }
+
+    plan::Choir const& choir_;
+    TextMeasurer const& measurer_;
+    std::map<std::size_t, std::size_t> numbers_;
+    AlignedScore score_;
+    std::vector<Engraver> engravers_;
+    std::vector<WordsUnder> words_;
+};
+
+std::string bars_of(plan::Choir const& choir, plan::SharedWord const& word) {
+    std::string out = word.measure;
+    for (auto const again : word.also)
+        if (auto const& bar = choir.words[again].measure;
+            (", " + out + ",").find(", " + bar + ",") == out.npos)
+            out += ", " + bar;
+    return worded("bar {0}", out);
+}
+
+std::string ask_of(plan::Choir const& choir, plan::SharedWord const& word) {
+    if (!word.has_common) return worded("No vowel that all reach: let it part.");
+    std::string out;
+    for (auto const& section : word.sections)
+        if (!section.ask.empty())
+            out += (out.empty() ? "" : "; ") + fmt::format("{}: {} /{}/", choir.parts[section.part].name,
+                                                           section.ask, section.shade.ipa());
+    return out;
+}
+
+double draw_list(Canvas& canvas, plan::Choir const& choir, double y, double width) {
+    auto const count = std::min(most_listed, choir.rehearse.size());
+    if (count == 0) return y;
+    y = draw_heading(canvas, 0, y, width, worded("To rehearse first"));
+    constexpr double words_x = 20;
+    for (std::size_t i = 0; i < count; ++i) {
+        auto const& word = choir.words[choir.rehearse[i]];
+        y += 14;
+        canvas.write({0, y}, fmt::format("{}", i + 1), bold(type::heading, ink::modify));
+        auto const at = canvas.write({words_x, y}, fmt::format("{} {}", word.syllable, slashed(word.vowel)),
+                                     bold(type::body));
+        canvas.write({at.right() + 8, y}, bars_of(choir, word), plain(type::body));
+        canvas.write({width, y}, word.homophonic ? worded("all together") : worded("some of the parts"),
+                     plain(type::label, ink::soft), Align::right);
+        y = paragraph(canvas, words_x, y, width - words_x, ask_of(choir, word), plain(type::body));
+        y = paragraph(canvas, words_x, y, width - words_x, word.why, plain(type::label, ink::soft), 11);
+    }
+    return paragraph(canvas, 0, y + 4, width,
+                     worded("In the music: the number over the chord; a letter over a note: the vowel that "
+                            "section aims at. Systems with nothing to rehearse are left out."),
+                     plain(type::label, ink::soft)) +
+           8;
+}
+
+Head head_of_choir(plan::Choir const& choir) {
+    auto head = head_of(choir.parts.front().plan, plan::summary_of(choir));
+    head.who.clear();
+    for (auto const& part : choir.parts) head.who += (head.who.empty() ? "" : ", ") + part.name;
+    return head;
+}
+
+} // namespace
+
+std::vector<Page> choir_sheet(plan::Choir const& choir, Size paper, TextMeasurer const& measurer) {
+    auto const head = head_of_choir(choir);
+    double const width = paper.width - 2 * margin_side, bottom = paper.height - margin_bottom;
+    auto blocks = Score(choir, width, measurer).blocks();
+    blocks.erase(std::remove_if(blocks.begin(), blocks.end(), [](Block const& b) { return !b.marked; }),
+                 blocks.end());
+    Drawing front(measurer);
+    double y = margin_top + draw_list(front, choir, draw_title(front, head, width) - 4, width);
+    std::vector<Drawing> pages;
+    pages.emplace_back(measurer);
+    front.replay(pages.back(), {margin_side, margin_top});
+    for (auto const& block : blocks) {
+        double const height = block.bottom - block.top;
+        if (y + height + between_systems > bottom && y > margin_top + 20) {
+            pages.emplace_back(measurer);
+            y = margin_top + 14;
+        }
+        double const scale = std::min(1.0, (bottom - y - between_systems) / height); // many parts
+        y += between_systems;
+        block.drawing.replay(pages.back(), {margin_side, y - block.top * scale}, scale);
+        y += height * scale;
+    }
+    std::vector<Page> out;
+    for (std::size_t p = 0; p < pages.size(); ++p) {
+        Page page{paper, Drawing(measurer)};
+        draw_margins(page.drawing, head, worded("choir sheet"), paper, p + 1, pages.size());
+        pages[p].replay(page.drawing);
+        out.push_back(std::move(page));
+    }
+    return out;
+}
+
+} // namespace vowelway::chart
