@@ -126,7 +126,7 @@ void add_plan(Command& program) {
     auto command = program.add("plan", "What each note will do to each vowel, and what to do about it");
     auto o = std::make_shared<Options>();
     add_score(command, o->plan);
-    command.value("--singer", o->plan.singer, singer_help).called("PROFILE");
+    add_optional_singer(command, o->plan);
     command.flag("--all", o->all, "every part that is sung, each by the voice it is for");
     command
         .value("--voices", o->voices,

@@ -213,9 +213,8 @@ AllParts plan_all(PlanOptions const& options, std::vector<NamedVoice> const& voi
     plan::PlanCache cache;
     plan::Means const means{.executor = &executor, .cache = &cache};
     auto const technique = read.front().request.technique;
-    executor.run(read.size(), [&](std::size_t i) {
-        planned[i].plan = make_plan(std::move(read[i].request), means);
-    });
+    executor.run(read.size(),
+                 [&](std::size_t i) { planned[i].plan = make_plan(std::move(read[i].request), means); });
     out.choir = choir_of(std::move(planned), technique, means);
     return out;
 }

@@ -114,9 +114,20 @@ Option add_score(Command& command, PlanOptions& o) {
         .called("FILE");
 }
 
-void add_singer(Command& command, PlanOptions& o) {
-    command.value("--singer", o.singer, singer_help).required().called("PROFILE");
+namespace {
+
+Option singer_option(Command& command, PlanOptions& o) {
+    return command
+        .value("--singer", o.singer,
+               "profile (YAML) or a voice type: bass baritone tenor countertenor alto mezzo soprano treble")
+        .called("PROFILE");
 }
+
+} // namespace
+
+void add_singer(Command& command, PlanOptions& o) { singer_option(command, o).required(); }
+
+void add_optional_singer(Command& command, PlanOptions& o) { singer_option(command, o); }
 
 void add_plan_options(Command& command, PlanOptions& o) {
     add_singer(command, o);

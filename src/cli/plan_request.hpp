@@ -29,9 +29,8 @@ Option add_score(Command& command, PlanOptions& o);
 void add_plan_options(Command& command, PlanOptions& o);
 /// The same without --singer.
 void add_plan_options_without_singer(Command& command, PlanOptions& o);
-/// The words that say what --singer may be.
-inline constexpr char singer_help[] =
-    "profile (YAML) or a voice type: bass baritone tenor countertenor alto mezzo soprano treble";
+/// --singer where it may be left out.
+void add_optional_singer(Command& command, PlanOptions& o);
 
 /// Of --verse: its number, io::every_verse, or 0 where it is empty. Throws as bad_command_line does.
 int verse_of(std::string const& wish);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // What is said of a choir.
+#include "vowelway/plan/choir_words.hpp"
 #include "plan/shared_words.hpp"
 
 #include "vowelway/core/wording.hpp"
@@ -52,6 +53,39 @@ std::string why_apart(SharedWord const& word, std::vector<ChoirPart> const& part
             if (doing_of(section, parts) == doing) who += (who.empty() ? "" : ", ") + name_of(section, parts);
         if (!who.empty()) out += (out.empty() ? "" : "; ") + told(doing, who);
     }
+    return out;
+}
+
+std::string ask_of(Choir const& choir, SharedWord const& word) {
+    if (!word.parts_company()) return {};
+    if (!word.has_common) return worded("No vowel that all reach: let it part.");
+    std::string out;
+    auto const& all = word.sections;
+    auto const same = [](SungTogether const& a, SungTogether const& b) {
+        return a.ask == b.ask && a.shade == b.shade;
+    };
+    for (auto first = all.begin(); first != all.end(); ++first) {
+        auto const told = [&](SungTogether const& s) { return same(s, *first); };
+        if (first->ask.empty() || std::any_of(all.begin(), first, told)) continue;
+        std::string who;
+        for (auto const& section : all)
+            if (told(section)) who += (who.empty() ? "" : ", ") + name_of(section, choir.parts);
+        if (std::all_of(all.begin(), all.end(), told)) who = worded("All");
+        out += (out.empty() ? "" : "; ") + who + ": " + first->ask + " /" + first->shade.ipa() + "/";
+    }
+    return out;
+}
+
+std::string bars_of(Choir const& choir, SharedWord const& word) {
+    std::vector<SharedWord const*> all{&word};
+    for (auto const again : word.also) all.push_back(&choir.words[again]);
+    std::stable_sort(all.begin(), all.end(),
+                     [](SharedWord const* a, SharedWord const* b) { return a->start < b->start; });
+    std::vector<std::string> bars;
+    for (auto const* one : all)
+        if (std::find(bars.begin(), bars.end(), one->measure) == bars.end()) bars.push_back(one->measure);
+    std::string out;
+    for (auto const& bar : bars) out += (out.empty() ? "" : ", ") + bar;
     return out;
 }
 

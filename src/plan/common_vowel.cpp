@@ -106,7 +106,8 @@ void find_common_vowel(SharedWord& word, std::vector<SectionVoice> const& voices
         if (option.shape == voice.planned(section.note)) continue;
         section.shade = voice.shade_of(section.note, option.shape);
         section.ask = voice.way_to(section.note, option.shape);
-        if (section.ask.empty()) section.ask = worded("keep the plain vowel");
+        if (section.ask.empty()) // too small for a gesture to be felt
+            section.ask = voice.is_own(option.shape) ? worded("keep the plain vowel") : worded("lean to");
     }
 }
 

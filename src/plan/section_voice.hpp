@@ -30,6 +30,8 @@ class SectionVoice {
     /// The letter of a shape, and what leads to it from the vowel's own, in a few words; empty for that.
     Vowel shade_of(std::size_t note, std::size_t shape) const;
     std::string way_to(std::size_t note, std::size_t shape) const;
+    /// Whether a shape is the vowel's own.
+    bool is_own(std::size_t shape) const { return shape == strategy_.grid().home(); }
     /// The shape of the plan, the nearest of the grid.
     std::size_t planned(std::size_t note) const;
 

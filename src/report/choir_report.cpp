@@ -3,9 +3,8 @@
 
 #include "report/json_parts.hpp"
 #include "vowelway/core/wording.hpp"
+#include "vowelway/plan/choir_words.hpp"
 #include "vowelway/report/table.hpp"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 
@@ -56,6 +55,7 @@ Json word_json(plan::Choir const& choir, plan::SharedWord const& word) {
              {"parts_company", word.parts_company()},
              {"why", word.why},
              {"common_found", word.has_common}};
+    out["ask"] = plan::ask_of(choir, word);
     out["common_apart_bark"] = rounded(word.common_apart.value, 0.01);
     out["weight"] = rounded(word.weight, 0.001);
     out["also"] = word.also;
@@ -90,26 +90,6 @@ Json chord_json(plan::Choir const& choir, plan::Chord const& chord) {
     return out;
 }
 
-/// "Soprano jaw a little, to ɛ; Alto keep the plain vowel".
-std::string asked(plan::Choir const& choir, plan::SharedWord const& word) {
-    if (!word.has_common) return worded("no vowel that all reach: let it part");
-    std::string out;
-    for (auto const& section : word.sections)
-        if (!section.ask.empty())
-            out += (out.empty() ? "" : "; ") + fmt::format("{}: {} [{}]", choir.parts[section.part].name,
-                                                           section.ask, section.shade.ipa());
-    return out;
-}
-
-std::string place_of(plan::Choir const& choir, plan::SharedWord const& word) {
-    auto out = word.measure;
-    for (auto const again : word.also)
-        if (auto const& bar = choir.words[again].measure;
-            (", " + out + ",").find(", " + bar + ",") == out.npos)
-            out += ", " + bar;
-    return out;
-}
-
 std::string director_text(plan::Choir const& choir) {
     using enum Table::Align;
     auto out = worded("For the director") + "\n" + plan::summary_of(choir) + "\n";
@@ -123,8 +103,8 @@ std::string director_text(plan::Choir const& choir) {
                  {worded("ask")}});
     for (std::size_t i = 0; i < std::min(most_told, choir.rehearse.size()); ++i) {
         auto const& word = choir.words[choir.rehearse[i]];
-        table.row({place_of(choir, word), number(word.beat, 2), word.syllable, word.vowel.ipa(),
-                   number(word.apart.value, 1), word.why, asked(choir, word)});
+        table.row({plan::bars_of(choir, word), number(word.beat, 2), word.syllable, word.vowel.ipa(),
+                   number(word.apart.value, 1), word.why, plan::ask_of(choir, word)});
     }
     out += table.str();
     if (choir.rehearse.size() > most_told)

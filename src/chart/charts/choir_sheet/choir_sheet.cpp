@@ -11,6 +11,7 @@
 #include "chart/page/title.hpp"
 #include "chart/page/words_under.hpp"
 #include "vowelway/core/wording.hpp"
+#include "vowelway/plan/choir_words.hpp"
 
 #include <fmt/format.h>
 
@@ -84,8 +85,8 @@ class Score {
         return out;
     }
 
-    /// The numbers over the uppermost staff, with a line down to the lowest.
-    void draw_numbers(ChoirSystem const& system, Block& block, double lowest) {
+    /// The numbers over the uppermost staff.
+    void draw_numbers(ChoirSystem const& system, Block& block) {
         std::map<double, std::size_t> at;
         for (auto const& [word, number] : numbers_)
             for (auto const& section : choir_.words[word].sections)
@@ -94,8 +95,6 @@ class Score {
         for (auto const& [x, number] : at) {
             double const over = names_width + x;
             double const y = std::min(block.drawing.top(over - 9, over + 9, 0), 0.0) - 5;
-            block.drawing.line({over + 7, y + 2}, {over + 7, lowest},
-                               {.width = 0.5, .color = ink::soft, .dashes = {1, 3}});
             block.drawing.write({over, y}, fmt::format("{}", number), bold(type::title * 0.7, ink::modify),
                                 Align::centre);
             block.marked = true;
@@ -115,7 +114,7 @@ class Score {
             y += std::max(one.bottom(-1e6, 1e6, 4 * space), 4 * space);
         }
         out.drawing.line({names_width, 0}, {names_width, lowest}, {.width = 0.8});
-        draw_numbers(system, out, lowest);
+        draw_numbers(system, out);
         out.top = out.drawing.top(-1e6, 1e6, 0);
         out.bottom = out.drawing.bottom(-1e6, 1e6, lowest);
         return out;
@@ -129,25 +128,6 @@ class Score {
     std::vector<WordsUnder> words_;
 };
 
-std::string bars_of(plan::Choir const& choir, plan::SharedWord const& word) {
-    std::string out = word.measure;
-    for (auto const again : word.also)
-        if (auto const& bar = choir.words[again].measure;
-            (", " + out + ",").find(", " + bar + ",") == out.npos)
-            out += ", " + bar;
-    return worded("bar {0}", out);
-}
-
-std::string ask_of(plan::Choir const& choir, plan::SharedWord const& word) {
-    if (!word.has_common) return worded("No vowel that all reach: let it part.");
-    std::string out;
-    for (auto const& section : word.sections)
-        if (!section.ask.empty())
-            out += (out.empty() ? "" : "; ") + fmt::format("{}: {} /{}/", choir.parts[section.part].name,
-                                                           section.ask, section.shade.ipa());
-    return out;
-}
-
 double draw_list(Canvas& canvas, plan::Choir const& choir, double y, double width) {
     auto const count = std::min(most_listed, choir.rehearse.size());
     if (count == 0) return y;
@@ -159,10 +139,11 @@ double draw_list(Canvas& canvas, plan::Choir const& choir, double y, double widt
         canvas.write({0, y}, fmt::format("{}", i + 1), bold(type::heading, ink::modify));
         auto const at = canvas.write({words_x, y}, fmt::format("{} {}", word.syllable, slashed(word.vowel)),
                                      bold(type::body));
-        canvas.write({at.right() + 8, y}, bars_of(choir, word), plain(type::body));
-        canvas.write({width, y}, word.homophonic ? worded("all together") : worded("some of the parts"),
-                     plain(type::label, ink::soft), Align::right);
-        y = paragraph(canvas, words_x, y, width - words_x, ask_of(choir, word), plain(type::body));
+        canvas.write({at.right() + 8, y}, worded("bar {0}", plan::bars_of(choir, word)), plain(type::body));
+        if (!word.homophonic)
+            canvas.write({width, y}, worded("some of the parts"), plain(type::label, ink::soft),
+                         Align::right);
+        y = paragraph(canvas, words_x, y, width - words_x, plan::ask_of(choir, word), plain(type::body));
         y = paragraph(canvas, words_x, y, width - words_x, word.why, plain(type::label, ink::soft), 11);
     }
     return paragraph(canvas, 0, y + 4, width,
