@@ -22,7 +22,7 @@ Doing doing_of(SungTogether const& section, std::vector<ChoirPart> const& parts)
     return apart(section.heard, {}) > heard_as_one ? Doing::drifts : Doing::itself;
 }
 
-std::string name_of(SungTogether const& section, std::vector<ChoirPart> const& parts) {
+std::string section_name(SungTogether const& section, std::vector<ChoirPart> const& parts) {
     return parts[section.part].name;
 }
 
@@ -50,7 +50,8 @@ std::string why_apart(SharedWord const& word, std::vector<ChoirPart> const& part
     for (auto const doing : {Doing::above, Doing::turned, Doing::changed, Doing::drifts, Doing::itself}) {
         std::string who;
         for (auto const& section : word.sections)
-            if (doing_of(section, parts) == doing) who += (who.empty() ? "" : ", ") + name_of(section, parts);
+            if (doing_of(section, parts) == doing)
+                who += (who.empty() ? "" : ", ") + section_name(section, parts);
         if (!who.empty()) out += (out.empty() ? "" : "; ") + told(doing, who);
     }
     return out;
@@ -69,7 +70,7 @@ std::string ask_of(Choir const& choir, SharedWord const& word) {
         if (first->ask.empty() || std::any_of(all.begin(), first, told)) continue;
         std::string who;
         for (auto const& section : all)
-            if (told(section)) who += (who.empty() ? "" : ", ") + name_of(section, choir.parts);
+            if (told(section)) who += (who.empty() ? "" : ", ") + section_name(section, choir.parts);
         if (std::all_of(all.begin(), all.end(), told)) who = worded("All");
         out += (out.empty() ? "" : "; ") + who + ": " + first->ask + " /" + first->shade.ipa() + "/";
     }

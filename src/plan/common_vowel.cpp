@@ -23,7 +23,7 @@ struct Ways {
     std::vector<std::size_t> option;
 };
 
-HeardOffset place(int open, int front) {
+HeardOffset place_at(int open, int front) {
     return {Bark{lowest_openness + place_step * open}, Bark{lowest_front + place_step * front}};
 }
 
@@ -47,7 +47,7 @@ Ways ways_of(std::vector<Option> const& options) {
         for (int i = open[0]; i <= open[1]; ++i)
             for (int j = front[0]; j <= front[1]; ++j) {
                 auto const at = static_cast<std::size_t>(i * front_places + j);
-                if (options[o].extra >= out.extra[at] || apart(heard, place(i, j)).value > near) continue;
+                if (options[o].extra >= out.extra[at] || apart(heard, place_at(i, j)).value > near) continue;
                 out.extra[at] = options[o].extra;
                 out.option[at] = o;
             }

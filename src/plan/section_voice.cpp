@@ -21,9 +21,11 @@ Strategy strategy_of(Plan const& plan, Technique const& technique, Means const& 
 }
 
 /// Semitones from one frequency to another, as a step of the grid.
-int steps(Frequency from, Frequency to) { return static_cast<int>(std::lround(12 * std::log2(to / from))); }
+int semitones_between(Frequency from, Frequency to) {
+    return static_cast<int>(std::lround(12 * std::log2(to / from)));
+}
 
-Frequency moved(Frequency f, int semitones) { return f * std::exp2(semitones / 12.0); }
+Frequency semitones_up(Frequency f, int semitones) { return f * std::exp2(semitones / 12.0); }
 
 } // namespace
 
@@ -55,8 +57,8 @@ std::size_t SectionVoice::planned(std::size_t note) const {
     auto const& grid = strategy_.grid();
     auto const& home = model(note).home;
     auto const& target = plan_.notes[note].decision->target;
-    return grid.at(std::clamp(steps(home.r1, target.r1.centre), grid.low1, grid.high1),
-                   std::clamp(steps(home.r2, target.r2.centre), grid.low2, grid.high2));
+    return grid.at(std::clamp(semitones_between(home.r1, target.r1.centre), grid.low1, grid.high1),
+                   std::clamp(semitones_between(home.r2, target.r2.centre), grid.low2, grid.high2));
 }
 
 std::vector<Option> SectionVoice::options(std::size_t note) const {
@@ -76,7 +78,8 @@ std::vector<Option> SectionVoice::options(std::size_t note) const {
     std::vector<Option> out;
     for (std::size_t s = 0; s < grid.size(); ++s) {
         if (own.efforts[s] >= out_of_reach) continue;
-        out.push_back({s, at(note, moved(own.home.r1, grid.d1(s)), moved(own.home.r2, grid.d2(s))),
+        out.push_back({s,
+                       at(note, semitones_up(own.home.r1, grid.d1(s)), semitones_up(own.home.r2, grid.d2(s))),
                        std::max(cost(s) - as_planned, 0.0) + away(s)});
     }
     return out;
@@ -85,8 +88,9 @@ std::vector<Option> SectionVoice::options(std::size_t note) const {
 Vowel SectionVoice::shade_of(std::size_t note, std::size_t shape) const {
     auto const& own = model(note);
     auto const& grid = strategy_.grid();
-    auto const set = acoustics::resonance_set(
-        moved(own.home.r1, grid.d1(shape)), moved(own.home.r2, grid.d2(shape)), strategy_.space().quarter());
+    auto const set =
+        acoustics::resonance_set(semitones_up(own.home.r1, grid.d1(shape)),
+                                 semitones_up(own.home.r2, grid.d2(shape)), strategy_.space().quarter());
     return strategy_.space().shade_of(set, own.in_space);
 }
 

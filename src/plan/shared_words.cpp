@@ -18,7 +18,7 @@ struct Begun {
 };
 
 /// The letters of a syllable, alike in whatever case and with whatever signs they are printed.
-std::string letters_of(SungNote const& note) {
+std::string bare_letters_of(SungNote const& note) {
     std::string out;
     for (char const c : note.text()) {
         auto const byte = static_cast<unsigned char>(c);
@@ -34,7 +34,7 @@ std::vector<Begun> syllables_begun(std::vector<ChoirPart> const& parts) {
         for (std::size_t n = 0; n < plan.notes.size(); ++n) {
             auto const& sung = plan.passage.notes[plan.notes[n].note];
             if (!plan.notes[n].decision || sung.melisma) continue;
-            if (auto letters = letters_of(sung); !letters.empty())
+            if (auto letters = bare_letters_of(sung); !letters.empty())
                 out.push_back({p, n, &sung, std::move(letters)});
         }
     }

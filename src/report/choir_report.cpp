@@ -14,7 +14,7 @@ namespace {
 
 constexpr std::size_t most_told = 12; ///< words in the text; the JSON has all
 
-SungNote const& sung(plan::Choir const& choir, plan::SungTogether const& section) {
+SungNote const& section_note(plan::Choir const& choir, plan::SungTogether const& section) {
     auto const& plan = choir.parts[section.part].plan;
     return plan.passage.notes[plan.notes[section.note].note];
 }
@@ -29,7 +29,7 @@ Json section_json(plan::Choir const& choir, plan::SungTogether const& section, b
     auto const& d = *plan.notes[section.note].decision;
     Json out{{"part", choir.parts[section.part].name},
              {"note", plan.notes[section.note].note},
-             {"pitch", sung(choir, section).spelled.str()},
+             {"pitch", section_note(choir, section).spelled.str()},
              {"zone", to_string(d.zone.zone)},
              {"advice", to_string(d.advice)},
              {"heard", d.heard.vowel.ipa()},

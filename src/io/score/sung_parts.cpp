@@ -17,7 +17,7 @@ namespace vowelway::io {
 namespace {
 
 /// A line as found, before it is known who sings it.
-struct Line {
+struct MeasuredLine {
     std::string wish;
     bool lowest = false;
     int staff = 1;
@@ -35,8 +35,8 @@ double key_of(XmlSource const& source, PartMeasure const& bar, PartEvent const& 
     return best;
 }
 
-Line measured(XmlSource const& source, VoiceLine const& line, std::string wish, bool lowest) {
-    Line out{std::move(wish), lowest, line.staff, 0, 0, 0, 0};
+MeasuredLine measured(XmlSource const& source, VoiceLine const& line, std::string wish, bool lowest) {
+    MeasuredLine out{std::move(wish), lowest, line.staff, 0, 0, 0, 0};
     double length = 0;
     for (auto const& bar : line.measures)
         for (auto const& e : bar.events) {
@@ -51,8 +51,8 @@ Line measured(XmlSource const& source, VoiceLine const& line, std::string wish, 
     return out;
 }
 
-std::vector<Line> lines_of(XmlSource const& source, Part const& part, std::string const& wish) {
-    std::vector<Line> out;
+std::vector<MeasuredLine> lines_in(XmlSource const& source, Part const& part, std::string const& wish) {
+    std::vector<MeasuredLine> out;
     Remarks unsaid;
     int const count = lines_to_sing(source, part).count;
     for (int voice = 1; voice <= count; ++voice) {
@@ -63,12 +63,12 @@ std::vector<Line> lines_of(XmlSource const& source, Part const& part, std::strin
             out.push_back(measured(source, line, own, true));
     }
     out.erase(std::remove_if(out.begin(), out.end(),
-                             [&](Line const& l) {
+                             [&](MeasuredLine const& l) {
                                  return l.notes == 0 ||
                                         (!part.info.vocal && count == 1 && 10 * l.words < l.notes);
                              }),
               out.end());
-    std::stable_sort(out.begin(), out.end(), [](Line const& a, Line const& b) {
+    std::stable_sort(out.begin(), out.end(), [](MeasuredLine const& a, MeasuredLine const& b) {
         return a.staff != b.staff ? a.staff < b.staff : a.key > b.key;
     });
     return out;
@@ -80,18 +80,18 @@ std::string capital(std::string_view word) {
     return out;
 }
 
-struct Found {
+struct FoundLine {
     ScorePart part;
     double key;
 };
 
-std::vector<Found> sung_lines(XmlSource const& source, PartInfo const& info, std::string const& wish) {
+std::vector<FoundLine> sung_lines(XmlSource const& source, PartInfo const& info, std::string const& wish) {
     auto const part = read_part(source, info);
     auto const texts = lyric_lines(part).text;
     if (texts.empty() && !info.vocal) return {};
-    auto const lines = lines_of(source, part, wish);
+    auto const lines = lines_in(source, part, wish);
     auto const named = voices_named(info.name);
-    std::vector<Found> out;
+    std::vector<FoundLine> out;
     for (std::size_t i = 0; i < lines.size(); ++i) {
         auto const& line = lines[i];
         ScorePart found{line.wish, line.lowest, info.name.empty() ? info.id : info.name};
@@ -107,7 +107,7 @@ std::vector<Found> sung_lines(XmlSource const& source, PartInfo const& info, std
 }
 
 /// Four lines without names, from the top down and far apart, are those of a mixed choir.
-void take_for_a_choir(std::vector<Found>& lines) {
+void take_for_a_choir(std::vector<FoundLine>& lines) {
     constexpr std::array choir{VoiceType::soprano, VoiceType::alto, VoiceType::tenor, VoiceType::bass};
     if (lines.size() != choir.size() || lines.front().key < lines.back().key + 12) return;
     for (std::size_t i = 0; i < choir.size(); ++i)
@@ -138,7 +138,7 @@ std::vector<ScorePart> sung_parts(std::string bytes, std::string const& name) {
     XmlSource const source(std::move(score.xml), score.shown);
     auto const infos = list_parts(source);
     require_score_bounds(source, infos);
-    std::vector<Found> lines;
+    std::vector<FoundLine> lines;
     for (std::size_t i = 0; i < infos.size(); ++i)
         for (auto& found : sung_lines(source, infos[i], std::to_string(i + 1)))
             lines.push_back(std::move(found));

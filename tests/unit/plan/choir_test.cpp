@@ -13,7 +13,7 @@ using namespace vowelway::plan;
 
 namespace {
 
-Singer voice(std::string name, VoiceType type, double scale) {
+Singer section_singer(std::string name, VoiceType type, double scale) {
     Singer s;
     s.name = std::move(name);
     s.voice = type;
@@ -32,16 +32,16 @@ Singer voice(std::string name, VoiceType type, double scale) {
     return s;
 }
 
-struct Sung {
+struct LineNote {
     char const* pitch;
     char const* word; ///< empty: continues the syllable before
     double start, length;
 };
 
-ChoirPart part(std::string name, VoiceType type, double scale, char const* vowel,
-               std::vector<Sung> const& line) {
+ChoirPart section(std::string name, VoiceType type, double scale, char const* vowel,
+                  std::vector<LineNote> const& line) {
     PlanRequest request;
-    request.singer = voice(name, type, scale);
+    request.singer = section_singer(name, type, scale);
     request.draws = 0;
     for (auto const& sung : line) {
         SungNote note{request.passage.tuning.pitch(parse_spelled_pitch(sung.pitch)),
@@ -62,12 +62,12 @@ ChoirPart part(std::string name, VoiceType type, double scale, char const* vowel
 
 Choir choir_on(char const* vowel, char const* soprano, char const* alto, char const* tenor,
                char const* bass) {
-    auto const chord = [](char const* pitch) { return std::vector<Sung>{{pitch, "la", 0, 2}}; };
+    auto const chord = [](char const* pitch) { return std::vector<LineNote>{{pitch, "la", 0, 2}}; };
     std::vector<ChoirPart> parts;
-    parts.push_back(part("Soprano", VoiceType::soprano, 1.17, vowel, chord(soprano)));
-    parts.push_back(part("Alto", VoiceType::alto, 1.12, vowel, chord(alto)));
-    parts.push_back(part("Tenor", VoiceType::tenor, 1, vowel, chord(tenor)));
-    parts.push_back(part("Bass", VoiceType::bass, 0.95, vowel, chord(bass)));
+    parts.push_back(section("Soprano", VoiceType::soprano, 1.17, vowel, chord(soprano)));
+    parts.push_back(section("Alto", VoiceType::alto, 1.12, vowel, chord(alto)));
+    parts.push_back(section("Tenor", VoiceType::tenor, 1, vowel, chord(tenor)));
+    parts.push_back(section("Bass", VoiceType::bass, 0.95, vowel, chord(bass)));
     return choir_of(std::move(parts), Technique{});
 }
 
@@ -113,7 +113,7 @@ TEST_CASE("a common vowel is heard as one, and no section is asked for what its 
 TEST_CASE("the same line in two parts is heard as one") {
     std::vector<ChoirPart> parts;
     for (auto const* name : {"Tenor 1", "Tenor 2"})
-        parts.push_back(part(name, VoiceType::tenor, 1, "i", {{"A4", "la", 0, 2}}));
+        parts.push_back(section(name, VoiceType::tenor, 1, "i", {{"A4", "la", 0, 2}}));
     auto const choir = choir_of(std::move(parts), Technique{});
     CHECK(choir.words.front().apart.value == doctest::Approx(0));
     CHECK(choir.rehearse.empty());
@@ -122,11 +122,11 @@ TEST_CASE("the same line in two parts is heard as one") {
 
 TEST_CASE("words are what begins together; homophonic only where nobody sings on") {
     std::vector<ChoirPart> parts;
-    parts.push_back(
-        part("A", VoiceType::soprano, 1, "i", {{"A5", "one", 0, 1}, {"A5", "two", 1, 1}, {"A5", "", 2, 1}}));
-    parts.push_back(part("B", VoiceType::bass, 1, "i",
-                         {{"A2", "One,", 0, 1}, {"A2", "two", 1, 1}, {"A2", "three", 2, 1}}));
-    parts.push_back(part("C", VoiceType::bass, 1, "i", {{"C3", "one", 0, 2}, {"C3", "four", 2, 1}}));
+    parts.push_back(section("A", VoiceType::soprano, 1, "i",
+                            {{"A5", "one", 0, 1}, {"A5", "two", 1, 1}, {"A5", "", 2, 1}}));
+    parts.push_back(section("B", VoiceType::bass, 1, "i",
+                            {{"A2", "One,", 0, 1}, {"A2", "two", 1, 1}, {"A2", "three", 2, 1}}));
+    parts.push_back(section("C", VoiceType::bass, 1, "i", {{"C3", "one", 0, 2}, {"C3", "four", 2, 1}}));
     auto const choir = choir_of(std::move(parts), Technique{});
     REQUIRE(choir.words.size() == 2); // "three" and "four" are alone, and so is what goes on
     CHECK(choir.words[0].sections.size() == 3);
@@ -138,10 +138,10 @@ TEST_CASE("words are what begins together; homophonic only where nobody sings on
 
 TEST_CASE("a chord that comes again is rehearsed once") {
     std::vector<ChoirPart> parts;
+    parts.push_back(section("A", VoiceType::soprano, 1, "i",
+                            {{"A5", "la", 0, 1}, {"E5", "la", 1, 1}, {"A5", "la", 2, 2}}));
     parts.push_back(
-        part("A", VoiceType::soprano, 1, "i", {{"A5", "la", 0, 1}, {"E5", "la", 1, 1}, {"A5", "la", 2, 2}}));
-    parts.push_back(
-        part("B", VoiceType::bass, 1, "i", {{"A2", "la", 0, 1}, {"A2", "la", 1, 1}, {"A2", "la", 2, 2}}));
+        section("B", VoiceType::bass, 1, "i", {{"A2", "la", 0, 1}, {"A2", "la", 1, 1}, {"A2", "la", 2, 2}}));
     auto const choir = choir_of(std::move(parts), Technique{});
     REQUIRE(choir.words.size() == 3);
     CHECK(choir.rehearse.front() == 2); // as far apart and longer

@@ -77,14 +77,14 @@ struct PartBars {
     std::vector<std::vector<Slot>> slots; ///< of each bar's atoms
 };
 
-PartBars bars_of(plan::Plan const& plan, Staff const& staff, TextMeasurer const& measurer) {
+PartBars part_bars_of(plan::Plan const& plan, Staff const& staff, TextMeasurer const& measurer) {
     PartBars out{measure_bars(plan, staff, measurer, Under::words), {}};
     for (auto const& bar : out.bars) out.slots.push_back(slots_of(bar, staff.measures[bar.measure]));
     return out;
 }
 
 /// The columns of one bar: the widest of each slot.
-std::map<Slot, Atom> columns_of(std::vector<PartBars> const& parts, std::size_t bar) {
+std::map<Slot, Atom> slot_columns_of(std::vector<PartBars> const& parts, std::size_t bar) {
     std::map<Slot, Atom> out;
     for (auto const& part : parts) {
         if (bar >= part.bars.size()) continue;
@@ -135,7 +135,7 @@ Merged merge(std::vector<PartBars> const& parts, std::vector<Staff> const& stave
             if (std::abs(parts[p].bars[i].key.fifths) >= std::abs(bar.key.fifths))
                 bar.key = parts[p].bars[i].key;
         }
-        auto columns = columns_of(parts, i);
+        auto columns = slot_columns_of(parts, i);
         stretch_to_next(columns, length);
         auto& slots = out.slots.emplace_back();
         for (auto& [slot, atom] : columns) {
@@ -196,7 +196,7 @@ AlignedScore aligned(plan::Choir const& choir, double width, TextMeasurer const&
     std::vector<PartBars> parts;
     for (auto const& part : choir.parts) {
         out.staves.push_back(with_every_bar(staff_to_draw(part.plan.passage)));
-        parts.push_back(bars_of(part.plan, out.staves.back(), measurer));
+        parts.push_back(part_bars_of(part.plan, out.staves.back(), measurer));
     }
     auto merged = merge(parts, out.staves);
     auto const slots = merged.slots;

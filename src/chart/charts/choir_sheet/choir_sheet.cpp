@@ -21,13 +21,13 @@
 namespace vowelway::chart {
 namespace {
 
-constexpr std::size_t most_listed = 8; // more nobody takes to a rehearsal: our choice
+constexpr std::size_t most_to_rehearse = 8; // more nobody takes to a rehearsal: our choice
 constexpr double names_width = 50, between_staves = 7, between_systems = 18;
 
 /// Which words have a number: those listed, and their chords that come again.
 std::map<std::size_t, std::size_t> numbers_of(plan::Choir const& choir) {
     std::map<std::size_t, std::size_t> out;
-    for (std::size_t i = 0; i < std::min(most_listed, choir.rehearse.size()); ++i) {
+    for (std::size_t i = 0; i < std::min(most_to_rehearse, choir.rehearse.size()); ++i) {
         out[choir.rehearse[i]] = i + 1;
         for (auto const again : choir.words[choir.rehearse[i]].also) out[again] = i + 1;
     }
@@ -39,7 +39,7 @@ std::size_t sung_note(plan::Choir const& choir, plan::SungTogether const& sectio
 }
 
 /// Where a sung note begins in a system.
-double const* place_of(System const& system, std::size_t note) {
+double const* x_of_note(System const& system, std::size_t note) {
     for (auto const& a : system.atoms)
         if (a.begins_note && a.note == note) return &a.x;
     return nullptr;
@@ -77,7 +77,7 @@ class Score {
         for (auto const& [word, number] : numbers_)
             for (auto const& section : choir_.words[word].sections) {
                 if (section.part != part || section.ask.empty()) continue;
-                if (auto const* x = place_of(system.parts[part], sung_note(choir_, section)))
+                if (auto const* x = x_of_note(system.parts[part], sung_note(choir_, section)))
                     out.write({*x, std::min(out.top(*x - 8, *x + 8, 0), 0.0) - 4}, section.shade.ipa(), style,
                               Align::centre);
             }
@@ -90,7 +90,7 @@ class Score {
         std::map<double, std::size_t> at;
         for (auto const& [word, number] : numbers_)
             for (auto const& section : choir_.words[word].sections)
-                if (auto const* x = place_of(system.parts[section.part], sung_note(choir_, section)))
+                if (auto const* x = x_of_note(system.parts[section.part], sung_note(choir_, section)))
                     at[*x] = number;
         for (auto const& [x, number] : at) {
             double const over = names_width + x;
@@ -129,7 +129,7 @@ class Score {
 };
 
 double draw_list(Canvas& canvas, plan::Choir const& choir, double y, double width) {
-    auto const count = std::min(most_listed, choir.rehearse.size());
+    auto const count = std::min(most_to_rehearse, choir.rehearse.size());
     if (count == 0) return y;
     y = draw_heading(canvas, 0, y, width, worded("To rehearse first"));
     constexpr double words_x = 20;
