@@ -1,16 +1,43 @@
 # All parts of a hymn: each by the voice of its name, words lent where a part has none.
-$ vowelway plan tests/data/scores/own/old_hundredth.musicxml --all --draws 0 --as json 2>errors | python3 -c 'import json,sys; [print(p["part"], p["voice"], p["voice_guessed"], p["words_from"], len(p["plan"]["notes"])) for p in json.load(sys.stdin)["parts"]]'; grep -c "taken to be sung by" errors; grep "no words" errors
-Soprano soprano True None 32
-Alto alto True Soprano 32
-Tenor tenor True Soprano 32
-Bass bass True None 32
+$ vowelway plan data/scores/own/old_hundredth.musicxml --all --draws 0 -o all.json 2>errors; grep -E '"(part|voice|words_from)":' all.json | grep -B1 -A1 -E '^   "voice"' | tr -d '\n -'; echo; grep -c "taken to be sung by" errors; grep "no words" errors
+"part":"Soprano","voice":"soprano","words_from":null,"part":"Alto","voice":"alto","words_from":"Soprano","part":"Tenor","voice":"tenor","words_from":"Soprano","part":"Bass","voice":"bass","words_from":null,
 4
 assumed: Alto: it has no words of its own here; those of Soprano, which it sings with, are taken
 assumed: Tenor: it has no words of its own here; those of Soprano, which it sings with, are taken
-# Named voices and a measured profile; the marks of all parts in one score.
-$ vowelway plan tests/data/scores/own/old_hundredth.musicxml --all --draws 0 --voices "S=charts/demo/serafina_quill.yaml, a=mezzo, Ten=tenor, 4=baritone" -o all.json -o all.musicxml 2>errors; grep -c "taken to be sung" errors; grep -o '"singer": "[^"]*"' all.json; for p in 1 2 3 4; do grep -c "id=\"vowelway-P$p-[0-9]" all.musicxml; done
+# For the director first: where the vowels part, and whom to ask for what.
+$ vowelway plan data/scores/own/old_hundredth.musicxml --all --draws 0 --technique choral 2>/dev/null | head -4
+For the director
+32 syllables begin together; at 19 the vowels part, and for 19 of them there is one that all can
+    sing.
+...
+# Who sings may be said; the marks of all parts stand in one score.
+$ vowelway plan data/scores/own/old_hundredth.musicxml --all --draws 0 --marks vowels --voices "S=charts/demo/serafina_quill.yaml, a=mezzo, Ten=tenor, 4=baritone" -o all.json -o all.musicxml 2>errors; grep -c "taken to be sung" errors; grep '^    "singer"' all.json; grep -c 'name="vowelway"' all.musicxml
 0
-"singer": "Serafina Quill (invented)"
-"singer": "Average mezzo as sung"
-"singer": "Average tenor as sung"
-"singer": "Average baritone as sung"
+    "singer": "Serafina Quill (invented)",
+    "singer": "Average mezzo as sung",
+    "singer": "Average tenor as sung",
+    "singer": "Average baritone as sung",
+128
+# Marking the alto again leaves the marks of the others.
+$ vowelway plan all.musicxml --singer mezzo --part Tenor --draws 0 --marks vowels -o again.musicxml 2>/dev/null; grep -c 'name="vowelway"' again.musicxml
+96
+$ vowelway plan data/scores/own/old_hundredth.musicxml --all --singer tenor
+! --singer: with --all --voices says who sings
+! ...
+-> 2
+$ vowelway plan data/scores/own/old_hundredth.musicxml --all --voices "X=tenor"
+! --voices: no part begins with "X"; there are Soprano, Alto, Tenor, Bass
+! ...
+-> 2
+$ vowelway plan data/scores/own/old_hundredth.musicxml --all --voices tenor
+! --voices: "tenor" names no part and singer; write S=soprano, A=alto
+! ...
+-> 2
+$ vowelway plan data/scores/own/old_hundredth.musicxml --all --part Alto -o alto.pdf
+! --part: with --all every part is planned
+! ...
+-> 2
+$ vowelway plan data/scores/own/old_hundredth.musicxml --singer alto --chart choir -o alto.pdf
+! --chart: the choir sheet goes with --all
+! ...
+-> 2
