@@ -41,7 +41,7 @@ std::vector<std::string> scores_in(fs::path const& folder) {
 
 bool looks_like_score(std::string const& path) {
     auto const ending = fs::path(path).extension();
-    if (ending == ".mxl" || ending == ".musicxml" || ending == ".xml") return true;
+    if (ending == ".mxl" || ending == ".musicxml" || ending == ".xml" || ending == ".song") return true;
     return (ending == ".yaml" || ending == ".yml") && has_notes(path);
 }
 

@@ -25,6 +25,7 @@ seeds_of() {
     wording) ls profiles/wordings/*.yaml ;;
     areas) ls tests/data/measuring/area_functions.csv $here/seeds/areas.csv ;;
     words) ls $here/seeds/words.yaml ;;
+    typed) ls $here/seeds/typed.txt ;;
     cues) ls $here/seeds/cues.txt ;;
     plan) ls $here/seeds/plan.json ;;
     esac
@@ -32,7 +33,7 @@ seeds_of() {
 words_of() {
     case $1 in
     score | marks | mxl) echo xml ;;
-    areas | cues) echo text ;;
+    areas | cues | typed) echo text ;;
     plan) echo plan ;;
     *) echo yaml ;;
     esac

@@ -13,8 +13,8 @@ struct Passage;
 
 namespace vowelway::diction {
 
-/// The first six have diction rules of their own (docs/diction.md); the others are transcribed by the
-/// speech synthesiser alone, and every word of theirs counts as a guess.
+/// Those that has_diction_rules() names have rules of their own (docs/diction.md); the others are transcribed
+/// by the speech synthesiser alone, and every word of theirs counts as a guess.
 enum class Language {
     italian,
     latin,

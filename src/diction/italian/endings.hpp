@@ -54,6 +54,8 @@ inline constexpr std::string_view stress_endings[] = {
     "ìgeri",
     "ìfugo",
     // and on their ending
+    "ión", // cagion, passion, shortened
+    "almén",
     "logìa",
     "logìe",
     "grafìa",

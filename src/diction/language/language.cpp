@@ -95,7 +95,11 @@ LanguageGuess guess(std::vector<std::string> const& words) {
 
 std::string_view tag(Language language) { return row(language).tag; }
 std::string_view to_string(Language language) { return row(language).name; }
-bool has_diction_rules(Language language) { return language <= Language::spanish; }
+bool has_diction_rules(Language language) {
+    using enum Language;
+    return language <= spanish || language == finnish || language == hungarian || language == czech ||
+           language == polish || language == russian;
+}
 
 std::optional<Language> parse_language(std::string_view text) {
     auto const wanted = diction::lower(text);

@@ -62,7 +62,8 @@ std::vector<Nucleus> gather(std::vector<Phone> const& phones, std::span<std::str
 
 bool is_vowel_letter(char32_t c) {
     return c == U'a' || c == U'e' || c == U'i' || c == U'o' || c == U'u' || c == U'y' || c == U'æ' ||
-           c == U'œ' || c == U'ø' || c == U'ı';
+           c == U'œ' || c == U'ø' || c == U'ı' ||
+           std::u32string_view(U"аеёиоуыэюяіїє").find(c) != std::u32string_view::npos;
 }
 
 } // namespace vowelway::diction

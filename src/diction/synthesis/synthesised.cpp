@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "diction/regular/regular.hpp"
 #include "diction/syllables/grouping.hpp"
 #include "diction/synthesis/synthesiser.hpp"
 #include "vowelway/core/wording.hpp"
@@ -51,6 +52,13 @@ Sounds sounds(Word const& word, Language language) {
         return french(word);
     case Language::english:
         return english(word);
+    case Language::finnish:
+    case Language::hungarian:
+    case Language::czech:
+    case Language::polish:
+        return regular(word, language);
+    case Language::russian:
+        return russian(word);
     default: {
         auto out = synthesised(word, language);
         out.doubt = worded("there are no diction rules for this language: vowels from the synthesiser");

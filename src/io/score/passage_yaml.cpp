@@ -141,8 +141,12 @@ class PassageReader {
 
 } // namespace
 
+Passage read_passage(yaml::Node const& root, std::string const& file, ScoreOptions const& options) {
+    return PassageReader(options, file).read(root);
+}
+
 Passage read_passage_yaml(std::string const& text, std::string const& file, ScoreOptions const& options) {
-    return PassageReader(options, file).read(yaml::parse(text, file));
+    return read_passage(yaml::parse(text, file), file, options);
 }
 
 } // namespace vowelway::io

@@ -7,6 +7,8 @@
 #include "vowelway/core/passage.hpp"
 #include "vowelway/io/score/read_score.hpp"
 
+#include "yaml/tree.hpp"
+
 #include <memory>
 #include <pugixml.hpp>
 #include <string>
@@ -33,6 +35,9 @@ struct ScoreReading {
 
 /// Reads the line of a score. Throws InputError.
 ScoreReading read_music(XmlSource const& source, ScoreOptions const& options);
+
+/// Reads a passage from a tree of YAML, however that was made. Throws InputError.
+Passage read_passage(yaml::Node const& root, std::string const& file, ScoreOptions const& options);
 
 /// Reads a YAML passage from its text. Throws InputError.
 Passage read_passage_yaml(std::string const& text, std::string const& file, ScoreOptions const& options);

@@ -48,8 +48,8 @@ inline constexpr int longest_text = 64 << 10;        ///< bytes of any other tex
 inline constexpr int longest_attribute = 4000;       ///< bytes of an attribute, or of a name
 inline constexpr std::size_t most_lyrics = 4u << 20; ///< bytes of all words of a part
 
-/// Reads MusicXML (1.0 to 4.0, partwise or timewise, plain or compressed) or a YAML passage; which one is
-/// seen from the name (.yaml, .yml) and the first bytes.
+/// Reads MusicXML (1.0 to 4.0, partwise or timewise, plain or compressed), a YAML passage, or a text of
+/// syllables and pitches (.txt .song): known by name and content. Names other formats, which it refuses.
 ///
 /// What is sung, and how it is read:
 /// - ties are merged unless the later note begins a syllable of its own; a note without a syllable

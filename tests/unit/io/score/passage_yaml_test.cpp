@@ -137,3 +137,43 @@ TEST_CASE("what is refused, with its line and column") {
     for (int i = 0; i < 10; ++i) long_passage += "  - {pitch: F4, duration: 599 s, vowel: a}\n";
     refused(long_passage, "longer than an hour", 9);
 }
+
+TEST_CASE("plain text: syllables and pitches, one by one or line by line") {
+    auto const typed = [](std::string const& text, std::string const& name = "song.txt") {
+        return parse_score(text, name);
+    };
+    auto const passage = typed(
+        "title: A song\nlanguage: it\ntempo: 60\n# a remark\nmi- C4 2 | ra E4\nF#4 1/2\nrest\nD4 sol 3\n");
+    CHECK(passage.title == "A song");
+    REQUIRE(passage.notes.size() == 4);
+    char const* texts[] = {"mi-", "-ra", "", "sol"};
+    double const starts[] = {0, 2, 3, 4.5}, lengths[] = {2, 1, 0.5, 3}; // at 60 a beat is a second
+    for (std::size_t i = 0; i < 4; ++i) {
+        CAPTURE(i);
+        CHECK(passage.notes[i].text() == texts[i]);
+        CHECK(in_seconds(passage.notes[i].start) == doctest::Approx(starts[i]));
+        CHECK(in_seconds(passage.notes[i].length) == doctest::Approx(lengths[i]));
+    }
+    CHECK(passage.notes[2].melisma);
+    CHECK(passage.notes[2].spelled == SpelledPitch{'F', 1, 4});
+    // Known by its content; two words on one note; YAML in a text file.
+    CHECK(typed("a C4 mor D4", "song").notes.size() == 2);
+    CHECK(typed("va in C4", "x.song").notes[0].syllables.size() == 2);
+    CHECK(typed("vowelway: 1\nnotes:\n  - {pitch: F4, duration: 1 s}\n", "x.txt").notes.size() == 1);
+
+    auto const fails = [&](std::string const& text, std::string_view wrong, int line) {
+        CAPTURE(text);
+        try {
+            typed(text);
+            FAIL("no error");
+        } catch (InputError const& error) {
+            CHECK(error.wrong().find(wrong) != std::string::npos);
+            CHECK(error.place().line == line);
+        }
+    };
+    fails("C4 la\nmi-\n", "has no pitch", 2);
+    fails("la C4\n\n2 D4", "length", 3);
+    fails("tempo: 60\ntempo: 72\nla C4", "twice", 2);
+    fails("tempo: fast\nla C4", "tempo", 1);
+    fails("la C4 100000", "ten minutes", 1);
+}

@@ -85,7 +85,8 @@ std::string container(std::string const& path) {
 TEST_CASE("files that are not scores") {
     refused(".xml", "", "empty");
     refused(".musicxml", "\x01\x02\x03\x04", "not XML");
-    refused(".txt", "la la la", "neither MusicXML");
+    refused(".txt", "la la la", "no pitch");
+    refused(".doc", "la la la", "neither MusicXML");
     refused(".mxl", "la la la", "not a zip archive");
     refused(".xml", "<html><body/></html>", "<html>", 1);
     refused(".xml", std::string_view("<score-partwise>\n\0</score-partwise>", 35), "binary", 2);
@@ -94,6 +95,26 @@ TEST_CASE("files that are not scores") {
     refused(".xml", "<?xml version=\"1.0\" encoding=\"UTF-16\"?><score-partwise/>", "UTF-16", 1);
     CHECK_THROWS_AS(read_score("/no/such/score.xml"), InputError);
     CHECK_THROWS_AS(read_score(fs::temp_directory_path()), InputError);
+}
+
+// First bytes and lines as the formats' own specifications print them (from memory): Standard MIDI Files 1.0,
+// ISO 32000, PNG, MEI 5, ABC 2.1, Humdrum, LilyPond's manual, the MNX draft of the W3C.
+TEST_CASE("other formats are known by their content, whatever they are called") {
+    for (auto const* extension : {".xml", ".mxl", ".txt", ".bin"}) {
+        refused(extension, std::string_view("MThd\0\0\0\6\0\1\0\2\1\xE0MTrk", 18), "MIDI");
+        refused(extension, "%PDF-1.7\n%\xE2\xE3", "PDF");
+        refused(extension, std::string_view("\x89PNG\r\n\x1A\n\0\0\0\rIHDR", 16), "picture");
+        refused(extension, std::string_view("RIFF\x24\0\0\0WAVEfmt ", 16), "recording");
+        refused(extension,
+                "<?xml version=\"1.0\"?>\n<!-- a -->\n<mei xmlns=\"http://www.music-encoding.org/ns/mei\"/>",
+                "MEI");
+        refused(extension, "X:1\nT:A tune\nM:4/4\nK:C\nCDEF|\nw:la la\n", "ABC");
+        refused(extension, "\\version \"2.24.0\"\n\\relative c' { c4 d e f }\n", "LilyPond");
+        refused(extension, "!!!OTL: A song\n**kern\t**text\n4c\tla\n*-\t*-\n", "kern");
+        refused(extension, "{\"mnx\": {\"version\": 1}, \"global\": {}}", "MNX");
+        refused(extension, "<!DOCTYPE html>\n<html><body/></html>", "<html>");
+    }
+    refused(".txt", std::string_view("\1\2\3SCORE\0\0\0\0", 12), "own file");
 }
 
 TEST_CASE("XML that is cut, crossed, hostile or endless") {
