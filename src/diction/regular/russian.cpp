@@ -29,6 +29,10 @@ std::optional<std::size_t> russian_stress(Word const& word, std::vector<std::siz
                                           std::vector<Phone> const& said) {
     for (std::size_t k = 0; k < written.size(); ++k)
         if (is_yo(word[written[k]]) || word[written[k]].mark == mark::acute) return k;
+    // Pronouns of songs that the synthesiser stresses on the first syllable.
+    constexpr std::string_view on_the_last =
+        " моя твоя своя мою твою свою мои твои свои она они меня тебя себя одна ";
+    if (on_the_last.find(" " + lower(word) + " ") != std::string_view::npos) return written.size() - 1;
     std::size_t count = 0;
     std::optional<std::size_t> found;
     for (auto const& phone : said) {
