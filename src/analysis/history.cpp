@@ -9,6 +9,7 @@ namespace vowelway::analysis {
 namespace {
 
 constexpr double clear_deviations = 2;
+constexpr double as_written = 0.1; // Hz: what writing a profile may round off
 
 Change change(Measurement const& from, Measurement const& to) {
     auto const joint = [](Resonance const& a, Resonance const& b) {
@@ -106,6 +107,22 @@ Profile begin_profile(std::string const& name, VoiceType voice, Tuning const& tu
     made.history = std::move(history);
     made.shifts = std::move(shifts);
     return made;
+}
+
+std::vector<Measurement> sources_of(Profile const& profile) {
+    auto const near = [](Resonance const& a, Resonance const& b) {
+        return std::abs(in_hertz(a.centre - b.centre)) < as_written;
+    };
+    std::vector<Measurement> all;
+    for (auto const& v : profile.singer.vowels) {
+        if (v.estimated) continue;
+        auto const found =
+            std::find_if(profile.history.rbegin(), profile.history.rend(), [&](Measurement const& m) {
+                return m.vowel.quality() == v.vowel.quality() && near(m.r1, v.r1) && near(m.r2, v.r2);
+            });
+        if (found != profile.history.rend()) all.push_back(*found);
+    }
+    return all;
 }
 
 std::vector<HistoryEntry> history_of(Profile const& profile, std::vector<Vowel> const& only) {

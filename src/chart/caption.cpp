@@ -71,6 +71,11 @@ Caption caption(SingerSheet const& sheet) {
                                   sheet.singer.name, reworded(to_string(sheet.singer.voice)))};
 }
 
+Caption caption(InstructionCard const& card) {
+    auto const title = card.text.substr(0, card.text.find('\n'));
+    return {.title = title, .description = title};
+}
+
 Caption caption(plan::PlansCompared const& c) {
     auto const& title = c.plans[0].passage.title;
     return {.title = worded("{0}: {1} and {2}", title.empty() ? worded("Two plans") : title,

@@ -2,6 +2,7 @@
 // What a chart's file says of itself. Private to the layer.
 #pragma once
 
+#include "vowelway/chart/draw_card.hpp"
 #include "vowelway/chart/draw_choir.hpp"
 #include "vowelway/chart/draw_keys.hpp"
 #include "vowelway/chart/draw_lesson.hpp"
@@ -31,6 +32,7 @@ Caption caption(plan::PlansCompared const& c);
 Caption caption(plan::Lesson const& lesson);
 Caption caption(SungText const& text);
 Caption caption(SingerSheet const& sheet);
+Caption caption(InstructionCard const& card);
 Caption caption(StudioPage const& page);
 Caption caption(plan::Overview const& overview);
 Caption caption(std::vector<plan::KeysPlan> const& singers);

@@ -10,6 +10,7 @@
 #include "vowelway/core/error.hpp"
 
 #include "chart/charts/charts.hpp"
+#include "chart/charts/instruction_card.hpp"
 #include "chart/drawn_svg.hpp"
 #include "vowelway/core/wording.hpp"
 
@@ -23,6 +24,12 @@ Pitch pitch_of_map(plan::Plan const& plan, ChartOptions const& options) {
     auto const& tuning = plan.passage.tuning;
     if (options.map_pitch) return tuning.pitch(*options.map_pitch);
     return plan.passage.notes.empty() ? tuning.pitch(plan.range.high) : compass(plan.passage).second;
+}
+
+std::vector<Page> alone(Page page) {
+    std::vector<Page> pages;
+    pages.push_back(std::move(page));
+    return pages;
 }
 
 } // namespace
@@ -157,9 +164,7 @@ std::vector<Document> draw_svg(ProbeMap const& probes, ChartOptions const& optio
 
 std::vector<Page> lay_out(plan::Lesson const& lesson, ChartOptions const& options,
                           TextMeasurer const& measurer) {
-    std::vector<Page> pages;
-    pages.push_back(lesson_sheet(lesson, page_of(options), measurer));
-    return pages;
+    return alone(lesson_sheet(lesson, page_of(options), measurer));
 }
 
 std::vector<Document> draw_svg(plan::Lesson const& lesson, ChartOptions const& options,
@@ -206,9 +211,7 @@ std::vector<Document> draw_svg(plan::Overview const& overview, ChartOptions cons
 }
 
 std::vector<Page> lay_out(StudioPage const& page, ChartOptions const& options, TextMeasurer const& measurer) {
-    std::vector<Page> pages;
-    pages.push_back(studio_page(page, page_of(options), measurer));
-    return pages;
+    return alone(studio_page(page, page_of(options), measurer));
 }
 
 std::vector<Document> draw_svg(StudioPage const& page, ChartOptions const& options,
@@ -221,9 +224,7 @@ std::vector<Page> lay_out(SingerSheet const& sheet, ChartOptions const& options,
     if (sheet.singer.vowels.empty())
         throw InputError(worded("the profile of {0} has no vowels", sheet.singer.name),
                          worded("add at least one vowel with fR1 and fR2"));
-    std::vector<Page> pages;
-    pages.push_back(singer_sheet(sheet.singer, page_of(options), measurer));
-    return pages;
+    return alone(singer_sheet(sheet.singer, page_of(options), measurer));
 }
 
 std::vector<Document> draw_svg(SingerSheet const& sheet, ChartOptions const& options,
@@ -231,11 +232,14 @@ std::vector<Document> draw_svg(SingerSheet const& sheet, ChartOptions const& opt
     return svg(sheet, options, measurer);
 }
 
+std::vector<Page> lay_out(InstructionCard const& card, ChartOptions const& options,
+                          TextMeasurer const& measurer) {
+    return alone(instruction_card(card, page_of(options), measurer));
+}
+
 std::vector<Page> lay_out(plan::NoteExplanation const& explanation, ChartOptions const& options,
                           TextMeasurer const& measurer) {
-    std::vector<Page> pages;
-    pages.push_back(note_explained(explanation, page_of(options), measurer));
-    return pages;
+    return alone(note_explained(explanation, page_of(options), measurer));
 }
 
 std::vector<Document> draw_svg(plan::NoteExplanation const& explanation, ChartOptions const& options,

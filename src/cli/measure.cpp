@@ -9,6 +9,7 @@
 #include "cli/today.hpp"
 #include "vowelway/analysis/history.hpp"
 #include "vowelway/analysis/reference.hpp"
+#include "vowelway/chart/draw_card.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/core/wording.hpp"
 #include "vowelway/io/profile/built_in.hpp"
@@ -91,10 +92,23 @@ void record(Settings const& s) {
     record_vowels(parse_vowels(s.measuring.vowels), options);
 }
 
+/// What the student is to do: in the terminal, or to print.
+void print_card(Settings const& s) {
+    s.outputs.check({s.measuring.look.theme});
+    chart::InstructionCard const card{report::recording_card(
+        parse_vowels(s.measuring.vowels.empty() ? "i e a o u" : s.measuring.vowels), s.measuring.repeat)};
+    auto const no_data = [] {
+        bad_command_line("--script", worded("is a text or a page to print: .txt, .pdf, .svg or .png"));
+        return std::string();
+    };
+    s.outputs.write({{Form::table, [&] { return card.text; }},
+                     {Form::json, no_data},
+                     chart_writer(card, chart_options(s.measuring.look))});
+}
+
 void run(Settings s) {
     if (s.script) {
-        print(report::recording_card(
-            parse_vowels(s.measuring.vowels.empty() ? "i e a o u" : s.measuring.vowels), s.measuring.repeat));
+        print_card(s);
         return;
     }
     if (!s.record.file.empty() && s.measuring.audio.empty()) s.measuring.audio = {s.record.file};

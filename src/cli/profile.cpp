@@ -14,6 +14,7 @@
 #include "vowelway/report/compare_report.hpp"
 #include "vowelway/report/history_report.hpp"
 
+#include <filesystem>
 #include <memory>
 #include <string>
 #include <vector>
@@ -39,6 +40,8 @@ void show(Settings const& settings) {
     auto const charts = chart_options(settings.look);
     report::SingerPicture picture;
     picture.singer = io::find_singer(settings.singer, picture.remarks);
+    if (!picture.singer.average && std::filesystem::exists(settings.singer))
+        picture.sources = analysis::sources_of(io::read_whole_profile(settings.singer));
     auto const averages = average_voices();
     picture.tract = plan::tract_length_of(picture.singer, averages);
     picture.among = plan::place_among(picture.singer, averages);

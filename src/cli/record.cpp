@@ -14,6 +14,7 @@
 
 #include <unistd.h>
 
+#include <algorithm>
 #include <array>
 #include <filesystem>
 
@@ -27,6 +28,8 @@ constexpr std::size_t tenth = 1600;    // samples
 constexpr std::size_t room_steps = 15; // tenths of a second
 constexpr int attempts = 3;
 constexpr double loud_room = -45; // dB below full scale
+constexpr Decibels quietest_room{
+    -70}; // what is less is a gate in the device, which opens with the first sound
 
 constexpr auto cautions = to_word(
     "Before you record: a soft whisper or a relaxed creak of a few seconds, as quiet as is comfortable;\n"
@@ -51,7 +54,7 @@ class Session {
         std::vector<float> heard(room_steps * tenth);
         microphone_.read(heard); // the first moments of a device are often a click
         microphone_.read(heard);
-        room_ = analysis::level_of(heard, rate);
+        room_ = std::max(analysis::level_of(heard, rate), quietest_room);
         all_.insert(all_.end(), heard.begin(), heard.end());
         auto const level = fmt::format("{:.0f}", room_.value);
         say((room_.value > loud_room

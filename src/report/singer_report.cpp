@@ -7,6 +7,8 @@
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
+
 namespace vowelway::report {
 
 namespace {
@@ -50,7 +52,20 @@ std::string semitones_above(std::optional<Cents> const& c) {
     return report::signed_semitones(*c);
 }
 
-std::string resonance_table(Singer const& singer) {
+Measurement const* source_of(SingerPicture const& p, Vowel const& vowel) {
+    auto const found = std::find_if(p.sources.begin(), p.sources.end(), [&](Measurement const& m) {
+        return m.vowel.quality() == vowel.quality();
+    });
+    return found == p.sources.end() ? nullptr : &*found;
+}
+
+std::string source_text(Measurement const* m) {
+    if (!m) return "";
+    return std::string(reworded(to_string(m->method))) + (m->date.empty() ? "" : ", " + m->date);
+}
+
+std::string resonance_table(SingerPicture const& picture) {
+    auto const& singer = picture.singer;
     bool third = false, fourth = false, assumed = false, estimated = false;
     for (auto const& v : singer.vowels) {
         third = third || v.r3;
@@ -63,6 +78,7 @@ std::string resonance_table(Singer const& singer) {
         columns.push_back({fmt::format("fR{} Hz", k), Table::Align::right});
         columns.push_back({worded("as a pitch")});
     }
+    if (!picture.sources.empty()) columns.push_back({worded("known by")});
     Table table(columns);
     for (auto const& v : singer.vowels) {
         std::vector<std::string> cells{v.vowel.ipa() + (v.estimated ? "?" : "")};
@@ -72,6 +88,7 @@ std::string resonance_table(Singer const& singer) {
             cells.push_back(r ? pitch_with_uncertainty(singer.tuning, Pitch(r->centre), r->sd_cents()) : "");
             assumed = assumed || (r && r->sd_assumed);
         }
+        if (!picture.sources.empty()) cells.push_back(source_text(source_of(picture, v.vowel)));
         table.row(std::move(cells));
     }
     auto out = table.str();
@@ -132,7 +149,7 @@ std::string singer_text(SingerPicture const& p) {
         out += worded("vocal tract: {0} cm", fmt::format("{:.1f}", in_centimetres(p.tract->length))) +
                (p.tract->sd ? fmt::format(" ±{:.1f}", in_centimetres(*p.tract->sd)) : "") + ", " +
                how(*p.tract) + "\n";
-    out += "\n" + resonance_table(s);
+    out += "\n" + resonance_table(p);
     if (!p.among.empty()) out += "\n" + placement_table(p.among);
     return out;
 }
@@ -159,6 +176,8 @@ std::string singer_json(SingerPicture const& p) {
     for (auto const& v : s.vowels) {
         Json one{{"ipa", v.vowel.ipa()}, {"x_sampa", v.vowel.x_sampa()}, {"estimated", v.estimated}};
         if (v.estimated) one["origin"] = v.origin;
+        if (auto const* m = source_of(p, v.vowel))
+            one["from"] = {{"method", to_string(m->method)}, {"date", m->date}, {"probes", m->probes}};
         one["resonances"] = Json::array();
         for (int k = 1; k <= 4; ++k)
             if (auto const r = v.get({k})) one["resonances"].push_back(resonance_json(*r, k, s.tuning));

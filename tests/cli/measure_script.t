@@ -4,6 +4,15 @@ Recording your vowels
 ...
 The vowels, in this order, 2 times:   i  a  u
 ...
+# As a card to print, in another language too; it has no numbers.
+$ vowelway measure --script --vowels "i a u" -o card.pdf --say de
+! geschrieben: card.pdf
+$ head -c 5 card.pdf
+%PDF-
+$ vowelway measure --script -o card.json
+! --script: is a text or a page to print: .txt, .pdf, .svg or .png
+! ...
+-> 2
 $ vowelway measure --voice tenor --vowels a
 ! AUDIO is required
 ! ...

@@ -5,10 +5,10 @@ voice: tenor; range: B2..C5; A4 = 440 Hz
 source: creak, 2026-10-03 (third lesson)
 vocal tract: 17.0 cm ±0.8, estimated from the upper resonances of 4 vowels, as for a tube
 
-vowel   fR1 Hz  as a pitch     fR2 Hz  as a pitch       fR3 Hz  as a pitch
-i      300 ±20  D4 ±1.1 st   2200 ±70  C♯7 ±0.5 st    2950 ±90  F♯7 ±0.5 st
+vowel   fR1 Hz  as a pitch     fR2 Hz  as a pitch       fR3 Hz  as a pitch   known by
+i      300 ±20  D4 ±1.1 st   2200 ±70  C♯7 ±0.5 st    2950 ±90  F♯7 ±0.5 st  creak, 2026-10-03
 ɛ      560 ±25  C♯5 ±0.8 st  1800 ±60  A6 ±0.6 st     2550 ±90  E♭7 ±0.6 st
-a      705 ±20  F5 ±0.5 st   1250 ±60  E♭6 ±0.8 st  2500 ±125*  E♭7 ±0.8 st
+a      705 ±20  F5 ±0.5 st   1250 ±60  E♭6 ±0.8 st  2500 ±125*  E♭7 ±0.8 st  creak, 2026-10-03
 u      330 ±20  E4 ±1 st      780 ±60  G5 ±1.3 st     2350 ±90  D7 ±0.7 st
 * deviation assumed, not measured
 

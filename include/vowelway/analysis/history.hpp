@@ -32,6 +32,11 @@ std::vector<ProbeShift> learned_shifts(Measurements const& measurements, std::ve
 Profile begin_profile(std::string const& name, VoiceType voice, Tuning const& tuning,
                       std::vector<Measurement> history, std::vector<ProbeShift> shifts);
 
+/// The measurement that each vowel's present numbers come from, in the order of the profile's vowels; vowels
+/// are left out whose numbers the history does not know (typed, or changed by hand since), and estimated
+/// ones.
+std::vector<Measurement> sources_of(Profile const& profile);
+
 /// From one measurement of a vowel to the next.
 struct Change {
     Cents r1, r2;                            ///< upward

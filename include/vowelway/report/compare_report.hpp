@@ -4,6 +4,7 @@
 // Threads: plain values; the functions keep nothing between calls.
 #pragma once
 
+#include "vowelway/core/profile.hpp"
 #include "vowelway/plan/compare.hpp"
 
 #include <optional>
@@ -22,6 +23,7 @@ struct SingerPicture {
     Singer singer;
     std::optional<plan::TractLength> tract;
     std::vector<plan::Placement> among; ///< nearest voice type first
+    std::vector<Measurement> sources;   ///< of the vowels whose numbers come from the profile's history
     Remarks remarks;
 };
 std::string singer_text(SingerPicture const& picture);

@@ -45,6 +45,10 @@ std::vector<Document> draw(plan::Lesson const& lesson, ChartOptions const& optio
     return drawn(lesson, options, form);
 }
 
+std::vector<Document> draw(InstructionCard const& card, ChartOptions const& options, Form form) {
+    return drawn(card, options, form);
+}
+
 std::vector<Document> draw(SingerSheet const& sheet, ChartOptions const& options, Form form) {
     return drawn(sheet, options, form);
 }

@@ -10,6 +10,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <utility>
 
 namespace vowelway::io {
 
@@ -124,6 +126,35 @@ void extend_history(yaml::Edit& edit, yaml::Node const* history, std::vector<std
         edit.add_block("history", block);
 }
 
+/// Where every vowel's numbers come from the history, `source` names the method that most of them come from
+/// (of as many the later one) and the last day.
+std::string with_source(std::string const& text, std::string const& file) {
+    auto const profile = parse_profile(text, file);
+    auto const root = yaml::parse(text, file);
+    auto const* source = root.find("source");
+    auto const* method = source ? source->find("method") : nullptr;
+    if (!method) return text;
+    std::map<Method, std::pair<int, std::string>> found; // vowels and last day
+    std::string last;
+    for (auto const& v : profile.singer.vowels) {
+        if (v.estimated) continue;
+        if (v.r1.sd_assumed || v.r2.sd_assumed || (v.r3 && v.r3->sd_assumed)) return text; // by `source`
+        auto const known = std::find_if(profile.history.rbegin(), profile.history.rend(),
+                                        [&](Measurement const& m) { return same_values(m, v); });
+        if (known == profile.history.rend()) return text;
+        auto& [count, day] = found[known->method];
+        ++count, day = std::max(day, known->date), last = std::max(last, known->date);
+    }
+    auto const most = std::max_element(found.begin(), found.end(),
+                                       [](auto const& a, auto const& b) { return a.second < b.second; });
+    if (most == found.end() || last.empty()) return text;
+    yaml::Edit edit(text, root);
+    auto const& now = profile.singer.provenance;
+    if (now.method != most->first) edit.replace(*method, std::string(to_string(most->first)));
+    if (auto const* date = source->find("date"); date && now.date != last) edit.replace(*date, last);
+    return edit.done();
+}
+
 /// Whether the vowel has the new values, the history the new lines, and all other vowels are as they were.
 bool reads_back(Profile const& before, Profile const& after, Measurement const& m, std::size_t lines) {
     auto const* now = after.singer.find(m.vowel);
@@ -152,7 +183,7 @@ std::string with_measurement(std::string const& text, std::string const& file, M
     set_vowel(edit, *root.find("vowels"), m);
     extend_history(edit, root.find("history"), lines);
 
-    auto const out = edit.done();
+    auto const out = with_source(edit.done(), file);
     refuse_overlong(out, file);
     if (!reads_back(before, parse_profile(out, file), m, lines.size()))
         throw cannot_extend(file, worded("the result would not read back correctly"));
