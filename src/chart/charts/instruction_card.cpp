@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // A card of instructions: a title, a line that stands large, headings and points.
-#include "chart/canvas/style.hpp"
 #include "chart/charts/instruction_card.hpp"
+#include "chart/canvas/style.hpp"
 #include "chart/page/marks.hpp"
 #include "chart/page/one_page.hpp"
 #include "chart/page/text.hpp"
@@ -12,13 +12,13 @@
 namespace vowelway::chart {
 namespace {
 
-struct Block {
+struct CardBlock {
     std::string heading;
     std::vector<std::string> points;
 };
 
-std::vector<Block> blocks_of(std::string const& text) {
-    std::vector<Block> blocks;
+std::vector<CardBlock> blocks_of(std::string const& text) {
+    std::vector<CardBlock> blocks;
     std::istringstream lines(text);
     bool apart = true;
     for (std::string line; std::getline(lines, line);) {
@@ -37,7 +37,7 @@ std::vector<Block> blocks_of(std::string const& text) {
     return blocks;
 }
 
-double draw_block(Canvas& canvas, Block const& block, double y, double width) {
+double draw_block(Canvas& canvas, CardBlock const& block, double y, double width) {
     if (block.points.empty())
         return paragraph(canvas, 0, y + 6, width, block.heading, bold(type::heading), 16);
     y = draw_heading(canvas, 0, y + 12, width, block.heading) + 4;
