@@ -13,7 +13,7 @@ F: peaks in the sound, Hz. fR: resonances of the tract, the probe's shift subtra
 $ grep -c "date: 2026-11-01, method: creak" me.yaml
 3
 # Each vowel's numbers are from the creak, the surer of the two, and the profile says so.
-$ vowelway profile show me.yaml 2>/dev/null | grep -c "creak, 2026-11-01$"
+$ vowelway profile show me.yaml 2>/dev/null | grep -c " st  *creak, 2026-11-01$"
 3
 $ vowelway check data/measuring/creak_e_a_o.ogg --vowels "e a o" --singer me.yaml --date 2026-11-08
 as last time, within 0 cents

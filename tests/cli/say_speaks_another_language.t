@@ -62,7 +62,7 @@ $ vowelway plan --say de --range C3..E3
 ! Mehr dazu mit --help.
 -> 2
 $ vowelway plan --say de --range C3..E3 --singer tenor --chart kreis
-! --chart: kreis gehört nicht zu {pencil,sheet,vowels,map}
+! --chart: kreis gehört nicht zu {pencil,sheet,vowels,map,choir}
 ! Mehr dazu mit --help.
 -> 2
 $ vowelway plan --say de --range C3..E3 --singer tenor --unbekannt

@@ -22,7 +22,7 @@ namespace vowelway::chart {
 namespace {
 
 constexpr std::size_t most_to_rehearse = 8; // more nobody takes to a rehearsal: our choice
-constexpr double names_width = 50, between_staves = 7, between_systems = 18;
+constexpr double names_width = 50, between_staves = 7, between_scores = 18;
 
 /// Which words have a number: those listed, and their chords that come again.
 std::map<std::size_t, std::size_t> numbers_of(plan::Choir const& choir) {
@@ -46,7 +46,7 @@ double const* x_of_note(System const& system, std::size_t note) {
 }
 
 /// One system of all parts, drawn; its first staff's top line is at 0.
-struct Block {
+struct ChoirBlock {
     Drawing drawing;
     double top = 0, bottom = 0;
     bool marked = false; ///< something with a number stands in it
@@ -63,8 +63,8 @@ class Score {
         }
     }
 
-    std::vector<Block> blocks() {
-        std::vector<Block> out;
+    std::vector<ChoirBlock> blocks() {
+        std::vector<ChoirBlock> out;
         for (auto const& system : score_.systems) out.push_back(block(system));
         return out;
     }
@@ -86,7 +86,7 @@ class Score {
     }
 
     /// The numbers over the uppermost staff.
-    void draw_numbers(ChoirSystem const& system, Block& block) {
+    void draw_numbers(ChoirSystem const& system, ChoirBlock& block) {
         std::map<double, std::size_t> at;
         for (auto const& [word, number] : numbers_)
             for (auto const& section : choir_.words[word].sections)
@@ -101,8 +101,8 @@ class Score {
         }
     }
 
-    Block block(ChoirSystem const& system) {
-        Block out{Drawing(measurer_)};
+    ChoirBlock block(ChoirSystem const& system) {
+        ChoirBlock out{Drawing(measurer_)};
         double y = 0, lowest = 0;
         for (std::size_t part = 0; part < choir_.parts.size(); ++part) {
             auto const one = staff(system, part);
@@ -166,7 +166,7 @@ std::vector<Page> choir_sheet(plan::Choir const& choir, Size paper, TextMeasurer
     auto const head = head_of_choir(choir);
     double const width = paper.width - 2 * margin_side, bottom = paper.height - margin_bottom;
     auto blocks = Score(choir, width, measurer).blocks();
-    blocks.erase(std::remove_if(blocks.begin(), blocks.end(), [](Block const& b) { return !b.marked; }),
+    blocks.erase(std::remove_if(blocks.begin(), blocks.end(), [](ChoirBlock const& b) { return !b.marked; }),
                  blocks.end());
     Drawing front(measurer);
     double y = margin_top + draw_list(front, choir, draw_title(front, head, width) - 4, width);
@@ -175,12 +175,12 @@ std::vector<Page> choir_sheet(plan::Choir const& choir, Size paper, TextMeasurer
     front.replay(pages.back(), {margin_side, margin_top});
     for (auto const& block : blocks) {
         double const height = block.bottom - block.top;
-        if (y + height + between_systems > bottom && y > margin_top + 20) {
+        if (y + height + between_scores > bottom && y > margin_top + 20) {
             pages.emplace_back(measurer);
             y = margin_top + 14;
         }
-        double const scale = std::min(1.0, (bottom - y - between_systems) / height); // many parts
-        y += between_systems;
+        double const scale = std::min(1.0, (bottom - y - between_scores) / height); // many parts
+        y += between_scores;
         block.drawing.replay(pages.back(), {margin_side, y - block.top * scale}, scale);
         y += height * scale;
     }
