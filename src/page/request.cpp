@@ -180,6 +180,8 @@ chart::ChartOptions chart_options(Json const& request) {
     if (kind == "sheet") options.kind = chart::Kind::passage_sheet;
     if (kind == "vowels") options.kind = chart::Kind::pitch_by_vowel;
     if (kind == "map") options.kind = chart::Kind::resonance_map;
+    if (request.contains("map_pitch"))
+        options.map_pitch = parse_spelled_pitch(request["map_pitch"].get<std::string>());
     return options;
 }
 

@@ -219,6 +219,30 @@ test("a range, its strips and the map of resonances", () => with_browser((browse
     await page.waitForSelector("#strips svg");
     await done(page);
     assert.equal((await saved(page, "#save-json")).text, native(["plan", "--range", "A3..C5", "--singer", "mezzo", "--vowels", "i e a o u", "--as", "json"]));
+    // The map follows the slider: the same words as the program's map of that note.
+    await page.click("#d-map summary");
+    await page.waitForSelector("#map svg");
+    const words = () => page.$$eval("#map svg text", (all) => all.map((one) => one.textContent).join("\n"));
+    const before = await words();
+    await page.locator("#map-pitch").fill("66");
+    assert.equal(await page.textContent("#map-pitch-name"), "F♯4");
+    await page.waitForFunction((was) => [...document.querySelectorAll("#map svg text")].map((one) => one.textContent).join("\n") !== was, before);
+    await done(page);
+    assert.match(await words(), /F♯4/);
+})));
+
+test("a song typed as syllables and pitches is planned", () => with_browser((browser) => with_page(browser, async (page) => {
+    await step(page, "song");
+    await page.click('summary:has-text("Or type notes")');
+    const typed = await page.inputValue("#notes-text");
+    await page.click("#use-notes");
+    await page.waitForFunction(() => document.getElementById("song-is").textContent.includes("Rising fifths"));
+    await done(page);
+    await step(page, "plan");
+    await page.waitForSelector("#sheet svg");
+    await done(page);
+    writeFileSync(join(scratch, "typed.song"), typed);
+    assert.equal((await saved(page, "#save-json")).text, native(["plan", "typed.song", "--singer", "mezzo", "--as", "json"]));
 })));
 
 test("voices are compared as the program compares them", () => with_browser((browser) => with_page(browser, async (page) => {

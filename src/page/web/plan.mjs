@@ -15,6 +15,9 @@ function sheet_width() {
     return Math.min(Math.max(Math.round(room * 0.75), 255), 780);
 }
 
+/** "F#4" of a number of MIDI, for the module to read. */
+const semitone_name = (n) => ["C", "C#", "D", "Eb", "E", "F", "F#", "G", "Ab", "A", "Bb", "B"][n % 12] + (Math.floor(n / 12) - 1);
+
 const file_name = () => (state.song?.file ?? "range").replace(/\.\w+$/, "");
 
 function place_of(note) {
@@ -119,8 +122,22 @@ export function plan_step(page) {
     const show_remarks = (remarks) => $("assumed").replaceChildren(...remarks.map(({ text }) => el("li", {}, text)));
 
     async function charts(into, kind) {
-        const drawn = await told("draw", { ...request(), chart: kind, theme: state.theme, paper: "tablet" }, song_bytes());
+        const drawn = await told("draw", { ...request(), chart: kind, theme: state.theme, paper: "tablet",
+                                           ...(kind === "map" && map_pitch ? { map_pitch } : {}) }, song_bytes());
         await show_charts($(into), drawn.pages);
+    }
+    /** The map follows the slider; what is moved while it is drawn is drawn next. */
+    let map_pitch = "", drawing_map = false;
+    async function map_at(pitch) {
+        map_pitch = pitch;
+        $("map-pitch-name").textContent = pitch.replace("#", "♯").replace("b", "♭");
+        if (drawing_map || !$("d-map").open) return;
+        drawing_map = true;
+        for (let drawn = ""; drawn !== map_pitch;) {
+            drawn = map_pitch;
+            await page.busy(() => charts("map", "map"));
+        }
+        drawing_map = false;
     }
     async function draw() {
         const has_range = !state.song && state.range.range;
@@ -153,6 +170,7 @@ export function plan_step(page) {
         $(details).addEventListener("toggle", () => {
             if ($(details).open && fresh && !$(into).childElementCount) page.busy(() => charts(into, kind));
         });
+    $("map-pitch").addEventListener("input", ({ target }) => map_at(semitone_name(Number(target.value))));
     $("d-list").addEventListener("toggle", show_list);
     for (const button of views) button.addEventListener("click", () => look_at(button.dataset.view));
     $("save-json").addEventListener("click", () => save("json", `${file_name()}.json`, "application/json"));

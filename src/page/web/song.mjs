@@ -6,16 +6,14 @@ import { tell_said, told } from "./module.mjs";
 import { score_of } from "./score_file.mjs";
 import { request, song_bytes, state, words_file } from "./state.mjs";
 
-const sample = `vowelway: 1
-passage: Rising fifths
+const sample = `title: Rising fifths
 tempo: 66
 time: 4/4
 language: it
-notes:
-  - {pitch: F4, duration: 2 beats, syllable: "a-", vowel: a}
-  - {pitch: C5, duration: 2 beats, syllable: "mi-", vowel: i}
-  - {rest: 1 beat}
-  - {pitch: F5, duration: 3 beats, syllable: "ci", vowel: i}
+a- F4 2
+mi- C5 2
+rest
+ci F5 3
 `;
 
 function transpositions() {
@@ -150,7 +148,7 @@ export function song_step(page, asset) {
         page.changed();
         page.go("plan");
     });
-    $("use-notes").addEventListener("click", () => take("typed.yaml", new TextEncoder().encode($("notes-text").value)));
+    $("use-notes").addEventListener("click", () => take("typed.song", new TextEncoder().encode($("notes-text").value)));
     $("range").value = state.range.range;
     $("range-vowels").value = state.range.vowels;
     $("notes-text").value = sample;
