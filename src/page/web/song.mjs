@@ -9,7 +9,7 @@ import { request, song_bytes, state, words_file } from "./state.mjs";
 const sample = `title: Rising fifths
 tempo: 66
 time: 4/4
-language: it
+language: la
 a- F4 2
 mi- C5 2
 rest
