@@ -20,6 +20,7 @@ using namespace vowelway::probes;
 struct Spoken {
     make::Samples sound;
     std::vector<std::array<double, 3>> truths;
+    std::vector<double> places; ///< of the noise, whole tracts only
 };
 
 Spoken cascades(Maker& m, Speaker const& s, ProbeKind kind) {
@@ -44,6 +45,7 @@ std::optional<Spoken> tracts(Maker& m, Speaker const& s, ProbeKind kind) {
         auto take = tract_take(f, v, length, kind, place, fo, m);
         if (!take) return std::nullopt;
         takes.push_back(std::move(take->sound)), all.truths.push_back(take->truth);
+        all.places.push_back(place);
     }
     all.sound = m.together(takes, {40, true});
     return all;
@@ -54,7 +56,8 @@ struct Tally {
     std::array<int, 2> held{};
     std::array<std::vector<double>, 2> errors, claimed;
     std::map<std::string, int> said;
-    std::string gross; ///< each of those, in words
+    std::map<double, std::array<int, 2>> in_front; ///< place of the noise: said to be in front, takes
+    std::string gross;                             ///< each of those, in words
 };
 
 double middle(std::vector<double> v) {
@@ -71,6 +74,8 @@ void count(Tally& t, analysis::Measurements const& m, Spoken const& truth) {
         auto const& take = m.takes[i];
         if (!take.usable()) continue;
         ++t.found;
+        if (!truth.places.empty() && take.excitation.kind == ProbeKind::whisper)
+            t.in_front[truth.places[i]][0] += take.measured.noise_in_front, ++t.in_front[truth.places[i]][1];
         bool gross = false;
         for (std::size_t k = 0; k < 2; ++k) {
             auto const& f = *take.measured.formants[k];
@@ -96,6 +101,8 @@ void row(std::string const& kind, Condition const& c, Tally const& t) {
         kind, c.name, t.found, t.takes, share(t.held[0]), share(t.held[1]), middle(t.errors[0]),
         middle(t.errors[1]), middle(t.claimed[0]), middle(t.claimed[1]), t.sure_and_gross);
     for (auto const& [name, n] : t.said) fmt::print("; {} {}", name, n);
+    for (auto const& [place, n] : t.in_front)
+        fmt::print("; noise at {:.2f} called in front {} of {}", place, n[0], n[1]);
     fmt::print("\n{}", t.gross);
     std::fflush(stdout);
 }

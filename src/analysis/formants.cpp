@@ -18,6 +18,7 @@ constexpr double harmonic_share =
     0.10;                             // of fo at 300 Hz, falling with fo: error from the spacing of harmonics
 constexpr double least_share = 0.001; // of F: never claimed to be better
 constexpr double model_factor = 0.8;  // of the spread over settings
+constexpr double of_zeros = 0.45, most_of_zeros = 0.08; // of what taking them out of a whisper moves
 
 /// One formant under one setting.
 struct Vote {
@@ -52,6 +53,23 @@ Formant combine(std::vector<Vote> const& votes, FormantOptions const& options) {
     double const variance = random + std::pow(model_factor * spread, 2) +
                             std::pow(harmonic_share * fo * fo / 300, 2) + std::pow(least_share * centre, 2);
     return {hertz(centre), hertz(std::sqrt(variance)), hertz(std::max(width, 1.0))};
+}
+
+/// What taking the zeros out has moved stays open in part.
+void widen_by_zeros(FormantReading& reading, Looks const& looks, Expectation const& expectation,
+                    FormantOptions const& options) {
+    for (std::size_t k = 0; k < 3; ++k) {
+        auto& f = reading.formants[k];
+        std::vector<double> centres;
+        for (auto const& one : looks.as_it_is)
+            if (auto const pole =
+                    match_poles(one.poles, expectation, widest_formant(options.kind)).formants[k])
+                centres.push_back(in_hertz(pole->centre));
+        if (!f || centres.empty()) continue;
+        double const moved = median(std::move(centres)) - in_hertz(f->centre);
+        double const open = std::min(of_zeros * std::abs(moved), most_of_zeros * in_hertz(f->centre));
+        f->sd = hertz(std::hypot(in_hertz(f->sd), open));
+    }
 }
 
 } // namespace
@@ -115,9 +133,12 @@ FormantReading read_looks(Looks const& looks, Expectation const& expectation, Fo
         reading.formants[k] = combine(votes, options);
         if (k < 2) reading.settings = static_cast<int>(votes.size());
     }
+    widen_by_zeros(reading, looks, expectation, options);
     // One pole where two are due close together may be both: then neither is known.
     auto const& due = expectation.formants;
     if (!reading.formants[1] && due[1].centre < 2.5 * due[0].centre) reading.formants[0].reset();
+    reading.whiteness = looks.whiteness;
+    reading.noise_in_front = looks.in_front;
     reading.frames = looks.frames;
     reading.fo = options.fo;
     return reading;

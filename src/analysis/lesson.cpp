@@ -159,10 +159,26 @@ void add_width(std::vector<LessonPoint>& points, std::vector<Moved> const& all) 
                           ""});
 }
 
+/// Most whispers lack what a tract shut behind their noise takes up.
+bool add_place_of_noise(std::vector<LessonPoint>& points, Measurements const& m) {
+    int whispers = 0, in_front = 0;
+    for (auto const& t : m.takes)
+        if (t.usable() && t.excitation.kind == ProbeKind::whisper)
+            ++whispers, in_front += t.measured.noise_in_front;
+    if (whispers < static_cast<int>(fewest_vowels) || 2 * in_front <= whispers) return false;
+    points.push_back({Kind::noise_in_front, static_cast<double>(in_front) / whispers, 0,
+                      worded("the noise of {0} of {1} whispers is made too far in front, at tongue, teeth or "
+                             "lips",
+                             in_front, whispers),
+                      worded("make the noise low in the throat, with the mouth open as for the vowel")});
+    return true;
+}
+
 void add_noise(std::vector<LessonPoint>& points, Measurements const& m) {
+    if (add_place_of_noise(points, m)) return;
     std::vector<Value> all;
     for (auto const& t : m.takes)
-        if (t.usable() && t.quality.source_balance)
+        if (t.usable() && t.quality.source_balance && !t.measured.noise_in_front)
             all.push_back({t.quality.source_balance->value - ordinary_balance.mean, ordinary_balance.sd});
     if (all.size() < fewest_vowels) return;
     auto const mean = mean_of(all);
@@ -198,9 +214,9 @@ void add_repeats(std::vector<LessonPoint>& points, Measurements const& m) {
 } // namespace
 
 std::string_view to_string(LessonPoint::Kind kind) {
-    static constexpr std::array names{"all higher",   "all lower",   "tongue back", "dull noise",
-                                      "thin noise",   "wider apart", "nearer",      "repeats",
-                                      "as last time", "no reference"};
+    static constexpr std::array names{"all higher", "all lower",      "tongue back", "dull noise",
+                                      "thin noise", "noise in front", "wider apart", "nearer",
+                                      "repeats",    "as last time",   "no reference"};
     return names.at(static_cast<std::size_t>(kind));
 }
 

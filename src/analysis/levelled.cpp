@@ -8,7 +8,8 @@
 namespace vowelway::analysis {
 namespace {
 
-constexpr double least_of_creak = 0.105, least_of_whisper = 0.075;
+constexpr double least_of_creak = 0.115, least_of_whisper = 0.075, of_even_breath = 0.12;
+constexpr double gaussian = 2.90;        // peakedness of noise is 3, of uneven breath more
 constexpr double frame = 0.05;           // s: holds a pulse of a creak, or the peaks of a whisper
 constexpr std::size_t fewest_frames = 5; // of a take
 
@@ -34,12 +35,27 @@ std::optional<double> scatter_of_peaks(std::vector<HeardTake> const& takes) {
     return count > 0 ? std::optional(sum / count) : std::nullopt;
 }
 
+/// Fourth moment over the square of the second, the mean over the takes.
+double peakedness(std::vector<HeardTake> const& takes) {
+    double sum = 0;
+    for (auto const& t : takes) {
+        double second = 0, fourth = 0;
+        for (float const x : t.samples) {
+            double const square = static_cast<double>(x) * static_cast<double>(x);
+            second += square, fourth += square * square;
+        }
+        sum += fourth * static_cast<double>(t.samples.size()) / std::max(second * second, 1e-30);
+    }
+    return takes.empty() ? 0 : sum / static_cast<double>(takes.size());
+}
+
 } // namespace
 
 bool is_levelled(std::vector<HeardTake> const& takes, ProbeKind kind) {
     auto const scatter = scatter_of_peaks(takes);
     if (!scatter || is_voiced(kind)) return false;
-    return *scatter < (kind == ProbeKind::creak ? least_of_creak : least_of_whisper);
+    if (kind == ProbeKind::creak) return *scatter < least_of_creak;
+    return *scatter < least_of_whisper || (*scatter < of_even_breath && peakedness(takes) < gaussian);
 }
 
 } // namespace vowelway::analysis

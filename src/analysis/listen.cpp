@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/analysis/listen.hpp"
 
+#include "analysis/unrest.hpp"
 #include "core/ranges.hpp"
 
 #include <algorithm>
@@ -145,8 +146,8 @@ std::vector<bool> pauses_of(std::vector<double> const& levels, double threshold)
 }
 
 /// Adds the even pauses of a page to the noise. `length`: samples of a step.
-void add_noise(std::optional<PowerSpectrum>& noise, std::span<float const> page, Frequency rate,
-               std::vector<double> const& levels, double threshold, std::size_t length) {
+void add_noise(Heard& heard, std::span<float const> page, Frequency rate, std::vector<double> const& levels,
+               double threshold, std::size_t length) {
     auto const pause = pauses_of(levels, threshold);
     for (std::size_t i = 0; i < levels.size();) {
         auto end = i;
@@ -156,8 +157,10 @@ void add_noise(std::optional<PowerSpectrum>& noise, std::span<float const> page,
         if (even && static_cast<double>(end - i) * step >= 0.1) {
             auto const piece = page.subspan(i * length, std::min(end - i, std::size_t{500}) * length);
             std::vector<PowerSpectrum> both{average_spectrum(piece, rate)};
-            if (noise) both.push_back(*noise);
-            noise = pooled(both);
+            if (heard.noise) both.push_back(*heard.noise);
+            heard.noise = pooled(both);
+            double& least = heard.pause_unrest; // a breath in one pause does not count
+            if (double const u = unrest(piece, rate); u > 0) least = least > 0 ? std::min(least, u) : u;
         }
         i = std::max(end, i + 1);
     }
@@ -229,7 +232,7 @@ void Listener::turn_page(bool last) {
         }
     }
 
-    if (!all_of_it) add_noise(heard_.noise, page_, rate_, levels, threshold, length);
+    if (!all_of_it) add_noise(heard_, page_, rate_, levels, threshold, length);
     page_.erase(page_.begin(), page_.begin() + static_cast<std::ptrdiff_t>(page_end));
     page_start_ += page_end;
 }

@@ -22,8 +22,11 @@ struct Look {
 
 struct Looks {
     std::vector<Look> each;
+    std::vector<Look> as_it_is; ///< where `each` has zeros taken out (whisper): some without
     int frames = 0;
     double noise_samples = 0; ///< seconds of noise: independent samples are this times twice the ceiling
+    double whiteness = 1;     ///< Whitening::whiteness (whisper)
+    bool in_front = false;    ///< FormantReading::noise_in_front
 };
 
 Looks look(std::span<float const> steady, Frequency rate, std::vector<LookSetting> const& settings,

@@ -27,7 +27,8 @@ struct Processing {
     ProbeKind kind = ProbeKind::whisper;
     std::optional<Reflection> reflection;
     std::optional<LowCut> low_cut;
-    bool levelled = false; ///< a limiter or fast gain control: the peaks all end at one height
+    bool suppressed = false; ///< noise suppression: the pauses are restless
+    bool levelled = false;   ///< a limiter or fast gain control: the peaks all end at one height
     bool changes_spectrum() const { return reflection || low_cut; }
 };
 

@@ -122,6 +122,8 @@ std::string_view to_string(Finding::Kind kind) {
         return "close whisper";
     case Finding::Kind::scattered:
         return "scattered";
+    case Finding::Kind::noise_in_front:
+        return "noise in front";
     }
     return "";
 }
@@ -178,6 +180,9 @@ ProbeQuality judge(ProbeEvidence const& e) {
     if (q.height[1] && *q.height[1] < clearly_back && (q.balance.value > 20 || !e.reading.formants[2]))
         tell(K::tongue_back, worded("the second resonance lies low and the high band is weak"),
              worded("bring the tongue forward: it seems drawn back"));
+    if (e.reading.noise_in_front)
+        tell(K::noise_in_front, worded("the noise is made in the mouth"),
+             worded("make it low in the throat, with the mouth open as for the vowel"));
     if (e.excitation.kind == ProbeKind::whisper && is_close(e.vowel))
         tell(K::close_whisper, worded("the low resonance of a whispered close vowel is unreliable"),
              worded("creak on this vowel"));

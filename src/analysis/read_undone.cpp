@@ -13,15 +13,31 @@ namespace {
 
 constexpr double most_lost = 0.06; // of the power around F1 is left at least: 12 dB
 
-/// Deviations in proportion for F1 and the others, tuned on bench/measure_phones.cpp: of any microphone and
-/// small file, of a levelled sound, and of what undoing a low cut moves.
+/// A deviation in proportion, of F1 and of the others.
+struct Share {
+    double first, others;
+};
+
+/// Tuned on bench/measure_phones.cpp: of any microphone and small file, and of what the source leaves open
+/// (a windpipe behind a creak; a limiter, which cannot be told from an even voice); more for a levelled sound
+/// and one whose noise was suppressed.
 struct Shares {
-    double first, others, first_levelled, others_levelled, of_low_cut;
+    Share any, levelled, suppressed;
 };
 constexpr Shares shares_of(ProbeKind kind) {
-    if (kind == ProbeKind::whisper) return {0.012, 0.010, 0.012, 0.006, 1};
-    if (kind == ProbeKind::creak) return {0.018, 0.009, 0.05, 0.025, 1};
-    return {0.016, 0.009, 0, 0, 1};
+    if (kind == ProbeKind::whisper) return {{0.014, 0.012}, {0.05, 0.028}, {0.035, 0.018}};
+    if (kind == ProbeKind::creak) return {{0.033, 0.014}, {0.06, 0.04}, {0.02, 0.015}};
+    return {{0.024, 0.018}, {0, 0}, {0.015, 0.012}};
+}
+
+/// A whisper that poles alone describe is this white after prediction (cascades of resonators: 0.97 to 0.99);
+/// what is `misfit` less is not understood at all. Then a wide pole may lie anywhere in its width.
+constexpr double understood = 0.972, misfit = 0.02, of_width = 0.05, of_misfit = 0.15;
+
+double of_what_is_not_understood(Formant const& f, double whiteness) {
+    double const missing = std::max(0.0, understood - whiteness);
+    return std::hypot(of_width * std::min(missing / misfit, 1.0) * in_hertz(f.bandwidth),
+                      of_misfit * missing * in_hertz(f.centre));
 }
 
 template <class... Values> std::string text(char const* form, Values... values) {
@@ -37,13 +53,16 @@ void widen(FormantReading& reading, FormantReading const& raw, Processing const&
     for (std::size_t k = 0; k < reading.formants.size(); ++k) {
         auto& f = reading.formants[k];
         if (!f) continue;
-        double share = k == 0 ? shares.first : shares.others;
-        if (p.levelled) share = std::hypot(share, k == 0 ? shares.first_levelled : shares.others_levelled);
-        double more = share * in_hertz(f->centre);
+        auto const of = [&](Share const& s) { return k == 0 ? s.first : s.others; };
+        double more = std::hypot(of(shares.any), p.levelled ? of(shares.levelled) : 0,
+                                 p.suppressed ? of(shares.suppressed) : 0) *
+                      in_hertz(f->centre);
+        if (p.kind == ProbeKind::whisper)
+            more = std::hypot(more, of_what_is_not_understood(*f, reading.whiteness));
         if (auto const& r = raw.formants[k]; r && p.changes_spectrum()) {
             double const moved = in_hertz(f->centre - r->centre);
-            double const open = std::hypot(p.reflection ? p.reflection->gain_sd / p.reflection->gain : 0,
-                                           p.low_cut ? shares.of_low_cut : 0);
+            double const open =
+                std::hypot(p.reflection ? p.reflection->gain_sd / p.reflection->gain : 0, p.low_cut ? 1 : 0);
             more = std::hypot(more, std::min(open, 1.0) * moved);
         }
         f->sd = hertz(std::hypot(in_hertz(f->sd), more));
@@ -67,6 +86,7 @@ ReadUndone read_undone(std::span<float const> steady, Frequency rate, Expectatio
         out.looks = look_usually(samples, rate, expectation, now);
         out.reading = read_looks(out.looks, expectation, now);
     }
+    if (p.levelled || p.suppressed) out.reading.noise_in_front = false; // both fill and empty a spectrum
     widen(out.reading, raw, p);
     return out;
 }
@@ -86,6 +106,8 @@ std::string_view to_string(ProcessingFound::Kind kind) {
         return "reflection";
     case ProcessingFound::Kind::low_cut:
         return "low cut";
+    case ProcessingFound::Kind::suppressed:
+        return "suppressed";
     case ProcessingFound::Kind::levelled:
         return "levelled";
     }
@@ -108,6 +130,11 @@ std::vector<ProcessingFound> told(Processing const& p) {
                        worded("the phone cuts what lies below {0}; this was made good as far as can be",
                               text("%.0f Hz", in_hertz(p.low_cut->corner))),
                        worded("switch off voice enhancement, or use another program to record")});
+    if (p.suppressed)
+        all.push_back(
+            {Kind::suppressed,
+             worded("the pauses are not even, as where noise is suppressed; the deviations are wider for it"),
+             worded("switch off noise suppression and voice enhancement")});
     if (p.levelled)
         all.push_back({Kind::levelled,
                        worded("its peaks are all alike, as where a phone evens out the level; the deviations "

@@ -9,6 +9,8 @@
 namespace vowelway::analysis {
 namespace {
 
+constexpr double restless = 0.85; // Heard::pause_unrest from which on noise suppression is thought of: ours
+
 Frequency band_of_recording(Recording const& r) { return std::min(r.band, 0.5 * measuring_rate); }
 
 template <class Each> void takes_of(std::vector<Take>& takes, std::size_t recording, Each const& each) {
@@ -54,6 +56,7 @@ std::vector<Processing> settle_processing(Measurements& m, std::vector<Recording
         auto const& noise = recordings[r].heard.noise;
         all.push_back(processing_of(these, noise ? &*noise : nullptr, kind, band_of_recording(recordings[r]),
                                     reflections[r]));
+        all.back().suppressed = recordings[r].heard.pause_unrest > restless;
         m.processing.push_back(told(all.back()));
         for (auto const& p : m.processing.back())
             m.remarks.push_back({Remark::Kind::caution, recordings[r].name + ": " + p.says + "; " + p.tries});

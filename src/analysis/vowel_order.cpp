@@ -130,10 +130,12 @@ void refuse(Measurements& m, OrderFound const& found) {
 } // namespace
 
 VowelFit fit_of(Looks const& looks, Expectation const& expectation, ProbeKind kind) {
+    // With zeros taken out nearly any order can be made to fit: it is asked of the sound as it is.
+    auto const& plain = looks.as_it_is.empty() ? looks.each : looks.as_it_is;
     VowelFit fit;
     std::vector<double> costs;
     std::array<std::vector<double>, 2> away;
-    for (auto const& look : looks.each) {
+    for (auto const& look : plain) {
         auto const match = match_poles(look.poles, expectation, widest_formant(kind));
         double cost = match.cost;
         for (std::size_t k = 0; k < 2; ++k)
@@ -148,7 +150,7 @@ VowelFit fit_of(Looks const& looks, Expectation const& expectation, ProbeKind ki
     fit.cost = costs.empty() ? 0 : upper_median(std::move(costs));
     for (std::size_t k = 0; k < 2; ++k) {
         fit.spread[k] = expectation.formants[k].spread;
-        if (2 * away[k].size() > looks.each.size()) fit.away[k] = upper_median(std::move(away[k]));
+        if (2 * away[k].size() > plain.size()) fit.away[k] = upper_median(std::move(away[k]));
     }
     return fit;
 }

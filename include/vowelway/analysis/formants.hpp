@@ -57,7 +57,9 @@ struct FormantReading {
     std::array<std::optional<Formant>, 3> formants; ///< F1..F3; nothing where no pole stood out
     int settings = 0;                               ///< looks that contributed to F1 and F2
     int frames = 0;                                 ///< of spectrum_frame, half overlapping
-    std::optional<Frequency> fo;                    ///< pitch or pulse rate used (all but whisper)
+    double whiteness = 1;                           ///< of what prediction leaves of a whisper, 0..1
+    bool noise_in_front = false; ///< a whisper lacks what a tract shut behind its noise takes up
+    std::optional<Frequency> fo; ///< pitch or pulse rate used (all but whisper)
 };
 
 struct FormantOptions {

@@ -16,11 +16,13 @@ namespace vowelway::analysis {
 struct Heard {
     std::vector<Sound> stretches;       ///< each one unbroken sound, with its time in the recording
     std::optional<PowerSpectrum> noise; ///< of the pauses; nothing when there are less than 0.1 s of them
-    std::optional<Room> room;           ///< from how the sounds die away; nothing when that cannot be told
-    Decibels floor;                     ///< level of the pauses, or of the softest tenth where there are none
-    Decibels loudest{-120};             ///< level exceeded for half a second within a page
-    Duration length;                    ///< of the whole recording
-    bool stands_out = false;            ///< something rises at least `least_contrast` above a background
+    double pause_unrest = 0;  ///< of the most even pause (analysis/unrest.hpp): 0.4 to 0.7 for a room, more
+                              ///< where the noise is suppressed; 0 where that cannot be told
+    std::optional<Room> room; ///< from how the sounds die away; nothing when that cannot be told
+    Decibels floor;           ///< level of the pauses, or of the softest tenth where there are none
+    Decibels loudest{-120};   ///< level exceeded for half a second within a page
+    Duration length;          ///< of the whole recording
+    bool stands_out = false;  ///< something rises at least `least_contrast` above a background
 };
 
 inline constexpr Decibels least_contrast{6};

@@ -12,6 +12,8 @@ struct ProcessingFound {
     enum class Kind {
         reflection, ///< the sound came a second time, from a desk or a wall nearby; undone
         low_cut,    ///< the low frequencies were cut; undone as far as 20 dB
+        suppressed, ///< the pauses are not even: noise suppression was at work; the deviations are wider for
+                    ///< it
         levelled    ///< the peaks are all alike, as after a limiter or a fast gain control (or of a very even
                     ///< creak): the deviations are wider for it
     };

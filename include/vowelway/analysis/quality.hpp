@@ -29,7 +29,8 @@ struct Finding {
         all_high,      ///< all resonances above the reference: raised larynx, spread lips, shortened tract
         tongue_back,   ///< fR2 low, and the noise dull or the high band weak
         close_whisper, ///< fR1 of a whispered close vowel
-        scattered      ///< repeats disagree
+        scattered,     ///< repeats disagree
+        noise_in_front ///< the noise of a whisper is made in the mouth, not in the throat
     };
     Kind kind;
     std::string says; ///< with its number

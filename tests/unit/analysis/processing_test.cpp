@@ -2,6 +2,7 @@
 // What phone and desk do to takes whose formants are known (cascades of resonators; men of Peterson & Barney
 // 1952): recognised, and the truth still in the interval. The filters are written here: the reflection by the
 // definition, the high-pass after the bilinear transform of Butterworth's (any book on digital filters).
+#include "analysis/unrest.hpp"
 #include "support/takes.hpp"
 
 #include <doctest/doctest.h>
@@ -137,6 +138,31 @@ TEST_CASE("a creak that a gain control has evened out is wide enough to be true"
         CHECK(says(t, Kind::levelled));
         CHECK(held(t) >= 4);
     }
+}
+
+TEST_CASE("a whisper that a fast gain control has evened out is known by its samples, and wide enough") {
+    for (unsigned seed : {7U, 8U}) {
+        auto const t = trial(ProbeKind::whisper, 0, seed, fast_gain);
+        CHECK(says(t, Kind::levelled));
+        CHECK(held(t) >= 4);
+        for (auto const& take : t.measured.takes) CHECK(!take.measured.noise_in_front);
+    }
+}
+
+TEST_CASE("even noise is restless by Euler's constant, noise that is let through by turns by far more") {
+    std::mt19937 random(3);
+    auto const noise = takes::make::white(16000, random);
+    std::vector<float> even(noise.begin(), noise.end()), by_turns(even.size(), 0.0F);
+    CHECK(unrest(even, hertz(16000)) == doctest::Approx(0.577).epsilon(0.15));
+    std::bernoulli_distribution open(0.2);
+    for (int tone = 0; tone < 120; ++tone) // each alone, let through for 60 ms or not
+        for (std::size_t from = 0; from < even.size(); from += 960) {
+            double const loud = open(random) ? 1 : 0.05;
+            for (std::size_t n = from; n < std::min(from + 960, even.size()); ++n)
+                by_turns[n] += static_cast<float>(loud * std::sin(2 * takes::make::pi * (255 + 31.25 * tone) *
+                                                                  static_cast<double>(n) / 16000));
+        }
+    CHECK(unrest(by_turns, hertz(16000)) > 0.85);
 }
 
 TEST_CASE("what is found is told, with what to do") {
