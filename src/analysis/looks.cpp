@@ -93,7 +93,7 @@ Looks look_at_noise(std::span<float const> steady, Frequency rate, std::vector<L
     looks.in_front = !ways[0].zeros.empty() && ways[0].gain > gain_in_front;
     for (std::size_t w = 0; w < ways.size(); ++w)
         look_through(ways[w], whole, blocks, rate, every_nth(settings, ways.size(), w), looks.each);
-    if (!ways[0].zeros.empty() || ways[0].integrations > 1)
+    if (!ways[0].zeros.empty() || ways[0].integrations != ways[0].plain)
         look_through({ways[0].plain, {}}, whole, {}, rate, every_nth(settings, looks_as_it_is, 0),
                      looks.as_it_is);
     return looks;

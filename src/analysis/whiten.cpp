@@ -13,6 +13,9 @@ constexpr double leak = 0.97;            // of an integration
 constexpr double well_described = 0.955; // whiteness from which on no zeros are looked for
 constexpr double worth_it = 1.01;        // gain of whiteness for which a pair of zeros is believed
 constexpr double nearly = 0.3;           // of what the best way leaves: others this near are as good
+/// Gain of whiteness below which the sound stays as it is. Whispers of model tracts from the glottis gain up
+/// to 1.022 by chance: there a second integration or a zero put F1 of a close /i/ anywhere.
+constexpr double clearly_whiter = 1.025;
 constexpr std::size_t most_pairs = 2, most_ways = 2;
 constexpr Frequency lowest_zero = hertz(400);
 constexpr Frequency lowest_heard =
@@ -118,16 +121,19 @@ std::vector<Whitening> find_whitenings(PowerSpectrum const& spectrum, Frequency 
         w.whiteness = whiteness(each.back(), ceiling, order);
         most = std::max(most, w.whiteness);
     }
-    auto const plain = all[1].whiteness > all[0].whiteness ? all[1] : all[0]; // the lips' zero at most
+    auto plain = all[1].whiteness > all[0].whiteness ? all[1] : all[0]; // the lips' zero at most
+    plain.plain = plain.integrations;
     if (plain.whiteness > well_described) return {plain};
     if (most < well_described)
         for (std::size_t i = 0; i < all.size(); ++i)
             all[i] = with_zeros(each[i], rate, ceiling, order, all[i]);
     std::stable_sort(all.begin(), all.end(),
                      [](Whitening const& a, Whitening const& b) { return score(a) > score(b); });
-    double const least = score(all[0]) - nearly * std::max(0.0, 1 - all[0].whiteness);
-    while (score(all.back()) < least || all.size() > most_ways) all.pop_back();
     for (auto& w : all) w.gain = w.whiteness / plain.whiteness, w.plain = plain.integrations;
+    if (all[0].gain < clearly_whiter) return {plain};
+    double const least = score(all[0]) - nearly * std::max(0.0, 1 - all[0].whiteness);
+    while (score(all.back()) < least || all.back().gain < clearly_whiter || all.size() > most_ways)
+        all.pop_back();
     return all;
 }
 
