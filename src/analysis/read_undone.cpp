@@ -31,12 +31,12 @@ constexpr Shares shares_of(ProbeKind kind) {
 }
 
 /// A whisper that poles alone describe is this white after prediction (cascades of resonators: 0.97 to 0.99);
-/// what is `misfit` less is not understood at all. Then a wide pole may lie anywhere in its width.
-constexpr double understood = 0.972, misfit = 0.02, of_width = 0.05, of_misfit = 0.15;
+/// what is `one_misfit` less is not understood at all. Then a wide pole may lie anywhere in its width.
+constexpr double understood = 0.972, one_misfit = 0.02, of_width = 0.05, of_misfit = 0.15;
 
 double of_what_is_not_understood(Formant const& f, double whiteness) {
     double const missing = std::max(0.0, understood - whiteness);
-    return std::hypot(of_width * std::min(missing / misfit, 1.0) * in_hertz(f.bandwidth),
+    return std::hypot(of_width * std::min(missing / one_misfit, 1.0) * in_hertz(f.bandwidth),
                       of_misfit * missing * in_hertz(f.centre));
 }
 

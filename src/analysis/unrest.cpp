@@ -10,18 +10,18 @@
 namespace vowelway::analysis {
 namespace {
 
-constexpr Frequency lowest = hertz(250), highest = hertz(4000);
-constexpr std::size_t fewest_frames = 6, most_frames = 24;
+constexpr Frequency unrest_from = hertz(250), unrest_to = hertz(4000);
+constexpr std::size_t fewest_of_noise = 6, most_of_noise = 24;
 
 } // namespace
 
 double unrest(std::span<float const> samples, Frequency rate) {
     Frames frames(samples, rate);
-    auto const count = std::min(frames.count(), most_frames);
-    if (count < fewest_frames) return 0;
+    auto const count = std::min(frames.count(), most_of_noise);
+    if (count < fewest_of_noise) return 0;
     auto spectrum = frames.empty();
-    auto const from = static_cast<std::size_t>(lowest / spectrum.bin),
-               to = std::min(static_cast<std::size_t>(highest / spectrum.bin), spectrum.power.size());
+    auto const from = static_cast<std::size_t>(unrest_from / spectrum.bin),
+               to = std::min(static_cast<std::size_t>(unrest_to / spectrum.bin), spectrum.power.size());
     std::vector<double> sums(to, 0.0), logs(to, 0.0);
     for (std::size_t f = 0; f < count; ++f) {
         std::fill(spectrum.power.begin(), spectrum.power.end(), 0.0);

@@ -8,7 +8,7 @@
 namespace vowelway::analysis {
 namespace {
 
-constexpr double pi = std::numbers::pi;
+constexpr double half_turn = std::numbers::pi;
 constexpr double leak = 0.97;            // of an integration
 constexpr double well_described = 0.955; // whiteness from which on no zeros are looked for
 constexpr double worth_it = 1.01;        // gain of whiteness for which a pair of zeros is believed
@@ -32,14 +32,14 @@ std::size_t last_bin(PowerSpectrum const& s, Frequency ceiling) {
 double distance_to(double radius, double angle) { return 1 - 2 * radius * std::cos(angle) + radius * radius; }
 
 void integrate(PowerSpectrum& s, Frequency rate) {
-    double const step = 2 * pi * (s.bin / rate);
+    double const step = 2 * half_turn * (s.bin / rate);
     for (std::size_t k = 0; k < s.power.size(); ++k)
         s.power[k] /= distance_to(leak, step * static_cast<double>(k));
 }
 
 void undo(PowerSpectrum& s, Frequency rate, ZeroPair const& z, std::size_t last) {
-    double const step = 2 * pi * (s.bin / rate), at = 2 * pi * (z.centre / rate),
-                 radius = std::exp(-pi * (z.bandwidth / rate));
+    double const step = 2 * half_turn * (s.bin / rate), at = 2 * half_turn * (z.centre / rate),
+                 radius = std::exp(-half_turn * (z.bandwidth / rate));
     for (std::size_t k = 0; k <= last; ++k) {
         double const w = step * static_cast<double>(k);
         s.power[k] /= distance_to(radius, w - at) * distance_to(radius, w + at);
@@ -96,7 +96,7 @@ double whiteness(PowerSpectrum const& spectrum, Frequency ceiling, int order) {
         for (std::size_t j = 0; j + i < found.a.size(); ++j) of_filter[i] += found.a[j] * found.a[i + j];
     double sum = 0, logs = 0; // not found.error: rounding spoils it where the spectrum spans too much
     for (std::size_t k = 1; k < last; ++k) {
-        double const step = std::cos(pi * static_cast<double>(k) / static_cast<double>(last));
+        double const step = std::cos(half_turn * static_cast<double>(k) / static_cast<double>(last));
         double power = of_filter[0], before = 1, now = step; // cos(m x) by the three-term recursion
         for (std::size_t m = 1; m < of_filter.size(); ++m) {
             power += 2 * of_filter[m] * now;
