@@ -2,7 +2,7 @@
 $ vowelway measure data/measuring/creak_e_a_o.ogg data/measuring/whisper_e_a_o.m4a --vowels "e a o" --voice tenor --into me.yaml --date 2026-11-01
 the noise of the whisper is dull, 7 ± 3 dB short of height: it is made too far back; try: let the
     tongue lie forward and the breath flow more lightly
-vowel  probe    takes   F1    F2    F3       fR1             fR2              fR3
+vowel  probe    takes   F1    F2    F3       fR1              fR2              fR3
 ...
 F: peaks in the sound, Hz. fR: resonances of the tract, the probe's shift subtracted, Hz ± one SD.
 ...
