@@ -50,9 +50,13 @@ void draw(Page const& page, cairo_t* cr, PangoText const& text, Theme const& the
     if (!printed)
         canvas.fill(Box{0, 0, page.size.width, page.size.height},
                     Ink::paper); // a PDF's paper is white by itself
+    // The library forgets all before a fill of the whole page, tags too. One over all pages would be better;
+    // it ends a tag with its page.
+    if (tagged) cairo_tag_begin(cr, "Document", nullptr);
     page.drawing.replay(canvas);
     canvas.flush();
     canvas.end_tag();
+    if (tagged) cairo_tag_end(cr, "Document");
     cairo_restore(cr);
     if (!tagged) check(cairo_status(cr)); // a tag refused shows when the page ends
 }
@@ -162,10 +166,7 @@ std::optional<std::string> written_pdf(std::span<Page const> pages, PangoText co
         Context const cr(cairo_create(pdf));
         for (auto const& page : pages) {
             cairo_pdf_surface_set_size(pdf, page.size.width * theme.size, page.size.height * theme.size);
-            // One over all pages would be better; the library ends a tag with its page.
-            if (tagged) cairo_tag_begin(cr.get(), "Document", nullptr);
             draw(page, cr.get(), text, theme, theme.size, tagged);
-            if (tagged) cairo_tag_end(cr.get(), "Document");
             cairo_show_page(cr.get());
         }
         if (cairo_status(cr.get()) == CAIRO_STATUS_TAG_ERROR) return std::nullopt;

@@ -55,6 +55,21 @@ TEST_CASE("a PDF can be searched for its words, vowels and pitches") {
     CHECK(pdf.bytes.size() < 300'000);
 }
 
+// ISO 32000-1, 14.7: a tagged file names its tree of structure in its catalog.
+TEST_CASE("a PDF is tagged on every paper, in colour, grey and on dark paper") {
+    Theme dark;
+    std::swap(dark[Ink::text], dark[Ink::paper]);
+    for (auto const paper : {chart::Paper::a4, chart::Paper::letter, chart::Paper::tablet})
+        for (auto const& options :
+             {chart::ChartOptions{.paper = paper}, chart::ChartOptions{.paper = paper, .grey = true},
+              chart::ChartOptions{.paper = paper, .theme = dark}}) {
+            CAPTURE(to_string(paper));
+            CAPTURE(options.grey);
+            auto const pdf = chart::draw(sample::range_plan(), options, chart::Form::pdf).at(0);
+            CHECK(pdf.bytes.find("/StructTreeRoot") != std::string::npos);
+        }
+}
+
 TEST_CASE("an SVG has title and description; pages are numbered") {
     auto const pages = chart::draw(sample::song_plan(), {}, chart::Form::svg);
     REQUIRE(pages.size() > 1);
