@@ -100,6 +100,34 @@ std::string lyric_element(std::string const& number, std::string const& ipa, std
            escaped_for_xml(ipa) + "</text></lyric>";
 }
 
+std::size_t letters_in(std::string_view text) {
+    std::size_t n = 0;
+    while (utf8::eat(text)) ++n;
+    return n;
+}
+
+/// Words too long for a bar of a dense line, in lines at their commas: an engraver lets words run on over
+/// the next marks and the page's edge, and puts what begins at one note one above the other.
+std::vector<std::string> in_lines(std::string_view words) {
+    constexpr std::size_t longest = 22; // letters; our judgement
+    std::vector<std::string> lines{""};
+    while (!words.empty()) {
+        auto const end = std::min(words.find(", "), words.size());
+        auto const part = words.substr(0, end);
+        words.remove_prefix(std::min(end + 2, words.size()));
+        auto& line = lines.back();
+        if (line.empty())
+            line = part;
+        else if (letters_in(line) + 2 + letters_in(part) <= longest)
+            (line += ", ") += part;
+        else {
+            line += ',';
+            lines.emplace_back(part);
+        }
+    }
+    return lines;
+}
+
 std::string direction_element(std::string const& id, std::string const& words, pugi::xml_node note,
                               bool several_staves) {
     std::string out = "<direction placement=\"above\" id=\"" + escaped_for_xml(id) +
@@ -134,9 +162,15 @@ std::string marked(XmlSource const& source, ScoreOptions const& options, ScoreMa
         auto const& mark = marks.notes[i];
         auto const note = reading.notes.at(mark.note);
         int const pass = reading.passes.at(mark.note);
-        if (auto const words = words_to_add(mark, pass, said[tag_of(note)]); !words.empty())
-            insertions.before(tag_of(note), direction_element(mark_id(line, std::to_string(mark.note + 1)),
-                                                              words, note, reading.staves > 1));
+        if (auto const words = words_to_add(mark, pass, said[tag_of(note)]); !words.empty()) {
+            auto const lines = in_lines(words);
+            // The last line first: an engraver puts the first one next to the staff.
+            for (std::size_t l = lines.size(); l > 0; --l) {
+                auto const rest = std::to_string(mark.note + 1) + (l > 1 ? "." + std::to_string(l) : "");
+                insertions.before(tag_of(note), direction_element(mark_id(line, rest), lines[l - 1], note,
+                                                                  reading.staves > 1));
+            }
+        }
         if (mark.ipa.empty()) continue;
         if (number == 0) number = fresh_number(source, note);
         // Lyrics stand after all else in a note, but before <play> and <listen>.

@@ -76,7 +76,7 @@ ScoreMarks some_marks(Passage const& passage, std::string const& ipa = "ɑ̝ː")
 std::string stripped(std::string const& text) {
     static std::regex const ours(
         R"((<lyric [^>]*name="vowelway"[^>]*><syllabic>[a-z]*</syllabic><text>[^<]*</text></lyric>|)"
-        R"(<direction [^>]*id="vowelway-([A-Za-z0-9_.]+-)?[0-9]+"[^>]*><direction-type><words[^>]*>[^<]*</words></direction-type>)"
+        R"(<direction [^>]*id="vowelway-([A-Za-z0-9_.]+-)?[0-9.]+"[^>]*><direction-type><words[^>]*>[^<]*</words></direction-type>)"
         R"((<voice>[^<]*</voice>)?(<staff>[^<]*</staff>)?</direction>|)"
         R"(<credit [^>]*id="vowelway-[A-Za-z0-9_.-]+"[^>]*><credit-type>[a-z]+</credit-type><credit-words[^>]*>[^<]*</credit-words></credit>)\s*)",
         std::regex::optimize);
@@ -193,6 +193,15 @@ TEST_CASE("the marks hang on the note that is sung, in the order the schema want
         R"(<direction placement="above" id="vowelway-2"><direction-type><words[^>]*>jaw a little</words></direction-type></direction>\s*<note>)"
         R"([\s\S]*?<step>A</step>[\s\S]*?<lyric number="2" name="vowelway"><syllabic>single</syllabic><text>ɛ</text></lyric>\s*</note>)");
     CHECK(std::regex_search(text, wanted));
+    // Long words stand in two lines, the lower one first, so that they do not run over the next mark.
+    marks.notes = {{1, "ɛ", "tongue much lower, jaw open, above your range"}};
+    write_marked_score(file, {}, marks, folder.path / "long.xml");
+    std::regex const in_two(
+        R"(id="vowelway-2\.3">.*>above your range<[\s\S]*id="vowelway-2\.2">.*>jaw open,<[\s\S]*)"
+        R"(id="vowelway-2">.*>tongue much lower,<)");
+    CHECK(std::regex_search(bytes_of(folder.path / "long.xml"), in_two));
+    CHECK(valid(folder.path / "long.xml"));
+    CHECK(stripped(bytes_of(folder.path / "long.xml")) == bytes_of(file));
     marks.notes.front().note = 999;
     CHECK_THROWS_AS(write_marked_score(file, {}, marks, folder.path / "marked.xml"), std::out_of_range);
 }
