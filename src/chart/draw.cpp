@@ -219,19 +219,6 @@ std::vector<Document> draw_svg(StudioPage const& page, ChartOptions const& optio
     return svg(page, options, measurer);
 }
 
-std::vector<Page> lay_out(SingerSheet const& sheet, ChartOptions const& options,
-                          TextMeasurer const& measurer) {
-    if (sheet.singer.vowels.empty())
-        throw InputError(worded("the profile of {0} has no vowels", sheet.singer.name),
-                         worded("add at least one vowel with fR1 and fR2"));
-    return alone(singer_sheet(sheet.singer, page_of(options), measurer));
-}
-
-std::vector<Document> draw_svg(SingerSheet const& sheet, ChartOptions const& options,
-                               TextMeasurer const& measurer) {
-    return svg(sheet, options, measurer);
-}
-
 std::vector<Page> lay_out(InstructionCard const& card, ChartOptions const& options,
                           TextMeasurer const& measurer) {
     return alone(instruction_card(card, page_of(options), measurer));

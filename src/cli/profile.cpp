@@ -48,7 +48,7 @@ void show(Settings const& settings) {
     if (picture.singer.average)
         picture.remarks.push_back({Remark::Kind::caution, std::string(reworded(average_voice_notice))});
     print_remarks(picture.remarks);
-    chart::SingerSheet const sheet{picture.singer};
+    chart::SingerSheet const sheet{picture.singer, picture.sources};
     settings.outputs.write({{Form::table, [&] { return singer_text(picture); }},
                             {Form::json, [&] { return singer_json(picture); }},
                             chart_writer(sheet, charts)});

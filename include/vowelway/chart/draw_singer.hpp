@@ -4,6 +4,7 @@
 #pragma once
 
 #include "vowelway/chart/draw.hpp"
+#include "vowelway/core/profile.hpp"
 #include "vowelway/core/singer.hpp"
 
 #include <vector>
@@ -12,6 +13,7 @@ namespace vowelway::chart {
 
 struct SingerSheet {
     Singer singer;
+    std::vector<Measurement> sources = {}; ///< by which probe a vowel is known, where that was kept
 };
 
 /// One page: fR1 and fR2 of each vowel as notes, and for each vowel its resonances, where it turns over,

@@ -38,6 +38,27 @@ TEST_CASE(
         }
 }
 
+TEST_CASE("a vowel known by another probe than the head of the sheet says has its own") {
+    chart::SingerSheet sheet{sample::song_plan().singer};
+    sheet.singer.provenance.method = Method::creak;
+    sheet.singer.provenance.date = "2026-03-02";
+    REQUIRE(sheet.singer.vowels.size() > 1);
+    for (auto& v : sheet.singer.vowels) {
+        v.origin.clear();
+        v.estimated = false;
+        sheet.sources.push_back({"2026-03-02", Method::creak, v.vowel, 1, v.r1, v.r2, {}, {}, {}, {}});
+    }
+    auto& other = sheet.sources.back();
+    other.date = "2026-02-01";
+    other.method = Method::whisper;
+    auto const pages = chart::lay_out(sheet, {}, sample::FixedMeasurer{});
+    for (auto const& fault : sample::faults(pages.at(0))) FAIL_CHECK(fault);
+    std::vector<std::string> told;
+    for (auto const& mark : pages.at(0).drawing.marks())
+        if (std::string(mark.text).find("known by") == 0) told.emplace_back(mark.text);
+    CHECK(told == std::vector<std::string>{"known by: whisper, 2026-02-01"});
+}
+
 TEST_CASE("a singer without vowels has no sheet") {
     CHECK_THROWS_AS(chart::lay_out(chart::SingerSheet{Singer{}}, {}, sample::FixedMeasurer{}), InputError);
 }
