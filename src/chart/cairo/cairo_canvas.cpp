@@ -181,7 +181,7 @@ std::optional<std::string> written_pdf(std::span<Page const> pages, PangoText co
 
 std::string as_pdf(std::span<Page const> pages, PangoText const& text, Theme const& theme,
                    Caption const& caption) {
-    // Cairo 1.16 refuses its own tags on some pages, without a reason to be found: those are written without.
+    // No page is known whose tags Cairo 1.16 still refuses; one would be written without.
     if (auto bytes = written_pdf(pages, text, theme, caption, true)) return *std::move(bytes);
     return written_pdf(pages, text, theme, caption, false).value();
 }
