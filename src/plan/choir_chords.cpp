@@ -46,11 +46,6 @@ std::vector<Partial> strong_partials(SharedWord const& word, std::vector<ChoirPa
     return out;
 }
 
-bool on_resonance(SharedPartial const& partial) {
-    return std::any_of(partial.of.begin(), partial.of.end(),
-                       [](SharedPartial::Of const& of) { return of.resonance > 0; });
-}
-
 /// Runs of partials of different sections, each within `same_partial` of the first.
 void find_together(std::vector<Partial> const& partials, Chord& out) {
     for (std::size_t i = 0; i < partials.size();) {
@@ -65,7 +60,7 @@ void find_together(std::vector<Partial> const& partials, Chord& out) {
     }
     std::stable_sort(out.together.begin(), out.together.end(),
                      [](SharedPartial const& a, SharedPartial const& b) {
-                         if (on_resonance(a) != on_resonance(b)) return on_resonance(a);
+                         if (a.on_resonance() != b.on_resonance()) return a.on_resonance();
                          return a.of.size() > b.of.size();
                      });
 }
@@ -81,6 +76,10 @@ void find_rubs(std::vector<Partial> const& partials, Chord& out) {
 }
 
 } // namespace
+
+bool SharedPartial::on_resonance() const {
+    return std::any_of(of.begin(), of.end(), [](Of const& one) { return one.resonance > 0; });
+}
 
 Chord chord_of(SharedWord const& word, std::size_t index, std::vector<ChoirPart> const& parts) {
     Chord out;

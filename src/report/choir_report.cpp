@@ -90,6 +90,24 @@ Json chord_json(plan::Choir const& choir, plan::Chord const& chord) {
     return out;
 }
 
+/// Of the words told, the chords: what to tune by.
+std::string chords_text(plan::Choir const& choir) {
+    std::string out;
+    bool tipped = false;
+    for (std::size_t i = 0; i < std::min(most_told, choir.rehearse.size()); ++i) {
+        auto const& word = choir.words[choir.rehearse[i]];
+        auto const chord = plan::chord_words_of(choir, word);
+        tipped = tipped || !chord.unsettled.empty();
+        std::string said;
+        for (auto const* one : {&chord.tune, &chord.rub, &chord.unsettled})
+            if (!one->empty()) said += " " + *one;
+        if (!said.empty()) out += plan::named_bars_of(choir, word) + ", " + word.syllable + ":" + said + "\n";
+    }
+    if (tipped)
+        out += worded("Easily tipped: a small change turns the vowel over; settle it before tuning.") + "\n";
+    return out;
+}
+
 std::string director_text(plan::Choir const& choir) {
     using enum Table::Align;
     auto out = worded("For the director") + "\n" + plan::summary_of(choir) + "\n";
@@ -107,6 +125,7 @@ std::string director_text(plan::Choir const& choir) {
                    number(word.apart.value, 1), word.why, plan::ask_of(choir, word)});
     }
     out += table.str();
+    out += chords_text(choir);
     if (choir.rehearse.size() > most_told)
         out += worded("and {0} more, in the JSON", choir.rehearse.size() - most_told) + "\n";
     return out +

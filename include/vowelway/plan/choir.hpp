@@ -68,6 +68,7 @@ struct SharedPartial {
     std::vector<Of> of;
     Frequency frequency; ///< of the lowest section's
     Cents spread;        ///< from the lowest to the highest; above `same_partial` they rub
+    bool on_resonance() const;
 };
 inline constexpr Cents same_partial{25}; ///< our choice: above a tempered third's 14, below a heard beat's
 

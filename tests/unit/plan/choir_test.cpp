@@ -2,6 +2,7 @@
 // Parts together. What must hold whatever the planner decides: arithmetic of partials, and that nothing is
 // heard below fo.
 #include "vowelway/plan/choir.hpp"
+#include "vowelway/plan/choir_words.hpp"
 
 #include <doctest/doctest.h>
 
@@ -167,4 +168,37 @@ TEST_CASE("partials of an octave and of a tempered fifth coincide, as arithmetic
         CHECK(partial.spread.value < 2.1);
     }
     for (auto const& rub : choir.chords[0].rubs) CHECK(rub.spread > same_partial);
+}
+
+TEST_CASE("the director is told a pitch that the music has, and who shares it") {
+    // The harmonic series: the bass's third partial on C3 is G4, the tenor's second on C4 is C5.
+    auto const choir = choir_on("i", "G5", "G4", "C4", "C3");
+    REQUIRE(choir.rehearse.size() == 1);
+    auto const said = chord_words_of(choir, choir.words.front());
+    CAPTURE(said.tune);
+    REQUIRE(said.tune.starts_with("Tune on "));
+    auto const pitch = said.tune.substr(8, said.tune.find(':') - 8);
+    auto const key = parse_spelled_pitch(pitch).key_number();
+    auto const& chord = choir.chords.front();
+    auto const heard = Tuning{}.key_number(chord.together.front().frequency);
+    CHECK(std::abs(key - heard) < 0.3);
+    CHECK(chord.together.front().of.size() > 1);
+    // Alone and in pairs nobody tunes a chord.
+    std::vector<ChoirPart> two;
+    two.push_back(section("Soprano", VoiceType::soprano, 1.17, "i", {{"A5", "la", 0, 2}}));
+    two.push_back(section("Bass", VoiceType::bass, 0.95, "i", {{"A2", "la", 0, 2}}));
+    auto const pair = choir_of(std::move(two), Technique{});
+    CHECK(chord_words_of(pair, pair.words.front()).tune.empty());
+}
+
+TEST_CASE("where all sections do the same, the one that goes farthest is named") {
+    // fo at or above fR1 of /i/ (350, 336 Hz) in both.
+    std::vector<ChoirPart> two;
+    two.push_back(section("Soprano", VoiceType::soprano, 1.17, "i", {{"A5", "la", 0, 2}}));
+    two.push_back(section("Alto", VoiceType::alto, 1.12, "i", {{"F4", "la", 0, 2}}));
+    auto const choir = choir_of(std::move(two), Technique{});
+    auto const& word = choir.words.front();
+    REQUIRE(word.parts_company());
+    CHECK(word.why == "All: too high for the spoken vowel; Soprano most");
+    CHECK(named_bars_of(choir, word) == "bar 1");
 }

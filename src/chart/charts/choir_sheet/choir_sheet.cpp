@@ -7,6 +7,7 @@
 #include "chart/charts/choir_sheet/aligned.hpp"
 #include "chart/engraving/engrave.hpp"
 #include "chart/page/marks.hpp"
+#include "chart/page/over_staff.hpp"
 #include "chart/page/text.hpp"
 #include "chart/page/title.hpp"
 #include "chart/page/words_under.hpp"
@@ -82,6 +83,7 @@ class Score {
                               Align::centre);
             }
         words_[part].draw(system.parts[part], out);
+        if (part == 0) draw_over_staff(system.parts[part], score_.staves[part], {}, out);
         return out;
     }
 
@@ -128,6 +130,15 @@ class Score {
     std::vector<WordsUnder> words_;
 };
 
+/// Why the vowels part, and what the chord's partials tell.
+std::string reasons_of(plan::Choir const& choir, plan::SharedWord const& word) {
+    auto const chord = plan::chord_words_of(choir, word);
+    auto out = word.why + ".";
+    for (auto const* said : {&chord.tune, &chord.rub, &chord.unsettled})
+        if (!said->empty()) out += " " + *said;
+    return out;
+}
+
 double draw_list(Canvas& canvas, plan::Choir const& choir, double y, double width) {
     auto const count = std::min(most_to_rehearse, choir.rehearse.size());
     if (count == 0) return y;
@@ -139,17 +150,21 @@ double draw_list(Canvas& canvas, plan::Choir const& choir, double y, double widt
         canvas.write({0, y}, fmt::format("{}", i + 1), bold(type::heading, ink::modify));
         auto const at = canvas.write({words_x, y}, fmt::format("{} {}", word.syllable, slashed(word.vowel)),
                                      bold(type::body));
-        canvas.write({at.right() + 8, y}, worded("bar {0}", plan::bars_of(choir, word)), plain(type::body));
+        canvas.write({at.right() + 8, y}, plan::named_bars_of(choir, word), plain(type::body));
         if (!word.homophonic)
             canvas.write({width, y}, worded("some of the parts"), plain(type::label, ink::soft),
                          Align::right);
         y = paragraph(canvas, words_x, y, width - words_x, plan::ask_of(choir, word), plain(type::body));
-        y = paragraph(canvas, words_x, y, width - words_x, word.why, plain(type::label, ink::soft), 11);
+        y = paragraph(canvas, words_x, y, width - words_x, reasons_of(choir, word),
+                      plain(type::label, ink::soft), 11);
+        y += 2;
     }
-    return paragraph(canvas, 0, y + 4, width,
-                     worded("In the music: the number over the chord; a letter over a note: the vowel that "
-                            "section aims at. Systems with nothing to rehearse are left out."),
-                     plain(type::label, ink::soft)) +
+    return paragraph(
+               canvas, 0, y + 4, width,
+               worded("In the music: the number over the chord; a letter over a note: the vowel that "
+                      "section aims at. Easily tipped: a small change turns the vowel over; settle it before "
+                      "tuning. Systems with nothing to rehearse are left out."),
+               plain(type::label, ink::soft)) +
            8;
 }
 
