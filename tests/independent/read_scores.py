@@ -3,7 +3,8 @@
 """Reads MusicXML with the standard library alone and holds every sung note, its length, its time in seconds and its
 syllable against what vowelway reads.
 
-    read_scores.py READ_BACK VERSE EXPLAINED FOLDER..     VERSE: 0 as vowelway chooses, -1 all of it
+    read_scores.py READ_BACK VERSE EXPLAINED FOLDER..     VERSE: 0 as vowelway chooses, -1 all of it; parts: every line
+                                                          that is sung, and that no syllable of a score is in none
 
 The rules are written anew from MusicXML 4.0 and from the contract in vowelway/io/score/read_score.hpp; no code is shared.
 A difference must stand in EXPLAINED ("file <tab> kind <tab> how many <tab> why"), and what stands there must occur.
@@ -235,9 +236,9 @@ def small(node):
     return kind is not None and kind.get("size") == "cue"
 
 
-def head_of(event):
+def head_of(event, lowest=False):
     full = [n for n in event.nodes if not small(n)] or event.nodes
-    return max(full, key=key_of)
+    return min(full, key=key_of) if lowest else max(full, key=key_of)
 
 
 def tie(event, kind):
@@ -494,10 +495,28 @@ def named(bar, reached):
     return bar if reached == 1 or not bar else f"{bar} ({reached}{ending} time)"
 
 
-def read(path, verse, part_named):
+def of_its_own(bars, main, other, line):
+    """Whether a voice has its words mostly where the main voice has some too: then it is another singer."""
+    together = all_ = 0
+    for bar in bars:
+        mine = [e for e in bar.events if e.voice == main]
+        run, end = [], None
+        for event in [e for e in bar.events if e.voice == other and e.sounds()] + [None]:
+            if run and (event is None or event.onset > end):
+                own = sum(1 for e in run if lyrics_on(e, line))
+                all_ += own
+                together += own if any(run[0].onset <= e.onset < end and e.sounds() and lyrics_on(e, line) for e in mine) else 0
+                run, end = [], None
+            if event is not None:
+                run.append(event)
+                end = event.onset + event.length if end is None else max(end, event.onset + event.length)
+    return 2 * together > all_
+
+
+def read(path, verse, part_named, wish="", lowest=False):
     root = ET.fromstring(text_of(path))
     parts = parts_of(root)
-    part = choose(parts, part_named)
+    part = parts[int(wish.split(".")[0]) - 1] if wish else choose(parts, part_named)
     bars = part["bars"]
     lines = sorted({(l.get("number") or "1") for b in bars for e in b.events for n in e.words_from for l in n.findall("lyric")},
                    key=line_order)
@@ -512,7 +531,11 @@ def read(path, verse, part_named):
     staff = {v: max(c[2], key=lambda s: (c[2][s], -s)) for v, c in voices.items()}
     ranked = sorted(voices, key=lambda v: staff[v])
     main = max(ranked, key=lambda v: (voices[v][0], voices[v][1] if not voices[v][0] else 0))
-    others = [v for v in ranked if v != main and staff[v] == staff[main]]
+    singers = [v for v in ranked if v == main or voices[v][0] and (staff[v] != staff[main] or of_its_own(bars, main, v, line))]
+    if "." in wish:
+        wordless = [v for v in ranked if v not in singers and not voices[v][0] and 2 * voices[v][1] >= voices[main][1] and voices[v][1]]
+        main = (singers + wordless)[int(wish.split(".")[1]) - 1]
+    others = [v for v in ranked if v != main and staff[v] == staff[main] and v not in singers]
     order, line_in = [(i, 1) for i in range(len(bars))], None
     if verse == -1:
         count = [[sum(bool(lyrics_on(e, l)) for e in b.events) for b in bars] for l in lines]
@@ -551,7 +574,7 @@ def read(path, verse, part_named):
             pending = None
             if event.grace and not words:
                 continue
-            begin, key = now + s.onset, key_of(head_of(event)) + event.shift
+            begin, key = now + s.onset, key_of(head_of(event, lowest)) + event.shift
             if (notes and not event.grace and open_tie and not words and begin == end and key == notes[-1].key
                     and tie(event, "stop")):
                 notes[-1].length += s.length
@@ -587,13 +610,14 @@ def key_named(name):
 
 
 def readings_of(program, verse, files):
+    """Of each file its lines as (notes, part, wish, lowest), or why it is refused."""
     told = subprocess.run([program, str(verse), *files], check=True, capture_output=True, text=True).stdout
     out, notes = {}, None
     for row in told.splitlines():
         cells = row.split("\t")
         if cells[0] == "file":
             notes = []
-            out[cells[1]] = (notes, cells[2])
+            out.setdefault(cells[1], []).append((notes, cells[2], cells[4], cells[5] == "1"))
         elif cells[0] == "refused":
             out[cells[1]] = cells[2]
         elif cells[0] == "note":
@@ -631,6 +655,29 @@ def compare(mine, theirs):
     return out
 
 
+def syllables_lost(path, sung):
+    """Syllables of the first verse of any part that none of the lines has at their place."""
+    out, parts = [], parts_of(ET.fromstring(text_of(path)))
+    longest = max(parts, key=lambda p: len(p["bars"]))["bars"]
+    lengths = bar_lengths(parts, longest)
+    for part in parts:
+        lines = sorted({(l.get("number") or "1") for b in part["bars"] for e in b.events for n in e.words_from for l in n.findall("lyric")},
+                       key=line_order)
+        now = Fraction(0)
+        for i, bar in enumerate(part["bars"]):
+            for event in bar.events:
+                words = lyrics_on(event, lines[0]) if lines and event.sounds() else []
+                place = (round(float(now + event.onset), 3), tuple(words))
+                if words and not sung[place]:
+                    out.append(f"{part['info'].findtext('part-name')}, bar {bar.number} at {place[0]}: {words}")
+            now += lengths[i]
+    return out
+
+
+def has_words(path):
+    return any(words_in(part["bars"]) for part in parts_of(ET.fromstring(text_of(path))))
+
+
 def explained_in(path):
     out = {}
     with open(path, encoding="utf-8") as file:
@@ -642,7 +689,8 @@ def explained_in(path):
 
 
 def main():
-    program, verse, explained, folders = sys.argv[1], int(sys.argv[2]), explained_in(sys.argv[3]), sys.argv[4:]
+    program, verse, explained, folders = sys.argv[1], sys.argv[2], explained_in(sys.argv[3]), sys.argv[4:]
+    verse = verse if verse == "parts" else int(verse)
     files = sorted(os.path.join(where, name) for folder in folders for where, _, names in os.walk(folder) for name in names
                    if name.endswith((".mxl", ".xml", ".musicxml")) and "META-INF" not in where)
     readings = readings_of(program, verse, files)
@@ -650,17 +698,22 @@ def main():
     for path in files:
         name, reading = os.path.basename(path), readings[path]
         if isinstance(reading, str):
-            if (name, "refused") not in explained and "no notes to sing" not in reading:
+            if (name, "refused") not in explained and "no notes to sing" not in reading and not (
+                    "has words or is named as a voice" in reading and not has_words(path)):
                 bad += 1
                 print(f"{name}: refused: {reading}")
             continue
-        reading, part = reading
-        mine = read(path, verse, part)
-        notes += len(mine)
-        found = defaultdict(list)
-        for kind, text in compare(mine, reading):
-            found[kind].append(text)
-        for kind in set(found) | {k for n, k in explained if n == name and k != "refused"}:
+        found, sung = defaultdict(list), defaultdict(int)
+        for line, part, wish, lowest in reading:
+            mine = read(path, verse, part, wish, lowest)
+            notes += len(mine)
+            for kind, text in compare(mine, line):
+                found[kind].append(f"{part} {wish}: {text}" if wish else text)
+            for n in line:
+                sung[(round(n["onset"], 3), tuple(n["words"]))] += 1
+        if verse == "parts":
+            found["lost"] = syllables_lost(path, sung)
+        for kind in set(found) | {k for n, k in explained if n == name and k != "refused" and (k != "lost" or verse == "parts")}:
             count = len(found[kind])
             differ += count
             if count != explained.get((name, kind), (0, ""))[0]:

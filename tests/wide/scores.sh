@@ -11,7 +11,7 @@ rm -rf "$out"
 "$build/tests/wide/mark_every_score" "$scores" "$out"
 
 # Every note, syllable and tempo as another reader has it.
-for verse in 0 -1; do # as printed, as sung
+for verse in 0 -1 parts; do # as printed, as sung, every line of it
     python3 "$here/../independent/read_scores.py" "$build/tests/independent/read_back" $verse "$here/../independent/explained.txt" "$scores"
 done
 

@@ -24,8 +24,9 @@ std::string shown(PartInfo const& part, std::size_t index) {
 /// The index of the part a wish names: number, id, name, then the beginning of a single name.
 std::optional<std::size_t> find(std::vector<PartInfo> const& parts, std::string_view wish) {
     auto rest = wish;
+    bool const whole = wish.find('.') == std::string_view::npos; // "1.2" is a voice of part 1
     if (auto const number = text::eat_number(rest);
-        number && rest.empty() && *number >= 1 && *number <= static_cast<double>(parts.size()))
+        whole && number && rest.empty() && *number >= 1 && *number <= static_cast<double>(parts.size()))
         return static_cast<std::size_t>(*number) - 1;
     auto const name = lower(wish);
     std::optional<std::size_t> found;

@@ -283,3 +283,19 @@ TEST_CASE("a part without words takes those of the part it sings with") {
     sung.notes[2].syllables.clear();
     CHECK(borrow_words(sung, {&soprano}, Wanting::gaps).syllables == 0);
 }
+
+TEST_CASE("three lines of one part, beside a piano, are three") {
+    // Massenet's chorus, bar 30 in its score: "Voi-" on C5, A4 and F4.
+    auto const file = songs / "massenet_choeur_des_pastorales.mxl";
+    auto const parts = parts_of(file);
+    REQUIRE(parts.size() == 3);
+    std::string first;
+    for (auto const& part : parts) {
+        auto const line = read_score(file, choose(part.wish));
+        auto const at = std::find_if(line.notes.begin(), line.notes.end(),
+                                     [](SungNote const& note) { return note.measure == "30"; });
+        REQUIRE(at != line.notes.end());
+        first += at->spelled.str() + " ";
+    }
+    CHECK(first == "C5 A4 F4 ");
+}
