@@ -127,7 +127,8 @@ void add_plan(Command& program) {
     auto o = std::make_shared<Options>();
     add_score(command, o->plan);
     add_optional_singer(command, o->plan);
-    command.flag("--all", o->all, "every part that is sung, each by the voice it is for");
+    command.flag("--all", o->all,
+                 "every part that is sung, each by the voice it is for; three and more as a choir");
     command
         .value("--voices", o->voices,
                "with --all: who sings which part, \"S=soprano, Alto=me.yaml\" (default: by name, order and "
@@ -154,7 +155,11 @@ void add_plan(Command& program) {
     add_chart_look(command, o->look);
     command.footer("Example:\n  vowelway plan song.mxl --singer me.yaml -o plan.pdf -o marked.mxl\n  "
                    "vowelway plan --range C3..A4 --singer tenor");
-    command.runs([o] { run(*o); });
+    o->plan.technique.clear(); // so that it is known whether one was asked for
+    command.runs([o] {
+        if (!o->all && o->plan.technique.empty()) o->plan.technique = PlanOptions{}.technique;
+        run(*o);
+    });
 }
 
 } // namespace vowelway::cli

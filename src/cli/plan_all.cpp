@@ -58,6 +58,11 @@ int verses_of(std::vector<io::ScorePart> const& parts) {
     return most;
 }
 
+/// What is sung by three or more is taken for a choir's: common practice, no source.
+std::string technique_for(std::vector<io::ScorePart> const& parts) {
+    return parts.size() >= 3 ? "choral" : PlanOptions{}.technique;
+}
+
 /// The line of a part with its written words; without any where it lacks the verse asked for.
 ReadRequest read_part(PlanOptions options, io::ScorePart const& part, std::string const& singer,
                       int most_verses) {
@@ -187,9 +192,11 @@ std::vector<NamedVoice> parse_voices(std::string const& list) {
     return out;
 }
 
-AllParts plan_all(PlanOptions const& options, std::vector<NamedVoice> const& voices, Executor& executor) {
+AllParts plan_all(PlanOptions options, std::vector<NamedVoice> const& voices, Executor& executor) {
     auto const parts = io::sung_parts(files::read(options.score, io::largest_score_file), options.score);
     refuse_unused(voices, parts);
+    bool const chosen = !options.technique.empty();
+    if (!chosen) options.technique = technique_for(parts);
     int const most_verses = verses_of(parts);
     std::vector<plan::ChoirPart> planned(parts.size());
     std::vector<ReadRequest> read(parts.size());
@@ -208,6 +215,11 @@ AllParts plan_all(PlanOptions const& options, std::vector<NamedVoice> const& voi
     lend_words(read, parts, planned);
     give_vowels_to_all(read, options);
     leave_out_wordless(planned, read);
+    if (!chosen && options.technique != PlanOptions{}.technique)
+        for (auto& one : read)
+            put_first(one.request.passage.remarks,
+                      worded("{0} parts: planned as a choir, in the technique {1} (--technique chooses)",
+                             parts.size(), options.technique));
     AllParts out;
     for (auto& one : read) out.read_with.push_back(one.score);
     plan::PlanCache cache;

@@ -25,8 +25,8 @@ struct AllParts {
 };
 
 /// The plans of all parts. Parts that `voices` does not name are sung by the average voice that name, order
-/// and range speak for, with a remark; parts without words by those of a part they sing with. Throws
-/// InputError.
-AllParts plan_all(PlanOptions const& options, std::vector<NamedVoice> const& voices, Executor& executor);
+/// and range speak for, with a remark; parts without words by those of a part they sing with. Without a
+/// technique three parts or more are planned in the choral one, and a remark says so. Throws InputError.
+AllParts plan_all(PlanOptions options, std::vector<NamedVoice> const& voices, Executor& executor);
 
 } // namespace vowelway::cli
