@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "page/request.hpp"
 
+#include "page/parts_offered.hpp"
 #include "vowelway/analysis/reference.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/core/wording.hpp"
@@ -98,7 +99,7 @@ analysis::MeasureRequest measure_request(Json const& singer) {
 
 io::ScoreOptions score_options(Json const& request, Singer const& singer) {
     io::ScoreOptions options;
-    options.part = request.value("part", "");
+    choose_part(options, request.value("part", ""));
     options.verse = verse_of(request);
     if (request.contains("transpose")) options.transpose_semitones = request.at("transpose").get<double>();
     options.tuning = tuning_of(request, singer);

@@ -56,7 +56,7 @@ export function song_step(page, asset) {
     /** What the score lets one choose: its parts, and the verses of the one chosen. */
     function show_choices({ parts, part: sung }) {
         const known = new Set(["", ...parts.map(({ part }) => part)]), own = known.has(state.part) ? [] : [state.part]; // a lesson names its part
-        const chosen = parts.find(({ part, name }) => (state.part ? part === state.part : name === sung));
+        const chosen = parts.find(({ part, name }) => (state.part ? part === state.part : name === sung)) ?? (state.part ? undefined : parts.find(({ verses }) => verses)); // a line of a part has a name of its own
         $("part").replaceChildren(el("option", { value: "" }, t("part_fits")), ...parts.map(({ part, name }) => el("option", { value: part }, name)), ...own.map((name) => el("option", { value: name }, name)));
         const verses = Math.max(chosen?.verses ?? 0, Number(state.verse) || 0);
         $("verse").replaceChildren(el("option", { value: "" }, t("verse_first")), ...Array.from({ length: Math.max(0, verses - 1) }, (_, i) => el("option", { value: i + 2 }, t("one_verse", { verse: i + 2 }))), el("option", { value: "all" }, t("verse_all")));
