@@ -139,33 +139,78 @@ std::string reasons_of(plan::Choir const& choir, plan::SharedWord const& word) {
     return out;
 }
 
-double draw_list(Canvas& canvas, plan::Choir const& choir, double y, double width) {
-    auto const count = std::min(most_to_rehearse, choir.rehearse.size());
-    if (count == 0) return y;
-    y = draw_heading(canvas, 0, y, width, worded("To rehearse first"));
-    constexpr double words_x = 20;
-    for (std::size_t i = 0; i < count; ++i) {
-        auto const& word = choir.words[choir.rehearse[i]];
-        y += 14;
-        canvas.write({0, y}, fmt::format("{}", i + 1), bold(type::heading, ink::modify));
-        auto const at = canvas.write({words_x, y}, fmt::format("{} {}", word.syllable, slashed(word.vowel)),
-                                     bold(type::body));
-        canvas.write({at.right() + 8, y}, plan::named_bars_of(choir, word), plain(type::body));
-        if (!word.homophonic)
-            canvas.write({width, y}, worded("some of the parts"), plain(type::label, ink::soft),
-                         Align::right);
-        y = paragraph(canvas, words_x, y, width - words_x, plan::ask_of(choir, word), plain(type::body));
-        y = paragraph(canvas, words_x, y, width - words_x, reasons_of(choir, word),
-                      plain(type::label, ink::soft), 11);
-        y += 2;
+/// One after another down the pages.
+class Flow {
+  public:
+    Flow(Size paper, TextMeasurer const& measurer)
+        : measurer_(measurer), bottom_(paper.height - margin_bottom), pages_(1, Drawing(measurer)) {}
+
+    /// From `top` down to `height` of the drawing; on a new page where it has no room on this one, smaller
+    /// where it is higher than a page.
+    void place(Drawing const& drawing, double top, double height, double gap) {
+        if (y_ + gap + height > bottom_ && y_ > first_y) {
+            pages_.emplace_back(measurer_);
+            y_ = first_y;
+        }
+        double const scale = std::min(1.0, (bottom_ - y_ - gap) / height);
+        y_ += gap;
+        drawing.replay(pages_.back(), {margin_side, y_ - top * scale}, scale);
+        y_ += height * scale;
     }
+    std::vector<Drawing> const& pages() const { return pages_; }
+
+  private:
+    static constexpr double first_y = margin_top + 14;
+    TextMeasurer const& measurer_;
+    double bottom_, y_ = margin_top;
+    std::vector<Drawing> pages_;
+};
+
+/// A word to rehearse, from y on; where it ends.
+double draw_word(Canvas& canvas, plan::Choir const& choir, std::size_t number, double y, double width) {
+    constexpr double words_x = 20;
+    auto const& word = choir.words[choir.rehearse[number]];
+    y += 14;
+    canvas.write({0, y}, fmt::format("{}", number + 1), bold(type::heading, ink::modify));
+    auto const at = canvas.write({words_x, y}, fmt::format("{} {}", word.syllable, slashed(word.vowel)),
+                                 bold(type::body));
+    canvas.write({at.right() + 8, y}, plan::named_bars_of(choir, word), plain(type::body));
+    if (!word.homophonic)
+        canvas.write({width, y}, worded("some of the parts"), plain(type::label, ink::soft), Align::right);
+    y = paragraph(canvas, words_x, y, width - words_x, plan::ask_of(choir, word), plain(type::body));
+    return 2 + paragraph(canvas, words_x, y, width - words_x, reasons_of(choir, word),
+                         plain(type::label, ink::soft), 11);
+}
+
+double draw_legend(Canvas& canvas, double width) {
     return paragraph(
-               canvas, 0, y + 4, width,
-               worded("In the music: the number over the chord; a letter over a note: the vowel that "
-                      "section aims at. Easily tipped: a small change turns the vowel over; settle it before "
-                      "tuning. Systems with nothing to rehearse are left out."),
-               plain(type::label, ink::soft)) +
-           8;
+        canvas, 0, 4, width,
+        worded("In the music: the number over the chord; a letter over a note: the vowel that "
+               "section aims at. Easily tipped: a small change turns the vowel over; settle it before "
+               "tuning. Systems with nothing to rehearse are left out."),
+        plain(type::label, ink::soft));
+}
+
+/// The title, what to rehearse, and what the numbers in the music mean.
+void place_front(Flow& flow, plan::Choir const& choir, Head const& head, double width,
+                 TextMeasurer const& measurer) {
+    auto const count = std::min(most_to_rehearse, choir.rehearse.size());
+    Drawing title(measurer);
+    double y = draw_title(title, head, width) - 4;
+    if (count > 0) {
+        y = draw_heading(title, 0, y, width, worded("To rehearse first"));
+        y = draw_word(title, choir, 0, y, width); // a heading stands over something
+    }
+    flow.place(title, 0, y, 0);
+    for (std::size_t i = 1; i < count; ++i) {
+        Drawing word(measurer);
+        double const height = draw_word(word, choir, i, 0, width);
+        flow.place(word, 0, height, 0);
+    }
+    if (count == 0) return;
+    Drawing legend(measurer);
+    double const height = draw_legend(legend, width);
+    flow.place(legend, 0, height + 8, 0);
 }
 
 Head head_of_choir(plan::Choir const& choir) {
@@ -179,26 +224,15 @@ Head head_of_choir(plan::Choir const& choir) {
 
 std::vector<Page> choir_sheet(plan::Choir const& choir, Size paper, TextMeasurer const& measurer) {
     auto const head = head_of_choir(choir);
-    double const width = paper.width - 2 * margin_side, bottom = paper.height - margin_bottom;
+    double const width = paper.width - 2 * margin_side;
     auto blocks = Score(choir, width, measurer).blocks();
     blocks.erase(std::remove_if(blocks.begin(), blocks.end(), [](ChoirBlock const& b) { return !b.marked; }),
                  blocks.end());
-    Drawing front(measurer);
-    double y = margin_top + draw_list(front, choir, draw_title(front, head, width) - 4, width);
-    std::vector<Drawing> pages;
-    pages.emplace_back(measurer);
-    front.replay(pages.back(), {margin_side, margin_top});
-    for (auto const& block : blocks) {
-        double const height = block.bottom - block.top;
-        if (y + height + between_scores > bottom && y > margin_top + 20) {
-            pages.emplace_back(measurer);
-            y = margin_top + 14;
-        }
-        double const scale = std::min(1.0, (bottom - y - between_scores) / height); // many parts
-        y += between_scores;
-        block.drawing.replay(pages.back(), {margin_side, y - block.top * scale}, scale);
-        y += height * scale;
-    }
+    Flow flow(paper, measurer);
+    place_front(flow, choir, head, width, measurer);
+    for (auto const& block : blocks)
+        flow.place(block.drawing, block.top, block.bottom - block.top, between_scores);
+    auto const& pages = flow.pages();
     std::vector<Page> out;
     for (std::size_t p = 0; p < pages.size(); ++p) {
         Page page{paper, Drawing(measurer)};
