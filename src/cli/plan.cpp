@@ -81,7 +81,7 @@ std::vector<chart::Document> marked(AllParts const& all, Options const& o, std::
     auto bytes = files::read(o.plan.score, io::largest_score_file);
     for (std::size_t i = 0; i < all.choir.parts.size(); ++i)
         bytes = io::marked_score(std::move(bytes), o.plan.score, all.read_with[i],
-                                 report::marks_of(all.choir.parts[i].plan, detail), form);
+                                 report::marks_of(all.choir, i, detail), form);
     return {chart::Document{"", std::move(bytes)}};
 }
 

@@ -5,6 +5,7 @@
 #include "vowelway/plan/pencil.hpp"
 #include "vowelway/report/plan_report.hpp"
 
+#include <algorithm>
 #include <utility>
 
 namespace vowelway::report {
@@ -25,7 +26,7 @@ std::string sung_ipa(SungVowel const& vowel, Vowel const& held) {
 }
 
 /// Short lines, so that they fit into a corner of the page: whose marks, what they say, and the caution.
-std::string heading_of(plan::Plan const& plan, MarkDetail detail) {
+std::string heading_of(plan::Plan const& plan, MarkDetail detail, bool common) {
     std::string out = plan.singer.name + ", " + plan.technique;
     if (!plan.singer.provenance.date.empty())
         out += "\n" + worded("measured {0}", plan.singer.provenance.date);
@@ -34,6 +35,7 @@ std::string heading_of(plan::Plan const& plan, MarkDetail detail) {
     out += "\n" + (detail == MarkDetail::vowels
                        ? worded("Under the words: the vowel to sing.")
                        : worded("Under the words: the vowel to sing;\nover the notes: what to do."));
+    if (common) out += "\n" + worded("One vowel for all where the sections part.");
     return out + "\n" +
            worded("Comfort decides: never push. Hoarse or sore: stop;\nif it lasts, see a doctor. Not "
                   "medical advice.");
@@ -85,6 +87,22 @@ ScoreMarks of_every_note(plan::Plan const& plan, bool words) {
     return out;
 }
 
+/// The mark of a note; a new one in its place where it has none.
+ScoreMark& mark_at(ScoreMarks& marks, std::size_t note) {
+    auto& list = marks.notes;
+    auto const at = std::lower_bound(list.begin(), list.end(), note,
+                                     [](ScoreMark const& m, std::size_t n) { return m.note < n; });
+    if (at != list.end() && at->note == note) return *at;
+    return *list.insert(at, ScoreMark{note, {}, {}});
+}
+
+/// The letter is what a singer pencils; how the mouth gets there only where all is written.
+ScoreMark asked_mark(plan::Plan const& plan, plan::SungTogether const& section, MarkDetail detail) {
+    auto const note = plan.notes[section.note].note;
+    return {note, sung_ipa(*plan.passage.notes[note].vowel, section.shade),
+            detail == MarkDetail::all ? section.ask + " /" + section.shade.ipa() + "/" : ""};
+}
+
 } // namespace
 
 std::optional<MarkDetail> parse_mark_detail(std::string_view name) {
@@ -97,7 +115,24 @@ std::optional<MarkDetail> parse_mark_detail(std::string_view name) {
 ScoreMarks marks_of(plan::Plan const& plan, MarkDetail detail) {
     auto out =
         detail == MarkDetail::changes ? pencilled(plan) : of_every_note(plan, detail == MarkDetail::all);
-    out.heading = heading_of(plan, detail);
+    out.heading = heading_of(plan, detail, false);
+    return out;
+}
+
+ScoreMarks marks_of(plan::Choir const& choir, std::size_t part, MarkDetail detail) {
+    auto const& plan = choir.parts[part].plan;
+    auto out = marks_of(plan, detail);
+    if (detail == MarkDetail::vowels) return out;
+    bool asked = false;
+    for (auto const& word : choir.words) {
+        if (!word.parts_company() || !word.has_common) continue;
+        for (auto const& section : word.sections) {
+            if (section.part != part || section.ask.empty()) continue;
+            mark_at(out, plan.notes[section.note].note) = asked_mark(plan, section, detail);
+            asked = true;
+        }
+    }
+    out.heading = heading_of(plan, detail, asked);
     return out;
 }
 

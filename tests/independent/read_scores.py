@@ -495,6 +495,17 @@ def named(bar, reached):
     return bar if reached == 1 or not bar else f"{bar} ({reached}{ending} time)"
 
 
+def singer(info):
+    """Whether a part is a singer's: by its sound, else by its name."""
+    sounds = [s.text.strip() for s in info.iter("instrument-sound")]
+    return any(s.startswith("voice.") for s in sounds) or not sounds and "iano" not in (info.findtext("part-name") or "")
+
+
+def begun_together(bars, main, other):
+    return sum(1 for b in bars for e in b.events if e.voice == other and e.sounds() and not e.grace
+               and any(m.voice == main and m.sounds() and m.onset == e.onset for m in b.events))
+
+
 def of_its_own(bars, main, other, line):
     """Whether a voice has its words mostly where the main voice has some too: then it is another singer."""
     together = all_ = 0
@@ -533,7 +544,8 @@ def read(path, verse, part_named, wish="", lowest=False):
     main = max(ranked, key=lambda v: (voices[v][0], voices[v][1] if not voices[v][0] else 0))
     singers = [v for v in ranked if v == main or voices[v][0] and (staff[v] != staff[main] or of_its_own(bars, main, v, line))]
     if "." in wish:
-        wordless = [v for v in ranked if v not in singers and not voices[v][0] and 2 * voices[v][1] >= voices[main][1] and voices[v][1]]
+        wordless = [v for v in ranked if v not in singers and not voices[v][0] and voices[v][1] and (
+            2 * voices[v][1] >= voices[main][1] or singer(part["info"]) and begun_together(bars, main, v) >= 16)]
         main = (singers + wordless)[int(wish.split(".")[1]) - 1]
     others = [v for v in ranked if v != main and staff[v] == staff[main] and v not in singers]
     order, line_in = [(i, 1) for i in range(len(bars))], None

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "vowelway/core/score_marks.hpp"
+#include "vowelway/plan/choir.hpp"
 #include "vowelway/plan/plan.hpp"
 
 #include <optional>
@@ -23,5 +24,9 @@ std::optional<MarkDetail> parse_mark_detail(std::string_view name);
 
 /// One mark at most for each note of the plan, in order, and a heading with the caution every output carries.
 ScoreMarks marks_of(plan::Plan const& plan, MarkDetail detail);
+
+/// The same for one part of a choir: where the vowels of a word part and all can sing one, the part is asked
+/// for that, instead of what its own plan says (not with `vowels`).
+ScoreMarks marks_of(plan::Choir const& choir, std::size_t part, MarkDetail detail);
 
 } // namespace vowelway::report

@@ -8,6 +8,7 @@
 #include "vowelway/core/wording.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace vowelway::io {
 
@@ -42,8 +43,33 @@ std::string phonetic_of(LyricLines const& lines, std::string const& verse) {
 struct Chosen {
     Voice const* main = nullptr;
     std::vector<Voice const*> singers;  ///< voices with words that sing a line of their own, it among them
-    std::vector<Voice const*> wordless; ///< without words, but with half as many notes as it
+    std::vector<Voice const*> wordless; ///< without words, but singing with it or half as much
 };
+
+/// A voice with so many notes that begin with those of the main voice sings along for some bars, a chorus
+/// after a verse, say; with fewer it writes another note to choose. Our choice.
+constexpr int sings_along = 16;
+
+int begun_together(Part const& part, Voice const& main, Voice const& other) {
+    int count = 0;
+    for (auto const& measure : part.measures) {
+        auto const begins = [&](Voice const& voice, double onset) {
+            return std::any_of(measure.events.begin(), measure.events.end(), [&](PartEvent const& e) {
+                return e.voice == voice.name && sounds(e) && std::abs(e.onset - onset) < time_tolerance;
+            });
+        };
+        for (auto const& e : measure.events)
+            count += e.voice == other.name && sounds(e) && !e.grace && begins(main, e.onset) ? 1 : 0;
+    }
+    return count;
+}
+
+/// Whether a voice without words is a line of its own.
+bool sings_wordless(Part const& part, Voice const& main, Voice const& other) {
+    if (other.words > 0 || other.notes == 0) return false;
+    return 2 * other.notes >= main.notes || (part.info.vocal && other.notes >= sings_along &&
+                                             begun_together(part, main, other) >= sings_along);
+}
 
 Chosen singers_of(Part const& part, std::vector<Voice> const& voices, Weaver const& weaver) {
     Chosen out;
@@ -54,7 +80,7 @@ Chosen singers_of(Part const& part, std::vector<Voice> const& voices, Weaver con
         if (&v == out.main ||
             (v.words > 0 && (v.staff != out.main->staff || independent(part, *out.main, v, weaver))))
             out.singers.push_back(&v);
-        else if (v.words == 0 && 2 * v.notes >= out.main->notes && v.notes > 0)
+        else if (sings_wordless(part, *out.main, v))
             out.wordless.push_back(&v);
     return out;
 }

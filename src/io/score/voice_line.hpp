@@ -42,7 +42,8 @@ PartInfo choose_part(XmlSource const& source, std::vector<PartInfo> const& parts
                      int& voice, Remarks& remarks);
 
 /// Lines of their own that a part has: voices with words, and voices without that have at least half as many
-/// notes as the one with most. choose_line takes 1 to `count`, those with words first, and `main` for 0.
+/// notes as the one with most, or in a singer's part begin 16 with it. choose_line takes 1 to `count`, those
+/// with words first, and `main` for 0.
 struct LinesToSing {
     int count = 0, main = 1;
 };

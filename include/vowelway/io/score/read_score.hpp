@@ -18,7 +18,7 @@ inline constexpr int every_verse = -1;
 struct ScoreOptions {
     /// The part: its name (or the beginning of it), its id, or its number from 1; empty: choose.
     /// ".2" after it takes the second of the voices that carry words in that part ("Voice.2", "1.2"); after
-    /// those come voices without words that have at least half as many notes.
+    /// those come voices without words that have at least half as many notes, or sing along for some bars.
     std::string part;
     int verse = 0; ///< from 1; 0: choose; every_verse: the music as it is sung, each pass with its words
     /// Moves what is sung; the staff follows unless it is whole octaves. Nothing: the octave that suits the

@@ -25,7 +25,8 @@ struct ScorePart {
 
 /// From the top of the page down: the parts that carry words (under a tenth of their notes at least), and
 /// those without whose name or instrument says a voice; of a part each voice that sings a line of its own:
-/// one with words, or with at least half as many notes as the one with most; and where half of a line are
+/// one with words, or with at least half as many notes as the one with most, or 16 notes that begin with
+/// its; and where half of a line are
 /// chords, their highest and their lowest notes. Voices by name, else of four lines in four ranges S A T B,
 /// else by where the line lies (common practice, no source). From the bytes of a MusicXML file; `name` is its
 /// name as messages give it. Throws InputError, also where nothing is sung.
