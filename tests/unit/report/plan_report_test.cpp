@@ -179,3 +179,39 @@ TEST_CASE("the marks of a plan: what is pencilled, or every note; no sign that m
     CHECK(vowels.notes[1].words.empty());
     CHECK_FALSE(parse_mark_detail("some").has_value());
 }
+
+TEST_CASE("a choir's marks ask each part for the vowel that all can sing, in place of its own plan's") {
+    plan::Choir choir;
+    choir.parts = {{"Soprano", "", false, fixed()}, {"Alto", "", false, fixed()}};
+    auto const asked = [](std::size_t part, char const* shade, char const* ask) {
+        plan::SungTogether out;
+        out.part = part;
+        out.note = 1;
+        out.shade = parse_ipa(shade);
+        out.ask = ask;
+        return out;
+    };
+    plan::SharedWord word;
+    word.apart = Bark{2};
+    word.has_common = true;
+    word.sections = {asked(0, "ʌ", "lean to"), asked(1, "a", "")};
+    choir.words = {word};
+    auto const soprano = marks_of(choir, 0, MarkDetail::changes);
+    REQUIRE(soprano.notes.size() == 1);
+    CHECK(soprano.notes[0].note == 1);
+    CHECK(soprano.notes[0].ipa == "ʌ");
+    CHECK(soprano.notes[0].words.empty()); // the letter is enough
+    CHECK(marks_of(choir, 0, MarkDetail::all).notes[1].words == "lean to /ʌ/");
+    CHECK(soprano.heading.find("One vowel for all") != std::string::npos);
+    // Who is asked for nothing keeps the marks of the own plan; so do all where no vowel is common.
+    auto const letters = [](ScoreMarks const& marks) {
+        std::string out = marks.heading;
+        for (auto const& mark : marks.notes) out += " " + std::to_string(mark.note) + mark.ipa + mark.words;
+        return out;
+    };
+    auto const own = letters(marks_of(choir.parts[1].plan, MarkDetail::all));
+    CHECK(letters(marks_of(choir, 1, MarkDetail::all)) == own);
+    CHECK(letters(marks_of(choir, 0, MarkDetail::all)) != own);
+    choir.words[0].has_common = false;
+    CHECK(letters(marks_of(choir, 0, MarkDetail::all)) == own);
+}
