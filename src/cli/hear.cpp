@@ -111,8 +111,8 @@ sound::Programme vowel_sounds(Options const& o, plan::PlanRequest const& request
                          worded("add at least one vowel with fR1 and fR2"));
     auto remarks = request.passage.remarks;
     if (known->estimated)
-        remarks.push_back(
-            {Remark::Kind::guessed, worded("/{0}/ is not measured: {1}", vowel.ipa(), known->origin)});
+        remarks.push_back({Remark::Kind::guessed,
+                           worded("/{0}/ is not measured: {1}", vowel.ipa(), reworded(known->origin))});
     if (request.singer.average)
         remarks.push_back({Remark::Kind::caution, std::string(reworded(average_voice_notice))});
     remarks.push_back(

@@ -91,8 +91,8 @@ void list_vowels(Plan& plan, std::vector<Vowel> const& vowels, Singer const* ref
             throw InputError(worded("the profile of {0} has no vowels", plan.singer.name),
                              worded("add at least one vowel with fR1 and fR2"));
         if (known->estimated)
-            plan.remarks.push_back(
-                {Remark::Kind::guessed, worded("/{0}/ is not measured: {1}", vowel.ipa(), known->origin)});
+            plan.remarks.push_back({Remark::Kind::guessed, worded("/{0}/ is not measured: {1}", vowel.ipa(),
+                                                                  reworded(known->origin))});
         VowelPlan v{*known,
                     crossing({2}, {1}, known->r1),
                     crossing({2}, {1}, known->r1).pitch,

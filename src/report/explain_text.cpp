@@ -28,8 +28,8 @@ std::string heading(plan::NoteExplanation const& e) {
         (e.syllable.empty() ? e.note.spelled.str() : worded("{0} on {1}", e.syllable, e.note.spelled.str())) +
         fmt::format(", fo {} Hz, {} s, ", number(in_hertz(e.note.pitch.frequency())),
                     number(in_seconds(e.note.length), 1)) +
-        worded("vowel {0}", e.vowel.vowel.ipa()) + (e.vowel.estimated ? " (" + e.vowel.origin + ")" : "") +
-        "\n";
+        worded("vowel {0}", e.vowel.vowel.ipa()) +
+        (e.vowel.estimated ? " (" + std::string(reworded(e.vowel.origin)) + ")" : "") + "\n";
     return out;
 }
 

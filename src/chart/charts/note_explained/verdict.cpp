@@ -70,7 +70,7 @@ double draw_verdict(Canvas& canvas, plan::NoteExplanation const& e, double y, do
                      fmt::format("{:.0f}", 100 * e.shares.modify)),
               plain(type::body));
     if (e.vowel.estimated)
-        lines(worded("Guessed: {0} is not measured: {1}.", slashed(e.vowel.vowel), e.vowel.origin),
+        lines(worded("Guessed: {0} is not measured: {1}.", slashed(e.vowel.vowel), reworded(e.vowel.origin)),
               plain(type::label, ink::modify));
     if (e.note.vowel && e.note.vowel->origin == VowelOrigin::guessed)
         lines(worded("Guessed: the vowel of this syllable is not certain."), plain(type::label, ink::modify));
