@@ -119,8 +119,24 @@ inline std::map<std::string, std::string> sentences_in(std::filesystem::path con
     return out;
 }
 
-inline std::map<std::string, std::string> sentences_of_the_program() {
+/// What the average voices say of how a vowel was estimated.
+inline std::map<std::string, std::string> sentences_of_profiles() {
     std::map<std::string, std::string> out;
+    constexpr std::string_view key = "estimated: \"";
+    for (auto const& entry :
+         std::filesystem::directory_iterator(std::filesystem::path(source_dir()) / "profiles")) {
+        if (entry.path().extension() != ".yaml") continue;
+        std::ifstream in(entry.path());
+        for (std::string line; std::getline(in, line);)
+            if (auto const at = line.find(key); at != std::string::npos)
+                out[line.substr(at + key.size(), line.find('"', at + key.size()) - at - key.size())] =
+                    entry.path().filename();
+    }
+    return out;
+}
+
+inline std::map<std::string, std::string> sentences_of_the_program() {
+    auto out = sentences_of_profiles();
     for (auto const* folder : {"src", "include"})
         for (auto const& entry :
              std::filesystem::recursive_directory_iterator(std::filesystem::path(source_dir()) / folder)) {
