@@ -19,6 +19,8 @@ std::string sounding(Tuning const& tuning, plan::Crossing const& c) {
                        std::max(1.0, std::round(in_semitones(c.sd))));
 }
 
+constexpr double beside_mark = 9; // the voice's mark stands at the left of a column
+
 /// A column for the vowels, one for each voice, and with two voices one for their difference.
 struct VoiceColumns {
     std::size_t voices;
@@ -28,10 +30,22 @@ struct VoiceColumns {
     double of(std::size_t voice) const { return first + width * static_cast<double>(voice); }
 };
 
-VoiceColumns columns_of(std::size_t voices, double width) {
+std::string cell(plan::ComparedRow const& row, std::size_t voice, Tuning const& tuning) {
+    if (voice >= row.of.size() || !row.of[voice]) return {};
+    return sounding(tuning, row.of[voice]->turning) + (row.of[voice]->resonances.estimated ? " e" : "");
+}
+
+/// Values are never cut: where a column is narrow they are set smaller.
+VoiceColumns columns_of(plan::Comparison const& comparison, std::size_t voices, Tuning const& tuning,
+                        double width, TextMeasurer const& measurer) {
     std::size_t const count = voices + (voices == 2 ? 1 : 0);
     VoiceColumns columns{.voices = voices, .style = plain(count > 6 ? type::small : type::label)};
     columns.width = std::min(110.0, (width - columns.first) / static_cast<double>(count));
+    double widest = 1;
+    for (auto const& row : comparison.rows)
+        for (std::size_t v = 0; v < voices; ++v)
+            widest = std::max(widest, measurer.measure(cell(row, v, tuning), columns.style).advance);
+    columns.style.size *= std::min(1.0, (columns.width - beside_mark - 2) / widest);
     return columns;
 }
 
@@ -40,7 +54,7 @@ void draw_heads(Canvas& canvas, VoiceColumns const& columns, plan::Comparison co
     for (std::size_t v = 0; v < columns.voices; ++v) {
         draw_voice_mark(canvas, {columns.of(v) + 3, y - 3}, 2.8, v, true);
         auto const name = short_voice_name(comparison.singers[v]);
-        canvas.write({columns.of(v) + 9, y}, fitted(m, name, columns.style, columns.width - 13),
+        canvas.write({columns.of(v) + beside_mark, y}, fitted(m, name, columns.style, columns.width - 13),
                      columns.style);
     }
     if (columns.two())
@@ -53,11 +67,7 @@ void draw_row(Canvas& canvas, VoiceColumns const& columns, plan::ComparedRow con
               double y) {
     canvas.write({0, y}, slashed(row.vowel), plain(type::body));
     for (std::size_t v = 0; v < columns.voices; ++v) {
-        if (v >= row.of.size() || !row.of[v]) continue;
-        auto const text =
-            sounding(tuning, row.of[v]->turning) + (row.of[v]->resonances.estimated ? " e" : "");
-        canvas.write({columns.first + 9 + columns.width * static_cast<double>(v), y},
-                     fitted(canvas.measurer(), text, columns.style, columns.width - 11), columns.style);
+        canvas.write({columns.of(v) + beside_mark, y}, cell(row, v, tuning), columns.style);
     }
     if (!columns.two() || row.differences.empty()) return;
     auto const& d = row.differences.front();
@@ -77,8 +87,8 @@ bool any_estimated(plan::Comparison const& comparison) {
 
 double draw_turning_points(Canvas& canvas, plan::Comparison const& comparison, std::size_t voices,
                            Tuning const& tuning, double y, double width) {
-    auto const columns = columns_of(voices, width);
     auto const& m = canvas.measurer();
+    auto const columns = columns_of(comparison, voices, tuning, width, m);
     canvas.write({0, y + 10}, worded("Turning points"), bold(type::heading));
     canvas.write({m.measure(worded("Turning points"), bold(type::heading)).advance + 8, y + 10},
                  worded("± in semitones; the meeting lies an octave above"), plain(type::small, ink::soft));
