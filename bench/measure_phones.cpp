@@ -2,9 +2,9 @@
 // What phones and desks do: how often the 95 % interval of a single take holds F1 and F2 under each
 // condition, and what is recognised. Prints the figures that docs/measuring.md quotes. Run from the root of
 // the project; an argument chooses one kind of sound: whisper, creak, sung, tract-whisper, tract-creak,
-// tract-sung; a second one the conditions whose name begins so; a third one every how manieth speaker. Gross
-// errors with a small deviation are listed. Files are made by the ffmpeg program; without it those rows are
-// left out.
+// tract-sung; a second one the conditions whose name begins so; a third one every how manieth speaker; a
+// fourth one, "misses", lists what the interval does not hold. Gross errors with a small deviation are
+// listed. Files are made by the ffmpeg program; without it those rows are left out.
 #include "phones.hpp"
 #include "tract_takes.hpp"
 
@@ -57,8 +57,10 @@ struct Tally {
     std::array<std::vector<double>, 2> errors, claimed;
     std::map<std::string, int> said;
     std::map<double, std::array<int, 2>> in_front; ///< place of the noise: said to be in front, takes
-    std::string gross;                             ///< each of those, in words
+    std::string gross, missed;                     ///< each of those, in words
 };
+
+bool misses_are_listed = false;
 
 double middle(std::vector<double> v) {
     if (v.empty()) return 0;
@@ -81,7 +83,13 @@ void count(Tally& t, analysis::Measurements const& m, Spoken const& truth) {
             auto const& f = *take.measured.formants[k];
             double const error = in_hertz(f.centre) - truth.truths[i][k],
                          share = std::abs(error) / truth.truths[i][k];
-            t.held[k] += std::abs(error) <= 1.96 * in_hertz(f.sd);
+            bool const held = std::abs(error) <= 1.96 * in_hertz(f.sd);
+            t.held[k] += held;
+            if (!held)
+                t.missed += fmt::format(
+                    "    /{}/ F{} {:.0f} Hz, read as {:.0f} +-{:.0f}; noise at {:.2f}, whiteness {:.3f}\n",
+                    listed[i], k + 1, truth.truths[i][k], in_hertz(f.centre), in_hertz(f.sd),
+                    truth.places.empty() ? 0 : truth.places[i], take.measured.whiteness);
             t.errors[k].push_back(100 * share), t.claimed[k].push_back(100 * (f.sd / f.centre));
             if (share > 0.15 && f.sd < 0.05 * f.centre) {
                 gross = true;
@@ -103,7 +111,7 @@ void row(std::string const& kind, Condition const& c, Tally const& t) {
     for (auto const& [name, n] : t.said) fmt::print("; {} {}", name, n);
     for (auto const& [place, n] : t.in_front)
         fmt::print("; noise at {:.2f} called in front {} of {}", place, n[0], n[1]);
-    fmt::print("\n{}", t.gross);
+    fmt::print("\n{}{}", t.gross, misses_are_listed ? t.missed : "");
     std::fflush(stdout);
 }
 
@@ -130,6 +138,7 @@ void run(std::string const& name, bool whole_tracts, ProbeKind kind, std::string
 int main(int argc, char** argv) {
     std::string const chosen = argc > 1 ? argv[1] : "", only = argc > 2 ? argv[2] : "";
     std::size_t const n = argc > 3 ? std::strtoul(argv[3], nullptr, 10) : 8;
+    misses_are_listed = argc > 4 && std::string(argv[4]) == "misses";
     struct Kind {
         std::string name;
         bool tract;

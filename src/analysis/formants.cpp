@@ -61,13 +61,14 @@ void widen_by_zeros(FormantReading& reading, Looks const& looks, Expectation con
     for (std::size_t k = 0; k < 3; ++k) {
         auto& f = reading.formants[k];
         std::vector<double> centres;
-        for (auto const& one : looks.as_it_is)
+        for (auto const& one : looks.otherwise)
             if (auto const pole =
                     match_poles(one.poles, expectation, widest_formant(options.kind)).formants[k])
                 centres.push_back(in_hertz(pole->centre));
         if (!f || centres.empty()) continue;
         double const moved = median(std::move(centres)) - in_hertz(f->centre);
-        double const open = std::min(of_zeros * std::abs(moved), most_of_zeros * in_hertz(f->centre));
+        double const most = looks.trusted ? most_of_zeros * in_hertz(f->centre) : std::abs(moved);
+        double const open = std::min(of_zeros * std::abs(moved), most);
         f->sd = hertz(std::hypot(in_hertz(f->sd), open));
     }
 }
@@ -110,11 +111,11 @@ std::vector<LookSetting> usual_settings(Expectation const& expectation, Frequenc
 Frequency widest_formant(ProbeKind kind) { return kind == ProbeKind::whisper ? hertz(700) : hertz(450); }
 
 Looks look_usually(std::span<float const> steady, Frequency rate, Expectation const& expectation,
-                   FormantOptions const& options) {
+                   FormantOptions const& options, Zeros const& zeros) {
     if (in_seconds(static_cast<double>(steady.size()) / rate) < in_seconds(shortest_steady)) return {};
     auto const top = std::min(options.band_limit.value_or(rate / 2.0), rate / 2.0);
     auto const settings = options.settings.empty() ? usual_settings(expectation, top) : options.settings;
-    return look(steady, rate, settings, options);
+    return look(steady, rate, settings, options, zeros);
 }
 
 FormantReading read_looks(Looks const& looks, Expectation const& expectation, FormantOptions const& options) {

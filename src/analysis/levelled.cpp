@@ -10,6 +10,7 @@ namespace {
 
 constexpr double least_of_creak = 0.115, least_of_whisper = 0.075, of_even_breath = 0.12;
 constexpr double gaussian = 2.90;        // peakedness of noise is 3, of uneven breath more
+constexpr double hardly_uneven = 3.04;   // so peaked is even breath, or a sound that was evened out
 constexpr double frame = 0.05;           // s: holds a pulse of a creak, or the peaks of a whisper
 constexpr std::size_t fewest_frames = 5; // of a take
 
@@ -51,11 +52,16 @@ double peakedness(std::vector<HeardTake> const& takes) {
 
 } // namespace
 
-bool is_levelled(std::vector<HeardTake> const& takes, ProbeKind kind) {
+Evenness evenness_of(std::vector<HeardTake> const& takes, ProbeKind kind) {
     auto const scatter = scatter_of_peaks(takes);
-    if (!scatter || is_voiced(kind)) return false;
-    if (kind == ProbeKind::creak) return *scatter < least_of_creak;
-    return *scatter < least_of_whisper || (*scatter < of_even_breath && peakedness(takes) < gaussian);
+    if (!scatter || is_voiced(kind)) return Evenness::natural;
+    if (kind == ProbeKind::creak) return *scatter < least_of_creak ? Evenness::levelled : Evenness::natural;
+    if (*scatter < least_of_whisper) return Evenness::levelled;
+    if (*scatter >= of_even_breath) return Evenness::natural;
+    double const peaked = peakedness(takes);
+    return peaked < gaussian        ? Evenness::levelled
+           : peaked < hardly_uneven ? Evenness::like_levelled
+                                    : Evenness::natural;
 }
 
 } // namespace vowelway::analysis

@@ -12,9 +12,11 @@ namespace vowelway::analysis {
 /// scatter by 0.14 to 0.2 of their mean, those of a levelled one by 0.03 to 0.08; a whisper's peaks by 0.16
 /// to 0.21, by 0.1 if it is as steady as a machine's, and by 0.06 to 0.07 after a limiter (synthetic:
 /// bench/measure_phones.cpp). A fast gain control leaves 0.07 to 0.12 and makes noise less peaked than
-/// Gaussian noise is (2.75 to 3.04; as it comes from a mouth 3.09 to 3.64). A voice is even by nature, and a
-/// limiter leaves no trace in it that it may not have of itself (peaks within a take scatter by 0.008 to 0.1,
-/// limited by 0.005 to 0.024; between takes by 0.05 to 0.4, limited by 0.02 to 0.27): false.
-bool is_levelled(std::vector<HeardTake> const& takes, ProbeKind kind);
+/// Gaussian noise is (resonators 2.72 to 2.89, whole tracts 2.88 to 3.03; as it comes from a mouth 3.06 to
+/// 3.64). Between 2.90 and 3.04 it may as well be breath as even as a machine's, which nobody has: like a
+/// levelled one, but it is not said to be. A voice is even by nature, and a limiter leaves no trace in it
+/// that it may not have of itself (peaks within a take scatter by 0.008 to 0.1, limited by 0.005 to 0.024;
+/// between takes by 0.05 to 0.4, limited by 0.02 to 0.27): natural.
+Evenness evenness_of(std::vector<HeardTake> const& takes, ProbeKind kind);
 
 } // namespace vowelway::analysis

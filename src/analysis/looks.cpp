@@ -3,7 +3,6 @@
 
 #include "analysis/epochs.hpp"
 #include "analysis/resample.hpp"
-#include "analysis/whiten.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -15,9 +14,9 @@ namespace {
 constexpr double floor_left = 0.05; // of a bin's power, at least, after the noise is taken off
 constexpr double gain_in_front =
     1.03; // of whiteness by zeros: 10 % of whispers from the glottis gain more, 60 to 75 % of others (ours)
-constexpr std::size_t looks_as_it_is = 4; // every fourth
-constexpr double closed_share = 0.45;     // of a period, counted from the closure
-constexpr double emphasis = 0.97;         // first difference against the slope of a voiced source
+constexpr std::size_t looks_otherwise = 4; // every fourth
+constexpr double closed_share = 0.45;      // of a period, counted from the closure
+constexpr double emphasis = 0.97;          // first difference against the slope of a voiced source
 
 int order_needed(std::vector<LookSetting> const& settings, Frequency ceiling) {
     int most = 0;
@@ -75,7 +74,7 @@ void look_through(Whitening const& way, PowerSpectrum whole, std::vector<PowerSp
 }
 
 Looks look_at_noise(std::span<float const> steady, Frequency rate, std::vector<LookSetting> const& settings,
-                    FormantOptions const& options) {
+                    FormantOptions const& options, Zeros const& zeros) {
     auto blocks = options.blocks.empty() ? block_spectra(steady, rate, steady_blocks)
                                          : std::vector(options.blocks.begin(), options.blocks.end());
     auto whole = pooled(blocks);
@@ -86,16 +85,23 @@ Looks look_at_noise(std::span<float const> steady, Frequency rate, std::vector<L
     Looks looks;
     looks.frames = whole.frames;
     looks.noise_samples = in_seconds(static_cast<double>(steady.size()) / rate);
-    std::vector<Whitening> ways(1);
-    if (options.settings.empty())
-        ways = find_whitenings(whole, rate, settings.back().ceiling, settings.back().order);
+    auto const& last = settings.back();
+    auto& found = looks.whitenings;
+    if (zeros.known)
+        found = *zeros.known;
+    else if (!options.settings.empty())
+        found = {{Whitening{}}, true, {}};
+    else
+        found = zeros.sought ? find_whitenings(whole, rate, last.ceiling, last.order)
+                             : whitenings_as_it_is(whole, rate, last.ceiling, last.order);
+    auto const& ways = found.ways;
+    looks.trusted = zeros.trusted;
     looks.whiteness = ways[0].whiteness;
     looks.in_front = !ways[0].zeros.empty() && ways[0].gain > gain_in_front;
     for (std::size_t w = 0; w < ways.size(); ++w)
         look_through(ways[w], whole, blocks, rate, every_nth(settings, ways.size(), w), looks.each);
-    if (!ways[0].zeros.empty() || ways[0].integrations != ways[0].plain)
-        look_through({ways[0].plain, {}}, whole, {}, rate, every_nth(settings, looks_as_it_is, 0),
-                     looks.as_it_is);
+    if (found.other)
+        look_through(*found.other, whole, {}, rate, every_nth(settings, looks_otherwise, 0), looks.otherwise);
     return looks;
 }
 
@@ -141,8 +147,8 @@ Looks look_at_pulses(std::span<float const> steady, Frequency rate, std::vector<
 } // namespace
 
 Looks look(std::span<float const> steady, Frequency rate, std::vector<LookSetting> const& settings,
-           FormantOptions const& options) {
-    return options.kind == ProbeKind::whisper ? look_at_noise(steady, rate, settings, options)
+           FormantOptions const& options, Zeros const& zeros) {
+    return options.kind == ProbeKind::whisper ? look_at_noise(steady, rate, settings, options, zeros)
                                               : look_at_pulses(steady, rate, settings, options);
 }
 

@@ -2,6 +2,7 @@
 // The same sound seen under several ceilings and orders. Private to the analysis layer.
 #pragma once
 
+#include "analysis/whiten.hpp"
 #include "vowelway/analysis/formants.hpp"
 #include "vowelway/analysis/linear_prediction.hpp"
 
@@ -22,19 +23,31 @@ struct Look {
 
 struct Looks {
     std::vector<Look> each;
-    std::vector<Look> as_it_is; ///< where `each` has zeros taken out (whisper): some without
+    std::vector<Look> otherwise; ///< some by whitenings.other (whisper)
     int frames = 0;
     double noise_samples = 0; ///< seconds of noise: independent samples are this times twice the ceiling
     double whiteness = 1;     ///< Whitening::whiteness (whisper)
     bool in_front = false;    ///< FormantReading::noise_in_front
+    bool trusted = true;      ///< Zeros::trusted
+    Whitenings whitenings;    ///< how its spectrum was made white (whisper)
+
+    /// Of the sound as it is.
+    std::vector<Look> const& as_it_is() const { return whitenings.as_it_is ? each : otherwise; }
+};
+
+/// What is done about the zeros of a whisper's source.
+struct Zeros {
+    bool sought = true;                ///< else the sound is taken as it is
+    bool trusted = true;               ///< else all that they move stays open, however much
+    std::optional<Whitenings> known{}; ///< those, without looking for any
 };
 
 Looks look(std::span<float const> steady, Frequency rate, std::vector<LookSetting> const& settings,
-           FormantOptions const& options);
+           FormantOptions const& options, Zeros const& zeros = {});
 
 /// The usual settings for this expectation, or those of the options.
 Looks look_usually(std::span<float const> steady, Frequency rate, Expectation const& expectation,
-                   FormantOptions const& options);
+                   FormantOptions const& options, Zeros const& zeros = {});
 
 /// What read_formants does after looking.
 FormantReading read_looks(Looks const& looks, Expectation const& expectation, FormantOptions const& options);

@@ -3,6 +3,7 @@
 
 #include "analysis/levelled.hpp"
 #include "analysis/undo.hpp"
+#include "analysis/whiten.hpp"
 #include "vowelway/analysis/linear_prediction.hpp"
 
 #include <algorithm>
@@ -16,14 +17,49 @@ constexpr int order = 18;                  // two for each formant below 7 kHz, 
 constexpr Frequency highest = hertz(7000); // files and resampling cut what lies above
 constexpr std::size_t takes_looked_at = 8; // are looked at: they all say the same
 constexpr double shortest_delay = 7, longest_delay = 32, delay_step = 0.5; // of a delay, samples at 16 kHz
-constexpr double seen = 0.009, seen_in_few = 0.03;       // least gain of ln(error) by undoing a reflection
+constexpr double seen = 0.009, seen_in_few = 0.03; // least gain of ln(error) by undoing a reflection
+constexpr double suspected = 0.005;                // and above which there may be one
+constexpr double not_weak = 0.2; // strength of that: a weaker one moves little, and tracts look like it
 constexpr std::size_t fewest = 3, few = 4;               // takes
-constexpr double above_others = 2;                       // times the gain of delays farther away
+constexpr double above_others = 2, just_above = 1.05;    // times the gain of delays farther away
 constexpr double least_gain_sd = 0.04, of_pulses = 0.08; // those hide a part of it
 
 double ln_error(PowerSpectrum const& s, Frequency band) {
     auto const r = band_autocorrelation(s, band, order);
     return std::log(std::max(predict(r, order, band * 2.0).error, 1e-300));
+}
+
+/// Of unit mean, with a floor 70 dB down, below which rounding spoils the prediction.
+PowerSpectrum floored(PowerSpectrum s, Frequency band) {
+    double const mean = std::max(s.mean(hertz(0), band), 1e-300);
+    for (auto& v : s.power) v = v / mean + 1e-7;
+    return s;
+}
+
+/// Mean of ln of what whitening has divided out of the band.
+double ln_divided_out(PowerSpectrum const& before, PowerSpectrum const& after, Frequency band) {
+    auto const bins = static_cast<std::size_t>(std::lround(band / before.bin));
+    double sum = 0;
+    for (std::size_t k = 0; k <= bins; ++k) sum += std::log(before.power[k] / after.power[k]);
+    return sum / static_cast<double>(bins + 1);
+}
+
+/// As it is, or without the zeros at the bottom that its source and the lips have, whichever is predicted
+/// best: what those leave unexplained hides a short delay.
+PowerSpectrum without_source(PowerSpectrum const& heard, Frequency band) {
+    auto const plain = floored(heard, band);
+    auto best = plain;
+    double least = ln_error(plain, band);
+    for (auto const& way : bottom_of_source()) {
+        auto now = plain;
+        whiten(now, measuring_rate, way);
+        double const scale = std::log(std::max(now.mean(hertz(0), band), 1e-300)),
+                     divided = ln_divided_out(plain, now, band);
+        now = floored(std::move(now), band);
+        if (double const left = ln_error(now, band) + scale + divided; left < least)
+            least = left, best = std::move(now);
+    }
+    return best;
 }
 
 /// The mean gain over the takes when each spectrum is divided by `h`, and the share of takes that gain.
@@ -36,11 +72,8 @@ class UndoSearch {
     UndoSearch(std::vector<HeardTake> const& takes, Frequency band) : band_(band) {
         auto const every = (takes.size() + takes_looked_at - 1) / takes_looked_at;
         for (std::size_t i = 0; i < takes.size(); i += std::max<std::size_t>(1, every)) {
-            auto s = *takes[i].spectrum;
-            double const mean = std::max(s.mean(hertz(0), band), 1e-300);
-            for (auto& v : s.power) v = v / mean + 1e-7; // 70 dB down
-            plain_.push_back(ln_error(s, band));
-            spectra_.push_back(std::move(s));
+            spectra_.push_back(without_source(*takes[i].spectrum, band));
+            plain_.push_back(ln_error(spectra_.back(), band));
         }
     }
     std::size_t size() const { return spectra_.size(); }
@@ -95,7 +128,7 @@ Candidate best_of(UndoSearch const& search, double delay, std::vector<double> co
 std::optional<Reflection> reflection_of(UndoSearch const& search) {
     std::vector<Candidate> all;
     for (double d = shortest_delay; d <= longest_delay; d += delay_step)
-        all.push_back(best_of(search, d, {0.15, 0.3, 0.5}));
+        all.push_back(best_of(search, d, {0.15, 0.25, 0.45}));
     auto best = all[1];
     for (std::size_t i = 1; i + 1 < all.size(); ++i) // inside the range: its ends take up what else is there
         if (all[i].gain.mean > best.gain.mean && all[i].gain.mean >= all[i - 1].gain.mean &&
@@ -105,9 +138,12 @@ std::optional<Reflection> reflection_of(UndoSearch const& search) {
     for (auto const& c : all)
         if (std::abs(c.delay - best.delay) > 3.5 && std::abs(c.delay - 2 * best.delay) > 2.5)
             others = std::max(others, c.gain.mean);
-    double const least = search.size() < few ? seen_in_few : seen;
-    if (best.gain.mean < least || best.gain.mean < above_others * others || best.gain.share < 0.59)
-        return std::nullopt;
+    bool const not_few = search.size() >= few;
+    bool const sure =
+        best.gain.mean >= (not_few ? seen : seen_in_few) && best.gain.mean >= above_others * others;
+    bool const perhaps = not_few && best.strength > not_weak && best.gain.mean >= suspected &&
+                         best.gain.mean >= just_above * others;
+    if ((!sure && !perhaps) || best.gain.share < 0.59) return std::nullopt;
     for (double d = best.delay - 0.4; d <= best.delay + 0.41; d += 0.1)
         if (auto const c = best_of(search, d, {best.strength}); c.gain.mean > best.gain.mean) best = c;
     std::vector<double> strengths;
@@ -123,7 +159,7 @@ std::optional<Reflection> reflection_of(UndoSearch const& search) {
     double squares = 0;
     for (double s : own) squares += (s - best.strength) * (s - best.strength);
     double const sd = std::sqrt(squares) / static_cast<double>(search.size());
-    return Reflection{samples(best.delay), best.strength, std::hypot(sd, least_gain_sd)};
+    return Reflection{samples(best.delay), best.strength, std::hypot(sd, least_gain_sd), sure};
 }
 
 constexpr double least_fall = 5; // dB towards low frequencies: rooms have more noise there, not less
@@ -194,7 +230,7 @@ Processing processing_of(std::vector<HeardTake> const& takes, PowerSpectrum cons
     if (reflection && kind != ProbeKind::whisper)
         found.reflection->gain_sd = std::hypot(reflection->gain_sd, of_pulses);
     found.low_cut = low_cut_of(UndoSearch(takes, std::min(band, highest)), noise, kind);
-    found.levelled = is_levelled(takes, kind);
+    found.evenness = evenness_of(takes, kind);
     return found;
 }
 

@@ -15,6 +15,7 @@ namespace vowelway::analysis {
 struct Reflection {
     Duration delay;
     double gain = 0, gain_sd = 0;
+    bool sure = true; ///< else there may be none: what undoing it moves stays open
 };
 
 /// A high-pass (Butterworth) on everything that was recorded.
@@ -23,12 +24,20 @@ struct LowCut {
     int order = 2; ///< 6 dB an octave each
 };
 
+/// Of the level.
+enum class Evenness {
+    natural,
+    like_levelled, ///< as even as after a gain control, but not more than breath might be: not said
+    levelled       ///< a limiter or fast gain control: the peaks all end at one height
+};
+
 struct Processing {
     ProbeKind kind = ProbeKind::whisper;
     std::optional<Reflection> reflection;
     std::optional<LowCut> low_cut;
     bool suppressed = false; ///< noise suppression: the pauses are restless
-    bool levelled = false;   ///< a limiter or fast gain control: the peaks all end at one height
+    Evenness evenness = Evenness::natural;
+    bool evened() const { return evenness != Evenness::natural; }
     bool changes_spectrum() const { return reflection || low_cut; }
 };
 
@@ -42,7 +51,7 @@ struct HeardTake {
 /// whose undoing makes all takes better predicted (Whittle's likelihood: the geometric mean of a monic filter
 /// of minimum phase is one, so the prediction error alone decides). The limits are our choice, tried on
 /// bench/measure_phones.cpp. A reflection makes any sound repeat as a high voice does: it is looked for
-/// before the kind is known.
+/// before the kind is known. A suspected one is given too, not as sure.
 std::optional<Reflection> reflection_in(std::vector<HeardTake> const& takes, Frequency band);
 
 /// All of it, where the takes are of this kind.

@@ -54,15 +54,17 @@ void widen(FormantReading& reading, FormantReading const& raw, Processing const&
         auto& f = reading.formants[k];
         if (!f) continue;
         auto const of = [&](Share const& s) { return k == 0 ? s.first : s.others; };
-        double more = std::hypot(of(shares.any), p.levelled ? of(shares.levelled) : 0,
+        double more = std::hypot(of(shares.any), p.evened() ? of(shares.levelled) : 0,
                                  p.suppressed ? of(shares.suppressed) : 0) *
                       in_hertz(f->centre);
         if (p.kind == ProbeKind::whisper)
             more = std::hypot(more, of_what_is_not_understood(*f, reading.whiteness));
         if (auto const& r = raw.formants[k]; r && p.changes_spectrum()) {
             double const moved = in_hertz(f->centre - r->centre);
-            double const open =
-                std::hypot(p.reflection ? p.reflection->gain_sd / p.reflection->gain : 0, p.low_cut ? 1 : 0);
+            double const of_reflection = !p.reflection        ? 0
+                                         : p.reflection->sure ? p.reflection->gain_sd / p.reflection->gain
+                                                              : 1;
+            double const open = std::hypot(of_reflection, p.low_cut ? 1 : 0);
             more = std::hypot(more, std::min(open, 1.0) * moved);
         }
         f->sd = hertz(std::hypot(in_hertz(f->sd), more));
@@ -71,9 +73,10 @@ void widen(FormantReading& reading, FormantReading const& raw, Processing const&
 
 ReadUndone read_undone(std::span<float const> steady, Frequency rate, Expectation const& expectation,
                        FormantOptions const& options, Processing const& p) {
-    ReadUndone out{look_usually(steady, rate, expectation, options), {}};
-    out.reading = read_looks(out.looks, expectation, options);
-    auto const raw = out.reading;
+    // Both fill and empty a spectrum, which passes for zeros.
+    Zeros const zeros{!p.evened(), !p.suppressed, {}};
+    ReadUndone out;
+    FormantReading raw;
     if (p.changes_spectrum()) {
         auto const samples = undone(steady, rate, p);
         std::vector<PowerSpectrum> blocks;
@@ -83,10 +86,17 @@ ReadUndone read_undone(std::span<float const> steady, Frequency rate, Expectatio
         auto now = options;
         now.blocks = blocks;
         now.noise = noise ? &*noise : nullptr;
-        out.looks = look_usually(samples, rate, expectation, now);
+        out.looks = look_usually(samples, rate, expectation, now, zeros);
         out.reading = read_looks(out.looks, expectation, now);
+        // The source's zeros are those of the undone sound: only what undoing moved is asked for.
+        raw = read_looks(
+            look_usually(steady, rate, expectation, options, {true, zeros.trusted, out.looks.whitenings}),
+            expectation, options);
+    } else {
+        out.looks = look_usually(steady, rate, expectation, options, zeros);
+        out.reading = read_looks(out.looks, expectation, options);
     }
-    if (p.levelled || p.suppressed) out.reading.noise_in_front = false; // both fill and empty a spectrum
+    if (p.evened() || p.suppressed) out.reading.noise_in_front = false;
     widen(out.reading, raw, p);
     return out;
 }
@@ -117,14 +127,20 @@ std::string_view to_string(ProcessingFound::Kind kind) {
 std::vector<ProcessingFound> told(Processing const& p) {
     using Kind = ProcessingFound::Kind;
     std::vector<ProcessingFound> all;
-    if (p.reflection)
+    if (p.reflection) {
+        auto const later = text("%.1f ms", 1000 * in_seconds(p.reflection->delay)),
+                   strong = text("%.0f %%", 100 * p.reflection->gain);
         all.push_back(
             {Kind::reflection,
-             worded(
-                 "a reflection from a table or a wall is heard ({0} later, {1} as strong) and was taken out",
-                 text("%.1f ms", 1000 * in_seconds(p.reflection->delay)),
-                 text("%.0f %%", 100 * p.reflection->gain)),
+             p.reflection->sure
+                 ? worded("a reflection from a table or a wall is heard ({0} later, {1} as strong) and was "
+                          "taken out",
+                          later, strong)
+                 : worded("there may be a reflection from a table or a wall ({0} later, {1} as strong); the "
+                          "deviations are wider for it",
+                          later, strong),
              worded("hold the phone closer to the mouth and away from the table")});
+    }
     if (p.low_cut)
         all.push_back({Kind::low_cut,
                        worded("the phone cuts what lies below {0}; this was made good as far as can be",
@@ -135,7 +151,7 @@ std::vector<ProcessingFound> told(Processing const& p) {
             {Kind::suppressed,
              worded("the pauses are not even, as where noise is suppressed; the deviations are wider for it"),
              worded("switch off noise suppression and voice enhancement")});
-    if (p.levelled)
+    if (p.evenness == Evenness::levelled)
         all.push_back({Kind::levelled,
                        worded("its peaks are all alike, as where a phone evens out the level; the deviations "
                               "are wider for it"),

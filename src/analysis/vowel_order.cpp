@@ -131,7 +131,7 @@ void refuse(Measurements& m, OrderFound const& found) {
 
 VowelFit fit_of(Looks const& looks, Expectation const& expectation, ProbeKind kind) {
     // With zeros taken out nearly any order can be made to fit: it is asked of the sound as it is.
-    auto const& plain = looks.as_it_is.empty() ? looks.each : looks.as_it_is;
+    auto const& plain = looks.as_it_is();
     VowelFit fit;
     std::vector<double> costs;
     std::array<std::vector<double>, 2> away;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "analysis/whiten.hpp"
 
+#include <Eigen/Dense>
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -10,9 +12,12 @@ namespace {
 
 constexpr double half_turn = std::numbers::pi;
 constexpr double leak = 0.97;            // of an integration
-constexpr double well_described = 0.955; // whiteness from which on no zeros are looked for
-constexpr double worth_it = 1.01;        // gain of whiteness for which a pair of zeros is believed
-constexpr double nearly = 0.3;           // of what the best way leaves: others this near are as good
+constexpr double well_described = 0.965; // whiteness from which on no zeros are looked for
+/// Share of the power of a frame's bin that the next frame repeats: the square of what two Hamming windows
+/// half a frame apart have in common (P. D. Welch, IEEE Trans. Audio Electroacoust. 15, 1967, 70).
+constexpr double shared_by_neighbours = 0.0547;
+constexpr double worth_it = 1.01; // gain of whiteness for which a pair of zeros is believed
+constexpr double nearly = 0.3;    // of what the best way leaves: others this near are as good
 /// Gain of whiteness below which the sound stays as it is. Whispers of model tracts from the glottis gain up
 /// to 1.022 by chance: there a second integration or a zero put F1 of a close /i/ anywhere.
 constexpr double clearly_whiter = 1.025;
@@ -37,109 +42,181 @@ void integrate(PowerSpectrum& s, Frequency rate) {
         s.power[k] /= distance_to(leak, step * static_cast<double>(k));
 }
 
-void undo(PowerSpectrum& s, Frequency rate, ZeroPair const& z, std::size_t last) {
-    double const step = 2 * half_turn * (s.bin / rate), at = 2 * half_turn * (z.centre / rate),
-                 radius = std::exp(-half_turn * (z.bandwidth / rate));
-    for (std::size_t k = 0; k <= last; ++k) {
-        double const w = step * static_cast<double>(k);
-        s.power[k] /= distance_to(radius, w - at) * distance_to(radius, w + at);
+/// What a pair of zeros lets through where cos(w) is `c`: distance_to(w - at) times distance_to(w + at).
+class LetThrough {
+  public:
+    LetThrough(ZeroPair const& z, Frequency rate) {
+        double const at = 2 * half_turn * (z.centre / rate),
+                     radius = std::exp(-half_turn * (z.bandwidth / rate)), q = 1 + radius * radius,
+                     twice = 2 * radius, sine = std::sin(at);
+        none_ = q * q - twice * twice * sine * sine, first_ = -2 * twice * q * std::cos(at),
+        second_ = twice * twice;
     }
+    double operator()(double c) const { return none_ + c * (first_ + c * second_); }
+
+  private:
+    double none_, first_, second_; // powers of c
+};
+
+void undo(PowerSpectrum& s, Frequency rate, ZeroPair const& z) {
+    LetThrough const through(z, rate);
+    double const step = 2 * half_turn * (s.bin / rate);
+    for (std::size_t k = 0; k < s.power.size(); ++k)
+        s.power[k] /= through(std::cos(step * static_cast<double>(k)));
 }
 
-/// The pair whose undoing leaves the whitest error: a coarse grid, then a finer one about the best.
-ZeroPair best_pair(PowerSpectrum const& s, Frequency rate, Frequency ceiling, int order, double& best) {
-    auto const last = last_bin(s, ceiling);
-    ZeroPair found{hertz(0), hertz(0)};
-    auto const attempt = [&](double hz, double width) {
-        if (hz < in_hertz(lowest_zero) || hz > in_hertz(ceiling)) return;
-        ZeroPair const z{hertz(hz), hertz(width)};
-        auto now = s;
-        undo(now, rate, z, last);
-        if (double const w = whiteness(now, ceiling, order); w > best) best = w, found = z;
-    };
-    for (double hz = in_hertz(lowest_zero); hz < in_hertz(ceiling); hz *= 1.08) attempt(hz, 150);
-    if (in_hertz(found.centre) == 0) return found;
-    for (double step : {0.04, 0.02, 0.01}) {
-        auto const about = found;
-        for (double width : {0.6, 1.0, 1.6})
-            for (double away : {-step, 0.0, step})
-                if (width != 1 || away != 0)
-                    attempt(in_hertz(about.centre) * (1 + away), in_hertz(about.bandwidth) * width);
+/// The test for whiteness of many spectra of one band: the cosines are worked out once.
+class Band {
+  public:
+    Band(PowerSpectrum const& s, Frequency rate, Frequency ceiling, int order)
+        : rate_(rate), ceiling_(ceiling), order_(order),
+          last_(static_cast<Eigen::Index>(last_bin(s, ceiling))), of_lags_(last_ + 1, order + 1),
+          of_bins_(last_ + 1) {
+        Eigen::ArrayXd const all = Eigen::ArrayXd::NullaryExpr(2 * last_, [&](Eigen::Index k) {
+            return std::cos(half_turn * static_cast<double>(k) / static_cast<double>(last_));
+        });
+        for (Eigen::Index m = 0; m <= order; ++m)
+            for (Eigen::Index k = 0; k <= last_; ++k) of_lags_(k, m) = all(k * m % (2 * last_));
+        double const step = 2 * half_turn * (s.bin / rate);
+        for (Eigen::Index k = 0; k <= last_; ++k) of_bins_(k) = std::cos(step * static_cast<double>(k));
     }
-    return found;
-}
+
+    Eigen::ArrayXd of(PowerSpectrum const& s) const {
+        return Eigen::Map<Eigen::ArrayXd const>(s.power.data(), last_ + 1);
+    }
+
+    /// 0..1: geometric over arithmetic mean of the spectrum that prediction leaves.
+    double whiteness(Eigen::ArrayXd const& power) const {
+        Eigen::VectorXd share = power.matrix() / static_cast<double>(last_);
+        share(0) *= 0.5, share(last_) *= 0.5;
+        Eigen::VectorXd const r = of_lags_.transpose() * share;
+        auto const found = predict({r.data(), static_cast<std::size_t>(r.size())}, order_, ceiling_ * 2.0);
+        Eigen::VectorXd of_filter = Eigen::VectorXd::Zero(order_ + 1); // its autocorrelation
+        for (std::size_t i = 0; i < found.a.size(); ++i)
+            for (std::size_t j = 0; j + i < found.a.size(); ++j)
+                of_filter(static_cast<Eigen::Index>(i)) += (i == 0 ? 1 : 2) * found.a[j] * found.a[i + j];
+        // Not found.error: rounding spoils it where the spectrum spans too much.
+        auto const inside = last_ - 1;
+        Eigen::ArrayXd const error =
+            power.segment(1, inside) * (of_lags_ * of_filter).array().segment(1, inside).max(1e-12) + 1e-300;
+        return std::exp(error.log().mean()) / error.mean();
+    }
+
+    Eigen::ArrayXd undone(Eigen::ArrayXd const& power, ZeroPair const& z) const {
+        return power / of_bins_.unaryExpr(LetThrough(z, rate_));
+    }
+
+    /// The pair whose undoing leaves the whitest error, if whiter than `best`: a coarse grid, then a finer
+    /// one about the best.
+    ZeroPair best_pair(Eigen::ArrayXd const& power, double& best) const {
+        ZeroPair found{hertz(0), hertz(0)};
+        auto const attempt = [&](double hz, double width) {
+            if (hz < in_hertz(lowest_zero) || hz > in_hertz(ceiling_)) return;
+            ZeroPair const z{hertz(hz), hertz(width)};
+            if (double const w = whiteness(undone(power, z)); w > best) best = w, found = z;
+        };
+        for (double hz = in_hertz(lowest_zero); hz < in_hertz(ceiling_); hz *= 1.08) attempt(hz, 150);
+        if (in_hertz(found.centre) == 0) return found;
+        for (double step : {0.04, 0.02, 0.01}) {
+            auto const about = found;
+            for (double width : {0.6, 1.0, 1.6})
+                for (double away : {-step, 0.0, step})
+                    if (width != 1 || away != 0)
+                        attempt(in_hertz(about.centre) * (1 + away), in_hertz(about.bandwidth) * width);
+        }
+        return found;
+    }
+
+  private:
+    Frequency rate_, ceiling_;
+    int order_;
+    Eigen::Index last_;
+    Eigen::MatrixXd of_lags_; ///< cos(m k pi / last): bins by lags
+    Eigen::ArrayXd of_bins_;  ///< cos of each bin's angle at the sampling rate
+};
 
 double score(Whitening const& w) {
     return w.whiteness / std::pow(worth_it, static_cast<double>(w.zeros.size()));
 }
 
-/// Beginning with this, more pairs of zeros while they are worth it; `s` is made so white.
-Whitening with_zeros(PowerSpectrum s, Frequency rate, Frequency ceiling, int order, Whitening found) {
+/// Beginning with this, more pairs of zeros while they are worth it; `power` is made so white.
+Whitening with_zeros(Band const& band, Eigen::ArrayXd power, Whitening found) {
     auto const first = found.zeros.size();
     while (found.zeros.size() - first < most_pairs && found.whiteness < well_described) {
         double white = found.whiteness;
-        auto const pair = best_pair(s, rate, ceiling, order, white);
+        auto const pair = band.best_pair(power, white);
         if (white < worth_it * found.whiteness) break;
         found.zeros.push_back(pair), found.whiteness = white;
-        undo(s, rate, pair, s.power.size() - 1);
+        power = band.undone(power, pair);
     }
     return found;
 }
 
-} // namespace
-
-double whiteness(PowerSpectrum const& spectrum, Frequency ceiling, int order) {
-    auto const found = predict(band_autocorrelation(spectrum, ceiling, order), order, ceiling * 2.0);
-    auto const last = last_bin(spectrum, ceiling);
-    std::vector<double> of_filter(found.a.size(), 0.0); // its autocorrelation
-    for (std::size_t i = 0; i < found.a.size(); ++i)
-        for (std::size_t j = 0; j + i < found.a.size(); ++j) of_filter[i] += found.a[j] * found.a[i + j];
-    double sum = 0, logs = 0; // not found.error: rounding spoils it where the spectrum spans too much
-    for (std::size_t k = 1; k < last; ++k) {
-        double const step = std::cos(half_turn * static_cast<double>(k) / static_cast<double>(last));
-        double power = of_filter[0], before = 1, now = step; // cos(m x) by the three-term recursion
-        for (std::size_t m = 1; m < of_filter.size(); ++m) {
-            power += 2 * of_filter[m] * now;
-            double const next = 2 * step * now - before;
-            before = now, now = next;
-        }
-        double const error = spectrum.power[k] * std::max(power, 1e-12) + 1e-300;
-        sum += error, logs += std::log(error);
-    }
-    auto const count = static_cast<double>(last - 1);
-    return std::exp(logs / count) / (sum / count);
+/// Whiteness that white noise itself has in a mean of so few frames: each bin is the mean of this many
+/// squares of complex Gaussian numbers, whose geometric mean is exp(psi(n)) / n of it.
+double whiteness_of_noise(int frames) {
+    double const n = std::max(frames, 1) / (1 + 2 * shared_by_neighbours);
+    return std::exp(-1 / (2 * n) - 1 / (12 * n * n)); // Abramowitz & Stegun 6.3.18
 }
 
-std::vector<Whitening> find_whitenings(PowerSpectrum const& spectrum, Frequency rate, Frequency ceiling,
-                                       int order) {
-    std::vector<Whitening> all{{0, {}}, {1, {}}, {2, {}}, {1, {walls}}};
-    std::vector<PowerSpectrum> each;
-    double most = 0;
-    for (auto& w : all) {
-        each.push_back(spectrum);
-        whiten(each.back(), rate, w);
-        w.whiteness = whiteness(each.back(), ceiling, order);
-        most = std::max(most, w.whiteness);
-    }
-    auto plain = all[1].whiteness > all[0].whiteness ? all[1] : all[0]; // the lips' zero at most
-    plain.plain = plain.integrations;
-    if (plain.whiteness > well_described) return {plain};
-    if (most < well_described)
-        for (std::size_t i = 0; i < all.size(); ++i)
-            all[i] = with_zeros(each[i], rate, ceiling, order, all[i]);
+PowerSpectrum whitened(PowerSpectrum s, Frequency rate, Whitening const& w) {
+    whiten(s, rate, w);
+    return s;
+}
+
+/// None, the lips' zero, and the other bottoms, each with its whiteness.
+std::vector<Whitening> all_bottoms(Band const& band, PowerSpectrum const& spectrum, Frequency rate) {
+    std::vector<Whitening> all{{}};
+    for (auto& way : bottom_of_source()) all.push_back(std::move(way));
+    for (auto& w : all) w.whiteness = band.whiteness(band.of(whitened(spectrum, rate, w)));
+    return all;
+}
+
+/// The lips' zero at most.
+Whitening plain_of(std::vector<Whitening> const& bottoms) {
+    return bottoms[1].whiteness > bottoms[0].whiteness ? bottoms[1] : bottoms[0];
+}
+
+Whitening best_of(std::vector<Whitening> const& all) {
+    return *std::max_element(all.begin(), all.end(), [](Whitening const& a, Whitening const& b) {
+        return a.whiteness < b.whiteness;
+    });
+}
+
+} // namespace
+
+std::vector<Whitening> bottom_of_source() { return {{1, {}}, {2, {}}, {1, {walls}}}; }
+
+Whitenings find_whitenings(PowerSpectrum const& spectrum, Frequency rate, Frequency ceiling, int order) {
+    Band const band(spectrum, rate, ceiling, order);
+    auto all = all_bottoms(band, spectrum, rate);
+    auto const plain = plain_of(all);
+    // Where even white noise is not white enough, what is missing is no evidence of zeros.
+    if (whiteness_of_noise(spectrum.frames) < well_described) return {{plain}, true, {}};
+    auto const bottom = best_of(all);
+    Whitenings found{{plain}, true, {}};
+    if (bottom.whiteness > plain.whiteness) found.other = bottom;
+    if (plain.whiteness > well_described) return found;
+    if (bottom.whiteness < well_described)
+        for (auto& w : all) w = with_zeros(band, band.of(whitened(spectrum, rate, w)), w);
     std::stable_sort(all.begin(), all.end(),
                      [](Whitening const& a, Whitening const& b) { return score(a) > score(b); });
-    for (auto& w : all) w.gain = w.whiteness / plain.whiteness, w.plain = plain.integrations;
-    if (all[0].gain < clearly_whiter) return {plain};
+    for (auto& w : all) w.gain = w.whiteness / plain.whiteness;
+    if (all[0].gain < clearly_whiter) return found;
     double const least = score(all[0]) - nearly * std::max(0.0, 1 - all[0].whiteness);
     while (score(all.back()) < least || all.back().gain < clearly_whiter || all.size() > most_ways)
         all.pop_back();
-    return all;
+    return {std::move(all), false, plain};
+}
+
+Whitenings whitenings_as_it_is(PowerSpectrum const& spectrum, Frequency rate, Frequency ceiling, int order) {
+    Band const band(spectrum, rate, ceiling, order);
+    return {{plain_of(all_bottoms(band, spectrum, rate))}, true, {}};
 }
 
 void whiten(PowerSpectrum& spectrum, Frequency rate, Whitening const& w) {
     for (int times = 0; times < w.integrations; ++times) integrate(spectrum, rate);
-    for (auto const& z : w.zeros) undo(spectrum, rate, z, spectrum.power.size() - 1);
+    for (auto const& z : w.zeros) undo(spectrum, rate, z);
     if (w.integrations < 2 && w.zeros.empty()) return;
     auto const low =
         std::min(static_cast<std::size_t>(lowest_heard / spectrum.bin), spectrum.power.size() - 1);

@@ -20,19 +20,27 @@ struct ZeroPair {
 struct Whitening {
     int integrations = 0; ///< zeros at 0 Hz: of the lips' radiation, and of a tract shut behind the noise
     std::vector<ZeroPair> zeros;
-    double whiteness = 1; ///< of what prediction leaves, 0..1: what is missing to one is not understood
+    double whiteness = 1; ///< of what prediction leaves, 0..1 (geometric over arithmetic mean of its
+                          ///< spectrum): what is missing to one is not understood
     double gain = 1;      ///< whiteness over that of the lips' zero alone, or none
-    int plain = 0;        ///< integrations of that
 };
 
-/// How white a spectrum up to `ceiling` is after prediction, 0..1: geometric over arithmetic mean of the
-/// error's spectrum.
-double whiteness(PowerSpectrum const& spectrum, Frequency ceiling, int order);
+struct Whitenings {
+    std::vector<Whitening> ways;    ///< best first: others than the best only where they are nearly as good
+    bool as_it_is = true;           ///< the one way is that of the lips' zero alone, or none
+    std::optional<Whitening> other; ///< another way that is not ruled out: what it moves stays open
+};
 
-/// The ways that leave the whitest error (Whittle's likelihood: the error of prediction alone decides), best
-/// first: others than the best only where they are nearly as good in view of what even the best leaves.
-std::vector<Whitening> find_whitenings(PowerSpectrum const& spectrum, Frequency rate, Frequency ceiling,
-                                       int order);
+/// Without pairs of zeros other than that of the walls: what a source and the lips have at the bottom.
+std::vector<Whitening> bottom_of_source();
+
+/// The ways that leave the whitest error (Whittle's likelihood: the error of prediction alone decides). The
+/// other one is the sound as it is, where zeros are taken out; else a bottom of the source that is whiter,
+/// but not clearly. Too few frames tell nothing: the sound as it is.
+Whitenings find_whitenings(PowerSpectrum const& spectrum, Frequency rate, Frequency ceiling, int order);
+
+/// The sound as it is: for what fills and empties a spectrum as a gain control does, zeros are no sign.
+Whitenings whitenings_as_it_is(PowerSpectrum const& spectrum, Frequency rate, Frequency ceiling, int order);
 
 void whiten(PowerSpectrum& spectrum, Frequency rate, Whitening const& w);
 

@@ -40,7 +40,8 @@ acoustics::ReachableSet const& mouth_of(std::size_t vowel) {
     return all[vowel];
 }
 
-/// A second of noise through a tract; its power falls by `fall` dB in an octave.
+/// A second of noise through a tract; its power falls by `fall` dB in an octave. Its strength swings by a
+/// quarter five times a second: no breath is as even as a machine's, or as a gain control leaves it (ours).
 make::Samples whispered(acoustics::AreaFunction const& tract, acoustics::NoisePlace place, double fall,
                         std::mt19937& random) {
     std::size_t const n = 16384;
@@ -61,7 +62,8 @@ make::Samples whispered(acoustics::AreaFunction const& tract, acoustics::NoisePl
     }
     make::transform(x, true);
     make::Samples sound(n);
-    for (std::size_t t = 0; t < n; ++t) sound[t] = x[t].real();
+    for (std::size_t t = 0; t < n; ++t)
+        sound[t] = x[t].real() * (1 + 0.25 * std::sin(2 * make::pi * 5 * static_cast<double>(t) / rate));
     double const size = std::sqrt(make::power(sound));
     for (auto& v : sound) v /= size;
     return sound;
