@@ -10,6 +10,7 @@ namespace vowelway::diction {
 namespace {
 
 constexpr std::size_t none = ~std::size_t(0);
+constexpr auto joint = ""; ///< in a cluster, for a while: two words meet here
 
 /// A vowel of a nucleus: the one held, or the glide out of it.
 struct Part {
@@ -74,6 +75,26 @@ void assimilate(std::vector<std::string>& cluster, bool prefix) {
     }
 }
 
+/// "kiss'd", "express'd": the d of a contracted ending is t after a voiceless consonant.
+void devoice_d(std::vector<std::string>& cluster, Word const& word) {
+    bool const contracted =
+        word.size() > 2 && word.back().base == U'd' && word[word.size() - 2].base == U'\'';
+    if (!contracted || cluster.size() < 2 || cluster.back() != "d") return;
+    auto const& before = cluster[cluster.size() - 2];
+    for (auto const* voiceless : {"p", "k", "f", "s", "ʃ", "tʃ", "θ"})
+        if (before == voiceless) cluster.back() = "t";
+}
+
+/// The synthesiser doubles consonants that are written twice, and parts the sound of "sköna".
+void mend_scandinavian(std::vector<std::string>& cluster) {
+    cluster.erase(std::unique(cluster.begin(), cluster.end()), cluster.end());
+    for (std::size_t i = 0; i + 1 < cluster.size(); ++i)
+        if (cluster[i] == "s" && cluster[i + 1] == "x") {
+            cluster[i] = "ɧ";
+            cluster.erase(cluster.begin() + static_cast<std::ptrdiff_t>(i) + 1);
+        }
+}
+
 /// "an-kommen", "un-klar": the n keeps its place.
 bool begins_with_prefix(Word const& word) {
     auto const spelled = lower(word);
@@ -86,9 +107,10 @@ bool begins_with_prefix(Word const& word) {
 /// A consonant as it is sung: r is rolled or tapped in German and French, l is clear, no glottal stop.
 std::string sung_consonant(std::string const& said, Language language) {
     if (said == "ʔ" || said == "?" || said == "ˈ") return "";
-    if (said == "ɫ" || said == "ɬ") return "l";
+    if (said == "ŋ" && language == Language::portuguese) return ""; // the vowel before it is nasal
+    if (said == "ɫ" || (said == "ɬ" && language != Language::welsh)) return "l";
     bool const r = said == "ɾ" || said == "ʁ" || said == "ʀ" || said == "ɹ" || said == "r";
-    if (r) return language == Language::english ? "ɹ" : "r";
+    if (r) return main_language(language) == Language::english ? "ɹ" : "r";
     return said;
 }
 
@@ -107,12 +129,18 @@ Clusters said_consonants(std::vector<Phone> const& said, Reading const& reading,
             cluster = parts[match[i]].nucleus + 1;
         }
         if (said[i].vowel) continue;
+        if (said[i].boundary_before) out[cluster].push_back(joint);
         if (auto const sung = sung_consonant(said[i].text, language); !sung.empty())
             out[cluster].push_back(sung);
     }
-    bool const germanic = language == Language::german || language == Language::english;
+    bool const english = main_language(language) == Language::english;
+    bool const germanic = language == Language::german || english;
     bool const prefix = begins_with_prefix(reading.letters);
     for (std::size_t k = 0; germanic && k < out.size(); ++k) assimilate(out[k], k == 1 && prefix);
+    for (auto& one : out) one.erase(std::remove(one.begin(), one.end(), joint), one.end());
+    if (language == Language::swedish || language == Language::norwegian)
+        for (auto& one : out) mend_scandinavian(one);
+    if (english && !out.empty()) devoice_d(out.back(), reading.letters);
     // A vowel that only song has stands before the last consonant of what was gathered, a last one behind
     // all.
     for (std::size_t k = 0; k < nuclei.size(); ++k) {
@@ -132,6 +160,9 @@ Clusters consonants(Reading const& reading, Language language) {
         return said_consonants(reading.sounds.said, reading, language);
     if (language == Language::italian || language == Language::latin || language == Language::spanish)
         return spelled_consonants(reading, language);
+    if (language == Language::german_latin || language == Language::hebrew ||
+        language == Language::church_slavonic || language == Language::danish)
+        return tabled_consonants(reading, language);
     return said_consonants(listed ? sounds(reading.letters, language).said : reading.sounds.said, reading,
                            language);
 }
