@@ -153,7 +153,8 @@ void add_words(Command& program) {
     command.values("TEXT", settings->text, "words, one text file or score, or - for the standard input")
         .required();
     command.value("-l,--language", settings->language,
-                  "it, la, de, fr, en, es or another tag; without it the language is guessed");
+                  "it, la, de, fr, en, es or another tag (en-US: the American stage; la-DE: Latin in German "
+                  "use); without it the language is guessed");
     command.value("--part", settings->part, "part by name or number (default: the one with the words)");
     command
         .value("--verse", settings->verse,

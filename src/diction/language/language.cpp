@@ -183,7 +183,7 @@ Trust trust(Language language) {
     case norwegian:
         return {93, true};
     case danish:
-        return {88, true};
+        return {89, true};
     case welsh:
         return {98, true};
     default:

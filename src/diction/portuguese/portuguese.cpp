@@ -46,10 +46,12 @@ class Brazilian {
     }
     /// q or g with u before e, i (silent) or a, o (a glide).
     bool led_u(std::size_t i) const {
-        return at(i) == U'u' && i > 0 && (at(i - 1) == U'q' || at(i - 1) == U'g') && vowel(i + 1) &&
-               !mark_at(i);
+        bool const leads = vowel(i + 1) || at(i + 1) == U'\''; // "qu'esta" in poems
+        return at(i) == U'u' && i > 0 && (at(i - 1) == U'q' || at(i - 1) == U'g') && leads && !mark_at(i);
     }
-    bool silent_u(std::size_t i) const { return led_u(i) && (at(i + 1) == U'e' || at(i + 1) == U'i'); }
+    bool silent_u(std::size_t i) const {
+        return led_u(i) && (at(i + 1) == U'e' || at(i + 1) == U'i' || at(i + 1) == U'\'');
+    }
 
     // ai, ei, oi, ui, au, eu, iu, ou; ão, ãe, õe. Not before nh, nor before l, r, z, n, m that end the
     // syllable
@@ -128,7 +130,7 @@ class Brazilian {
             after.push_back({glide_of(to_u ? "u" : "i"), i + 1});
             return i + 1;
         }
-        if (!vowel(i + 1) && at(i + 1) == U'l' && !vowel(i + 2) && at(i + 2) != U'h') {
+        if (at(i + 1) == U'l' && !vowel(i + 2) && at(i + 2) != U'h' && at(i + 2) != U'l') {
             after.push_back({glide_of("u"), i + 1}); // "Brasil": l that ends the syllable
         } else if (end_m && at(i) == U'a' && i != stress_) {
             after.push_back({glide_of("u"), i + 1}); // "falam"

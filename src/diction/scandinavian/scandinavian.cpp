@@ -158,6 +158,20 @@ struct Scandinavian {
         return close && k != stress ? "ʊ" : "ɔ";
     }
 
+    // Strong ä is lower before r, and e before r and another consonant; ö is open there: "stjärna", "berg",
+    // "för".
+    std::string_view swedish_before_r(std::size_t k, bool lengthened, std::string_view other) const {
+        std::size_t const i = nuclei[k].held.letter;
+        if (at(i + 1) != U'r' || !strong(k) || word[i].mark == mark::acute) return other;
+        char32_t const c = at(i + 2);
+        bool const soft = c == U'n' || c == U'd' || c == U'l'; // long before these too
+        bool const double_dots = word[i].mark == mark::diaeresis;
+        if (at(i) == U'a' && double_dots) return lengthened || soft ? "æː" : "æ";
+        if (at(i) == U'o' && double_dots) return lengthened || soft ? "œː" : "œ";
+        if (at(i) == U'e' && consonant(i + 2) && at(i + 2) != U'r') return "æ";
+        return other;
+    }
+
     // ɔ before g and v, o in the last syllable of foreign words.
     std::string_view danish_short_or_long(std::size_t i, bool lengthened) const {
         char32_t const next = at(i + 1);
@@ -174,6 +188,30 @@ struct Scandinavian {
             return !lengthened && nasal && consonant(i + 2) ? "o" : "";
         default:
             return "";
+        }
+    }
+
+    // A vowel that was matched to a consonant beside its letter.
+    void place_on_vowels() {
+        for (auto& nucleus : nuclei) {
+            auto& i = nucleus.held.letter;
+            if (is_vowel_letter(at(i))) continue;
+            if (i > 0 && is_vowel_letter(at(i - 1)))
+                --i;
+            else if (is_vowel_letter(at(i + 1)))
+                ++i;
+        }
+    }
+
+    // An e between consonants that speech swallows is sung: "morgen".
+    void restore_e() {
+        for (std::size_t i = 1; i < word.size(); ++i) {
+            if (at(i) != U'e' || word[i].mark || is_vowel_letter(at(i - 1)) || is_vowel_letter(at(i + 1)))
+                continue;
+            auto const behind = std::find_if(nuclei.begin(), nuclei.end(),
+                                             [&](Nucleus const& n) { return n.held.letter >= i; });
+            bool const held = behind != nuclei.end() && behind->held.letter == i;
+            if (!held) nuclei.insert(behind, Nucleus{{}, {vowel_of("ə"), i}, {}});
         }
     }
 
@@ -215,6 +253,7 @@ struct Scandinavian {
         bool const low = language == Language::norwegian && at(i + 1) == U'r' && at(i) == U'e' &&
                          k == stress && !ends("ere") && !ends("erer");
         if (low) special = lengthened ? "æː" : "æ";
+        if (language == Language::swedish) special = swedish_before_r(k, lengthened, special);
         v = vowel_of(!special.empty() ? special : lengthened ? vowel->long_one : vowel->short_one);
     }
 };
@@ -235,8 +274,10 @@ constexpr LittleWord little_words[] = {
     {Language::norwegian, "som", "ɔ"},      {Language::norwegian, "meg", "æ", "ɪ"},
     {Language::norwegian, "deg", "æ", "ɪ"}, {Language::norwegian, "seg", "æ", "ɪ"},
     {Language::swedish, "och", "ɔ"},        {Language::swedish, "som", "ɔ"},
-    {Language::swedish, "om", "ɔ"},         {Language::swedish, "är", "æː"},
-    {Language::swedish, "han", "a"},        {Language::swedish, "den", "ɛ"}};
+    {Language::swedish, "om", "ɔ"},         {Language::swedish, "min", "iː"},
+    {Language::swedish, "din", "iː"},       {Language::swedish, "sin", "iː"},
+    {Language::swedish, "är", "æː"},        {Language::swedish, "han", "a"},
+    {Language::swedish, "den", "ɛ"}};
 
 /// The only vowel of a little word, from the list.
 bool mend_little_word(Nucleus& nucleus, Word const& word, Language language) {
@@ -261,6 +302,8 @@ Sounds scandinavian(Word const& word, Language language) {
     if (out.nuclei.size() == 1 && mend_little_word(out.nuclei.front(), word, language)) return out;
     Scandinavian mender{word, out.nuclei, language, lower(word)};
     if (language == Language::danish) mender.mend_danish_speech();
+    mender.place_on_vowels();
+    mender.restore_e();
     mender.find_stress();
     for (std::size_t k = 0; k < out.nuclei.size(); ++k) mender.mend(k);
     return out;

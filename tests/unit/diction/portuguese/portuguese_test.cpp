@@ -19,6 +19,7 @@ TEST_CASE("Portuguese: weak last vowels, nasal vowels, diphthongs") {
 TEST_CASE("Portuguese: i and u beside a vowel") {
     CHECK(nuclei("história água quero guerra quando", Language::portuguese) ==
           "i ɔ a | a a | ɛ u | ɛ a | ã u");
+    CHECK(nuclei("qu'esta gallo", Language::portuguese) == "ɛ a | a u");
     CHECK(nuclei("alegria saída raiz rainha", Language::portuguese) == "a e i a | a i a | a i | a i a");
 }
 
