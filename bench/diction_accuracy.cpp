@@ -75,7 +75,7 @@ double share(std::size_t part, std::size_t whole) {
 }
 
 /// Of a list of stresses ("WORD<TAB>stress N", of its vowels the Nth): how often ours is among those listed.
-void print_stress(Lexicon const& lexicon, std::vector<SungWord> const& sung) {
+void print_stress(Lexicon const& lexicon, std::vector<SungWord> const& sung, int misses) {
     std::size_t at = 0, words = 0, right = 0;
     for (auto const& [word, listed] : lexicon) {
         auto const& syllables = sung.at(at++).syllables;
@@ -84,7 +84,10 @@ void print_stress(Lexicon const& lexicon, std::vector<SungWord> const& sung) {
             std::find_if(syllables.begin(), syllables.end(), [](auto const& s) { return s.stressed; });
         auto const ours = "stress " + std::to_string(stressed - syllables.begin() + 1);
         ++words;
-        right += stressed != syllables.end() && std::find(listed.begin(), listed.end(), ours) != listed.end();
+        bool const agrees =
+            stressed != syllables.end() && std::find(listed.begin(), listed.end(), ours) != listed.end();
+        right += agrees;
+        if (!agrees && misses-- > 0) std::cout << fmt::format("{}: {} for {}\n", word, ours, listed.front());
     }
     std::cout << fmt::format("stress of words of two syllables or more: {:.2f} % of {} right\n",
                              share(right, words), words);
@@ -155,7 +158,7 @@ int main(int argc, char** argv) {
         std::cerr << fmt::format("{} words in, {} out\n", lexicon.size(), sung.size());
 
     if (!lexicon.empty() && lexicon.begin()->second.front().starts_with("stress ")) {
-        print_stress(lexicon, sung);
+        print_stress(lexicon, sung, misses);
         return 0;
     }
     Count count;

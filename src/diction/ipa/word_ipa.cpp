@@ -74,6 +74,29 @@ std::string nucleus_ipa(SungVowel const& vowel, std::vector<std::string> const& 
     return out;
 }
 
+/// Slavic words of one consonant, "v", "k", "s": they lean on the next word.
+std::string lone_consonant(Word const& word, Language language) {
+    bool const slavic = language == Language::czech || language == Language::polish ||
+                        language == Language::russian || language == Language::church_slavonic;
+    if (word.size() != 1 || !slavic) return {};
+    switch (word.front().base) {
+    case U'v':
+    case U'w':
+    case U'в':
+        return "v";
+    case U'k':
+    case U'к':
+        return "k";
+    case U's':
+    case U'с':
+        return "s";
+    case U'z':
+        return "z";
+    default:
+        return {};
+    }
+}
+
 /// "heav'n": the weak vowel that a singer may give the n is not written; "flow'r" keeps its own.
 void drop_vowel_of_contraction(SungVowel& vowel, Nucleus const& nucleus, Word const& word) {
     if (nucleus.after.empty() || vowel.after.empty()) return;
@@ -88,7 +111,10 @@ void drop_vowel_of_contraction(SungVowel& vowel, Nucleus const& nucleus, Word co
 WordIpa word_ipa(Reading const& reading, Language language, DictionOptions const& options, bool last_e) {
     auto nuclei = reading.sounds.nuclei;
     WordIpa out;
-    if (nuclei.empty()) return out;
+    if (nuclei.empty()) {
+        out.plain = out.listed = lone_consonant(reading.letters, language);
+        return out;
+    }
     auto clusters = consonants(reading, language);
     if (nuclei.back().optional && !last_e) {
         auto& left = clusters[nuclei.size() - 1];

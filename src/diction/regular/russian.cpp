@@ -31,12 +31,12 @@ std::optional<std::size_t> russian_stress(Word const& word, std::vector<std::siz
         if (is_yo(word[written[k]]) || word[written[k]].mark == mark::acute) return k;
     // Words of songs that the synthesiser stresses elsewhere.
     constexpr std::string_view on_the_last = " моя твоя своя мою твою свою мои твои свои она они оно меня "
-                                             "тебя себя одна моему твоему своему тому душа "
+                                             "тебя себя одна моему твоему своему тому душа душе "
                                              "гора крыло село светло темно змея глаза поля моря леса луга "
                                              "снега слова облака голоса берега паруса ночной "
                                              "красоты луны ";
     constexpr std::string_view on_the_second = " звездою рукою душою береза рябина ";
-    constexpr std::string_view on_the_first = " красная красный берег ";
+    constexpr std::string_view on_the_first = " красная красный берег чудное чудный чудная чудной ";
     auto const spelled = " " + lower(word) + " ";
     if (on_the_last.find(spelled) != std::string_view::npos) return written.size() - 1;
     if (on_the_second.find(spelled) != std::string_view::npos) return 1;

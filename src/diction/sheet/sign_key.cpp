@@ -92,6 +92,7 @@ constexpr std::array signs_known{
     Sign{"j", to_word("as in English yes"), any},
     Sign{"w", to_word("as in English we"), any},
     Sign{"ɥ", to_word("y passed quickly"), any},
+    Sign{"ʲ", to_word("the consonant before it is soft, the tongue as for j"), any},
     Sign{"ː", to_word("the vowel before it is long"), any},
     Sign{"ˈ", to_word("the syllable after it is stressed"), any},
 };

@@ -59,7 +59,7 @@ TextWord text_word(std::string_view written, Reading const& reading, Language la
             ipa.plain,
             listed,
             false,
-            !reading.sounds.doubt.empty() || reading.sounds.nuclei.empty()};
+            !reading.sounds.doubt.empty() || ipa.plain.empty()};
 }
 
 bool optional_e(Reading const& reading) {
