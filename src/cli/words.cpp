@@ -53,8 +53,9 @@ std::string text_of(std::vector<std::string> const& arguments) {
     return out;
 }
 
-diction::DictionOptions diction_options(Settings const& settings) {
+diction::DictionOptions diction_options(Settings const& settings, diction::WordsRead& read) {
     diction::DictionOptions options;
+    options.read = &read; // for the vowels, the sheet and the list alike
     options.r_colour = settings.r_colour;
     if (!settings.words.empty()) options.words = diction::read_word_list(settings.words);
     if (settings.language.empty()) return options;
@@ -116,6 +117,8 @@ Found found_in_text(Settings const& settings, diction::DictionOptions options) {
                         worded("the language is taken to be {0} ({1})", reworded(to_string(guess.language)),
                                guess.evidence)}});
     }
+    if (auto const caution = diction::caution(*options.language))
+        print_remarks({{Remark::Kind::guessed, *caution}});
     return {sung_text(text, *options.language, options), transcribe(text, *options.language, options)};
 }
 
@@ -125,7 +128,8 @@ void run(Settings const& settings) {
     inputs.push_back(settings.look.theme);
     settings.outputs.check(inputs);
     auto const charts = chart_options(settings.look);
-    auto const options = diction_options(settings);
+    diction::WordsRead read;
+    auto const options = diction_options(settings, read);
     bool const score = settings.text.size() == 1 && looks_like_score(settings.text.front());
     auto const found = score ? found_in_score(settings, options) : found_in_text(settings, options);
     if (found.words.empty())
@@ -149,7 +153,8 @@ void add_words(Command& program) {
     command.values("TEXT", settings->text, "words, one text file or score, or - for the standard input")
         .required();
     command.value("-l,--language", settings->language,
-                  "it, la, de, fr, en, es or another tag; without it the language is guessed");
+                  "it, la, de, fr, en, es or another tag (en-US: the American stage; la-DE: Latin in German "
+                  "use); without it the language is guessed");
     command.value("--part", settings->part, "part by name or number (default: the one with the words)");
     command
         .value("--verse", settings->verse,

@@ -14,7 +14,7 @@ std::string choices_told(Json const&, std::string_view) {
     Json out{{"voices", Json::array()}, {"languages", Json::array()}, {"techniques", io::technique_names()}};
     for (auto const voice : all_voice_types) out["voices"].push_back(to_string(voice));
     using diction::Language;
-    for (int i = 0; i <= static_cast<int>(Language::hawaiian); ++i) {
+    for (int i = 0; i <= static_cast<int>(diction::last_language); ++i) {
         auto const language = static_cast<Language>(i);
         out["languages"].push_back({{"tag", tag(language)},
                                     {"name", reworded(to_string(language))},

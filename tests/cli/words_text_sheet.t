@@ -4,8 +4,8 @@ Magdalena · Johannes Brahms
 
 An  dem   österlichen  Tag
 an  deːm  ˈøːstɐlɪçən  taːk
-Maria     Magdalena     ging  zu    dem   Grab;
-maˈriːaː  ˈmaːɡdalɛnaː  ɡɪŋ   tsuː  deːm  ɡraːp
+Maria    Magdalena    ging  zu    dem   Grab;
+maˈriːa  maɡdaˈleːna  ɡɪŋ   tsuː  deːm  ɡraːp
 # Liaison, what keeps words apart, and only the signs that occur.
 $ vowelway words "Les amours; les héros" --language fr --as poem
 Les   amours;  les  héros

@@ -49,6 +49,42 @@ inline char32_t folded(char32_t c, diction::Language language) {
     }
 }
 
+/// The same for the languages whose lists write weak and short vowels in several ways (docs/diction.md).
+inline char32_t folded(Vowel const& vowel, diction::Language language) {
+    using enum diction::Language;
+    char32_t const c = vowel.base;
+    bool const is_short = vowel.length == VowelLength::normal;
+    switch (language) {
+    case swedish:
+    case norwegian:
+        if (c == U'ə' || (c == U'e' && is_short) || (c == U'æ' && language == swedish)) return U'ɛ';
+        if (c == U'œ') return U'ø';
+        if (c == U'ɪ') return U'i';
+        if (c == U'ʏ') return U'y';
+        if (c == U'ʊ') return U'u';
+        if (c == U'ɵ') return U'ʉ';
+        if (c == U'o' && is_short) return U'ɔ';
+        break;
+    case danish:
+        if (c == U'ɐ' || c == U'ɘ') return U'ə';
+        if (c == U'œ') return U'ø';
+        if (c == U'ɒ' || c == U'ʌ') return U'ɔ';
+        if (c == U'æ') return U'a';
+        break;
+    case portuguese:
+        if (c == U'ɐ') return U'a';
+        break;
+    case welsh:
+    case finnish:
+        if (c == U'ɪ') return U'i';
+        if (c == U'ʊ') return U'u';
+        break;
+    default:
+        break;
+    }
+    return folded(c, language);
+}
+
 /// The class of a falling glide: i, u, or nothing for the vocalised r.
 inline std::string glide(char32_t c) {
     switch (c) {
@@ -59,6 +95,7 @@ inline std::string glide(char32_t c) {
     case U'ʏ':
     case U'e':
     case U'ø':
+    case U'ɨ':
         return "i";
     case U'u':
     case U'ʊ':
@@ -91,6 +128,7 @@ inline bool falls(char32_t a, char32_t b, diction::Language language) {
 }
 
 inline Nuclei nuclei(std::string_view phones_text, diction::Language language) {
+    language = diction::main_language(language);
     Nuclei out;
     std::string text; // blanks only separate phones; a dot is a syllable border
     for (char c : phones_text)
@@ -104,7 +142,9 @@ inline Nuclei nuclei(std::string_view phones_text, diction::Language language) {
     for (std::size_t i = 0; i < phones.size(); ++i) {
         auto const& p = phones[i];
         if (p.syllabic && !p.vowel) {
-            if (language != diction::Language::french) out.push_back("ə");
+            bool const north =
+                language == diction::Language::norwegian || language == diction::Language::swedish;
+            if (language != diction::Language::french) out.push_back(north ? "ɛ" : "ə");
             open = false;
         } else if (!p.vowel || p.vowel->glide) {
             char32_t const c = p.vowel ? p.vowel->base : p.text == "j" ? U'j' : p.text == "w" ? U'w' : 0;
@@ -116,13 +156,15 @@ inline Nuclei nuclei(std::string_view phones_text, diction::Language language) {
         } else if (language == diction::Language::french && p.vowel->base == U'ə') {
             open = false;
         } else {
-            char32_t const c = folded(p.vowel->base, language);
+            char32_t const c = folded(*p.vowel, language);
             std::string symbol = Vowel{.base = c, .nasal = p.vowel->nasal}.ipa();
             out.push_back(symbol);
             last = p.vowel->base;
             open = true;
         }
     }
+    if (language == diction::Language::danish) // "løg": the lists write the letter
+        std::replace(out.begin(), out.end(), std::string("øi"), std::string("ɔi"));
     // əʊ and oʊ, ʌɪ and aɪ, eə and ɛː: one vowel in several notations of English.
     if (language == diction::Language::english) {
         for (auto& n : out) {

@@ -49,16 +49,38 @@ enum class Language {
     irish,
     gaelic,
     basque,
-    hawaiian
+    hawaiian,
+    american_english, ///< English of the American stage
+    german_latin,     ///< Latin as it is sung in German-speaking countries
+    hebrew,           ///< in Latin letters, as printed under notes
+    church_slavonic   ///< in Latin letters, as printed under notes
 };
 
-/// BCP 47 primary tag: "it".
+inline constexpr Language last_language = Language::church_slavonic;
+
+/// BCP 47 tag: "it", "en-US".
 std::string_view tag(Language language);
 /// English name: "Italian".
 std::string_view to_string(Language language);
 bool has_diction_rules(Language language);
 
-/// From a BCP 47 tag ("it", "de-AT") or an English name ("Italian"), without regard to case.
+/// English for its American variant; every other language is its own.
+Language main_language(Language language);
+
+/// How far the vowels of a language can be trusted (docs/diction.md says on which words that was measured).
+struct Trust {
+    int right = 0;         ///< of a hundred vowels of words that no rule was made for; 0: not measured
+    bool measured = false; ///< against a word list
+};
+Trust trust(Language language);
+
+/// What a reader must be told before the vowels of this language are used: that there are no rules, that they
+/// are rough (fewer than 93 of a hundred vowels right), or that they were never measured. Nothing for the
+/// others.
+std::optional<std::string> caution(Language language);
+
+/// From a BCP 47 tag ("it", "de-AT", "en-US" for the American stage, "la-DE" for Latin in German use) or an
+/// English name ("Italian"), without regard to case.
 std::optional<Language> parse_language(std::string_view text);
 
 /// A recognised language and what spoke for it.

@@ -9,6 +9,7 @@
 #include "vowelway/diction/language.hpp"
 #include "vowelway/diction/word_list.hpp"
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -16,10 +17,26 @@
 
 namespace vowelway::diction {
 
+/// Words that were read, so that a word is read once however often and by whatever function it is asked for.
+/// Belongs to one set of the other options. Not for several threads at once.
+class WordsRead {
+  public:
+    WordsRead();
+    ~WordsRead();
+    WordsRead(WordsRead const&) = delete;
+    WordsRead& operator=(WordsRead const&) = delete;
+    struct Kept;
+    Kept& kept() { return *kept_; } ///< for the layer itself
+
+  private:
+    std::unique_ptr<Kept> kept_;
+};
+
 struct DictionOptions {
     std::optional<Language> language; ///< nothing: the passage's own, else guessed and said
     WordList words;                   ///< the teacher's pronunciations
     bool r_colour = false; ///< English: keep the r in the vowel (ɝ, ɚ, ɔ˞) instead of the neutral stage vowel
+    WordsRead* read = nullptr; ///< nothing: every call reads its words anew
 };
 
 /// Every word of a text, in order; each piece between blanks that holds a letter or a digit is one word.

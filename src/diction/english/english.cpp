@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-// English: the British standard without r after vowels, which the neutral stage pronunciation starts from.
-// Sources: D. Adams, A Handbook of Diction for Singers (1999); J. C. Wells, Accents of English (1982); from
-// memory.
+// English: the British standard without r after vowels, which the neutral stage pronunciation starts from,
+// and the American stage, which has æ in "dance", ɑ in "hot", and the weak vowels of American speech; its r
+// is left out after vowels too, unless it is asked for. Sources: D. Adams, A Handbook of Diction for Singers
+// (1999); J. C. Wells, Accents of English (1982); from memory.
 #include "diction/english/stems.hpp"
 #include "diction/syllables/grouping.hpp"
 #include "diction/synthesis/synthesiser.hpp"
@@ -154,18 +155,42 @@ void join_contracted(std::vector<Nucleus>& nuclei, std::size_t apostrophe) {
 }
 
 // The vowel of "won": the synthesiser has an older standard here. And the article.
-void mend_words(std::vector<Nucleus>& nuclei, std::string_view spelled) {
+void mend_words(std::vector<Nucleus>& nuclei, std::string_view spelled, bool american) {
     for (auto const one : {"one", "ones", "once", "none", "someone", "anyone", "everyone", "oneself", "dost"})
         if (spelled == one)
             for (auto& nucleus : nuclei)
                 if (nucleus.held.vowel.base == U'ɒ') nucleus.held.vowel = vowel_of("ʌ");
-    for (auto const ask : {"ask", "asks", "asked", "asking", "askest", "asketh"})
-        if (spelled == ask && !nuclei.empty()) nuclei.front().held.vowel = vowel_of("ɑː");
+    for (auto const ask : {"ask", "asks", "asked", "ask'd", "asking", "askest", "ask'st", "asketh"})
+        if (spelled == ask && !nuclei.empty() && !american) nuclei.front().held.vowel = vowel_of("ɑː");
     if (spelled == "live" && !nuclei.empty()) { // in songs nearly always the verb
         nuclei.front().held.vowel = vowel_of("ɪ");
         nuclei.front().after.clear();
     }
     if (spelled == "a" && !nuclei.empty()) nuclei.front() = {{}, {vowel_of("ə"), 0}, {}};
+}
+
+// The synthesiser's American voice colours vowels with r and has a close o before it: "father", "more".
+void without_r_colour(std::vector<Phone>& sounded) {
+    for (std::size_t i = 0; i < sounded.size(); ++i) {
+        if (!sounded[i].vowel) continue;
+        auto& v = *sounded[i].vowel;
+        v.rhotic = false;
+        bool const before_r = i + 1 < sounded.size() && sounded[i + 1].text == "ɹ";
+        if (v.base == U'o' && before_r) v.base = U'ɔ';
+    }
+}
+
+// On the stage t and d are no taps, and an r that no vowel follows is left to the vowel's colour.
+void say_stage_consonants(std::vector<Phone>& sounded, std::string_view spelled) {
+    bool const t = spelled.find('t') != std::string_view::npos;
+    std::vector<Phone> out;
+    for (std::size_t i = 0; i < sounded.size(); ++i) {
+        bool const vowel_next = i + 1 < sounded.size() && sounded[i + 1].vowel;
+        if (sounded[i].text == "ɹ" && !vowel_next) continue;
+        out.push_back(sounded[i]);
+        if (out.back().text == "ɾ") out.back().text = t ? "t" : "d";
+    }
+    sounded = std::move(out);
 }
 
 void find_r(std::vector<Nucleus>& nuclei, Word const& word) {
@@ -176,14 +201,16 @@ void find_r(std::vector<Nucleus>& nuclei, Word const& word) {
 
 } // namespace
 
-Sounds english(Word const& written) {
+Sounds english(Word const& written, Language stage) {
     Sounds out;
     auto& nuclei = out.nuclei;
     auto word = written;
     auto const apostrophe = contracted(word);
     if (apostrophe) word[*apostrophe].base = U'e';
     auto const spelled = spelling(word);
-    auto sounded = phones(Synthesiser::instance().ipa(lower(word), Language::english));
+    bool const american = stage == Language::american_english;
+    auto sounded = phones(Synthesiser::instance().ipa(lower(word), stage));
+    if (american) without_r_colour(sounded);
     part_i(sounded, spelled);
     nuclei = gather(sounded, falling_in_english);
     for (auto& nucleus : nuclei)
@@ -195,13 +222,14 @@ Sounds english(Word const& written) {
         mend_happy(nuclei.back(), word);
     }
     for (std::size_t k = 0; k < nuclei.size(); ++k) {
-        mend_broad_a(nuclei[k], spelled);
+        if (!american) mend_broad_a(nuclei[k], spelled);
         mend_short_a(nuclei[k]);
         mend_weak_front(nuclei[k], k, spelled);
     }
     if (apostrophe) join_contracted(nuclei, *apostrophe);
-    mend_words(nuclei, spelled);
+    mend_words(nuclei, spelled, american);
     find_r(nuclei, word);
+    if (american) say_stage_consonants(sounded, spelled);
     out.said = std::move(sounded);
     return out;
 }

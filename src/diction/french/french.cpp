@@ -119,6 +119,13 @@ struct French {
         if (silent_from(u + 1) || spelled(u + 1, U"fs") || monsieur) v = vowel_of("ø");
     }
 
+    // "rien" is one syllable; behind r the synthesiser parts it.
+    void join_rien() {
+        if (nuclei.size() != 2 || !spelled(0, U"rien") || nuclei[0].held.vowel.base != U'i') return;
+        nuclei[1].before.insert(nuclei[1].before.begin(), {glide_of("i"), nuclei[0].held.letter});
+        nuclei.erase(nuclei.begin());
+    }
+
     // e between consonants that speech drops is sung.
     void restore_inner_e() {
         for (std::size_t i = 1; i + 2 < word.size(); ++i) {
@@ -157,11 +164,23 @@ struct French {
     }
 };
 
+/// Forms of "asseoir", which the synthesiser takes for English, with what is elided before them.
+std::string said_in_french(Word const& word) {
+    auto text = spoken(word);
+    for (auto const* form : {"assieds", "assied"})
+        if (auto const at = text.rfind(form); at != std::string::npos && text.ends_with(form)) {
+            auto const before = text.substr(0, at);
+            if (before.empty()) return "asjˈe";
+            if (before == "m'" || before == "t'" || before == "s'") return before.substr(0, 1) + "asjˈe";
+        }
+    return Synthesiser::instance().ipa(text, Language::french);
+}
+
 } // namespace
 
 Sounds french(Word const& word) {
     Sounds out;
-    auto const ipa = Synthesiser::instance().ipa(spoken(word), Language::french);
+    auto const ipa = said_in_french(word);
     if (ipa.find("(en)") != std::string::npos) {
         out = french_by_spelling(word);
         out.said = phones(ipa);
@@ -184,6 +203,7 @@ Sounds french(Word const& word) {
     }
     French song{word, out.nuclei};
     song.make_glides();
+    song.join_rien();
     for (std::size_t k = 0; k < out.nuclei.size(); ++k) song.mend(k);
     for (std::size_t k = 0; k < out.nuclei.size(); ++k) {
         song.mend_o(k);

@@ -85,6 +85,18 @@ inline constexpr std::string_view german_elements =
     " legen setzen stellen stehen kommen halten ziehen fUhren tragen bringen schlagen laufen fahren sprechen "
     "schreiben machen lassen schlieSen werfen brechen springen"
     " fliegen schneiden sehen gehen hOren nehmen wegen zwanzig dreiSig vierzig fUnfzig hundert tausend "
-    "minUtig jAhrig tAgig eckig kOpfig ";
+    "minUtig jAhrig tAgig eckig kOpfig"
+    // of songs
+    " bett bettchen bote botschaft brand braus einsamkeit flur frost gefilde gelAut gewand glut graus gruft "
+    "hain hauch "
+    "herde hort kahn kelch klage klang kluft knospe kummer laub laube lerche linde locke lust matte moos mut "
+    "nachtigall "
+    "pein perle pilger pracht quell rausch rOte ruhm saite sang schar schleier schoS schwur seele segen "
+    "sehnsucht "
+    "seufzer sichel stAtte steg streit taumel thron trAne trank trost tau wahn wehmut wonne zAhre zelt zinne "
+    "zweifel "
+    "blUte blUmchen rOslein vOglein kindlein schrein stille weben wehen flattern rauschen klingen blAtter "
+    "gewOlk "
+    "gebraus gesAng winde wogen brunn bronn born gral halm hirt hirte jammer kuss lenz mOwe muse odem pfand ";
 
 } // namespace vowelway::diction

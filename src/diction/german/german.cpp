@@ -10,6 +10,8 @@
 #include "diction/synthesis/synthesiser.hpp"
 
 #include <algorithm>
+#include <iterator>
+#include <optional>
 
 namespace vowelway::diction {
 
@@ -38,6 +40,41 @@ std::string repaired(std::string ipa, std::string const& spelled) {
 
 Sounds simple(Word const& word);
 
+/// Two things the synthesiser leaves: little words have no stress ("seinem"), and an a without stress, at the
+/// end or before the stress, is written long ("Maria").
+void settle_stress(std::vector<Nucleus>& nuclei, std::size_t letters) {
+    auto const strong = [](Nucleus const& n) { return n.stressed; };
+    if (nuclei.size() > 1 && std::none_of(nuclei.begin(), nuclei.end(), strong)) {
+        auto const full = std::find_if(nuclei.begin(), nuclei.end(), [](Nucleus const& n) {
+            return n.held.vowel.base != U'ə' && n.held.vowel.base != U'ɐ';
+        });
+        if (full != nuclei.end()) full->stressed = true;
+    }
+    bool before_stress = false;
+    for (std::size_t k = nuclei.size(); k-- > 0;) {
+        auto& nucleus = nuclei[k];
+        bool const weak = !nucleus.stressed && !nucleus.secondary && nucleus.after.empty();
+        bool const ends_word = k > 0 && nucleus.held.letter + 1 == letters;
+        if (weak && nucleus.held.vowel.base == U'a' && (before_stress || ends_word))
+            nucleus.held.vowel.length = VowelLength::normal;
+        before_stress = before_stress || nucleus.stressed;
+    }
+}
+
+/// "a 'iː ɛ" as vowels and whether they are stressed.
+std::vector<std::pair<std::string_view, bool>> phones_of(std::string_view vowels) {
+    std::vector<std::pair<std::string_view, bool>> out;
+    while (!vowels.empty()) {
+        auto const end = std::min(vowels.find(' '), vowels.size());
+        auto one = vowels.substr(0, end);
+        bool const stressed = one.starts_with('\'');
+        if (stressed) one.remove_prefix(1);
+        out.emplace_back(one, stressed);
+        vowels.remove_prefix(std::min(end + 1, vowels.size()));
+    }
+    return out;
+}
+
 // Part by part, the first one carrying the main stress.
 Sounds compound(Word const& word, std::size_t cut) {
     auto out = simple(Word(word.begin(), word.begin() + static_cast<std::ptrdiff_t>(cut)));
@@ -50,6 +87,7 @@ Sounds compound(Word const& word, std::size_t cut) {
         nucleus.stressed = false;
         out.nuclei.push_back(nucleus);
     }
+    if (!second.said.empty()) second.said.front().boundary_before = true; // no n of "Wiesen-grund" becomes ŋ
     out.said.insert(out.said.end(), second.said.begin(), second.said.end());
     return out;
 }
@@ -73,7 +111,34 @@ Sounds simple(Word const& word) {
     place_on_letters(out.nuclei, word);
     drop_unwritten_glides(out.nuclei);
     mend_german(out.nuclei, spelled);
+    settle_stress(out.nuclei, spelled.size());
     out.said = std::move(sounded);
+    return out;
+}
+
+/// Words whose vowels and stress the synthesiser mistakes: every vowel letter's vowel, ' before the stressed
+/// one.
+struct GermanWord {
+    std::string_view letters, vowels;
+};
+constexpr GermanWord german_words[] = {
+    {"maria", "a 'iː a"},      {"mariA", "a 'iː ɛ"},       {"magdalena", "a a 'eː a"},
+    {"warum", "a 'ʊ"},         {"mariens", "a 'iː ə"},     {"marien", "a 'iː ə"},
+    {"susanna", "u 'a a"},     {"helena", "'eː ə a"},      {"hosianna", "o i 'a a"},
+    {"hosanna", "o 'a a"},     {"halleluja", "a ə 'uː a"}, {"jerusalem", "e 'uː a ɛ"},
+    {"emmanuel", "ɛ 'aː u ɛ"}, {"immanuel", "ɪ 'aː u ɛ"}};
+
+/// The nuclei of a word of that list; nothing for the others.
+std::optional<std::vector<Nucleus>> listed_word(std::string const& spelled) {
+    auto const* const found = std::find_if(std::begin(german_words), std::end(german_words),
+                                           [&](GermanWord const& one) { return one.letters == spelled; });
+    if (found == std::end(german_words)) return std::nullopt;
+    std::vector<Nucleus> out;
+    std::size_t letter = 0;
+    for (auto const& [vowel, stressed] : phones_of(found->vowels)) {
+        letter = spelled.find_first_of("aeiouyAOU", letter);
+        out.push_back({{}, {vowel_of(vowel), letter++}, {}, false, stressed});
+    }
     return out;
 }
 
@@ -81,6 +146,11 @@ Sounds simple(Word const& word) {
 
 Sounds german(Word const& word) {
     auto const spelled = german_letters(word);
+    if (auto listed = listed_word(spelled)) {
+        auto out = simple(word);
+        out.nuclei = std::move(*listed);
+        return out;
+    }
     for (auto const whole :
          {"der", "er", "wer", "her", "dem", "den", "wem", "wen", "daher", "woher", "hieher", "hierher"})
         if (spelled == whole) {

@@ -16,6 +16,9 @@ using Clusters = std::vector<std::vector<std::string>>;
 /// By the spelling: Italian, Latin, Spanish.
 Clusters spelled_consonants(Reading const& reading, Language language);
 
+/// By a table of letters: Latin in German use, Hebrew and Church Slavonic in Latin letters.
+Clusters tabled_consonants(Reading const& reading, Language language);
+
 /// From a transcription with its vowels, matched to the nuclei in order.
 Clusters said_consonants(std::vector<Phone> const& said, Reading const& reading, Language language);
 

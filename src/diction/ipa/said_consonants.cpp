@@ -10,27 +10,29 @@ namespace vowelway::diction {
 namespace {
 
 constexpr std::size_t none = ~std::size_t(0);
+constexpr auto joint = ""; ///< in a cluster, for a while: two words meet here
 
 /// A vowel of a nucleus: the one held, or the glide out of it.
 struct Part {
     std::size_t nucleus;
     char32_t base;
     bool optional = false;
+    bool glide = false;
 };
 
 std::vector<Part> parts_of(std::vector<Nucleus> const& nuclei) {
     std::vector<Part> out;
     for (std::size_t k = 0; k < nuclei.size(); ++k) {
         out.push_back({k, nuclei[k].held.vowel.base, nuclei[k].optional});
-        for (auto const& glide : nuclei[k].after) out.push_back({k, glide.vowel.base});
+        for (auto const& glide : nuclei[k].after) out.push_back({k, glide.vowel.base, false, true});
     }
     return out;
 }
 
 double unlike(Phone const& phone, Part const& part) {
     char32_t const said = phone.vowel ? phone.vowel->base : U'ə';
-    if (said == part.base) return 0;
-    if (part.base == U'ə' && part.optional) return 1; // only song has it
+    if (said == part.base) return part.glide ? 0.05 : 0; // a glide may be said as a consonant
+    if (part.base == U'ə' && part.optional) return 1;    // only song has it
     return 0.2 + 0.1 * std::min(6.0, chart_distance(Vowel{.base = said}, Vowel{.base = part.base}));
 }
 
@@ -74,6 +76,26 @@ void assimilate(std::vector<std::string>& cluster, bool prefix) {
     }
 }
 
+/// "kiss'd", "express'd": the d of a contracted ending is t after a voiceless consonant.
+void devoice_d(std::vector<std::string>& cluster, Word const& word) {
+    bool const contracted =
+        word.size() > 2 && word.back().base == U'd' && word[word.size() - 2].base == U'\'';
+    if (!contracted || cluster.size() < 2 || cluster.back() != "d") return;
+    auto const& before = cluster[cluster.size() - 2];
+    for (auto const* voiceless : {"p", "k", "f", "s", "ʃ", "tʃ", "θ"})
+        if (before == voiceless) cluster.back() = "t";
+}
+
+/// The synthesiser doubles consonants that are written twice, and parts the sound of "sköna".
+void mend_scandinavian(std::vector<std::string>& cluster) {
+    cluster.erase(std::unique(cluster.begin(), cluster.end()), cluster.end());
+    for (std::size_t i = 0; i + 1 < cluster.size(); ++i)
+        if (cluster[i] == "s" && cluster[i + 1] == "x") {
+            cluster[i] = "ɧ";
+            cluster.erase(cluster.begin() + static_cast<std::ptrdiff_t>(i) + 1);
+        }
+}
+
 /// "an-kommen", "un-klar": the n keeps its place.
 bool begins_with_prefix(Word const& word) {
     auto const spelled = lower(word);
@@ -85,11 +107,36 @@ bool begins_with_prefix(Word const& word) {
 
 /// A consonant as it is sung: r is rolled or tapped in German and French, l is clear, no glottal stop.
 std::string sung_consonant(std::string const& said, Language language) {
-    if (said == "ʔ" || said == "?" || said == "ˈ") return "";
-    if (said == "ɫ" || said == "ɬ") return "l";
+    if (said == "ʔ" || said == "?" || said == "ˈ" || said == "\"") return "";
+    if (said == "ŋ" && language == Language::portuguese) return ""; // the vowel before it is nasal
+    if (said == "ɭ" && language == Language::russian) return "l";
+    if (said == "ɫ" || (said == "ɬ" && language != Language::welsh)) return "l";
     bool const r = said == "ɾ" || said == "ʁ" || said == "ʀ" || said == "ɹ" || said == "r";
-    if (r) return language == Language::english ? "ɹ" : "r";
+    if (r) return main_language(language) == Language::english ? "ɹ" : "r";
     return said;
+}
+
+/// Polish "gęś": the synthesiser says a nasal consonant that is in the vowel.
+bool in_nasal_vowel(Phone const& phone, std::size_t cluster, std::vector<std::string> const& before,
+                    std::vector<Nucleus> const& nuclei, Language language) {
+    if (language != Language::polish || cluster == 0 || !before.empty()) return false;
+    bool const nasal = phone.text == "n" || phone.text == "ɲ" || phone.text == "m" || phone.text == "ŋ";
+    return nasal && nuclei[cluster - 1].held.vowel.nasal;
+}
+
+/// "сердце", "srdce": a stop before ts is mute; of two j that come together one is said.
+void mend_slavic(std::vector<std::string>& cluster) {
+    auto const at = [&](std::size_t i) {
+        return i < cluster.size() ? std::string_view(cluster[i]) : std::string_view();
+    };
+    for (std::size_t i = 0; i + 1 < cluster.size();) {
+        bool const stop = at(i) == "d" || at(i) == "t";
+        bool const affricate = at(i + 1) == "ts" || (at(i + 1) == "t" && at(i + 2) == "s");
+        if ((stop && affricate) || (at(i) == "j" && at(i + 1) == "j"))
+            cluster.erase(cluster.begin() + static_cast<std::ptrdiff_t>(i));
+        else
+            ++i;
+    }
 }
 
 } // namespace
@@ -107,12 +154,25 @@ Clusters said_consonants(std::vector<Phone> const& said, Reading const& reading,
             cluster = parts[match[i]].nucleus + 1;
         }
         if (said[i].vowel) continue;
-        if (auto const sung = sung_consonant(said[i].text, language); !sung.empty())
-            out[cluster].push_back(sung);
+        if (said[i].boundary_before) out[cluster].push_back(joint);
+        if (in_nasal_vowel(said[i], cluster, out[cluster], nuclei, language)) continue;
+        auto sung = sung_consonant(said[i].text, language);
+        if (sung.empty()) continue;
+        if (said[i].soft && language == Language::russian && sung != "j") sung += "ʲ";
+        out[cluster].push_back(sung);
+        bool const twice = language == Language::finnish || language == Language::hungarian;
+        if (said[i].lengthened && twice && out[cluster].size() == 1) out[cluster].push_back(sung);
     }
-    bool const germanic = language == Language::german || language == Language::english;
+    bool const english = main_language(language) == Language::english;
+    bool const germanic = language == Language::german || english;
     bool const prefix = begins_with_prefix(reading.letters);
     for (std::size_t k = 0; germanic && k < out.size(); ++k) assimilate(out[k], k == 1 && prefix);
+    for (auto& one : out) one.erase(std::remove(one.begin(), one.end(), joint), one.end());
+    if (language == Language::swedish || language == Language::norwegian)
+        for (auto& one : out) mend_scandinavian(one);
+    if (language == Language::russian || language == Language::czech)
+        for (auto& one : out) mend_slavic(one);
+    if (english && !out.empty()) devoice_d(out.back(), reading.letters);
     // A vowel that only song has stands before the last consonant of what was gathered, a last one behind
     // all.
     for (std::size_t k = 0; k < nuclei.size(); ++k) {
@@ -132,6 +192,9 @@ Clusters consonants(Reading const& reading, Language language) {
         return said_consonants(reading.sounds.said, reading, language);
     if (language == Language::italian || language == Language::latin || language == Language::spanish)
         return spelled_consonants(reading, language);
+    if (language == Language::german_latin || language == Language::hebrew ||
+        language == Language::church_slavonic || language == Language::danish)
+        return tabled_consonants(reading, language);
     return said_consonants(listed ? sounds(reading.letters, language).said : reading.sounds.said, reading,
                            language);
 }

@@ -3,6 +3,7 @@
 
 #include "core/utf8.hpp"
 #include "diction/ipa/consonants.hpp"
+#include "diction/syllables/grouping.hpp"
 
 #include <algorithm>
 
@@ -73,12 +74,47 @@ std::string nucleus_ipa(SungVowel const& vowel, std::vector<std::string> const& 
     return out;
 }
 
+/// Slavic words of one consonant, "v", "k", "s": they lean on the next word.
+std::string lone_consonant(Word const& word, Language language) {
+    bool const slavic = language == Language::czech || language == Language::polish ||
+                        language == Language::russian || language == Language::church_slavonic;
+    if (word.size() != 1 || !slavic) return {};
+    switch (word.front().base) {
+    case U'v':
+    case U'w':
+    case U'в':
+        return "v";
+    case U'k':
+    case U'к':
+        return "k";
+    case U's':
+    case U'с':
+        return "s";
+    case U'z':
+        return "z";
+    default:
+        return {};
+    }
+}
+
+/// "heav'n": the weak vowel that a singer may give the n is not written; "flow'r" keeps its own.
+void drop_vowel_of_contraction(SungVowel& vowel, Nucleus const& nucleus, Word const& word) {
+    if (nucleus.after.empty() || vowel.after.empty()) return;
+    std::size_t const apostrophe = nucleus.after.back().letter;
+    if (apostrophe < 2 || apostrophe >= word.size() || word[apostrophe].base != U'\'') return;
+    char32_t const before = word[apostrophe - 1].base;
+    if (before != U'w' && before != U'y' && !is_vowel_letter(before)) vowel.after.pop_back();
+}
+
 } // namespace
 
 WordIpa word_ipa(Reading const& reading, Language language, DictionOptions const& options, bool last_e) {
     auto nuclei = reading.sounds.nuclei;
     WordIpa out;
-    if (nuclei.empty()) return out;
+    if (nuclei.empty()) {
+        out.plain = out.listed = lone_consonant(reading.letters, language);
+        return out;
+    }
     auto clusters = consonants(reading, language);
     if (nuclei.back().optional && !last_e) {
         auto& left = clusters[nuclei.size() - 1];
@@ -100,6 +136,7 @@ WordIpa word_ipa(Reading const& reading, Language language, DictionOptions const
         if (marks && nuclei.size() > 1 && nuclei[k].stressed) add("ˈ");
         for (std::size_t i = begins; i < cluster.size(); ++i) add(cluster[i]);
         auto vowel = sung(nuclei[k], language, options, reading.origin);
+        drop_vowel_of_contraction(vowel, nuclei[k], reading.letters);
         if (language == Language::french && nuclei[k].held.vowel.base == U'ə')
             vowel.held = nuclei[k].held.vowel;
         out.plain += nucleus_ipa(vowel, cluster, clusters[k + 1], false);

@@ -13,7 +13,8 @@ struct WordIpa {
     std::string listed; ///< "liː.bə", as a word list takes it
 };
 
-/// `last_e`: whether a French e that is optional is sung. Without a vowel both are empty.
+/// `last_e`: whether a French e that is optional is sung. Without a vowel both are empty, but for
+/// Slavic words of one consonant.
 WordIpa word_ipa(Reading const& reading, Language language, DictionOptions const& options, bool last_e);
 
 } // namespace vowelway::diction

@@ -22,23 +22,44 @@ struct Row {
 };
 
 constexpr Row rows[] = {
-    {Language::italian, "it", to_word("Italian")},       {Language::latin, "la", to_word("Latin")},
-    {Language::german, "de", to_word("German")},         {Language::french, "fr", to_word("French")},
-    {Language::english, "en", to_word("English")},       {Language::spanish, "es", to_word("Spanish")},
-    {Language::portuguese, "pt", to_word("Portuguese")}, {Language::catalan, "ca", to_word("Catalan")},
-    {Language::romanian, "ro", to_word("Romanian")},     {Language::dutch, "nl", to_word("Dutch")},
-    {Language::swedish, "sv", to_word("Swedish")},       {Language::danish, "da", to_word("Danish")},
-    {Language::norwegian, "no", to_word("Norwegian")},   {Language::icelandic, "is", to_word("Icelandic")},
-    {Language::polish, "pl", to_word("Polish")},         {Language::czech, "cs", to_word("Czech")},
-    {Language::slovak, "sk", to_word("Slovak")},         {Language::croatian, "hr", to_word("Croatian")},
-    {Language::slovenian, "sl", to_word("Slovenian")},   {Language::hungarian, "hu", to_word("Hungarian")},
-    {Language::finnish, "fi", to_word("Finnish")},       {Language::estonian, "et", to_word("Estonian")},
-    {Language::latvian, "lv", to_word("Latvian")},       {Language::lithuanian, "lt", to_word("Lithuanian")},
-    {Language::russian, "ru", to_word("Russian")},       {Language::ukrainian, "uk", to_word("Ukrainian")},
-    {Language::bulgarian, "bg", to_word("Bulgarian")},   {Language::greek, "el", to_word("Greek")},
-    {Language::turkish, "tr", to_word("Turkish")},       {Language::welsh, "cy", to_word("Welsh")},
-    {Language::irish, "ga", to_word("Irish")},           {Language::gaelic, "gd", to_word("Scottish Gaelic")},
-    {Language::basque, "eu", to_word("Basque")},         {Language::hawaiian, "haw", to_word("Hawaiian")},
+    {Language::italian, "it", to_word("Italian")},
+    {Language::latin, "la", to_word("Latin")},
+    {Language::german, "de", to_word("German")},
+    {Language::french, "fr", to_word("French")},
+    {Language::english, "en", to_word("English")},
+    {Language::spanish, "es", to_word("Spanish")},
+    {Language::portuguese, "pt", to_word("Portuguese")},
+    {Language::catalan, "ca", to_word("Catalan")},
+    {Language::romanian, "ro", to_word("Romanian")},
+    {Language::dutch, "nl", to_word("Dutch")},
+    {Language::swedish, "sv", to_word("Swedish")},
+    {Language::danish, "da", to_word("Danish")},
+    {Language::norwegian, "no", to_word("Norwegian")},
+    {Language::icelandic, "is", to_word("Icelandic")},
+    {Language::polish, "pl", to_word("Polish")},
+    {Language::czech, "cs", to_word("Czech")},
+    {Language::slovak, "sk", to_word("Slovak")},
+    {Language::croatian, "hr", to_word("Croatian")},
+    {Language::slovenian, "sl", to_word("Slovenian")},
+    {Language::hungarian, "hu", to_word("Hungarian")},
+    {Language::finnish, "fi", to_word("Finnish")},
+    {Language::estonian, "et", to_word("Estonian")},
+    {Language::latvian, "lv", to_word("Latvian")},
+    {Language::lithuanian, "lt", to_word("Lithuanian")},
+    {Language::russian, "ru", to_word("Russian")},
+    {Language::ukrainian, "uk", to_word("Ukrainian")},
+    {Language::bulgarian, "bg", to_word("Bulgarian")},
+    {Language::greek, "el", to_word("Greek")},
+    {Language::turkish, "tr", to_word("Turkish")},
+    {Language::welsh, "cy", to_word("Welsh")},
+    {Language::irish, "ga", to_word("Irish")},
+    {Language::gaelic, "gd", to_word("Scottish Gaelic")},
+    {Language::basque, "eu", to_word("Basque")},
+    {Language::hawaiian, "haw", to_word("Hawaiian")},
+    {Language::american_english, "en-US", to_word("American English")},
+    {Language::german_latin, "la-DE", to_word("Latin in German use")},
+    {Language::hebrew, "he", to_word("Hebrew")},
+    {Language::church_slavonic, "cu", to_word("Church Slavonic")},
 };
 
 Row const& row(Language language) {
@@ -97,15 +118,104 @@ std::string_view tag(Language language) { return row(language).tag; }
 std::string_view to_string(Language language) { return row(language).name; }
 bool has_diction_rules(Language language) {
     using enum Language;
-    return language <= spanish || language == finnish || language == hungarian || language == czech ||
-           language == polish || language == russian;
+    switch (language) {
+    case italian:
+    case latin:
+    case german:
+    case french:
+    case english:
+    case spanish:
+    case finnish:
+    case hungarian:
+    case czech:
+    case polish:
+    case russian:
+    case portuguese:
+    case swedish:
+    case norwegian:
+    case danish:
+    case welsh:
+    case american_english:
+    case german_latin:
+    case hebrew:
+    case church_slavonic:
+        return true;
+    default:
+        return false;
+    }
+}
+
+Language main_language(Language language) {
+    return language == Language::american_english ? Language::english : language;
+}
+
+Trust trust(Language language) {
+    using enum Language;
+    switch (language) { // docs/diction.md, "Figures"
+    case italian:
+        return {99, true};
+    case latin:
+        return {99, true};
+    case german:
+        return {94, true};
+    case french:
+        return {98, true};
+    case english:
+        return {97, true};
+    case spanish:
+        return {99, true};
+    case american_english:
+        return {79, true};
+    case finnish:
+        return {97, true};
+    case hungarian:
+        return {99, true};
+    case czech:
+        return {99, true};
+    case polish:
+        return {98, true};
+    case russian:
+        return {90, true};
+    case portuguese:
+        return {96, true};
+    case swedish:
+        return {95, true};
+    case norwegian:
+        return {93, true};
+    case danish:
+        return {89, true};
+    case welsh:
+        return {98, true};
+    default:
+        return {};
+    }
+}
+
+std::optional<std::string> caution(Language language) {
+    auto const name = reworded(to_string(language));
+    if (!has_diction_rules(language))
+        return worded("there are no diction rules for {0} yet: every vowel comes from the speech synthesiser",
+                      name);
+    auto const [right, measured] = trust(language);
+    if (measured && right < 93)
+        return worded("the rules for {0} are rough: of a hundred vowels of a word list {1} were right; read "
+                      "the vowels over",
+                      name, right);
+    if (!measured)
+        return worded("the rules for {0} were never compared with a dictionary: read the vowels over", name);
+    return std::nullopt;
 }
 
 std::optional<Language> parse_language(std::string_view text) {
     auto const wanted = diction::lower(text);
     auto const primary = wanted.substr(0, wanted.find_first_of("-_"));
+    auto whole = std::string(wanted);
+    std::replace(whole.begin(), whole.end(), '_', '-');
     for (auto const& r : rows)
-        if (primary == r.tag || wanted == diction::lower(r.name)) return r.language;
+        if (whole == diction::lower(r.tag) || wanted == diction::lower(r.name)) return r.language;
+    if (wanted == "la-at" || wanted == "la-ch") return Language::german_latin;
+    for (auto const& r : rows)
+        if (primary == r.tag) return r.language;
     if (primary == "nb" || primary == "nn") return Language::norwegian;
     if (primary == "ita") return Language::italian;
     if (primary == "lat") return Language::latin;

@@ -80,9 +80,13 @@ constexpr FunctionWords lists[] = {
      "med för från till om "
      "men inte ej så när där här nu än icke skall vill har hade sin sitt under över vid ack"},
     {Language::danish, "og at det som en et den de er var jeg du han hun vi i mig dig sig min mit mine din i "
-                       "på af med for fra til om men ikke ej så når der her nu skal vil har"},
+                       "på af med for fra til om men ikke ej så når der her nu skal vil har "
+                       "være havde efter ind op hvor hvad ham hende os mod ud kun "
+                       "vandet fjeld nat tusind noget meget aldrig"},
     {Language::norwegian, "og at det som en et ei den de er var jeg du han hun vi meg deg seg min mitt mine "
-                          "i på av med for fra til om men ikke så når der her nå skal vil har"},
+                          "i på av med for fra til om men ikke så når der her nå skal vil har "
+                          "være hadde etter inn opp hvor hva ham henne oss mot ut bare "
+                          "vannet fjell fjellet natt sola tusen noe mye aldri"},
     {Language::icelandic, "og að það sem er var ég þú hann hún við mig þig sig í á af með fyrir frá til um "
                           "en ekki svo þar hér nú"},
     {Language::polish, "i w z na do się nie że to jak co po o ale za od tak już ja ty on ona my mi mnie cię "
@@ -98,16 +102,30 @@ constexpr FunctionWords lists[] = {
                           "ta ko kje sem si nad pod brez"},
     {Language::hungarian,
      "a az és hogy nem is egy ez van volt én te ő mi ki de ha csak meg el mint már még sem nincs szép"},
-    {Language::finnish,
-     "ja on ei se että hän en minä sinä mun sun minun sinun kun niin mutta ne oli kuin jo vain nyt mi ken"},
+    {Language::finnish, "ja on ei se että hän oi sa maa en minä sinä mun sun minun sinun kun niin mutta ne "
+                        "oli kuin jo vain nyt mi ken"},
     {Language::estonian, "ja on ei see et ta ma sa mu su minu sinu kui nii aga nad oli ka kes mis siis"},
     {Language::latvian, "un ir ne ka es tu viņš viņa man tev kas kā no ar uz par"},
     {Language::lithuanian, "ir yra ne kad aš tu jis ji man tau kas kaip iš su ant per"},
     {Language::turkish, "ve bir bu da de ne ben sen o için ile çok gibi var yok mi"},
-    {Language::welsh, "y yr a ac yn ar o i mae yw nid fy dy ei ni chi mi ti fe hi am ond dros gan"},
+    {Language::welsh,
+     "y yr a ac yn ar o i mae yw nid fy dy ei ni chi mi ti fe hi am ond dros gan "
+     "gwlad wlad hen duw cariad mor dim ddim pob byd wedi hyd heb dan bydd fel oedd dyma i'r a'r o'r"},
     {Language::irish, "an na agus i ar le do go is tá mé tú sé sí mo"},
     {Language::gaelic, "an na agus air le do gu is tha mi thu e i mo"},
     {Language::basque, "eta da ez bat du ni zu hura nire zure ere dut"},
+    {Language::hebrew,
+     "adonai adonay adonoi elohim eloheinu eloheynu elohenu baruch barukh ata atah attah shalom "
+     "yisrael hashem kadosh ki kol lecha shema sh'ma melech haolam ha'olam shabbat avinu malkeinu "
+     "hallelu halleluyah tov yom yerushalayim ani l'olam asher aleichem bashamayim yevarechecha "
+     "ha'aretz haaretz va'ed vaed echad"},
+    {Language::church_slavonic, "gospodi gospod gospoda pomilui pomiluy pomiluj slava ottsu otsu otcu synu "
+                                "sviatomu svyatomu svjatomu sviatyi svyatyi "
+                                "svyaty svyatyy dukhu duhu nyne prisno vo veki vekov amin bozhe boze "
+                                "bogoroditse bogoroditsa devo raduisya raduysya "
+                                "radujsja blagoslovi blagoslovim dushe moya tebe poem khvalim milost mira "
+                                "izhe kheruvimy alliluiya blazhen muzh "
+                                "yako iako jako tvoe tvoya nash i"},
     {Language::hawaiian, "ka ke i o ma me nā he ua e kou ku'u aloha nei mai oe au a no"},
 };
 
@@ -211,6 +229,9 @@ std::vector<std::pair<Language, double>> signs(std::string_view word) {
         out[italian] += 0.4;
     if (ends(word, {"ung", "keit", "heit", "chen", "lein", "sch", "cht", "st"})) out[german] += 0.3;
     if (ends(word, {"eux", "aux", "eur", "oir", "ais", "ait", "aient", "euse", "ez"})) out[french] += 0.4;
+    if (ends(word, {"nen", "ssa", "ssä", "llä", "stä", "ksi", "tta", "ttä"}) ||
+        word.find("ää") != word.npos || word.find("yö") != word.npos)
+        out[finnish] += 0.4;
     if (ends(word, {"ing", "ght", "ness", "th", "ck", "sh"})) out[english] += 0.3;
     return {out.begin(), out.end()};
 }

@@ -120,31 +120,65 @@ class RegularReader {
         char32_t const a = at(i), b = at(i + 1);
         bool const plain = vowel(i + 1) && mark_at(i + 1) == 0;
         if (language_ == Language::czech)
-            return plain && b == U'u' && letter_in(a, U"aoe") && mark_at(i) == 0;
-        if (language_ == Language::polish) return plain && b == U'u' && letter_in(a, U"ae") && i == 0;
+            return plain && b == U'u' && letter_in(a, U"aoe") && mark_at(i) == 0 &&
+                   !stem_behind_prefix(i + 1);
+        if (language_ == Language::polish)
+            return plain && b == U'u' && letter_in(a, U"ae") && mark_at(i) == 0 && !stem_behind_prefix(i + 1);
         if (language_ != Language::finnish || !vowel(i + 1)) return false;
         if (plain && b == U'i') return a != U'i';
         bool const first = nuclei_.size() == 1;
         bool const to_close = plain && ((b == U'u' && letter_in(a, U"aeoi")) ||
                                         (b == U'y' && (letter_in(a, U"ei") || mark_at(i) != 0)));
-        bool const opening = (a == U'u' && b == U'o' && plain) || (a == U'i' && b == U'e') ||
-                             (a == U'y' && b == U'o' && !plain);
-        return first && (to_close || opening);
+        // Behind the first syllable only in an open one: "ju-rou-tu-a", but "ju-ro-us".
+        if (to_close) return first || (consonant(i + 2) && vowel(i + 3));
+        bool const ie = a == U'i' && b == U'e'; // "mie-li", but the plural "la-si-en"
+        bool const plural = i + 3 == word_.size() && at(i + 2) == U'n';
+        if (ie) return first || (consonant(i + 2) && !plural);
+        return (a == U'u' && b == U'o' && plain) || (a == U'y' && b == U'o' && !plain);
+    }
+
+    // "na-u-čit", "ne-u-mím", "na-u-ka": the u begins the stem.
+    bool stem_behind_prefix(std::size_t u) const {
+        std::string before;
+        for (std::size_t i = 0; i < u; ++i) before += at(i) < 0x80 ? static_cast<char>(at(i)) : '?';
+        return before == "na" || before == "za" || before == "ne" || before == "nie";
+    }
+
+    // ę and ą are nasal before a fricative and ą at the end; before a stop the n or m is a consonant of its
+    // own, before l there is none: "ręka" e-n-k, "ząb" o-m-p, "wziął" o.
+    bool stays_nasal(std::size_t i) const {
+        if (i + 1 >= word_.size()) return at(i) == U'a';
+        return letter_in(at(i + 1), U"szwfh") || (at(i + 1) == U'r' && at(i + 2) == U'z') ||
+               (at(i + 1) == U'c' && at(i + 2) == U'h');
+    }
+
+    // j, and Polish ł and Hungarian ly, glide out of a vowel where no vowel follows: "mój", "był", "ajtó".
+    std::string_view consonant_glide_at(std::size_t j) const {
+        if (language_ == Language::finnish || j >= word_.size()) return {};
+        bool const ly = language_ == Language::hungarian && at(j) == U'l' && at(j + 1) == U'y';
+        bool const vowel_next = vowel(j + (ly ? 2 : 1));
+        if (vowel_next || (language_ == Language::hungarian && (at(j + 1) == at(j)))) return {};
+        if (at(j) == U'j' || ly) return "i";
+        return language_ == Language::polish && at(j) == U'ł' ? "u" : "";
     }
 
     std::size_t add(std::size_t i) {
         auto ipa = std::string(regular_vowel(list_, word_[i]));
         bool const soft = language_ == Language::czech && mark_at(i) == mark::caron && i > 0 &&
-                          letter_in(at(i - 1), U"bpvfm");
+                          letter_in(at(i - 1), U"bpvf"); // after m it is an n: "mně"
         if (soft) before_.push_back({glide_of("i"), i});
-        if (language_ == Language::polish && at(i) == U'e' && mark_at(i) == ogonek && i + 1 == word_.size())
-            ipa = "ɛ";
+        if (language_ == Language::polish && mark_at(i) == ogonek && !stays_nasal(i))
+            ipa = at(i) == U'e' ? "ɛ" : "ɔ";
         bool const twice =
             language_ == Language::finnish && at(i + 1) == at(i) && mark_at(i + 1) == mark_at(i);
         if (twice) ipa += "ː";
         nuclei_.push_back({std::move(before_), {vowel_of(ipa), i}, {}});
         before_.clear();
         if (twice) return i + 1;
+        if (auto const glide = consonant_glide_at(i + 1); !glide.empty()) {
+            nuclei_.back().after.push_back({glide_of(glide), i + 1});
+            return i + 1;
+        }
         if (!pair(i)) return i;
         nuclei_.back().after.push_back({glide_of(regular_vowel(list_, word_[i + 1])), i + 1});
         return i + 1;

@@ -29,10 +29,18 @@ std::optional<std::size_t> russian_stress(Word const& word, std::vector<std::siz
                                           std::vector<Phone> const& said) {
     for (std::size_t k = 0; k < written.size(); ++k)
         if (is_yo(word[written[k]]) || word[written[k]].mark == mark::acute) return k;
-    // Pronouns of songs that the synthesiser stresses on the first syllable.
-    constexpr std::string_view on_the_last =
-        " моя твоя своя мою твою свою мои твои свои она они меня тебя себя одна ";
-    if (on_the_last.find(" " + lower(word) + " ") != std::string_view::npos) return written.size() - 1;
+    // Words of songs that the synthesiser stresses elsewhere.
+    constexpr std::string_view on_the_last = " моя твоя своя мою твою свою мои твои свои она они оно меня "
+                                             "тебя себя одна моему твоему своему тому душа душе "
+                                             "гора крыло село светло темно змея глаза поля моря леса луга "
+                                             "снега слова облака голоса берега паруса ночной "
+                                             "красоты луны ";
+    constexpr std::string_view on_the_second = " звездою рукою душою береза рябина ";
+    constexpr std::string_view on_the_first = " красная красный берег чудное чудный чудная чудной ";
+    auto const spelled = " " + lower(word) + " ";
+    if (on_the_last.find(spelled) != std::string_view::npos) return written.size() - 1;
+    if (on_the_second.find(spelled) != std::string_view::npos) return 1;
+    if (on_the_first.find(spelled) != std::string_view::npos) return 0;
     std::size_t count = 0;
     std::optional<std::size_t> found;
     for (auto const& phone : said) {
@@ -40,7 +48,8 @@ std::optional<std::size_t> russian_stress(Word const& word, std::vector<std::siz
         if (phone.stress == 2) found = count;
         ++count;
     }
-    return count == written.size() ? found : std::nullopt;
+    // "горько": it may add a vowel within consonants, behind the stress.
+    return count >= written.size() && found < written.size() ? found : std::nullopt;
 }
 
 std::string_view russian_value(Word const& word, std::size_t i, bool strong, bool last) {

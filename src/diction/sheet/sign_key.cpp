@@ -17,7 +17,7 @@ struct Sign {
     Language only = Language::hawaiian; ///< hawaiian: any; else what it says holds for this language alone
 };
 
-constexpr Language any = Language::hawaiian;
+constexpr Language any = Language::hawaiian; // a place holder: no sign is Hawaiian alone
 
 // The longer before the shorter where one begins the other; first what holds for one language.
 constexpr std::array signs_known{
@@ -25,6 +25,11 @@ constexpr std::array signs_known{
     Sign{"ɛ̃", to_word("open e through the nose"), any},
     Sign{"ɔ̃", to_word("o through the nose"), any},
     Sign{"œ̃", to_word("œ through the nose"), any},
+    Sign{"ã", to_word("a through the nose"), any},
+    Sign{"ẽ", to_word("closed e through the nose"), any},
+    Sign{"ĩ", to_word("i through the nose"), any},
+    Sign{"õ", to_word("closed o through the nose"), any},
+    Sign{"ũ", to_word("u through the nose"), any},
     Sign{"aɪ", to_word("the first vowel is held, the second brief"), any},
     Sign{"aʊ", to_word("the first vowel is held, the second brief"), any},
     Sign{"ɔʏ", to_word("the first vowel is held, the second brief"), any},
@@ -56,6 +61,8 @@ constexpr std::array signs_known{
     Sign{"ə", to_word("e muet, with the lips of œ"), Language::french},
     Sign{"ə", to_word("weak e, never stressed"), any},
     Sign{"ɨ", to_word("between i and u, the lips spread"), any},
+    Sign{"ʉ", to_word("between y and u, the lips rounded"), any},
+    Sign{"ɵ", to_word("short, between ø and o"), any},
     Sign{"tʃ", to_word("as in English church"), any},
     Sign{"dʒ", to_word("as in English judge"), any},
     Sign{"ts", to_word("as in English cats"), any},
@@ -64,6 +71,13 @@ constexpr std::array signs_known{
     Sign{"ʒ", to_word("as in English measure"), any},
     Sign{"ç", to_word("the soft ch of German ich"), any},
     Sign{"x", to_word("the hard ch of German ach"), any},
+    Sign{"χ", to_word("the hard ch of German ach"), any},
+    Sign{"ɬ", to_word("l without voice, the breath beside the tongue"), any},
+    Sign{"ɕ", to_word("a soft sh, the tongue as for j"), any},
+    Sign{"ʑ", to_word("ɕ with voice"), any},
+    Sign{"ʂ", to_word("sh with the tip of the tongue drawn back"), any},
+    Sign{"ʐ", to_word("ʂ with voice"), any},
+    Sign{"ɧ", to_word("sh with the lips rounded, farther back"), any},
     Sign{"θ", to_word("as in English thin"), any},
     Sign{"ð", to_word("as in English this"), any},
     Sign{"β", to_word("b without closing the lips"), any},
@@ -78,6 +92,7 @@ constexpr std::array signs_known{
     Sign{"j", to_word("as in English yes"), any},
     Sign{"w", to_word("as in English we"), any},
     Sign{"ɥ", to_word("y passed quickly"), any},
+    Sign{"ʲ", to_word("the consonant before it is soft, the tongue as for j"), any},
     Sign{"ː", to_word("the vowel before it is long"), any},
     Sign{"ˈ", to_word("the syllable after it is stressed"), any},
 };
@@ -100,7 +115,7 @@ void add_key(SungText& text, Language language) {
                 std::size_t best = signs_known.size();
                 for (std::size_t i = 0; i < signs_known.size(); ++i) {
                     auto const& sign = signs_known[i];
-                    bool const fits = sign.only == any || sign.only == language;
+                    bool const fits = sign.only == any || sign.only == main_language(language);
                     bool const longer =
                         best == signs_known.size() || sign.sign.size() > signs_known[best].sign.size();
                     if (fits && longer && rest.starts_with(sign.sign)) best = i;

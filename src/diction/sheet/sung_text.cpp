@@ -59,11 +59,38 @@ TextWord text_word(std::string_view written, Reading const& reading, Language la
             ipa.plain,
             listed,
             false,
-            !reading.sounds.doubt.empty() || reading.sounds.nuclei.empty()};
+            !reading.sounds.doubt.empty() || ipa.plain.empty()};
 }
 
 bool optional_e(Reading const& reading) {
     return !reading.sounds.nuclei.empty() && reading.sounds.nuclei.back().optional;
+}
+
+/// Whose pronunciation it is, where there are several.
+std::string manner_of(Language language) {
+    switch (language) {
+    case Language::american_english:
+        return worded("The American stage: æ in dance, ɑ in hot.");
+    case Language::german_latin:
+        return worded(
+            "Latin as in German-speaking countries: c before e and i is ts, g is always hard. Stress is not "
+            "marked.");
+    case Language::portuguese:
+        return worded("Brazilian. Stressed e and o without an accent are partly the synthesiser's.");
+    case Language::welsh:
+        return worded("Welsh of the north: in the south ɨ is sung as i.");
+    case Language::norwegian:
+        return worded("Norwegian bokmål, eastern.");
+    case Language::hebrew:
+        return worded("Modern (Sephardi) vowels. The stress is a guess from the endings.");
+    case Language::church_slavonic:
+        return worded(
+            "Church Slavonic in the Russian manner: o stays o without stress. Stress is not marked.");
+    case Language::russian:
+        return worded("Where the stress is wrong, o and a, e and i are wrong too.");
+    default:
+        return {};
+    }
 }
 
 void note_what_to_know(SungText& text, Language language, DictionOptions const& options) {
@@ -77,6 +104,10 @@ void note_what_to_know(SungText& text, Language language, DictionOptions const& 
     if (!has_diction_rules(language))
         text.notes.push_back(worded("There are no diction rules for this language yet: all sounds come from "
                                     "the speech synthesiser."));
+    else if (caution(language))
+        text.notes.push_back(
+            worded("The rules for this language are rough or unproved: read the sounds over."));
+    if (auto const manner = manner_of(language); !manner.empty()) text.notes.push_back(manner);
     if (language == Language::french)
         text.notes.push_back(
             worded("Only the liaisons that are always made are marked; others are a matter of style."));
@@ -84,7 +115,7 @@ void note_what_to_know(SungText& text, Language language, DictionOptions const& 
         text.notes.push_back(worded("Latin in the Italian manner. Stress is not marked."));
     if (language == Language::spanish)
         text.notes.push_back(worded("Castilian: in songs of the Americas θ is sung as s, and ʎ as j."));
-    if (language == Language::english)
+    if (main_language(language) == Language::english)
         text.notes.push_back(options.r_colour ? worded("Neutral English with the r kept in the vowel.")
                                               : worded("Neutral English of the stage: no r after a vowel."));
 }
@@ -164,7 +195,10 @@ std::vector<PlacedWord> placed_words(Passage const& passage, Language language,
 
 } // namespace
 
-SungText sung_text(Passage const& passage, DictionOptions const& options) {
+SungText sung_text(Passage const& passage, DictionOptions const& given) {
+    WordsRead own;
+    auto options = given;
+    if (!options.read) options.read = &own;
     SungText out;
     out.title = passage.title;
     out.composer = passage.composer;
@@ -176,7 +210,10 @@ SungText sung_text(Passage const& passage, DictionOptions const& options) {
     return out;
 }
 
-SungText sung_text(std::string_view text, Language language, DictionOptions const& options) {
+SungText sung_text(std::string_view text, Language language, DictionOptions const& given) {
+    WordsRead own;
+    auto options = given;
+    if (!options.read) options.read = &own;
     transcribe(text, language, options); // its bounds
     SungText out;
     out.language = tag(language);

@@ -73,7 +73,8 @@ class Breaks {
         auto const& written = words_[i].word.written;
         if (!capital(written)) return 0;
         auto const word = lower(without_punctuation(written));
-        if (language_ == Language::english && (word == "i" || word == "o" || word.starts_with("i'")))
+        if (main_language(language_) == Language::english &&
+            (word == "i" || word == "o" || word.starts_with("i'")))
             return 0.7;
         if (language_ != Language::german) return 3;
         return small_in_german.find(" " + word + " ") != std::string_view::npos || small_.contains(word)

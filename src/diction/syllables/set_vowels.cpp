@@ -147,7 +147,9 @@ bool Setting::leans(Reading const& reading, std::vector<Written> const& word) co
                                        [](auto const& l) { return is_vowel_letter(l.base); });
     bool const latin = std::all_of(reading.letters.begin(), reading.letters.end(),
                                    [](auto const& l) { return l.base < 0x250; });
-    return no_vowel && latin && word.size() == 1 && passage.notes[word.front().note].syllables.size() > 1;
+    bool const w_is_vowel = language == Language::welsh;
+    return no_vowel && latin && !w_is_vowel && word.size() == 1 &&
+           passage.notes[word.front().note].syllables.size() > 1;
 }
 
 /// A word of one syllable without a written accent leans on its neighbour: "da un", "se a-mor".
@@ -221,7 +223,10 @@ void set_typed(Passage& passage) {
 
 } // namespace
 
-void set_vowels(Passage& passage, DictionOptions const& options) {
+void set_vowels(Passage& passage, DictionOptions const& given) {
+    WordsRead own; // songs say their words again
+    auto options = given;
+    if (!options.read) options.read = &own;
     bool const any_text = std::any_of(passage.notes.begin(), passage.notes.end(),
                                       [](auto const& note) { return !note.syllables.empty(); });
     auto const language =
@@ -229,11 +234,8 @@ void set_vowels(Passage& passage, DictionOptions const& options) {
     Setting setting{passage, language, options};
     for (auto const& word : gather_words(passage)) setting.take(word);
     setting.set_notes();
-    if (any_text && !has_diction_rules(language))
-        passage.remarks.push_back(
-            {Remark::Kind::guessed,
-             worded("there are no diction rules for {0} yet: every vowel comes from the speech synthesiser",
-                    reworded(to_string(language)))});
+    if (auto const told = caution(language); told && any_text)
+        passage.remarks.push_back({Remark::Kind::guessed, *told});
     say_guessed(passage, setting.guesses);
     set_typed(passage);
     spread_over_melismas(passage);

@@ -5,6 +5,8 @@
 #include "vowelway/core/wording.hpp"
 
 #include <algorithm>
+#include <map>
+#include <utility>
 
 namespace vowelway::diction {
 
@@ -57,7 +59,9 @@ std::vector<Nucleus> listed(std::string_view ipa) {
 
 } // namespace
 
-Reading read_word(std::string_view word, Language language, DictionOptions const& options) {
+namespace {
+
+Reading read_anew(std::string_view word, Language language, DictionOptions const& options) {
     Reading out;
     out.letters = letters(word);
     if (auto const* ipa = options.words.find(word)) {
@@ -77,6 +81,23 @@ Reading read_word(std::string_view word, Language language, DictionOptions const
     return out;
 }
 
+} // namespace
+
+struct WordsRead::Kept {
+    std::map<std::pair<Language, std::string>, Reading> words;
+};
+WordsRead::WordsRead() : kept_(std::make_unique<Kept>()) {}
+WordsRead::~WordsRead() = default;
+
+Reading read_word(std::string_view word, Language language, DictionOptions const& options) {
+    if (!options.read) return read_anew(word, language, options);
+    auto& words = options.read->kept().words;
+    auto const found = words.find({language, std::string(word)});
+    if (found != words.end()) return found->second;
+    return words.emplace(std::pair(language, std::string(word)), read_anew(word, language, options))
+        .first->second;
+}
+
 SungVowel sung(Nucleus const& nucleus, Language language, DictionOptions const& options, VowelOrigin origin) {
     SungVowel out;
     out.held = nucleus.held.vowel;
@@ -85,7 +106,7 @@ SungVowel sung(Nucleus const& nucleus, Language language, DictionOptions const& 
     out.origin = origin;
     if (origin == VowelOrigin::override_) return out; // the teacher's own vowels stay as they are
     auto& base = out.held.base;
-    switch (language) {
+    switch (main_language(language)) {
     case Language::latin: // open throughout
         if (base == U'e') base = U'ɛ';
         if (base == U'o') base = U'ɔ';

@@ -51,7 +51,21 @@ Sounds sounds(Word const& word, Language language) {
     case Language::french:
         return french(word);
     case Language::english:
-        return english(word);
+    case Language::american_english:
+        return english(word, language);
+    case Language::german_latin:
+        return german_latin(word);
+    case Language::portuguese:
+        return portuguese(word);
+    case Language::welsh:
+        return welsh(word);
+    case Language::swedish:
+    case Language::norwegian:
+    case Language::danish:
+        return scandinavian(word, language);
+    case Language::hebrew:
+    case Language::church_slavonic:
+        return transliterated(word, language);
     case Language::finnish:
     case Language::hungarian:
     case Language::czech:

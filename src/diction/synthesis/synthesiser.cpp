@@ -50,7 +50,20 @@ Espeak const& espeak() {
 
 // The voice named "en" is the British one: the neutral stage pronunciation starts from its standard.
 std::string voice_name(Language language) {
-    return language == Language::norwegian ? "nb" : std::string(tag(language));
+    switch (language) {
+    case Language::norwegian:
+        return "nb";
+    case Language::portuguese:
+        return "pt-br";
+    case Language::american_english:
+        return "en-us";
+    case Language::german_latin:
+        return "la";
+    case Language::church_slavonic: // numbers alone are asked
+        return "ru";
+    default:
+        return std::string(tag(language));
+    }
 }
 
 bool greek(Language language) { return language == Language::greek; }
@@ -128,6 +141,9 @@ std::string Synthesiser::ipa(std::string_view word, Language language) {
             out += found;
         }
     }
+    if (!greek(language)) // the Danish voice of version 1.51 writes the Greek letter for ɛ
+        for (std::size_t at = 0; (at = out.find("ε", at)) != std::string::npos; at += 2)
+            out.replace(at, 2, "ɛ");
     if (recorded) (*recorded)[std::string(tag(language)) + " " + std::string(word)] = out;
     return out;
 }

@@ -16,7 +16,18 @@ Sounds latin(Word const& word);
 Sounds spanish(Word const& word);
 Sounds german(Word const& word);
 Sounds french(Word const& word);
-Sounds english(Word const& word);
+/// English, of the British stage or the American.
+Sounds english(Word const& word, Language stage);
+/// Latin with the vowels and consonants of German.
+Sounds german_latin(Word const& word);
+/// Brazilian.
+Sounds portuguese(Word const& word);
+/// Of the north.
+Sounds welsh(Word const& word);
+/// Swedish, Norwegian (bokmål), Danish.
+Sounds scandinavian(Word const& word, Language language);
+/// Hebrew and Church Slavonic in Latin letters.
+Sounds transliterated(Word const& word, Language language);
 /// By the synthesiser alone.
 Sounds synthesised(Word const& word, Language language);
 

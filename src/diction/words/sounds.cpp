@@ -58,6 +58,8 @@ std::vector<Phone> phones(std::string_view ipa) {
             if (!out.empty()) out.back().syllabic = true;
         } else if (*c == 0x361 || *c == 0x35C) { // tie bar: the next letter belongs to this consonant
             tied = true;
+        } else if ((*c == U'ʲ' || *c == U'ː') && !out.empty() && !out.back().vowel) {
+            (*c == U'ʲ' ? out.back().soft : out.back().lengthened) = true;
         } else if ((*c >= 0x300 && *c <= 0x36F) || *c == U'ː' || *c == U'ˑ' || *c == U'ʰ' || *c == U'ʲ' ||
                    *c == U'‿' || *c == U'˞') {
             continue;

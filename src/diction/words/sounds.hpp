@@ -43,6 +43,8 @@ struct Phone {
     int stress = 0;               ///< 2 primary, 1 secondary, carried by the vowel
     bool syllabic = false;        ///< a consonant with ◌̩
     bool boundary_before = false; ///< a dot, space or hyphen stood before it
+    bool soft = false;            ///< a consonant with ʲ
+    bool lengthened = false;      ///< a consonant with ː
 };
 
 struct Sounds {

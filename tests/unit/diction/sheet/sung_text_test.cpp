@@ -76,6 +76,44 @@ TEST_CASE("words in IPA with their consonants") {
     CHECK(ipa("night singing thou", Language::english) == "naɪt ˈsɪŋɪŋ ðaʊ");
 }
 
+// Sounds: the IPA's illustrations of Finnish (Suomi et al. 2008), Hungarian (Szende), Czech (Dankovičová) and
+// Polish (Jassem), Jones & Ward (1969) for Russian, Basbøll (2005), Elert (1995); from memory.
+TEST_CASE("words in IPA in the languages by spelling and of the north") {
+    CHECK(ipa("kukkulaa vettä", Language::finnish) == "ˈkukkulɑː ˈvettæ");
+    CHECK(ipa("áldd bőséggel", Language::hungarian) == "aːld ˈbøːʃeːɡɡɛl");
+    CHECK(ipa("v sadě srdce", Language::czech) == "v ˈsaɟɛ ˈsərtsɛ");
+    CHECK(ipa("ręka gęś dąb wąż", Language::polish) == "ˈrɛŋka ɡɛ̃ɕ dɔmp vɔ̃ʃ");
+    CHECK(ipa("помню гений сердце любовь", Language::russian) == "ˈpomnʲu ˈɡʲɛnʲij ˈsʲɛrtsɨ lʲuˈbof");
+    CHECK(ipa("brede lille landet jeg", Language::danish) == "ˈbreːðə ˈlilə ˈlanəð jai");
+    CHECK(ipa("sköna stjärna", Language::swedish) == "ˈɧøːna ˈɧæːrna");
+    CHECK(ipa("wlad gwlad iaith", Language::welsh) == "wlaːd ɡwlaːd jaiθ");
+    CHECK(ipa("onde tem terra", Language::portuguese) == "ˈõdʒi tẽi ˈtɛxa");
+}
+
+// Mistakes found by reading sheets over: Duden, Aussprachewörterbuch (2015); Fouché (1956); Wells, Longman
+// Pronunciation Dictionary (2008), on -ed; DOP (desìo); from memory.
+TEST_CASE("words that were wrong") {
+    CHECK(ipa("seinem Himmelbett Magdalena warum Maria Wiesengrund", Language::german) ==
+          "ˈzaɪnəm ˈhɪməlbɛt maɡdaˈleːna vaˈrʊm maˈriːa ˈviːzənɡrʊnt");
+    CHECK(ipa("m'assieds rien", Language::french) == "masje rjɛ̃");
+    CHECK(ipa("express'd kiss'd lov'd heav'n flow'r", Language::english) == "ɪksˈpɹɛst kɪst lʌvd hɛvn flaʊə");
+    CHECK(ipa("desio", Language::italian) == "deˈzio");
+    CHECK(ipa("dance father water fair", Language::american_english) == "dæns ˈfɑːðə ˈwɔːtə fɛ");
+}
+
+TEST_CASE("a word is read once where what was read is handed on") {
+    WordsRead read;
+    DictionOptions options;
+    options.read = &read;
+    CHECK(transcribe("Wiesengrund", Language::german, options).front().syllables.size() == 3);
+    WordList other;
+    other.add("Wiesengrund", "a.e");
+    options.words = other; // of no effect on what is kept: one set of options each
+    CHECK(transcribe("Wiesengrund", Language::german, options).front().syllables.size() == 3);
+    options.read = nullptr;
+    CHECK(transcribe("Wiesengrund", Language::german, options).front().syllables.size() == 2);
+}
+
 TEST_CASE("French liaison, elision, and what keeps words apart") {
     CHECK(ipa("les amours", Language::french) == "lez‿ amur");
     CHECK(ipa("les héros", Language::french) == "le ero");

@@ -162,7 +162,7 @@ TEST_CASE("the language is chosen and said with its evidence, and alignment coun
 }
 
 TEST_CASE("a language without rules is left to the synthesiser and said to be a guess") {
-    auto p = passage("no- ite", "pt");
+    auto p = passage("de nacht", "nl");
     set_vowels(p);
     CHECK(p.notes[0].vowel.has_value());
     CHECK(p.remarks.back().kind == Remark::Kind::guessed);
