@@ -2,6 +2,8 @@
 // Consonants from a transcription whose vowels are not quite those that are sung: its vowels are matched to
 // the nuclei in order, at the least cost, and what stands between them stays between them.
 #include "diction/ipa/consonants.hpp"
+#include "diction/syllables/grouping.hpp"
+#include "diction/synthesis/synthesiser.hpp"
 
 #include <algorithm>
 
@@ -139,6 +141,20 @@ void mend_slavic(std::vector<std::string>& cluster) {
     }
 }
 
+/// What consonants do to one another, and what the synthesiser does to them, in each language.
+void mend_clusters(Clusters& out, Word const& word, Language language) {
+    bool const english = main_language(language) == Language::english;
+    bool const germanic = language == Language::german || english;
+    bool const prefix = begins_with_prefix(word);
+    for (std::size_t k = 0; germanic && k < out.size(); ++k) assimilate(out[k], k == 1 && prefix);
+    for (auto& one : out) one.erase(std::remove(one.begin(), one.end(), joint), one.end());
+    if (language == Language::swedish || language == Language::norwegian)
+        for (auto& one : out) mend_scandinavian(one);
+    if (language == Language::russian || language == Language::czech)
+        for (auto& one : out) mend_slavic(one);
+    if (english && !out.empty()) devoice_d(out.back(), word);
+}
+
 } // namespace
 
 Clusters said_consonants(std::vector<Phone> const& said, Reading const& reading, Language language) {
@@ -163,16 +179,7 @@ Clusters said_consonants(std::vector<Phone> const& said, Reading const& reading,
         bool const twice = language == Language::finnish || language == Language::hungarian;
         if (said[i].lengthened && twice && out[cluster].size() == 1) out[cluster].push_back(sung);
     }
-    bool const english = main_language(language) == Language::english;
-    bool const germanic = language == Language::german || english;
-    bool const prefix = begins_with_prefix(reading.letters);
-    for (std::size_t k = 0; germanic && k < out.size(); ++k) assimilate(out[k], k == 1 && prefix);
-    for (auto& one : out) one.erase(std::remove(one.begin(), one.end(), joint), one.end());
-    if (language == Language::swedish || language == Language::norwegian)
-        for (auto& one : out) mend_scandinavian(one);
-    if (language == Language::russian || language == Language::czech)
-        for (auto& one : out) mend_slavic(one);
-    if (english && !out.empty()) devoice_d(out.back(), reading.letters);
+    mend_clusters(out, reading.letters, language);
     // A vowel that only song has stands before the last consonant of what was gathered, a last one behind
     // all.
     for (std::size_t k = 0; k < nuclei.size(); ++k) {
@@ -182,6 +189,25 @@ Clusters said_consonants(std::vector<Phone> const& said, Reading const& reading,
     }
     return out;
 }
+
+namespace {
+
+/// What the synthesiser says of a word whose vowels the spelling told. Welsh "wlad" begins with a vowel for
+/// it.
+std::vector<Phone> said_for_consonants(Word const& word, Language language) {
+    auto said = phones(Synthesiser::instance().ipa(spoken(word), language));
+    bool const mutated = language == Language::welsh && word.size() > 2 && word[0].base == U'w' &&
+                         word[0].mark == 0 &&
+                         (word[1].base == U'l' || word[1].base == U'n' || word[1].base == U'r') &&
+                         is_vowel_letter(word[2].base);
+    if (mutated && !said.empty() && said.front().text != "w") {
+        if (said.front().vowel) said.erase(said.begin());
+        said.insert(said.begin(), Phone{"w", std::nullopt});
+    }
+    return said;
+}
+
+} // namespace
 
 Clusters consonants(Reading const& reading, Language language) {
     auto const has_consonants = [](std::vector<Phone> const& said) {
@@ -195,8 +221,9 @@ Clusters consonants(Reading const& reading, Language language) {
     if (language == Language::german_latin || language == Language::hebrew ||
         language == Language::church_slavonic || language == Language::danish)
         return tabled_consonants(reading, language);
-    return said_consonants(listed ? sounds(reading.letters, language).said : reading.sounds.said, reading,
-                           language);
+    auto said = listed ? sounds(reading.letters, language).said : reading.sounds.said;
+    if (said.empty()) said = said_for_consonants(reading.letters, language); // its vowels needed nobody
+    return said_consonants(said, reading, language);
 }
 
 } // namespace vowelway::diction

@@ -21,7 +21,8 @@ class Brazilian {
         while (size_ > 0 && !is_letter(word[size_ - 1].base)) --size_;
     }
 
-    std::vector<Nucleus> read(std::vector<Phone> const& said) {
+    /// `said` is what the synthesiser says, where it had to be asked.
+    std::vector<Nucleus> read(std::vector<Phone>& said) {
         find_stress();
         for (std::size_t i = 0; i < size_; ++i)
             if (vowel(i)) i = step(i);
@@ -174,7 +175,7 @@ class Brazilian {
         nuclei_.erase(nuclei_.end() - 2);
     }
 
-    void set_quality(std::size_t k, std::vector<Phone> const& said) {
+    void set_quality(std::size_t k, std::vector<Phone>& said) {
         auto& nucleus = nuclei_[k];
         std::size_t const i = nucleus.held.letter;
         auto& v = nucleus.held.vowel;
@@ -183,12 +184,12 @@ class Brazilian {
         if (glide_i || at(i + 1) == U'm' || at(i + 1) == U'n') return; // closed before a glide, m and n
         auto const spelled = " " + lower(word_) + " ";
         if (portuguese_closed.find(spelled) != std::string_view::npos) return;
-        if (portuguese_open.find(spelled) != std::string_view::npos || as_said(k, said))
+        if (portuguese_open.find(spelled) != std::string_view::npos || as_said(said))
             v.base = v.base == U'e' ? U'ɛ' : U'ɔ';
     }
     /// The synthesiser has the stressed vowel open.
-    bool as_said(std::size_t k, std::vector<Phone> const& said) const {
-        (void)k;
+    bool as_said(std::vector<Phone>& said) const {
+        if (said.empty()) said = phones(Synthesiser::instance().ipa(spoken(word_), Language::portuguese));
         for (auto const& phone : said)
             if (phone.vowel && phone.stress == 2)
                 return phone.vowel->base == U'ɛ' || phone.vowel->base == U'ɔ';
@@ -206,7 +207,6 @@ class Brazilian {
 
 Sounds portuguese(Word const& word) {
     Sounds out;
-    out.said = phones(Synthesiser::instance().ipa(spoken(word), Language::portuguese));
     out.nuclei = Brazilian(word).read(out.said);
     return out;
 }

@@ -2,7 +2,6 @@
 #include "diction/regular/regular.hpp"
 
 #include "diction/syllables/grouping.hpp"
-#include "diction/synthesis/synthesiser.hpp"
 
 #include <algorithm>
 
@@ -196,7 +195,6 @@ class RegularReader {
 Sounds regular(Word const& word, Language language) {
     Sounds out;
     out.nuclei = RegularReader(word, language).read();
-    out.said = phones(Synthesiser::instance().ipa(spoken(word), language)); // for its consonants
     return out;
 }
 

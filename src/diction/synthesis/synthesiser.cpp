@@ -141,9 +141,6 @@ std::string Synthesiser::ipa(std::string_view word, Language language) {
             out += found;
         }
     }
-    if (!greek(language)) // the Danish voice of version 1.51 writes the Greek letter for ɛ
-        for (std::size_t at = 0; (at = out.find("ε", at)) != std::string::npos; at += 2)
-            out.replace(at, 2, "ɛ");
     if (recorded) (*recorded)[std::string(tag(language)) + " " + std::string(word)] = out;
     return out;
 }

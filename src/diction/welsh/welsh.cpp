@@ -3,7 +3,6 @@
 // in M. J. Ball and J. Fife, The Celtic Languages (1993); S. Hannahs, The Phonology of Welsh (2013); J.
 // Morris Jones, A Welsh Grammar (1913), for the clear and the obscure y; from memory.
 #include "diction/syllables/grouping.hpp"
-#include "diction/synthesis/synthesiser.hpp"
 
 #include <algorithm>
 
@@ -190,14 +189,6 @@ class WelshReader {
 Sounds welsh(Word const& word) {
     Sounds out;
     out.nuclei = WelshReader(word).read();
-    out.said = phones(Synthesiser::instance().ipa(spoken(word), Language::welsh)); // for its consonants
-    bool const mutated = word.size() > 2 && word[0].base == U'w' && word[0].mark == 0 &&
-                         (word[1].base == U'l' || word[1].base == U'n' || word[1].base == U'r') &&
-                         is_vowel_letter(word[2].base);
-    if (mutated && !out.said.empty() && out.said.front().text != "w") { // "wlad": a vowel for the synthesiser
-        if (out.said.front().vowel) out.said.erase(out.said.begin());
-        out.said.insert(out.said.begin(), Phone{"w", std::nullopt});
-    }
     return out;
 }
 

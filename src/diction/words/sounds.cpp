@@ -19,7 +19,20 @@ Vowel glide_of(std::string_view ipa) {
     return vowel;
 }
 
+namespace {
+
+/// The synthesiser's Danish voice (version 1.51) writes the Greek letter for ɛ.
+std::string with_epsilon(std::string_view ipa) {
+    std::string out(ipa);
+    for (std::size_t at = 0; (at = out.find("ε", at)) != std::string::npos; at += 2) out.replace(at, 2, "ɛ");
+    return out;
+}
+
+} // namespace
+
 std::vector<Phone> phones(std::string_view ipa) {
+    auto const mended = with_epsilon(ipa);
+    ipa = mended;
     std::vector<Phone> out;
     int stress = 0;
     bool boundary = false, in_mark = false, tied = false;

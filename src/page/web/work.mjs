@@ -34,12 +34,12 @@ const does = {
     /** What the synthesiser says of words, each by itself: an empty line between two keeps them apart. */
     async say({ folder, words }) {
         const { default: espeak } = await import(new URL("espeak-ng.js", folder).href);
-        const out = {};
+        const out = {}, voices = { no: "nb", pt: "pt-br", "en-US": "en-us" };
         for (const language of new Set(words.map((one) => one.language))) {
             const list = words.filter((one) => one.language === language).map((one) => one.word);
             const spoken = list.map((word) => word.replace(/[^\p{L}\d']/gu, "") || "-");
             const run = await espeak({
-                arguments: ["--phonout", "said", "-q", "--ipa", "-v", language === "no" ? "nb" : language, spoken.join("\n\n")],
+                arguments: ["--phonout", "said", "-q", "--ipa", "-v", voices[language] ?? language, spoken.join("\n\n")],
                 locateFile: (name) => new URL(name, folder).href, print() {}, printErr() {},
             });
             const lines = run.FS.readFile("said", { encoding: "utf8" }).trim().split("\n");

@@ -167,3 +167,12 @@ TEST_CASE("a language without rules is left to the synthesiser and said to be a 
     CHECK(p.notes[0].vowel.has_value());
     CHECK(p.remarks.back().kind == Remark::Kind::guessed);
 }
+
+// As typed under notes, common practice, no source: a glide with a note of its own becomes its vowel.
+TEST_CASE("syllables of the newer languages find their vowels") {
+    CHECK(sung("his- tó- ri- a", "pt") == "i ɔ i a");
+    CHECK(sung("cw- mwl gwlad dy- nion", "cy") == "ʊ ʊ a ə i>ɔ");
+    CHECK(sung("E- lo- hei- nu", "he") == "ɛ ɔ ɛ<i u");
+    CHECK(sung("Al- li- lu- i- ya", "cu") == "a i u i i>a");
+    CHECK(sung("stjär- na", "sv") == "æ a");
+}
