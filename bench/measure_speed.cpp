@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 // How fast a recording is measured: times real time on one core, decoding included, for each kind of probe;
 // and the memory for a minute against an hour. bench/measure_speed.py does the same analysis with numpy and
-// scipy. Needs the ffmpeg program for the coded files; writes to the folder for temporary files.
+// scipy. Needs the ffmpeg program for the coded files; writes to the folder for temporary files. With --make
+// FOLDER it only writes the minutes there, for bench/whole_measuring.sh.
 #include "probes.hpp"
 
 #include "vowelway/analysis/measure.hpp"
@@ -82,7 +83,13 @@ void time_one(std::string const& name, std::string const& path, analysis::Measur
 
 } // namespace
 
-int main() {
+int main(int argc, char** argv) {
+    if (argc == 3 && std::string(argv[1]) == "--make") {
+        for (auto kind :
+             {analysis::ProbeKind::whisper, analysis::ProbeKind::creak, analysis::ProbeKind::sung})
+            write_wav(fmt::format("{}/{}.wav", argv[2], to_string(kind)), minute(kind), 44100);
+        return 0;
+    }
     auto const folder = std::filesystem::temp_directory_path();
     auto const wav = (folder / "vowelway_speed.wav").string(), m4a = (folder / "vowelway_speed.m4a").string(),
                hour = (folder / "vowelway_hour.m4a").string();

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "analysis/learn_from_takes.hpp"
+
+#include "vowelway/analysis/history.hpp"
 #include "vowelway/core/wording.hpp"
 
 #include <algorithm>
@@ -25,10 +27,41 @@ std::string digest_of(Heard const& heard) {
     return text;
 }
 
+/// A vowel repeats on another day within this share of F (our judgement).
+constexpr double from_day_to_day = 0.015;
+
+/// As it was heard on an earlier day; as sure as `now` is, and the days apart.
+FormantReading heard_then(Measurement const& then, FormantReading const& now) {
+    FormantReading reading;
+    for (std::size_t k = 0; k < 3; ++k)
+        if (then.heard[k] && now.formants[k]) {
+            auto const& f = *now.formants[k];
+            double const share = std::hypot(f.sd / f.centre, from_day_to_day);
+            reading.formants[k] = Formant{*then.heard[k], share * *then.heard[k], f.bandwidth};
+        }
+    return reading;
+}
+
+/// The last earlier probe of the vowel in another way, if there was none in this one.
+Measurement const* first_in_two_ways(MeasuredVowel const& now, std::vector<Measurement> const& earlier) {
+    Measurement const* other = nullptr;
+    auto const how = method_of(now.kind);
+    for (auto const& then : earlier) {
+        if (!(then.vowel.quality() == now.vowel.quality()) || !then.heard[0]) continue;
+        if (then.method == how) return nullptr;
+        bool const teaches = how == Method::whisper
+                                 ? then.method == Method::creak || then.method == Method::sung
+                                 : then.method == Method::whisper;
+        if (teaches) other = &then;
+    }
+    return other;
+}
+
 } // namespace
 
 void learn_from_takes(Measurements& m, std::vector<Recording> const& recordings,
-                      std::vector<std::string> const& taught) {
+                      MeasureRequest const& request) {
+    auto const& taught = request.taught;
     std::vector<std::string> digests;
     for (auto const& r : recordings) digests.push_back(digest_of(r.heard));
     auto const known = [&](std::size_t recording) {
@@ -39,6 +72,12 @@ void learn_from_takes(Measurements& m, std::vector<Recording> const& recordings,
         for (auto const& t : m.takes)
             if (t.usable() && t.excitation.kind == v.kind && t.vowel.quality() == v.vowel.quality())
                 each(t.recording);
+    };
+    auto const teach = [&](MeasuredVowel const& v) {
+        takes_of(v, [&](std::size_t r) {
+            auto& from = m.learned_from;
+            if (std::find(from.begin(), from.end(), digests[r]) == from.end()) from.push_back(digests[r]);
+        });
     };
     int left_out = 0;
     std::vector<ProbePair> whisper_creak, whisper_sung;
@@ -53,15 +92,27 @@ void learn_from_takes(Measurements& m, std::vector<Recording> const& recordings,
                 ++left_out;
                 continue;
             }
-            for (auto const* v : {&w, &other})
-                takes_of(*v, [&](std::size_t r) {
-                    auto& from = m.learned_from;
-                    if (std::find(from.begin(), from.end(), digests[r]) == from.end())
-                        from.push_back(digests[r]);
-                });
+            teach(w), teach(other);
             if (other.kind == ProbeKind::creak) whisper_creak.push_back({w.measured, other.measured});
             if (is_voiced(other.kind)) whisper_sung.push_back({w.measured, other.measured});
         }
+    }
+    auto const alone = [&](MeasuredVowel const& v) {
+        return std::none_of(m.vowels.begin(), m.vowels.end(), [&](MeasuredVowel const& other) {
+            return other.vowel.quality() == v.vowel.quality() && other.kind != v.kind;
+        });
+    };
+    for (auto const& now : m.vowels) {
+        auto const* then = alone(now) ? first_in_two_ways(now, request.earlier) : nullptr;
+        bool fresh = false;
+        if (then) takes_of(now, [&](std::size_t r) { fresh = fresh || !known(r); });
+        if (!fresh) continue;
+        teach(now);
+        auto const before = heard_then(*then, now.measured);
+        bool const whispers = now.kind == ProbeKind::whisper;
+        ProbePair pair{whispers ? now.measured : before, whispers ? before : now.measured};
+        bool const creaks = now.kind == ProbeKind::creak || then->method == Method::creak;
+        (creaks ? whisper_creak : whisper_sung).push_back(std::move(pair));
     }
     if (left_out > 0)
         m.remarks.push_back(
