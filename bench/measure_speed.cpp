@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: MIT
 // How fast a recording is measured: times real time on one core, decoding included, for each kind of probe;
 // and the memory for a minute against an hour. bench/measure_speed.py does the same analysis with numpy and
-// scipy. Needs the ffmpeg program for the coded files; writes to the folder for temporary files.
+// scipy. Needs the ffmpeg program for the coded files; writes to the folder for temporary files. With --make
+// FOLDER it only writes the minutes there, for bench/whole_measuring.sh.
 #include "probes.hpp"
 
+#include "vowelway/analysis/expectation.hpp"
 #include "vowelway/analysis/measure.hpp"
 #include "vowelway/io/audio/read_audio.hpp"
 #include "vowelway/io/profile/built_in.hpp"
@@ -80,9 +82,31 @@ void time_one(std::string const& name, std::string const& path, analysis::Measur
         name, length, 1000 * best, length / best, 1000 * best_hearing, takes);
 }
 
+/// What the page's practice does thirty times a second: the last 0.11 s of a sound.
+void time_live(std::string const& path) {
+    auto const r = hear(path);
+    std::span<float const> const sound(r.heard.stretches.at(0).samples);
+    analysis::FormantOptions options;
+    if (r.heard.noise) options.noise = &*r.heard.noise;
+    auto const due = analysis::expect(io::built_in_voice(VoiceType::tenor), parse_vowel("i"),
+                                      analysis::ProbeKind::whisper, analysis::published_shifts()[0]);
+    constexpr int runs = 200;
+    double const start = cpu_seconds();
+    for (int run = 0; run < runs; ++run)
+        analysis::read_formants(sound.subspan(2000 + 10 * static_cast<std::size_t>(run), 1760),
+                                analysis::measuring_rate, due.formants, options);
+    fmt::print("a live reading of a whisper: {:.2f} ms\n", 1000 * (cpu_seconds() - start) / runs);
+}
+
 } // namespace
 
-int main() {
+int main(int argc, char** argv) {
+    if (argc == 3 && std::string(argv[1]) == "--make") {
+        for (auto kind :
+             {analysis::ProbeKind::whisper, analysis::ProbeKind::creak, analysis::ProbeKind::sung})
+            write_wav(fmt::format("{}/{}.wav", argv[2], to_string(kind)), minute(kind), 44100);
+        return 0;
+    }
     auto const folder = std::filesystem::temp_directory_path();
     auto const wav = (folder / "vowelway_speed.wav").string(), m4a = (folder / "vowelway_speed.m4a").string(),
                hour = (folder / "vowelway_hour.m4a").string();
@@ -93,6 +117,7 @@ int main() {
     for (auto kind : {analysis::ProbeKind::whisper, analysis::ProbeKind::creak, analysis::ProbeKind::sung}) {
         write_wav(wav, minute(kind), 44100);
         time_one(std::string(to_string(kind)) + ", wav", wav, request);
+        if (kind == analysis::ProbeKind::whisper) time_live(wav);
         if (std::system(("ffmpeg -loglevel error -y -i " + wav + " -b:a 64k " + m4a).c_str()) == 0)
             time_one(std::string(to_string(kind)) + ", m4a", m4a, request);
     }

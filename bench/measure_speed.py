@@ -1,7 +1,7 @@
 # SPDX-License-Identifier: MIT
 # The analysis of a whispered minute as bench/measure_speed.cpp times it, done with numpy and scipy: levels, averaged spectra of each
 # steady second in eight blocks, prediction for five ceilings and four orders, roots, poles of the blocks. Without decoding of
-# compressed sound, cutting, matching and judging. Usage: python3 bench/measure_speed.py [file.wav]
+# compressed sound, cutting, matching and judging. Usage: python3 bench/measure_speed.py [file.wav [--once]]
 import sys
 import time
 
@@ -71,7 +71,7 @@ def measure(rate, x):
 if __name__ == "__main__":
     rate, x = minute() if len(sys.argv) < 2 else wavfile.read(sys.argv[1])
     best = 1e9
-    for _ in range(2):
+    for _ in range(1 if "--once" in sys.argv else 2):
         start = time.process_time()
         found = measure(rate, np.asarray(x, dtype=float))
         best = min(best, time.process_time() - start)

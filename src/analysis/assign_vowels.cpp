@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "analysis/assign_vowels.hpp"
 
+#include "analysis/decibels.hpp"
 #include "vowelway/analysis/steady.hpp"
 #include "vowelway/core/wording.hpp"
 
@@ -33,7 +34,7 @@ std::string times(std::vector<Sound> const& sounds) {
 double level(Sound const& s) {
     double sum = 0;
     for (float x : s.samples) sum += static_cast<double>(x) * static_cast<double>(x);
-    return 10 * std::log10(sum / static_cast<double>(std::max<std::size_t>(s.samples.size(), 1)) + 1e-14);
+    return decibels(sum / static_cast<double>(std::max<std::size_t>(s.samples.size(), 1)), floor_of_band);
 }
 
 template <class Get> double median(std::vector<Sound> const& sounds, Get get) {

@@ -52,8 +52,10 @@ std::vector<double> above_noise(std::vector<double> error, PowerSpectrum const& 
         taps[t] = sum / grid * (0.5 + 0.5 * std::cos(std::numbers::pi * at / (half_taps + 1)));
     }
     std::vector<double> kept(error.size() > 2 * half_taps ? error.size() - 2 * half_taps : 0, 0.0);
-    for (std::size_t t = 0; t < taps.size(); ++t)
-        for (std::size_t n = 0; n < kept.size(); ++n) kept[n] += taps[t] * error[n + t];
+    for (std::size_t n = 0; n < kept.size(); ++n) kept[n] = taps[half_taps] * error[n + half_taps];
+    for (std::size_t t = 0; t < half_taps; ++t) // the taps are alike on both sides
+        for (std::size_t n = 0; n < kept.size(); ++n)
+            kept[n] += taps[t] * (error[n + t] + error[n + 2 * half_taps - t]);
     return kept;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/analysis/guided_take.hpp"
 
+#include "analysis/decibels.hpp"
 #include "vowelway/analysis/measure.hpp"
 #include "vowelway/analysis/steady.hpp"
 #include "vowelway/core/wording.hpp"
@@ -30,8 +31,7 @@ Decibels level_of(std::span<float const> samples, Frequency rate) {
         double const y = static_cast<double>(x) - low;
         sum += y * y;
     }
-    return {10 *
-            std::log10(std::max(sum / static_cast<double>(std::max<std::size_t>(samples.size(), 1)), 1e-12))};
+    return {decibels(sum / static_cast<double>(std::max<std::size_t>(samples.size(), 1)), floor_of_level)};
 }
 
 void GuidedTake::hear(std::span<float const> samples) {

@@ -9,9 +9,11 @@
 
 namespace vowelway::analysis {
 
-/// A vowel teaches when both its probes hold a take from a recording that has not taught yet (`taught`:
-/// digests). Sets the shifts, what was learned from, and a remark.
+/// A vowel teaches when both its probes hold a take from a recording that has not taught yet
+/// (MeasureRequest::taught: digests). So it does when it is probed now in a way in which it never was, and
+/// was earlier in another: once, so that no earlier probe counts twice. Sets the shifts, what was learned
+/// from, and a remark.
 void learn_from_takes(Measurements& measurements, std::vector<Recording> const& recordings,
-                      std::vector<std::string> const& taught);
+                      MeasureRequest const& request);
 
 } // namespace vowelway::analysis

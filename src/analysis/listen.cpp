@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/analysis/listen.hpp"
 
+#include "analysis/decibels.hpp"
 #include "analysis/unrest.hpp"
 #include "core/ranges.hpp"
 
@@ -18,8 +19,6 @@ constexpr double guard = 0.05;     // s around a sound that are not counted as p
 constexpr double even_pause = 12;  // dB: a "pause" that changes more is a sound dying away
 constexpr double lowest_level = -120, histogram_step = 0.5; // dB
 constexpr std::size_t histogram_size = 240;
-
-double decibels(double power) { return 10 * std::log10(std::max(power, 1e-12)); }
 
 /// Level in each step, of what lies above 100 Hz (second-order high-pass: rumble and handling do not count),
 /// then the greatest of five neighbours, so that the pauses between the pulses of a creak do not count as
@@ -43,7 +42,8 @@ std::vector<double> levels_of(std::span<float const> x, double rate) {
         auto const from = i < 2 ? 0 : i - 2, to = std::min(raw.size(), i + 3);
         levels[i] = decibels(*std::max_element(raw.begin() + static_cast<std::ptrdiff_t>(from),
                                                raw.begin() + static_cast<std::ptrdiff_t>(to)) /
-                             static_cast<double>(length));
+                                 static_cast<double>(length),
+                             floor_of_level);
     }
     return levels;
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "analysis/looks.hpp"
 
+#include "analysis/band_lags.hpp"
 #include "analysis/epochs.hpp"
 #include "analysis/resample.hpp"
 
@@ -58,9 +59,10 @@ void look_through(Whitening const& way, PowerSpectrum whole, std::vector<PowerSp
         // rate.
         auto const rate_of_band = whole.bin * (2 * std::min(std::round(ceiling / whole.bin),
                                                             static_cast<double>(whole.power.size() - 1)));
-        auto const all = band_autocorrelation(whole, ceiling, order);
+        BandLags const lags(whole, ceiling, order);
+        auto const all = lags.of(whole);
         std::vector<std::vector<double>> of_blocks;
-        for (auto const& b : blocks) of_blocks.push_back(band_autocorrelation(b, ceiling, order));
+        for (auto const& b : blocks) of_blocks.push_back(lags.of(b));
         for (auto const& s : settings) {
             if (s.ceiling != ceiling || all[0] <= 0) continue;
             Look one{s, predict(all, s.order, rate_of_band), {}, {}, all};

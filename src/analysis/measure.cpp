@@ -166,7 +166,7 @@ Measurements measure(std::vector<Recording> const& recordings, MeasureRequest co
     settle_order(m, recordings, labels, fits);
     refuse_with_the_others(m.takes, recordings.size());
     pool(m);
-    learn_from_takes(m, recordings, request.taught);
+    learn_from_takes(m, recordings, request);
     for (auto& v : m.vowels) v.tract = tract_reading(v.measured, v.vowel, v.kind, m.shifts[index(v.kind)]);
     for (auto& t : m.takes)
         if (t.usable())

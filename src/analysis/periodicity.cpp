@@ -19,7 +19,8 @@ constexpr double late = 0.015, last = 0.040; // s, where it is asked whether it 
 /// Likeness of a frame with itself `lag` later, each part by its own energy.
 class Likeness {
   public:
-    Likeness(std::size_t length, std::size_t lags) : length_(length), frame_(fast_length(length + lags + 1)) {
+    /// Padded by the lags: the last sample meets no first one.
+    Likeness(std::size_t length, std::size_t lags) : length_(length), frame_(fast_length(length + lags)) {
         likeness_.resize(lags + 1);
         run_.resize(length + 1);
     }

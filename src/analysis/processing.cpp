@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "analysis/processing.hpp"
 
+#include "analysis/band_lags.hpp"
+#include "analysis/decibels.hpp"
 #include "analysis/levelled.hpp"
 #include "analysis/undo.hpp"
 #include "analysis/whiten.hpp"
@@ -24,9 +26,11 @@ constexpr std::size_t fewest = 3, few = 4;               // takes
 constexpr double above_others = 2, just_above = 1.05;    // times the gain of delays farther away
 constexpr double least_gain_sd = 0.04, of_pulses = 0.08; // those hide a part of it
 
+double ln_error_of(std::span<double const> lags) {
+    return std::log(std::max(predict(lags, order, measuring_rate).error, 1e-300));
+}
 double ln_error(PowerSpectrum const& s, Frequency band) {
-    auto const r = band_autocorrelation(s, band, order);
-    return std::log(std::max(predict(r, order, band * 2.0).error, 1e-300));
+    return ln_error_of(band_autocorrelation(s, band, order));
 }
 
 /// Of unit mean, with a floor 70 dB down, below which rounding spoils the prediction.
@@ -69,30 +73,26 @@ struct Gain {
 
 class UndoSearch {
   public:
-    UndoSearch(std::vector<HeardTake> const& takes, Frequency band) : band_(band) {
+    UndoSearch(std::vector<HeardTake> const& takes, Frequency band)
+        : lags_(*takes.front().spectrum, band, order), bin_(takes.front().spectrum->bin) {
         auto const every = (takes.size() + takes_looked_at - 1) / takes_looked_at;
-        for (std::size_t i = 0; i < takes.size(); i += std::max<std::size_t>(1, every)) {
-            spectra_.push_back(without_source(*takes[i].spectrum, band));
-            plain_.push_back(ln_error(spectra_.back(), band));
-        }
+        std::vector<Eigen::ArrayXd> all;
+        for (std::size_t i = 0; i < takes.size(); i += std::max<std::size_t>(1, every))
+            all.push_back(lags_.band(without_source(*takes[i].spectrum, band)));
+        spectra_.resize(lags_.last() + 1, static_cast<Eigen::Index>(all.size()));
+        for (std::size_t i = 0; i < all.size(); ++i)
+            spectra_.col(static_cast<Eigen::Index>(i)) = all[i].matrix();
+        plain_ = ln_errors(spectra_);
     }
-    std::size_t size() const { return spectra_.size(); }
+    std::size_t size() const { return plain_.size(); }
 
     std::vector<double> gains(std::function<double(Frequency)> const& h) const {
-        auto const bins = static_cast<std::size_t>(std::lround(band_ / spectra_[0].bin));
-        std::vector<double> inverse(spectra_[0].power.size(), 1.0);
-        double ln = 0;
-        for (std::size_t k = 0; k < inverse.size(); ++k) {
-            double const v = std::max(h(spectra_[0].bin * static_cast<double>(k)), 1e-9);
-            inverse[k] = 1 / v;
-            if (k <= bins) ln += std::log(v) / static_cast<double>(bins + 1);
-        }
-        std::vector<double> all;
-        for (std::size_t i = 0; i < spectra_.size(); ++i) {
-            auto s = spectra_[i];
-            for (std::size_t k = 0; k < s.power.size(); ++k) s.power[k] *= inverse[k];
-            all.push_back(plain_[i] - ln_error(s, band_) - ln);
-        }
+        Eigen::ArrayXd const through = Eigen::ArrayXd::NullaryExpr(spectra_.rows(), [&](Eigen::Index k) {
+            return std::max(h(bin_ * static_cast<double>(k)), 1e-9);
+        });
+        double const ln = through.log().mean();
+        auto all = ln_errors((spectra_.array().colwise() / through).matrix());
+        for (std::size_t i = 0; i < all.size(); ++i) all[i] = plain_[i] - all[i] - ln;
         return all;
     }
     Gain gain(std::function<double(Frequency)> const& h) const {
@@ -103,9 +103,18 @@ class UndoSearch {
     }
 
   private:
-    Frequency band_;
-    std::vector<PowerSpectrum> spectra_;
+    BandLags lags_;
+    Frequency bin_;
+    Eigen::MatrixXd spectra_; ///< bins of the band by takes
     std::vector<double> plain_;
+
+    std::vector<double> ln_errors(Eigen::MatrixXd const& spectra) const {
+        Eigen::MatrixXd const r = lags_.of(spectra);
+        std::vector<double> all;
+        for (Eigen::Index i = 0; i < r.cols(); ++i)
+            all.push_back(ln_error_of({r.col(i).data(), static_cast<std::size_t>(r.rows())}));
+        return all;
+    }
 };
 
 Duration samples(double n) { return seconds(n / 16000); }
@@ -165,7 +174,7 @@ std::optional<Reflection> reflection_of(UndoSearch const& search) {
 constexpr double least_fall = 5; // dB towards low frequencies: rooms have more noise there, not less
 constexpr double low_seen = 0.015;
 
-double noise_decibels(double power) { return 10 * std::log10(std::max(power, 1e-16)); }
+double noise_decibels(double power) { return decibels(power, floor_of_bin); }
 
 /// Whether the noise falls towards low frequencies from the octave where it is strongest.
 bool noise_falls(PowerSpectrum const* noise) {

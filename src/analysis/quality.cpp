@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/analysis/quality.hpp"
 
+#include "analysis/decibels.hpp"
 #include "analysis/with_unit.hpp"
 #include "vowelway/core/wording.hpp"
 
@@ -20,7 +21,7 @@ constexpr double clearly_high = 1.3;  // spreads of the expectation
 constexpr double clearly_back = -1.5;
 constexpr std::size_t scanned_bands = 16;
 
-double level_decibels(double power) { return 10 * std::log10(std::max(power, 1e-14)); }
+double level_decibels(double power) { return decibels(power, floor_of_band); }
 
 /// Level around a frequency, of a band a fifth of an octave to each side.
 double level_around(PowerSpectrum const& s, Frequency f) {

@@ -40,6 +40,22 @@ double of_what_is_not_understood(Formant const& f, double whiteness) {
                       of_misfit * missing * in_hertz(f.centre));
 }
 
+/// Losses at walls, radiation and friction with the glottis closed (G. Fant, STL-QPSR 13 (2-3), 1972, 28;
+/// from memory): no tract has less.
+constexpr double widest = 2.5; // times that, of a voice (ours: with losses twice as great, and their error)
+double least_bandwidth(double hz) {
+    double const x = hz / 500;
+    return 15 / (x * x) + 20 * std::sqrt(x) + 5 * x * x;
+}
+
+/// A pole errs alike along the circle and across it: what its bandwidth is too narrow or too wide by for a
+/// tract with the glottis closed, its centre may be off by half of (bandwidths are twice the distance from
+/// the circle). A limiter does both, an open glottis the latter.
+double of_bandwidth(Formant const& f) {
+    double const least = least_bandwidth(in_hertz(f.centre)), width = in_hertz(f.bandwidth);
+    return std::max({0.0, least - width, width - widest * least}) / 2;
+}
+
 template <class... Values> std::string text(char const* form, Values... values) {
     char all[300];
     std::snprintf(all, sizeof all, form, values...);
@@ -59,6 +75,7 @@ void widen(FormantReading& reading, FormantReading const& raw, Processing const&
                       in_hertz(f->centre);
         if (p.kind == ProbeKind::whisper)
             more = std::hypot(more, of_what_is_not_understood(*f, reading.whiteness));
+        if (is_voiced(p.kind)) more = std::hypot(more, of_bandwidth(*f));
         if (auto const& r = raw.formants[k]; r && p.changes_spectrum()) {
             double const moved = in_hertz(f->centre - r->centre);
             double const of_reflection = !p.reflection        ? 0

@@ -27,8 +27,9 @@ Singer reference_singer(Singer const& own, Singer const& average) {
     return reference;
 }
 
-void use_shifts(MeasureRequest& request, std::vector<ProbeShift> const& known) {
-    for (auto const& learned : known) {
+void use_shifts(MeasureRequest& request, Profile const& profile) {
+    request.earlier = profile.history;
+    for (auto const& learned : profile.shifts) {
         auto const kind = learned.method == Method::creak ? ProbeKind::creak : ProbeKind::whisper;
         auto& shifts = request.shifts[static_cast<std::size_t>(kind)];
         for (std::size_t k = 0; k < 3; ++k)

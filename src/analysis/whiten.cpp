@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "analysis/whiten.hpp"
 
-#include <Eigen/Dense>
+#include "analysis/band_lags.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -28,10 +28,6 @@ constexpr Frequency lowest_heard =
 /// A tract shut behind the noise takes in no air at the resonance of its walls (180 to 200 Hz; K. N. Stevens,
 /// Acoustic Phonetics, 1998), not at 0 Hz as one with hard walls does.
 constexpr ZeroPair walls{hertz(200), hertz(100)};
-
-std::size_t last_bin(PowerSpectrum const& s, Frequency ceiling) {
-    return std::min(static_cast<std::size_t>(std::lround(ceiling / s.bin)), s.power.size() - 1);
-}
 
 /// 1 - 2 r cos(w) + r^2 of a zero of this radius, seen at the angle `w` from it.
 double distance_to(double radius, double angle) { return 1 - 2 * radius * std::cos(angle) + radius * radius; }
@@ -65,40 +61,31 @@ void undo(PowerSpectrum& s, Frequency rate, ZeroPair const& z) {
         s.power[k] /= through(std::cos(step * static_cast<double>(k)));
 }
 
-/// The test for whiteness of many spectra of one band: the cosines are worked out once.
+/// The test for whiteness of many spectra of one band.
 class Band {
   public:
     Band(PowerSpectrum const& s, Frequency rate, Frequency ceiling, int order)
-        : rate_(rate), ceiling_(ceiling), order_(order),
-          last_(static_cast<Eigen::Index>(last_bin(s, ceiling))), of_lags_(last_ + 1, order + 1),
-          of_bins_(last_ + 1) {
-        Eigen::ArrayXd const all = Eigen::ArrayXd::NullaryExpr(2 * last_, [&](Eigen::Index k) {
-            return std::cos(half_turn * static_cast<double>(k) / static_cast<double>(last_));
-        });
-        for (Eigen::Index m = 0; m <= order; ++m)
-            for (Eigen::Index k = 0; k <= last_; ++k) of_lags_(k, m) = all(k * m % (2 * last_));
+        : rate_(rate), ceiling_(ceiling), order_(order), lags_(s, ceiling, order),
+          of_bins_(lags_.last() + 1) {
         double const step = 2 * half_turn * (s.bin / rate);
-        for (Eigen::Index k = 0; k <= last_; ++k) of_bins_(k) = std::cos(step * static_cast<double>(k));
+        for (Eigen::Index k = 0; k < of_bins_.size(); ++k)
+            of_bins_(k) = std::cos(step * static_cast<double>(k));
     }
 
-    Eigen::ArrayXd of(PowerSpectrum const& s) const {
-        return Eigen::Map<Eigen::ArrayXd const>(s.power.data(), last_ + 1);
-    }
+    Eigen::ArrayXd of(PowerSpectrum const& s) const { return lags_.band(s); }
 
     /// 0..1: geometric over arithmetic mean of the spectrum that prediction leaves.
     double whiteness(Eigen::ArrayXd const& power) const {
-        Eigen::VectorXd share = power.matrix() / static_cast<double>(last_);
-        share(0) *= 0.5, share(last_) *= 0.5;
-        Eigen::VectorXd const r = of_lags_.transpose() * share;
+        Eigen::VectorXd const r = lags_.of(Eigen::MatrixXd(power));
         auto const found = predict({r.data(), static_cast<std::size_t>(r.size())}, order_, ceiling_ * 2.0);
         Eigen::VectorXd of_filter = Eigen::VectorXd::Zero(order_ + 1); // its autocorrelation
         for (std::size_t i = 0; i < found.a.size(); ++i)
             for (std::size_t j = 0; j + i < found.a.size(); ++j)
                 of_filter(static_cast<Eigen::Index>(i)) += (i == 0 ? 1 : 2) * found.a[j] * found.a[i + j];
         // Not found.error: rounding spoils it where the spectrum spans too much.
-        auto const inside = last_ - 1;
+        auto const inside = lags_.last() - 1;
         Eigen::ArrayXd const error =
-            power.segment(1, inside) * (of_lags_ * of_filter).array().segment(1, inside).max(1e-12) + 1e-300;
+            power.segment(1, inside) * lags_.power(of_filter).segment(1, inside).max(1e-12) + 1e-300;
         return std::exp(error.log().mean()) / error.mean();
     }
 
@@ -130,9 +117,8 @@ class Band {
   private:
     Frequency rate_, ceiling_;
     int order_;
-    Eigen::Index last_;
-    Eigen::MatrixXd of_lags_; ///< cos(m k pi / last): bins by lags
-    Eigen::ArrayXd of_bins_;  ///< cos of each bin's angle at the sampling rate
+    BandLags lags_;
+    Eigen::ArrayXd of_bins_; ///< cos of each bin's angle at the sampling rate
 };
 
 double score(Whitening const& w) {

@@ -47,7 +47,7 @@ void run(Settings const& s) {
                  worded("{0} has no notes with targets: make the plan from a score or a passage", s.plan)});
     }
     auto const reference = reference_for(profile.singer);
-    auto const request = request_for(s.measuring, reference, profile.shifts);
+    auto const request = request_for(s.measuring, reference, profile);
     auto const recordings = read_recordings(s.measuring, remarks);
     auto m = measure(recordings, request);
     auto const checked = check_all(m, profile, targets, s.date, remarks);

@@ -120,7 +120,7 @@ void run(Settings s) {
     Remarks remarks;
     auto const profile = profile_for(s, remarks);
     auto const reference = reference_for(profile.singer);
-    auto const request = request_for(s.measuring, reference, profile.shifts);
+    auto const request = request_for(s.measuring, reference, profile);
     if (!s.record.file.empty()) record(s);
     auto const recordings = read_recordings(s.measuring, remarks);
     auto const files = names_of(recordings);

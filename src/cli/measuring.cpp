@@ -80,7 +80,7 @@ Singer reference_for(Singer const& singer) {
 }
 
 analysis::MeasureRequest request_for(MeasuringOptions const& o, Singer const& reference,
-                                     std::vector<ProbeShift> const& known) {
+                                     Profile const& profile) {
     analysis::MeasureRequest request;
     request.reference = reference;
     if (!o.vowels.empty()) request.vowels = parse_vowels(o.vowels);
@@ -90,7 +90,7 @@ analysis::MeasureRequest request_for(MeasuringOptions const& o, Singer const& re
             worded("list the vowels that were said, such as --vowels \"i e a o u\", or give --cues"));
     request.repeat = o.repeat;
     if (!o.probe.empty()) request.kind = analysis::parse_probe_kind(o.probe);
-    analysis::use_shifts(request, known);
+    analysis::use_shifts(request, profile);
     return request;
 }
 

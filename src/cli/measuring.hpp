@@ -37,7 +37,7 @@ std::vector<std::string> names_of(std::vector<analysis::Recording> const& record
 Singer reference_for(Singer const& singer);
 
 analysis::MeasureRequest request_for(MeasuringOptions const& options, Singer const& reference,
-                                     std::vector<ProbeShift> const& known);
+                                     Profile const& profile);
 
 /// The map of what was measured; `date` may be empty.
 chart::ProbeMap probe_map(analysis::Measurements const& m, std::vector<analysis::Recording> const& recordings,

@@ -93,7 +93,7 @@ analysis::MeasureRequest measure_request(Json const& singer) {
     wanted.reference = profile.singer;
     if (auto const average = io::average_beside(profile.singer))
         wanted.reference = analysis::reference_singer(profile.singer, *average);
-    analysis::use_shifts(wanted, profile.shifts);
+    analysis::use_shifts(wanted, profile);
     return wanted;
 }
 

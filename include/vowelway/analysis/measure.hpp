@@ -9,6 +9,7 @@
 #include "vowelway/analysis/quality.hpp"
 #include "vowelway/analysis/tract_reading.hpp"
 #include "vowelway/core/error.hpp"
+#include "vowelway/core/profile.hpp"
 #include "vowelway/core/singer.hpp"
 
 #include <array>
@@ -38,6 +39,8 @@ struct MeasureRequest {
     std::array<ProbeShifts, 4> shifts = published_shifts(); ///< in the order of ProbeKind
     std::vector<std::string>
         taught; ///< digests of the recordings that these shifts were learned from: none counts twice
+    std::vector<Measurement>
+        earlier; ///< the profile's history: a vowel first probed in a second way teaches too
 };
 
 /// Another order of the labels than the one listed.

@@ -18,8 +18,9 @@ namespace vowelway::analysis {
 /// known. Without a vowel in common the scale is 1. A singer without any vowel becomes `average`.
 Singer reference_singer(Singer const& own, Singer const& average);
 
-/// The singer's own shifts instead of the published ones, and the recordings they rest on.
-void use_shifts(MeasureRequest& request, std::vector<ProbeShift> const& known);
+/// The singer's own shifts instead of the published ones, the recordings they rest on, and the earlier probes
+/// that may teach more of them.
+void use_shifts(MeasureRequest& request, Profile const& profile);
 
 /// What is said with every measurement: `before` (what was assumed until then) and the reference come first,
 /// the caution last.

@@ -114,7 +114,7 @@ double table_of_checks(Canvas& canvas, ProbeMap const& p, double y, double width
             auto const& d = c.comparison.resonances[k];
             sound = sound || (d && d->same_probe);
             cells.push_back(
-                {d ? fmt::format("{}, {}{}", tens(d->found), tens(d->aim), d->same_probe ? " s" : "")
+                {d ? fmt::format("{}, {}{}", tens(d->found), tens(d->aim), d->same_probe ? " *" : "")
                    : worded("not found")});
             cells.push_back(
                 {d ? fmt::format("{} ({})", signed_tenth(d->distance.value / 100), signed_tenth(d->in_sds))
@@ -132,7 +132,7 @@ double table_of_checks(Canvas& canvas, ProbeMap const& p, double y, double width
     y += 3;
     if (order.size() > most_rows) note(worded("and {0} more, in the table form", order.size() - most_rows));
     if (sound)
-        note(worded("s: formants of the sound against those of the last probe of the same kind; the probe's "
+        note(worded("*: formants of the sound against those of the last probe of the same kind; the probe's "
                     "own shift cancels, and smaller changes can be seen"));
     for (auto const* c : order)
         for (std::size_t k = 0; k < 2; ++k)
