@@ -133,7 +133,7 @@ test("part and verse are chosen from those of the score; all verses are planned 
     assert.equal((await saved(page, "#save-json")).text, native(["plan", score, ...how, "--verse", "2"]));
     // Of one part that three lines share, each can be chosen.
     await step(page, "song");
-    await open_song(page, join(root, "tests/data/scores/lieder/massenet_choeur_des_pastorales.mxl"));
+    await open_song(page, join(root, "tests/data/scores/parts/massenet_choeur_des_pastorales.mxl"));
     assert.deepEqual(await options("part"), ["", "1.1", "1.2", "1.3"]);
 })));
 

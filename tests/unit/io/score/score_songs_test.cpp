@@ -286,7 +286,7 @@ TEST_CASE("a part without words takes those of the part it sings with") {
 
 TEST_CASE("three lines of one part, beside a piano, are three") {
     // Massenet's chorus, bar 30 in its score: "Voi-" on C5, A4 and F4.
-    auto const file = songs / "massenet_choeur_des_pastorales.mxl";
+    auto const file = songs.parent_path() / "parts/massenet_choeur_des_pastorales.mxl";
     auto const parts = parts_of(file);
     REQUIRE(parts.size() == 3);
     std::string first;
