@@ -3,7 +3,7 @@
 // 2004); Latin: Liber Usualis (1934), rules of pronunciation; Spanish: Real Academia Espanola, Ortografia
 // (2010), in the Castilian standard (θ, ʎ).
 #include "diction/ipa/consonants.hpp"
-#include "diction/syllables/grouping.hpp"
+#include "diction/ipa/letters_between.hpp"
 
 #include <algorithm>
 
@@ -19,80 +19,48 @@ constexpr std::string_view voiced_z[] = {"zeffir",   "zefir",   "zel",    "zero"
                                          "lezz",     "zaffir",  "romanz", "donzell", "pranz", "orzo",
                                          "dozzin",   "olezz",   "gazel"};
 
-class Spelling {
+class Spelling : private LettersBetween {
   public:
-    Spelling(Reading const& reading, Language language)
-        : word_(reading.letters), language_(language), owner_(word_.size(), none) {
-        auto const& nuclei = reading.sounds.nuclei;
-        for (std::size_t k = 0; k < nuclei.size(); ++k) {
-            take(nuclei[k].held.letter, k);
-            for (auto const& sound : nuclei[k].before) take(sound.letter, k);
-            for (auto const& sound : nuclei[k].after) take(sound.letter, k);
-        }
-        for (auto const& letter : word_)
-            spelled_ += letter.base < 0x80 ? static_cast<char>(letter.base) : '?';
-        out_.resize(nuclei.size() + 1);
-    }
+    Spelling(Reading const& reading, Language language) : LettersBetween(reading), language_(language) {}
 
     Clusters read() {
-        std::size_t cluster = 0;
-        for (std::size_t i = 0; i < word_.size();) {
-            if (owner_[i] != none) {
-                cluster = owner_[i] + 1;
-                ++i;
-            } else if (is_vowel_letter(at(i)) || !is_letter(at(i))) {
-                ++i;
-            } else {
-                to_ = &out_[std::min(cluster, out_.size() - 1)];
-                i = language_ == Language::latin     ? latin(i)
-                    : language_ == Language::spanish ? spanish(i)
-                                                     : italian(i);
-            }
-        }
-        return std::move(out_);
+        return read_with([this](std::size_t i) {
+            if (is_vowel_letter(at(i)) || !is_letter(at(i))) return i + 1;
+            return language_ == Language::latin     ? latin(i)
+                   : language_ == Language::spanish ? spanish(i)
+                                                    : italian(i);
+        });
     }
 
   private:
-    static constexpr std::size_t none = ~std::size_t(0);
-
-    void take(std::size_t letter, std::size_t nucleus) {
-        if (letter < owner_.size()) owner_[letter] = nucleus;
-    }
-    char32_t at(std::size_t i) const { return i < word_.size() ? word_[i].base : U'\0'; }
-    bool vowel(std::size_t i) const { return i < word_.size() && is_vowel_letter(at(i)); }
     bool front(std::size_t i) const { return in(at(i), U"eiyæœ"); }
     bool between(std::size_t i) const { return i > 0 && vowel(i - 1) && vowel(i + 1); }
-    void say(std::string_view ipa) { to_->emplace_back(ipa); }
-    std::size_t said(std::string_view ipa, std::size_t next) {
-        say(ipa);
-        return next;
-    }
     std::size_t twice(std::string_view first, std::string_view second, std::size_t next) {
-        say(first);
-        return said(second, next);
+        say(first, next);
+        return say(second, next);
     }
 
     // ɲ, ʎ and ʃ are long between vowels.
     std::size_t long_between(std::size_t i, std::string_view ipa, std::size_t next) {
-        return i > 0 && vowel(i - 1) ? twice(ipa, ipa, next) : said(ipa, next);
+        return i > 0 && vowel(i - 1) ? twice(ipa, ipa, next) : say(ipa, next);
     }
 
     std::size_t plain(std::size_t i) {
         char32_t const c = at(i);
         static constexpr std::string_view same = "bdfklmnprstv";
         if (c < 0x80 && same.find(static_cast<char>(c)) != std::string_view::npos)
-            return said(std::string(1, static_cast<char>(c)), i + 1);
-        if (c == U'g') return said("ɡ", i + 1);
-        if (c == U'c' || c == U'q') return said("k", i + 1);
-        if (c == U'j') return said("j", i + 1);
-        if (c == U'w') return said("v", i + 1);
+            return say(std::string(1, static_cast<char>(c)), i + 1);
+        if (c == U'g') return say("ɡ", i + 1);
+        if (c == U'c' || c == U'q') return say("k", i + 1);
+        if (c == U'j') return say("j", i + 1);
+        if (c == U'w') return say("v", i + 1);
         if (c == U'x') return twice("k", "s", i + 1);
-        if (c == U'z') return said("dz", i + 1);
+        if (c == U'z') return say("dz", i + 1);
         return i + 1; // h and letters of other languages
     }
 
     std::size_t nasal(std::size_t i) {
-        return said(in(at(i + 1), U"cgqkx") && !soft(i + 1) ? "ŋ" : "n", i + 1);
+        return say(in(at(i + 1), U"cgqkx") && !soft(i + 1) ? "ŋ" : "n", i + 1);
     }
     bool soft(std::size_t i) const {
         return (at(i) == U'c' || at(i) == U'g') && (front(i + 1) || at(i + 1) == U'n');
@@ -104,21 +72,21 @@ class Spelling {
         if (c == U'c') {
             if (twin && front(i + 2)) return twice("t", "tʃ", i + 2);
             if (next == U'q') return twice("k", "k", i + 2);
-            if (next == U'h') return said("k", i + 2);
-            return front(i + 1) ? said("tʃ", i + 1) : said("k", i + 1);
+            if (next == U'h') return say("k", i + 2);
+            return front(i + 1) ? say("tʃ", i + 1) : say("k", i + 1);
         }
         if (c == U'g') return italian_g(i);
         if (c == U's') {
             if (next == U'c' && front(i + 2)) return long_between(i, "ʃ", i + 2);
             bool const voiced = (between(i) && i > 0) || in(next, U"bdgmnrlv");
-            return said(voiced ? "z" : "s", i + 1);
+            return say(voiced ? "z" : "s", i + 1);
         }
         if (c == U'z') {
             bool const soft = std::any_of(std::begin(voiced_z), std::end(voiced_z), [&](auto const part) {
                 return spelled_.find(part) != std::string::npos;
             });
             if (twin) return soft ? twice("d", "dz", i + 2) : twice("t", "ts", i + 2);
-            return said(soft ? "dz" : "ts", i + 1);
+            return say(soft ? "dz" : "ts", i + 1);
         }
         return c == U'n' ? nasal(i) : plain(i);
     }
@@ -126,14 +94,14 @@ class Spelling {
     std::size_t italian_g(std::size_t i) {
         char32_t const next = at(i + 1);
         if (next == U'g' && front(i + 2)) return twice("d", "dʒ", i + 2);
-        if (next == U'h') return said("ɡ", i + 2);
+        if (next == U'h') return say("ɡ", i + 2);
         if (next == U'n') return long_between(i, "ɲ", i + 2);
         bool const hard_gl = spelled_.find("negli") == 0 && spelled_.size() > 5;
-        if (next == U'l' && at(i + 2) == U'\'') return said("ʎ", i + 2);
+        if (next == U'l' && at(i + 2) == U'\'') return say("ʎ", i + 2);
         if (next == U'l' && at(i + 2) == U'i' && !hard_gl && !spelled_.starts_with("glicin") &&
             !spelled_.starts_with("angli") && !spelled_.starts_with("glori"))
             return long_between(i, "ʎ", i + 2);
-        return front(i + 1) ? said("dʒ", i + 1) : said("ɡ", i + 1);
+        return front(i + 1) ? say("dʒ", i + 1) : say("ɡ", i + 1);
     }
 
     bool latin_front(std::size_t i) const {
@@ -144,60 +112,55 @@ class Spelling {
         char32_t const c = at(i), next = at(i + 1);
         if (c == U'c') {
             if (next == U'c' && latin_front(i + 2)) return twice("t", "tʃ", i + 2);
-            if (next == U'h') return said("k", i + 2);
-            return said(latin_front(i + 1) ? "tʃ" : "k", i + 1);
+            if (next == U'h') return say("k", i + 2);
+            return say(latin_front(i + 1) ? "tʃ" : "k", i + 1);
         }
-        if (c == U'g') return next == U'n' ? said("ɲ", i + 2) : said(latin_front(i + 1) ? "dʒ" : "ɡ", i + 1);
+        if (c == U'g') return next == U'n' ? say("ɲ", i + 2) : say(latin_front(i + 1) ? "dʒ" : "ɡ", i + 1);
         if (c == U's') {
-            if (next == U'c' && latin_front(i + 2)) return said("ʃ", i + 2);
-            return said(between(i) ? "z" : "s", i + 1);
+            if (next == U'c' && latin_front(i + 2)) return say("ʃ", i + 2);
+            return say(between(i) ? "z" : "s", i + 1);
         }
         if (c == U't') {
-            if (next == U'h') return said("t", i + 2);
+            if (next == U'h') return say("t", i + 2);
             bool const hard = i == 0 || in(at(i - 1), U"stx");
-            return said(!hard && next == U'i' && vowel(i + 2) ? "ts" : "t", i + 1);
+            return say(!hard && next == U'i' && vowel(i + 2) ? "ts" : "t", i + 1);
         }
-        if (c == U'p' && next == U'h') return said("f", i + 2);
-        if (c == U'r' && next == U'h') return said("r", i + 2);
+        if (c == U'p' && next == U'h') return say("f", i + 2);
+        if (c == U'r' && next == U'h') return say("r", i + 2);
         if (c == U'x' && i == 1 && at(0) == U'e') {
             if (vowel(i + 1)) return twice("ɡ", "z", i + 1);
             if (next == U'c' && latin_front(i + 2)) return twice("k", "ʃ", i + 2);
             if (next == U's') return twice("k", "s", i + 2);
         }
         bool const mihi = c == U'h' && (spelled_ == "mihi" || spelled_.starts_with("nihil"));
-        if (mihi) return said("k", i + 1);
+        if (mihi) return say("k", i + 1);
         return c == U'n' ? nasal(i) : plain(i);
     }
 
     std::size_t spanish(std::size_t i) {
         char32_t const c = at(i), next = at(i + 1);
         if (c == U'c') {
-            if (next == U'h') return said("tʃ", i + 2);
-            return said(front(i + 1) ? "θ" : "k", i + 1);
+            if (next == U'h') return say("tʃ", i + 2);
+            return say(front(i + 1) ? "θ" : "k", i + 1);
         }
-        if (c == U'z') return said("θ", i + 1);
-        if (c == U'q') return said("k", i + 1);
-        if (c == U'j' || (c == U'g' && front(i + 1))) return said("x", i + 1);
-        if (c == U'g') return said(i > 0 && (vowel(i - 1) || in(at(i - 1), U"lrs")) ? "ɣ" : "ɡ", i + 1);
-        if (c == U'b' || c == U'v') return said(i > 0 && !in(at(i - 1), U"mn") ? "β" : "b", i + 1);
-        if (c == U'd') return said(i > 0 && !in(at(i - 1), U"nl") ? "ð" : "d", i + 1);
-        if (c == U'l' && next == U'l') return said("ʎ", i + 2);
-        if (c == U'n' && word_[i].mark == mark::tilde) return said("ɲ", i + 1);
-        if (c == U'n') return said(in(next, U"cgqjk") && !(next == U'c' && front(i + 2)) ? "ŋ" : "n", i + 1);
+        if (c == U'z') return say("θ", i + 1);
+        if (c == U'q') return say("k", i + 1);
+        if (c == U'j' || (c == U'g' && front(i + 1))) return say("x", i + 1);
+        if (c == U'g') return say(i > 0 && (vowel(i - 1) || in(at(i - 1), U"lrs")) ? "ɣ" : "ɡ", i + 1);
+        if (c == U'b' || c == U'v') return say(i > 0 && !in(at(i - 1), U"mn") ? "β" : "b", i + 1);
+        if (c == U'd') return say(i > 0 && !in(at(i - 1), U"nl") ? "ð" : "d", i + 1);
+        if (c == U'l' && next == U'l') return say("ʎ", i + 2);
+        if (c == U'n' && word_[i].mark == mark::tilde) return say("ɲ", i + 1);
+        if (c == U'n') return say(in(next, U"cgqjk") && !(next == U'c' && front(i + 2)) ? "ŋ" : "n", i + 1);
         if (c == U'r') {
-            if (next == U'r') return said("r", i + 2);
-            return said(i == 0 || in(at(i - 1), U"nls") ? "r" : "ɾ", i + 1);
+            if (next == U'r') return say("r", i + 2);
+            return say(i == 0 || in(at(i - 1), U"nls") ? "r" : "ɾ", i + 1);
         }
-        if (c == U'y') return said("j", i + 1);
+        if (c == U'y') return say("j", i + 1);
         return plain(i);
     }
 
-    Word const& word_;
     Language language_;
-    std::vector<std::size_t> owner_; ///< of each letter the nucleus it writes
-    std::string spelled_;
-    Clusters out_;
-    std::vector<std::string>* to_ = nullptr;
 };
 
 } // namespace

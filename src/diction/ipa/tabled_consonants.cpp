@@ -5,9 +5,8 @@
 // Laufer, "Hebrew", Handbook of the IPA (1999); the tables of transliteration of the Library of Congress
 // (ALA-LC).
 #include "diction/ipa/consonants.hpp"
-#include "diction/syllables/grouping.hpp"
+#include "diction/ipa/letters_between.hpp"
 
-#include <algorithm>
 #include <span>
 
 namespace vowelway::diction {
@@ -54,51 +53,19 @@ std::span<LettersAndSounds const> table_of(Language language) {
     }
 }
 
-class Tabled {
+class Tabled : private LettersBetween {
   public:
-    Tabled(Reading const& reading, Language language)
-        : word_(reading.letters), language_(language), owner_(word_.size(), none) {
-        auto const& nuclei = reading.sounds.nuclei;
-        for (std::size_t k = 0; k < nuclei.size(); ++k) {
-            take(nuclei[k].held.letter, k);
-            for (auto const& sound : nuclei[k].before) take(sound.letter, k);
-            for (auto const& sound : nuclei[k].after) take(sound.letter, k);
-        }
-        for (auto const& letter : word_)
-            spelled_ += letter.base < 0x80 ? static_cast<char>(letter.base) : '?';
-        out_.resize(nuclei.size() + 1);
-    }
+    Tabled(Reading const& reading, Language language) : LettersBetween(reading), language_(language) {}
 
     Clusters read() {
-        std::size_t cluster = 0;
-        for (std::size_t i = 0; i < word_.size();) {
-            if (owner_[i] != none) {
-                cluster = owner_[i] + 1;
-                ++i;
-                continue;
-            }
-            to_ = &out_[std::min(cluster, out_.size() - 1)];
-            i = step(i);
-        }
-        return std::move(out_);
+        return read_with([this](std::size_t i) { return step(i); });
     }
 
   private:
-    static constexpr std::size_t none = ~std::size_t(0);
-
-    void take(std::size_t letter, std::size_t nucleus) {
-        if (letter < owner_.size()) owner_[letter] = nucleus;
-    }
-    char32_t at(std::size_t i) const { return i < word_.size() ? word_[i].base : U'\0'; }
-    bool vowel(std::size_t i) const { return i < word_.size() && is_vowel_letter(at(i)); }
     bool front(std::size_t i) const {
         char32_t const c = at(i);
         return c == U'e' || c == U'i' || c == U'y' || c == U'æ' || c == U'œ' ||
                ((c == U'a' || c == U'o') && at(i + 1) == U'e');
-    }
-    std::size_t say(std::string_view ipa, std::size_t next) {
-        to_->emplace_back(ipa);
-        return next;
     }
 
     std::size_t step(std::size_t i) {
@@ -146,7 +113,7 @@ class Tabled {
             return say(behind_vowel ? "ɣ" : "ɡ", i + 1);
         }
         if (c == U'c') return say(front(i + 1) ? "s" : "k", i + 1);
-        bool const weak_et = c == U't' && last && before == U'e' && out_.size() > 2; // "landet"
+        bool const weak_et = c == U't' && last && before == U'e' && !one_nucleus_at_most(); // "landet"
         return weak_et ? say("ð", i + 1) : 0;
     }
 
@@ -174,12 +141,7 @@ class Tabled {
         return 0;
     }
 
-    Word const& word_;
     Language language_;
-    std::vector<std::size_t> owner_;
-    std::string spelled_;
-    std::vector<std::string>* to_ = nullptr;
-    Clusters out_;
 };
 
 } // namespace
