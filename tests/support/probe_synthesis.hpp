@@ -131,4 +131,18 @@ inline std::vector<float> scaled(Samples const& x, double peak = 0.3) {
     return y;
 }
 
+/// A fast gain control at 16 kHz: follows the level within 1 ms, lets go within 40; an eighth of the decibels
+/// above the threshold remain.
+inline Samples fast_gain(Samples x) {
+    double most = 0, level = 0;
+    for (double v : x) most = std::max(most, std::abs(v));
+    for (auto& v : x) {
+        v /= most;
+        double const t = std::abs(v) > level ? 0.001 : 0.04;
+        level += (std::abs(v) - level) * (1 - std::exp(-1 / (16000 * t)));
+        if (level > 0.05) v *= std::pow(level / 0.05, 1.0 / 8 - 1);
+    }
+    return x;
+}
+
 } // namespace probe_synthesis

@@ -80,19 +80,6 @@ takes::make::Samples high_pass_300(takes::make::Samples x) {
     return x;
 }
 
-/// Follows the level within 1 ms, lets go within 40: an eighth of the decibels above the threshold remain.
-takes::make::Samples fast_gain(takes::make::Samples x) {
-    double most = 0, level = 0;
-    for (double v : x) most = std::max(most, std::abs(v));
-    for (auto& v : x) {
-        v /= most;
-        double const t = std::abs(v) > level ? 0.001 : 0.04;
-        level += (std::abs(v) - level) * (1 - std::exp(-1 / (16000 * t)));
-        if (level > 0.05) v *= std::pow(level / 0.05, 1.0 / 8 - 1);
-    }
-    return x;
-}
-
 } // namespace
 
 TEST_CASE("nothing is said of a recording that nothing was done to") {
@@ -134,7 +121,7 @@ TEST_CASE("low frequencies that were cut are made good") {
 
 TEST_CASE("a creak that a gain control has evened out is wide enough to be true") {
     for (unsigned seed : {7U, 8U}) {
-        auto const t = trial(ProbeKind::creak, 40, seed, fast_gain);
+        auto const t = trial(ProbeKind::creak, 40, seed, takes::make::fast_gain);
         CHECK(says(t, Kind::levelled));
         CHECK(held(t) >= 4);
     }
@@ -142,7 +129,7 @@ TEST_CASE("a creak that a gain control has evened out is wide enough to be true"
 
 TEST_CASE("a whisper that a fast gain control has evened out is known by its samples, and wide enough") {
     for (unsigned seed : {7U, 8U}) {
-        auto const t = trial(ProbeKind::whisper, 0, seed, fast_gain);
+        auto const t = trial(ProbeKind::whisper, 0, seed, takes::make::fast_gain);
         CHECK(says(t, Kind::levelled));
         CHECK(held(t) >= 4);
         for (auto const& take : t.measured.takes) CHECK(!take.measured.noise_in_front);

@@ -51,19 +51,6 @@ make::Samples with_desk(make::Samples x, std::size_t delay, double gain) {
     return x;
 }
 
-/// Follows the level within 1 ms, lets go within 40: an eighth of the decibels above the threshold remain.
-make::Samples fast_gain(make::Samples x) {
-    double most = 0, level = 0;
-    for (double v : x) most = std::max(most, std::abs(v));
-    for (auto& v : x) {
-        v /= most;
-        double const t = std::abs(v) > level ? 0.001 : 0.04;
-        level += (std::abs(v) - level) * (1 - std::exp(-1 / (16000 * t)));
-        if (level > 0.05) v *= std::pow(level / 0.05, 1.0 / 8 - 1);
-    }
-    return x;
-}
-
 } // namespace
 
 TEST_CASE("zeros are looked for in a whole take, not in what a live reading sees") {
@@ -93,7 +80,7 @@ TEST_CASE("what a fast gain control makes of a whisper is never taken for breath
             for (std::size_t n = 0; n < x.size(); ++n) // ours: a quarter, five times a second
                 x[n] *= 1 + 0.25 * std::sin(2 * make::pi * 5 * static_cast<double>(n) / 16000);
             breath.push_back(make::scaled(x));
-            evened.push_back(make::scaled(fast_gain(x)));
+            evened.push_back(make::scaled(make::fast_gain(x)));
         }
         auto const is = [](std::vector<std::vector<float>> const& sounds) {
             std::vector<HeardTake> takes;
