@@ -137,6 +137,13 @@ std::string named_bars_of(Choir const& choir, SharedWord const& word) {
     return bars.find(',') == std::string::npos ? worded("bar {0}", bars) : worded("bars {0}", bars);
 }
 
+std::string ChordWords::str() const {
+    std::string out;
+    for (auto const* one : {&tune, &rub, &unsettled})
+        if (!one->empty()) out += (out.empty() ? "" : " ") + *one;
+    return out;
+}
+
 ChordWords chord_words_of(Choir const& choir, SharedWord const& word) {
     auto const chord = std::find_if(choir.chords.begin(), choir.chords.end(),
                                     [&](Chord const& c) { return &choir.words[c.word] == &word; });

@@ -98,10 +98,8 @@ std::string chords_text(plan::Choir const& choir) {
         auto const& word = choir.words[choir.rehearse[i]];
         auto const chord = plan::chord_words_of(choir, word);
         tipped = tipped || !chord.unsettled.empty();
-        std::string said;
-        for (auto const* one : {&chord.tune, &chord.rub, &chord.unsettled})
-            if (!one->empty()) said += " " + *one;
-        if (!said.empty()) out += plan::named_bars_of(choir, word) + ", " + word.syllable + ":" + said + "\n";
+        if (auto const said = chord.str(); !said.empty())
+            out += plan::named_bars_of(choir, word) + ", " + word.syllable + ": " + said + "\n";
     }
     if (tipped)
         out += worded("Easily tipped: a small change turns the vowel over; settle it before tuning.") + "\n";

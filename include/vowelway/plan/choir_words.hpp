@@ -21,9 +21,10 @@ std::string named_bars_of(Choir const& choir, SharedWord const& word);
 
 /// What the partials of a chord tell the director, a sentence each; empty: nothing to say.
 struct ChordWords {
-    std::string tune;      ///< "Tune on D5: Alto 2fo on its fR1, Bass 3fo.": the loudest that coincide
-    std::string rub;       ///< "These rub: ..": strong partials close by, one on a resonance
-    std::string unsettled; ///< whose fo or 2fo lies on fR1: the vowel tips with a small change
+    std::string tune;        ///< "Tune on D5: Alto 2fo on its fR1, Bass 3fo.": the loudest that coincide
+    std::string rub;         ///< "These rub: ..": strong partials close by, one on a resonance
+    std::string unsettled;   ///< whose fo or 2fo lies on fR1: the vowel tips with a small change
+    std::string str() const; ///< all that is said, a blank between
 };
 /// Empty for a word of fewer than three sections.
 ChordWords chord_words_of(Choir const& choir, SharedWord const& word);

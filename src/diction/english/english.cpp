@@ -37,12 +37,6 @@ void mend_first_a(Nucleus& first, Word const& word) {
     if (!closed) first.held.vowel.base = U'ə';
 }
 
-std::string spelling(Word const& word) {
-    std::string out;
-    for (auto const& letter : word) out += letter.base < 0x80 ? static_cast<char>(letter.base) : '?';
-    return out;
-}
-
 void mend_broad_a(Nucleus& nucleus, std::string_view spelled) {
     auto& v = nucleus.held.vowel;
     std::size_t const i = nucleus.held.letter;
@@ -207,7 +201,7 @@ Sounds english(Word const& written, Language stage) {
     auto word = written;
     auto const apostrophe = contracted(word);
     if (apostrophe) word[*apostrophe].base = U'e';
-    auto const spelled = spelling(word);
+    auto const spelled = in_ascii(word);
     bool const american = stage == Language::american_english;
     auto sounded = phones(Synthesiser::instance().ipa(lower(word), stage));
     if (american) without_r_colour(sounded);

@@ -19,15 +19,14 @@ namespace vowelway::diction {
 class LettersBetween {
   protected:
     explicit LettersBetween(Reading const& reading)
-        : word_(reading.letters), owner_(word_.size(), none), out_(reading.sounds.nuclei.size() + 1) {
+        : word_(reading.letters), spelled_(in_ascii(word_)), owner_(word_.size(), none),
+          out_(reading.sounds.nuclei.size() + 1) {
         auto const& nuclei = reading.sounds.nuclei;
         for (std::size_t k = 0; k < nuclei.size(); ++k) {
             take(nuclei[k].held.letter, k);
             for (auto const& sound : nuclei[k].before) take(sound.letter, k);
             for (auto const& sound : nuclei[k].after) take(sound.letter, k);
         }
-        for (auto const& letter : word_)
-            spelled_ += letter.base < 0x80 ? static_cast<char>(letter.base) : '?';
     }
 
     /// `step(i)` says what letter i means and returns the next to read.
@@ -54,7 +53,7 @@ class LettersBetween {
     bool one_nucleus_at_most() const { return out_.size() <= 2; }
 
     Word const& word_;
-    std::string spelled_; ///< in ASCII, with a question mark for other letters
+    std::string spelled_; ///< as in_ascii
 
   private:
     static constexpr std::size_t none = ~std::size_t(0);

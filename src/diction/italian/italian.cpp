@@ -133,8 +133,7 @@ struct Walk {
 Sounds italian(Word const& word) {
     Sounds out;
     auto const stress = italian_stress(word);
-    std::string spelled;
-    for (auto const& letter : word) spelled += letter.base < 0x80 ? static_cast<char>(letter.base) : '?';
+    auto const spelled = in_ascii(word);
     Walk const walk{word, stress.letter, spelled};
     std::vector<Sound> before;
     for (std::size_t i = 0; i < word.size(); ++i) {

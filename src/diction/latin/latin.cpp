@@ -68,13 +68,10 @@ bool parts_ae_oe(std::string_view word) {
 // A word while it is read from left to right.
 struct Latin {
     Word const& word;
-    std::string spelled;            // one byte for each letter
+    std::string spelled;            // as in_ascii
     std::vector<Sound> before = {}; // glides that wait for their vowel
 
-    explicit Latin(Word const& letters) : word(letters) {
-        for (auto const& letter : letters)
-            spelled += letter.base < 0x80 ? static_cast<char>(letter.base) : '?';
-    }
+    explicit Latin(Word const& letters) : word(letters), spelled(in_ascii(letters)) {}
 
     char32_t base(std::size_t i) const { return i < word.size() ? word[i].base : U'\0'; }
     bool vowel(std::size_t i) const { return i < word.size() && plain_in_latin(word[i].base).has_value(); }

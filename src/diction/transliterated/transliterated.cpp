@@ -14,9 +14,8 @@ namespace {
 
 class Transliteration {
   public:
-    Transliteration(Word const& word, Language language) : word_(word), language_(language) {
-        for (auto const& letter : word) spelled_ += letter.base < 0x80 ? static_cast<char>(letter.base) : '?';
-    }
+    Transliteration(Word const& word, Language language)
+        : word_(word), language_(language), spelled_(in_ascii(word)) {}
 
     std::vector<Nucleus> read() {
         for (std::size_t i = 0; i < word_.size(); ++i) {

@@ -26,8 +26,7 @@ constexpr std::string_view welsh_weak = " y yr yn fy dy ym yng myn ys syr ";
 
 class WelshReader {
   public:
-    explicit WelshReader(Word const& word) : word_(word), size_(word.size()) {
-        for (auto const& letter : word) spelled_ += letter.base < 0x80 ? static_cast<char>(letter.base) : '?';
+    explicit WelshReader(Word const& word) : word_(word), size_(word.size()), spelled_(in_ascii(word)) {
         while (size_ > 0 && !is_letter(word[size_ - 1].base)) --size_;
     }
 

@@ -144,6 +144,12 @@ std::vector<Letter> letters(std::string_view word) {
     return out;
 }
 
+std::string in_ascii(std::vector<Letter> const& letters) {
+    std::string out;
+    for (auto const& letter : letters) out += letter.base < 0x80 ? static_cast<char>(letter.base) : '?';
+    return out;
+}
+
 std::string lower(std::vector<Letter> const& letters) {
     std::string out;
     for (auto const& letter : letters) {

@@ -29,6 +29,10 @@ std::vector<Letter> letters(std::string_view word);
 std::string lower(std::string_view word);
 std::string lower(std::vector<Letter> const& letters);
 
+/// A byte a letter: its base where that is ASCII, else a question mark. For rules that look for letters in a
+/// row; their places are those of the letters.
+std::string in_ascii(std::vector<Letter> const& letters);
+
 bool is_letter(char32_t c);
 /// Punctuation, blanks and music signs around a word.
 std::string_view without_punctuation(std::string_view word);

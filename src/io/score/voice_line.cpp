@@ -8,7 +8,6 @@
 #include "vowelway/core/wording.hpp"
 
 #include <algorithm>
-#include <cmath>
 
 namespace vowelway::io {
 
@@ -52,14 +51,16 @@ constexpr int sings_along = 16;
 
 int begun_together(Part const& part, Voice const& main, Voice const& other) {
     int count = 0;
-    for (auto const& measure : part.measures) {
-        auto const begins = [&](Voice const& voice, double onset) {
-            return std::any_of(measure.events.begin(), measure.events.end(), [&](PartEvent const& e) {
-                return e.voice == voice.name && sounds(e) && std::abs(e.onset - onset) < time_tolerance;
-            });
-        };
+    for (auto const& measure : part.measures) { // its events are in order of onset
+        std::vector<double> begun;
         for (auto const& e : measure.events)
-            count += e.voice == other.name && sounds(e) && !e.grace && begins(main, e.onset) ? 1 : 0;
+            if (e.voice == main.name && sounds(e)) begun.push_back(e.onset);
+        auto at = begun.begin();
+        for (auto const& e : measure.events) {
+            if (e.voice != other.name || !sounds(e) || e.grace) continue;
+            while (at != begun.end() && *at < e.onset - time_tolerance) ++at;
+            count += at != begun.end() && *at < e.onset + time_tolerance ? 1 : 0;
+        }
     }
     return count;
 }

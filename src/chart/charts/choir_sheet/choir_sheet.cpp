@@ -132,11 +132,8 @@ class Score {
 
 /// Why the vowels part, and what the chord's partials tell.
 std::string reasons_of(plan::Choir const& choir, plan::SharedWord const& word) {
-    auto const chord = plan::chord_words_of(choir, word);
-    auto out = word.why + ".";
-    for (auto const* said : {&chord.tune, &chord.rub, &chord.unsettled})
-        if (!said->empty()) out += " " + *said;
-    return out;
+    auto const said = plan::chord_words_of(choir, word).str();
+    return word.why + "." + (said.empty() ? "" : " " + said);
 }
 
 /// One after another down the pages.
