@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "analysis/epochs.hpp"
 
+#include "analysis/filter.hpp"
 #include "vowelway/analysis/linear_prediction.hpp"
 
 #include <Eigen/Core>
@@ -48,16 +49,19 @@ std::vector<double> residual(std::span<double const> x, Frequency rate) {
     std::vector<double> e(x.size(), 0.0);
     if (size <= order) return e;
     Eigen::Map<Eigen::VectorXd const> const sound(x.data(), size);
-    std::vector<double> r;
-    for (int k = 0; k <= order; ++k) r.push_back(sound.head(size - k).dot(sound.tail(size - k)));
+    std::vector<double> r(static_cast<std::size_t>(order) + 1, 0.0);
+    constexpr Eigen::Index piece = 1024; // stays near the processor
+    for (Eigen::Index from = 0; from < size; from += piece)
+        for (Eigen::Index k = 0; k <= order; ++k)
+            if (auto const count = std::min(piece, size - k - from); count > 0)
+                r[static_cast<std::size_t>(k)] +=
+                    sound.segment(from, count).dot(sound.segment(from + k, count));
     if (r[0] <= 0) return e;
     r[0] *= 1 + 1e-9;
-    auto const a = predict(r, order, rate).a;
-    auto const lead = static_cast<Eigen::Index>(a.size());
-    Eigen::Map<Eigen::VectorXd> error(e.data(), size);
-    for (Eigen::Index k = 0; k < lead; ++k)
-        error.tail(size - lead) += a[static_cast<std::size_t>(k)] * sound.segment(lead - k, size - lead);
-    double const skew = error.array().cube().sum();
+    auto backwards = predict(r, order, rate).a;
+    std::reverse(backwards.begin(), backwards.end());
+    filter(x, backwards, std::span(e).subspan(backwards.size() - 1));
+    double const skew = Eigen::Map<Eigen::ArrayXd const>(e.data(), size).cube().sum();
     if (skew < 0)
         for (auto& v : e) v = -v;
     return e;

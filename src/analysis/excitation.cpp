@@ -2,6 +2,7 @@
 #include "vowelway/analysis/excitation.hpp"
 
 #include "analysis/epochs.hpp"
+#include "analysis/filter.hpp"
 #include "analysis/periodicity.hpp"
 #include "analysis/resample.hpp"
 
@@ -42,20 +43,23 @@ std::vector<double> above_noise(std::vector<double> error, PowerSpectrum const& 
         needed = needed || (at >= hertz(100) && still > least_noise * all);
     }
     if (!needed) return error;
+    static auto const cosines = [] {
+        std::array<double, grid> all{};
+        for (std::size_t k = 0; k < grid; ++k)
+            all[k] = std::cos(2 * std::numbers::pi * static_cast<double>(k) / grid);
+        return all;
+    }();
     std::array<double, 2 * half_taps + 1> taps{};
     for (std::size_t t = 0; t < taps.size(); ++t) {
-        double const at = static_cast<double>(t) - half_taps;
+        auto const t_from_middle = t < half_taps ? half_taps - t : t - half_taps;
+        auto const at = static_cast<double>(t_from_middle);
         double sum = 0;
         for (std::size_t k = 0; k <= grid / 2; ++k)
-            sum += (k == 0 || k == grid / 2 ? 1 : 2) * gain[k] *
-                   std::cos(2 * std::numbers::pi * static_cast<double>(k) * at / grid);
+            sum += (k == 0 || k == grid / 2 ? 1 : 2) * gain[k] * cosines[k * t_from_middle % grid];
         taps[t] = sum / grid * (0.5 + 0.5 * std::cos(std::numbers::pi * at / (half_taps + 1)));
     }
     std::vector<double> kept(error.size() > 2 * half_taps ? error.size() - 2 * half_taps : 0, 0.0);
-    for (std::size_t n = 0; n < kept.size(); ++n) kept[n] = taps[half_taps] * error[n + half_taps];
-    for (std::size_t t = 0; t < half_taps; ++t) // the taps are alike on both sides
-        for (std::size_t n = 0; n < kept.size(); ++n)
-            kept[n] += taps[t] * (error[n + t] + error[n + 2 * half_taps - t]);
+    filter(error, taps, kept);
     return kept;
 }
 
@@ -147,11 +151,11 @@ Excitation recognise_excitation(std::span<float const> steady, Frequency rate, P
     Excitation found;
     auto const sound = resample(steady, rate, looked_at);
     auto error = residual(sound.samples, sound.rate);
-    auto const of_error = periodicity_of(error, sound.rate, shortest_of_error);
+    auto const of_error = periodicity_of(error, sound.rate, shortest_of_error, false);
     if (spectrum && noise && rate == looked_at && noise->power.size() == spectrum->power.size())
         error = above_noise(std::move(error), *spectrum, *noise);
     found.peakedness = peakedness_of(error, in_hertz(sound.rate));
-    auto const of_sound = periodicity_of(sound.samples, sound.rate, shortest_of_sound);
+    auto const of_sound = periodicity_of(sound.samples, sound.rate, shortest_of_sound, true);
     if (of_error.each.empty()) return found;
     found.regularity = std::max(of_error.likeness, std::min(of_sound.likeness, of_sound.lasting));
     weigh_odds(found, odds_of(of_error, of_sound, found.peakedness));

@@ -61,9 +61,7 @@ Measurement const* first_in_two_ways(MeasuredVowel const& now, std::vector<Measu
 class Lessons {
   public:
     Lessons(Measurements& m, std::vector<Recording> const& recordings, MeasureRequest const& request)
-        : m_(m), request_(request) {
-        for (auto const& r : recordings) digests_.push_back(digest_of(r.heard));
-    }
+        : m_(m), recordings_(recordings), request_(request), digests_(recordings.size()) {}
 
     void from_now() {
         for (auto const& w : m_.vowels) {
@@ -97,8 +95,15 @@ class Lessons {
 
   private:
     Measurements& m_;
+    std::vector<Recording> const& recordings_;
     MeasureRequest const& request_;
-    std::vector<std::string> digests_;
+    mutable std::vector<std::string> digests_; // made when asked for: few recordings teach
+
+    std::string const& digest(std::size_t recording) const {
+        auto& made = digests_[recording];
+        if (made.empty()) made = digest_of(recordings_[recording].heard);
+        return made;
+    }
 
     void add(ProbePair pair, bool creaks) {
         (creaks ? whisper_creak : whisper_sung).push_back(std::move(pair));
@@ -107,7 +112,7 @@ class Lessons {
         std::vector<std::string> all;
         for (auto const& t : m_.takes)
             if (t.usable() && t.excitation.kind == v.kind && t.vowel.quality() == v.vowel.quality())
-                all.push_back(digests_[t.recording]);
+                all.push_back(digest(t.recording));
         return all;
     }
     /// Holds a take of a recording that has not taught yet.

@@ -30,13 +30,14 @@ std::vector<double> levels_of(std::span<float const> x, double rate) {
     auto const length = static_cast<std::size_t>(std::lround(step * rate));
     std::vector<double> raw(x.size() / length, 0.0);
     double s1 = 0, s2 = 0;
-    for (std::size_t n = 0; n < raw.size() * length; ++n) {
-        double const s0 = static_cast<double>(x[n]) - b1 * s1 - b2 * s2;
-        double const y = norm * (s0 - 2 * s1 + s2);
-        s2 = s1;
-        s1 = s0;
-        raw[n / length] += y * y;
-    }
+    for (std::size_t i = 0; i < raw.size(); ++i)
+        for (std::size_t n = i * length; n < (i + 1) * length; ++n) {
+            double const s0 = static_cast<double>(x[n]) - b1 * s1 - b2 * s2;
+            double const y = norm * (s0 - 2 * s1 + s2);
+            s2 = s1;
+            s1 = s0;
+            raw[i] += y * y;
+        }
     std::vector<double> levels(raw.size());
     for (std::size_t i = 0; i < raw.size(); ++i) {
         auto const from = i < 2 ? 0 : i - 2, to = std::min(raw.size(), i + 3);
@@ -156,11 +157,12 @@ void add_noise(Heard& heard, std::span<float const> page, Frequency rate, std::v
         bool const even = i < end && ranges::max(piece_levels) - ranges::min(piece_levels) < even_pause;
         if (even && static_cast<double>(end - i) * step >= 0.1) {
             auto const piece = page.subspan(i * length, std::min(end - i, std::size_t{500}) * length);
-            std::vector<PowerSpectrum> both{average_spectrum(piece, rate)};
+            auto const pause_heard = pause_of(piece, rate);
+            std::vector<PowerSpectrum> both{pause_heard.spectrum};
             if (heard.noise) both.push_back(*heard.noise);
             heard.noise = pooled(both);
             double& least = heard.pause_unrest; // a breath in one pause does not count
-            if (double const u = unrest(piece, rate); u > 0) least = least > 0 ? std::min(least, u) : u;
+            if (double const u = pause_heard.unrest; u > 0) least = least > 0 ? std::min(least, u) : u;
         }
         i = std::max(end, i + 1);
     }

@@ -98,11 +98,11 @@ void add_drift(Periodicity& p, std::vector<double> const& periods) {
 
 } // namespace
 
-Periodicity periodicity_of(std::span<double const> x, Frequency rate, double shortest) {
+Periodicity periodicity_of(std::span<double const> x, Frequency rate, double shortest, bool lasts) {
     double const hz = in_hertz(rate);
     auto const length = static_cast<std::size_t>(frame_length * hz),
                to = static_cast<std::size_t>(longest * hz);
-    auto const lags = static_cast<std::size_t>(last * hz);
+    auto const lags = lasts ? static_cast<std::size_t>(last * hz) : to + 1;
     Likeness likeness(length, lags);
     Periodicity p;
     std::vector<double> lasting, periods, found;
@@ -112,11 +112,11 @@ Periodicity periodicity_of(std::span<double const> x, Frequency rate, double sho
         p.each.push_back(best.likeness);
         periods.push_back(best.samples);
         if (best.samples > 0) found.push_back(best.samples);
-        lasting.push_back(least_later(all, static_cast<std::size_t>(late * hz), best.samples));
+        if (lasts) lasting.push_back(least_later(all, static_cast<std::size_t>(late * hz), best.samples));
     }
     if (p.each.empty() || found.empty()) return p;
     p.likeness = upper_median(p.each);
-    p.lasting = upper_median(std::move(lasting));
+    if (lasts) p.lasting = upper_median(std::move(lasting));
     p.period = upper_median(found);
     double alike = 0;
     for (double samples : periods) alike += std::abs(samples / p.period - 1) < same_period;

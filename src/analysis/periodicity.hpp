@@ -11,16 +11,17 @@ namespace vowelway::analysis {
 
 /// What repeats between 70 and 1000 Hz.
 struct Periodicity {
-    double likeness = 0;      ///< median over frames of 60 ms: how like each period is to the next, 0..1
-    double lasting = 0;       ///< median: the least likeness of all periods from 15 to 40 ms
-    double agreement = 0;     ///< share of the frames whose period is within 6 % of the median
-    double period = 0;        ///< median, in samples; 0: none
-    double drift = 0;         ///< of the pitch from first to last frame, on a straight line, semitones
-    double swing = 0;         ///< median distance of the pitch from that line, semitones
+    double likeness = 0;  ///< median over frames of 60 ms: how like each period is to the next, 0..1
+    double lasting = 0;   ///< median: the least likeness of all periods from 15 to 40 ms; 0 where not asked
+    double agreement = 0; ///< share of the frames whose period is within 6 % of the median
+    double period = 0;    ///< median, in samples; 0: none
+    double drift = 0;     ///< of the pitch from first to last frame, on a straight line, semitones
+    double swing = 0;     ///< median distance of the pitch from that line, semitones
     std::vector<double> each; ///< likeness of each frame
 };
 
-/// `shortest`: no period below so many seconds is believed (the ringing of a resonance is none).
-Periodicity periodicity_of(std::span<double const> x, Frequency rate, double shortest);
+/// `shortest`: no period below so many seconds is believed (the ringing of a resonance is none). `lasts`:
+/// whether it is asked how it lasts.
+Periodicity periodicity_of(std::span<double const> x, Frequency rate, double shortest, bool lasts);
 
 } // namespace vowelway::analysis

@@ -18,7 +18,7 @@ LateLibrary library(std::string const& name, int version) {
 // A member has the name of its function.
 #define VOWELWAY_BIND(name) from.bind(f.name, #name)
 
-void bind_avformat(Functions& f) {
+void bind_avformat(Decoding& f) {
     auto const from = library("avformat", LIBAVFORMAT_VERSION_MAJOR);
     VOWELWAY_BIND(avformat_open_input);
     VOWELWAY_BIND(avformat_find_stream_info);
@@ -27,7 +27,7 @@ void bind_avformat(Functions& f) {
     VOWELWAY_BIND(av_read_frame);
 }
 
-void bind_avcodec(Functions& f) {
+void bind_avcodec(Decoding& f) {
     auto const from = library("avcodec", LIBAVCODEC_VERSION_MAJOR);
     VOWELWAY_BIND(avcodec_find_decoder);
     VOWELWAY_BIND(avcodec_alloc_context3);
@@ -43,7 +43,7 @@ void bind_avcodec(Functions& f) {
     VOWELWAY_BIND(av_packet_free);
 }
 
-void bind_avutil(Functions& f) {
+void bind_avutil(Decoding& f) {
     auto const from = library("avutil", LIBAVUTIL_VERSION_MAJOR);
     VOWELWAY_BIND(av_dict_set);
     VOWELWAY_BIND(av_dict_free);
@@ -51,12 +51,16 @@ void bind_avutil(Functions& f) {
     VOWELWAY_BIND(av_frame_alloc);
     VOWELWAY_BIND(av_frame_unref);
     VOWELWAY_BIND(av_frame_free);
+}
+
+void bind_layouts(Resampling& f) {
+    auto const from = library("avutil", LIBAVUTIL_VERSION_MAJOR);
     VOWELWAY_BIND(av_channel_layout_default);
     VOWELWAY_BIND(av_channel_layout_copy);
     VOWELWAY_BIND(av_channel_layout_uninit);
 }
 
-void bind_swresample(Functions& f) {
+void bind_swresample(Resampling& f) {
     auto const from = library("swresample", LIBSWRESAMPLE_VERSION_MAJOR);
     VOWELWAY_BIND(swr_alloc_set_opts2);
     VOWELWAY_BIND(swr_init);
@@ -65,11 +69,17 @@ void bind_swresample(Functions& f) {
     VOWELWAY_BIND(swr_free);
 }
 
-Functions load() {
-    Functions f{};
+Resampling load_resampling() {
+    Resampling f{};
+    bind_layouts(f);
+    bind_swresample(f);
+    return f;
+}
+
+Decoding load_decoding() {
+    Decoding f{};
     require_memory(192); // for the hundred libraries behind them
     bind_avutil(f);
-    bind_swresample(f);
     bind_avcodec(f);
     bind_avformat(f);
     return f;
@@ -77,8 +87,13 @@ Functions load() {
 
 } // namespace
 
-Functions const& av() {
-    static Functions const functions = load();
+Resampling const& swr() {
+    static Resampling const functions = load_resampling();
+    return functions;
+}
+
+Decoding const& av() {
+    static Decoding const functions = load_decoding();
     return functions;
 }
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// FFmpeg's functions, found when the first recording is read, and owners for its handles. Private to the
-// audio folder.
+// FFmpeg's functions, found when they are first needed, and owners for its handles. Its decoders load a
+// hundred libraries, its resampler two: who needs only that asks for that. Private to the audio folder.
 #pragma once
 
 extern "C" {
@@ -15,8 +15,20 @@ extern "C" {
 
 namespace vowelway::io::ffmpeg {
 
-/// The functions that are used, by their own names.
-struct Functions {
+/// Those of the resampler, by their own names.
+struct Resampling {
+    decltype(&::av_channel_layout_default) av_channel_layout_default;
+    decltype(&::av_channel_layout_copy) av_channel_layout_copy;
+    decltype(&::av_channel_layout_uninit) av_channel_layout_uninit;
+    decltype(&::swr_alloc_set_opts2) swr_alloc_set_opts2;
+    decltype(&::swr_init) swr_init;
+    decltype(&::swr_convert) swr_convert;
+    decltype(&::swr_get_out_samples) swr_get_out_samples;
+    decltype(&::swr_free) swr_free;
+};
+
+/// Those of the decoders.
+struct Decoding {
     decltype(&::avformat_open_input) avformat_open_input;
     decltype(&::avformat_find_stream_info) avformat_find_stream_info;
     decltype(&::avformat_close_input) avformat_close_input;
@@ -42,26 +54,18 @@ struct Functions {
     decltype(&::av_frame_alloc) av_frame_alloc;
     decltype(&::av_frame_unref) av_frame_unref;
     decltype(&::av_frame_free) av_frame_free;
-    decltype(&::av_channel_layout_default) av_channel_layout_default;
-    decltype(&::av_channel_layout_copy) av_channel_layout_copy;
-    decltype(&::av_channel_layout_uninit) av_channel_layout_uninit;
-
-    decltype(&::swr_alloc_set_opts2) swr_alloc_set_opts2;
-    decltype(&::swr_init) swr_init;
-    decltype(&::swr_convert) swr_convert;
-    decltype(&::swr_get_out_samples) swr_get_out_samples;
-    decltype(&::swr_free) swr_free;
 };
 
-/// Loads the libraries at the first call. Throws InputError when one is missing.
-Functions const& av();
+/// Each loads its libraries at the first call. Throws InputError when one is missing.
+Resampling const& swr();
+Decoding const& av();
 
 struct Free {
     void operator()(AVFormatContext* p) const { av().avformat_close_input(&p); }
     void operator()(AVCodecContext* p) const { av().avcodec_free_context(&p); }
     void operator()(AVPacket* p) const { av().av_packet_free(&p); }
     void operator()(AVFrame* p) const { av().av_frame_free(&p); }
-    void operator()(SwrContext* p) const { av().swr_free(&p); }
+    void operator()(SwrContext* p) const { swr().swr_free(&p); }
 };
 template <class T> using Handle = std::unique_ptr<T, Free>;
 

@@ -1,14 +1,16 @@
 // SPDX-License-Identifier: MIT
 #include "io/audio/mono_mixer.hpp"
 
+#include "io/audio/converter.hpp"
 #include "vowelway/core/error.hpp"
 #include "vowelway/core/wording.hpp"
 
 #include <algorithm>
+#include <bit>
 #include <cmath>
-#include <string>
+#include <limits>
 
-namespace vowelway::io::ffmpeg {
+namespace vowelway::io {
 namespace {
 
 constexpr float full_scale = 0.985F; // a limiter's ceiling counts as well: samples held equal show it
@@ -16,86 +18,79 @@ constexpr float loudest_sample = 8;  // files of floats may exceed full scale, w
 constexpr int clipped_run = 3;
 constexpr double joined_below = 0.020; // s
 
-/// What FFmpeg refuses comes from what the header claims.
-InputError no_way(std::string const& why) {
-    return InputError(worded("its samples cannot be used: {0}", why),
-                      worded("save it as WAV with one or two channels"));
-}
-
-Handle<SwrContext> converter(AVChannelLayout& layout, AVSampleFormat from, int rate_from, AVSampleFormat to,
-                             int rate_to) {
-    SwrContext* raw = nullptr;
-    if (av().swr_alloc_set_opts2(&raw, &layout, to, rate_to, &layout, from, rate_from, 0, nullptr) < 0)
-        throw no_way(worded("there is no converter for its samples"));
-    Handle<SwrContext> made{raw};
-    if (av().swr_init(made.get()) < 0) throw no_way(worded("the converter of samples does not start"));
-    return made;
+/// The largest magnitude of a block; infinity where one sample is no number. Magnitudes are ordered as their
+/// bits read as integers are (IEEE 754), and the greatest integer is found many at a time.
+float largest_of(std::span<float const> x) {
+    std::int32_t largest = 0;
+    for (float v : x) largest = std::max(largest, std::bit_cast<std::int32_t>(v) & 0x7fffffff);
+    auto const found = std::bit_cast<float>(largest);
+    return std::isfinite(found) ? found : std::numeric_limits<float>::infinity();
 }
 
 } // namespace
 
-MonoMixer::MonoMixer(AVCodecContext const& decoder, int rate)
-    : rate_in_(decoder.sample_rate), rate_out_(rate),
-      channels_(static_cast<std::size_t>(decoder.ch_layout.nb_channels)), runs_(channels_),
-      planes_(channels_) {
-    AVChannelLayout layout{};
-    if (decoder.ch_layout.order == AV_CHANNEL_ORDER_UNSPEC)
-        av().av_channel_layout_default(&layout, decoder.ch_layout.nb_channels);
-    else
-        av().av_channel_layout_copy(&layout, &decoder.ch_layout);
-    to_float_ = converter(layout, decoder.sample_fmt, rate_in_, AV_SAMPLE_FMT_FLTP, rate_in_);
-    av().av_channel_layout_uninit(&layout);
+MonoMixer::MonoMixer(int channels, int rate_in, int rate_out)
+    : rate_in_(rate_in), runs_(static_cast<std::size_t>(channels)) {
     AVChannelLayout mono = AV_CHANNEL_LAYOUT_MONO;
-    to_rate_ = converter(mono, AV_SAMPLE_FMT_FLT, rate_in_, AV_SAMPLE_FMT_FLT, rate_out_);
+    to_rate_ = ffmpeg::converter(mono, AV_SAMPLE_FMT_FLT, rate_in, AV_SAMPLE_FMT_FLT, rate_out);
 }
 
-std::span<float const> MonoMixer::mix(AVFrame const* frame) {
+Duration MonoMixer::length() const { return seconds(static_cast<double>(samples_in_) / rate_in_); }
+
+std::span<float const> MonoMixer::mix(Planes const& block) {
+    for (std::size_t c = 0; c < block.size(); ++c) watch_channel(c, block[c]);
+    average(block);
+    samples_in_ += static_cast<std::int64_t>(mono_.size());
+    return resampled(false);
+}
+
+std::span<float const> MonoMixer::rest() {
     mono_.clear();
-    if (frame) {
-        auto const count = static_cast<std::size_t>(frame->nb_samples);
-        std::vector<std::uint8_t*> outputs(channels_);
-        for (std::size_t c = 0; c < channels_; ++c) {
-            planes_[c].resize(count);
-            outputs[c] = reinterpret_cast<std::uint8_t*>(planes_[c].data());
-        }
-        auto** const input = const_cast<std::uint8_t const**>(frame->extended_data);
-        if (av().swr_convert(to_float_.get(), outputs.data(), frame->nb_samples, input, frame->nb_samples) !=
-            frame->nb_samples)
-            throw no_way(worded("the converter lost samples"));
-        mono_.assign(count, 0.0F);
-        auto const share = 1.0F / static_cast<float>(channels_);
-        for (std::size_t c = 0; c < channels_; ++c) {
-            watch_channel(c, planes_[c]);
-            for (std::size_t n = 0; n < count; ++n) mono_[n] += share * planes_[c][n];
-        }
-        for (auto& v : mono_) {
-            if (!std::isfinite(v)) broken_ = true, v = 0;
-            v = std::clamp(v, -loudest_sample, loudest_sample);
-        }
-        samples_in_ += frame->nb_samples;
+    return resampled(true);
+}
+
+void MonoMixer::average(Planes const& block) {
+    mono_ = block.front();
+    if (block.size() > 1) {
+        auto const share = 1.0F / static_cast<float>(block.size());
+        for (auto& v : mono_) v *= share;
+        for (std::size_t c = 1; c < block.size(); ++c)
+            for (std::size_t n = 0; n < mono_.size(); ++n) mono_[n] += share * block[c][n];
     }
-    auto const room = av().swr_get_out_samples(to_rate_.get(), static_cast<int>(mono_.size()));
+    if (largest_of(mono_) <= loudest_sample) return;
+    for (auto& v : mono_) {
+        if (!std::isfinite(v)) broken_ = true, v = 0;
+        v = std::clamp(v, -loudest_sample, loudest_sample);
+    }
+}
+
+std::span<float const> MonoMixer::resampled(bool last) {
+    auto const& swr = ffmpeg::swr();
+    auto const room = swr.swr_get_out_samples(to_rate_.get(), static_cast<int>(mono_.size()));
     out_.resize(static_cast<std::size_t>(std::max(room, 1)));
     auto* output = reinterpret_cast<std::uint8_t*>(out_.data());
     auto const* input = reinterpret_cast<std::uint8_t const*>(mono_.data());
-    auto const made = av().swr_convert(to_rate_.get(), &output, static_cast<int>(out_.size()),
-                                       frame ? &input : nullptr, static_cast<int>(mono_.size()));
-    if (made < 0) throw no_way(worded("the converter of rates failed"));
-    out_.resize(static_cast<std::size_t>(made));
-    return out_;
+    auto const made = swr.swr_convert(to_rate_.get(), &output, static_cast<int>(out_.size()),
+                                      last ? nullptr : &input, static_cast<int>(mono_.size()));
+    if (made < 0) throw ffmpeg::no_way(worded("the converter of rates failed"));
+    return std::span(out_).first(static_cast<std::size_t>(made));
 }
 
 void MonoMixer::watch_channel(std::size_t channel, std::span<float const> samples) {
     auto& run = runs_[channel];
+    if (auto const largest = largest_of(samples); largest < full_scale) {
+        peak_ = std::max(peak_, largest);
+        run.length = 0;
+        return;
+    }
     for (std::size_t n = 0; n < samples.size(); ++n) {
         float const value = samples[n];
         float const size = std::abs(value);
+        if (size > peak_) peak_ = size;
         if (size < full_scale || !std::isfinite(size)) {
             run.length = 0;
-            if (size > peak_) peak_ = size;
             continue;
         }
-        if (size > peak_) peak_ = size;
         run.length = run.length > 0 && value == run.value ? run.length + 1 : 1;
         run.value = value;
         if (run.length >= clipped_run) {
@@ -116,4 +111,4 @@ void MonoMixer::note_clipping(std::int64_t from, std::int64_t to) {
         clipped_.back().end = end;
 }
 
-} // namespace vowelway::io::ffmpeg
+} // namespace vowelway::io

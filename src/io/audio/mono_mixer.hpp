@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: MIT
-// From decoded frames to mono samples at one rate, looking for clipping on the way. Private to the
-// audio folder.
+// From decoded samples to mono at one rate, looking for clipping on the way. Private to the audio folder.
 #pragma once
 
 #include "io/audio/ffmpeg.hpp"
@@ -10,18 +9,23 @@
 #include <span>
 #include <vector>
 
-namespace vowelway::io::ffmpeg {
+namespace vowelway::io {
 
-/// Three steps for each frame: to planar floats at the file's rate, watch the peaks and average the
-/// channels, resample.
+/// The samples of each channel, all of one length; 1 is full scale.
+using Planes = std::vector<std::vector<float>>;
+
+/// For each block: watch the peaks, average the channels, resample.
 class MonoMixer {
   public:
-    MonoMixer(AVCodecContext const& decoder, int rate);
+    MonoMixer(int channels, int rate_in, int rate_out);
 
-    /// The samples of `frame` (null: what the resampler still holds). Valid until the next call.
-    std::span<float const> mix(AVFrame const* frame);
+    /// What comes out for a block of at least one channel. Valid until the next call.
+    std::span<float const> mix(Planes const& block);
+    /// What the resampler still holds.
+    std::span<float const> rest();
 
     std::int64_t samples_in() const { return samples_in_; } ///< per channel, at the file's rate
+    Duration length() const;                                ///< of these
     double peak() const { return peak_; }
     bool broken() const { return broken_; } ///< a sample was no number
     std::vector<TimeSpan> const& clipped() const { return clipped_; }
@@ -29,21 +33,21 @@ class MonoMixer {
   private:
     void watch_channel(std::size_t channel, std::span<float const> samples);
     void note_clipping(std::int64_t from, std::int64_t to);
+    void average(Planes const& block);
+    std::span<float const> resampled(bool last);
 
-    int rate_in_, rate_out_;
-    std::size_t channels_;
+    int rate_in_;
     std::int64_t samples_in_ = 0;
-    double peak_ = 0;
+    float peak_ = 0;
     bool broken_ = false;
     std::vector<TimeSpan> clipped_;
-    struct Run { // of equal samples at the top of the range, going on at the end of a frame
+    struct Run { // of equal samples at the top of the range, going on at the end of a block
         float value = 0;
         int length = 0;
     };
     std::vector<Run> runs_;
-    Handle<SwrContext> to_float_, to_rate_;
-    std::vector<std::vector<float>> planes_;
+    ffmpeg::Handle<SwrContext> to_rate_;
     std::vector<float> mono_, out_;
 };
 
-} // namespace vowelway::io::ffmpeg
+} // namespace vowelway::io

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/io/audio/write_audio.hpp"
 
-#include "core/late_library.hpp"
 #include "io/audio/audio_store.hpp"
+#include "io/audio/sndfile.hpp"
 #include "vowelway/core/error.hpp"
 
 #include <algorithm>
@@ -10,39 +10,11 @@
 #include <cstdint>
 #include <cstring>
 #include <exception>
-#include <sndfile.h>
 #include <stdexcept>
 #include <vector>
 
 namespace vowelway::io {
-
 namespace {
-
-// The functions of libsndfile that are used, loaded with the first sound: the program starts without its
-// codecs.
-struct Library {
-    decltype(&::sf_open_virtual) sf_open_virtual = nullptr;
-    decltype(&::sf_close) sf_close = nullptr;
-    decltype(&::sf_write_short) sf_write_short = nullptr;
-    decltype(&::sf_command) sf_command = nullptr;
-    decltype(&::sf_strerror) sf_strerror = nullptr;
-};
-
-Library const& library() {
-    static Library const functions = [] {
-        LateLibrary const from(
-            "libsndfile.so.1",
-            "sound is written with libsndfile: install it (Debian: the package libsndfile1)");
-        Library f;
-        from.bind(f.sf_open_virtual, "sf_open_virtual");
-        from.bind(f.sf_close, "sf_close");
-        from.bind(f.sf_write_short, "sf_write_short");
-        from.bind(f.sf_command, "sf_command");
-        from.bind(f.sf_strerror, "sf_strerror");
-        return f;
-    }();
-    return functions;
-}
 
 class InMemory : public Store {
   public:
@@ -107,7 +79,7 @@ sf_count_t write(void const* bytes, sf_count_t count, void* user) {
 } // namespace
 
 void encode(Store& store, AudioForm form, Frequency rate, AudioMaker const& make) {
-    auto const& lib = library();
+    auto const& lib = sndfile();
     SF_VIRTUAL_IO calls{length, seek, read, write, tell};
     SF_INFO info{};
     info.samplerate = static_cast<int>(std::lround(in_hertz(rate)));

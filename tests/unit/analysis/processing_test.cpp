@@ -140,7 +140,7 @@ TEST_CASE("even noise is restless by Euler's constant, noise that is let through
     std::mt19937 random(3);
     auto const noise = takes::make::white(16000, random);
     std::vector<float> even(noise.begin(), noise.end()), by_turns(even.size(), 0.0F);
-    CHECK(unrest(even, hertz(16000)) == doctest::Approx(0.577).epsilon(0.15));
+    CHECK(pause_of(even, hertz(16000)).unrest == doctest::Approx(0.577).epsilon(0.15));
     std::bernoulli_distribution open(0.2);
     for (int tone = 0; tone < 120; ++tone) // each alone, let through for 60 ms or not
         for (std::size_t from = 0; from < even.size(); from += 960) {
@@ -149,7 +149,7 @@ TEST_CASE("even noise is restless by Euler's constant, noise that is let through
                 by_turns[n] += static_cast<float>(loud * std::sin(2 * takes::make::pi * (255 + 31.25 * tone) *
                                                                   static_cast<double>(n) / 16000));
         }
-    CHECK(unrest(by_turns, hertz(16000)) > 0.85);
+    CHECK(pause_of(by_turns, hertz(16000)).unrest > 0.85);
 }
 
 TEST_CASE("what is found is told, with what to do") {
