@@ -88,21 +88,29 @@ std::vector<double> closed_phase_weights(std::span<double const> x, Frequency ra
     auto const memory = static_cast<std::size_t>(std::max(2.0, std::round(weight_memory * in_hertz(rate))));
     std::vector<double> weights(x.size(), 0.0);
     double energy = 0;
-    for (std::size_t n = 0; n < x.size(); ++n) {
-        weights[n] = n >= memory ? std::max(energy, 0.0) : 0.0;
-        energy += x[n] * x[n] - (n >= memory ? x[n - memory] * x[n - memory] : 0.0);
+    for (std::size_t n = 0; n < std::min(memory, x.size()); ++n) energy += x[n] * x[n];
+    for (std::size_t n = memory; n < x.size(); ++n) {
+        weights[n] = std::max(energy, 0.0);
+        energy += x[n] * x[n] - x[n - memory] * x[n - memory];
     }
     if (epochs.size() < 3) return weights;
-    std::vector<bool> kept(x.size(), false);
     auto const after = static_cast<std::size_t>(std::ceil(just_after * in_hertz(rate)));
+    std::size_t open_from = 0; // nothing is kept from here to the next closed phase
+    auto const leave_out = [&](std::size_t to) {
+        auto const end = std::min(to, x.size());
+        if (open_from < end)
+            std::fill(weights.begin() + static_cast<std::ptrdiff_t>(open_from),
+                      weights.begin() + static_cast<std::ptrdiff_t>(end), 0.0);
+    };
     for (std::size_t i = 0; i + 1 < epochs.size(); ++i) {
         double const way = std::min(closed * static_cast<double>(epochs[i + 1] - epochs[i]),
                                     longest_ringing * in_hertz(rate));
-        auto const end = std::min(x.size(), epochs[i] + static_cast<std::size_t>(way));
-        for (std::size_t n = epochs[i] + after; n < end; ++n) kept[n] = true;
+        auto const end = epochs[i] + static_cast<std::size_t>(way);
+        if (end <= epochs[i] + after) continue;
+        leave_out(epochs[i] + after);
+        open_from = end;
     }
-    for (std::size_t n = 0; n < x.size(); ++n)
-        if (!kept[n]) weights[n] = 0;
+    leave_out(x.size());
     return weights;
 }
 

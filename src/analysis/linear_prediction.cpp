@@ -76,14 +76,24 @@ WeightedMoments::WeightedMoments(int order)
 
 void WeightedMoments::add(std::span<double const> x, std::span<double const> weights) {
     auto const p = static_cast<std::size_t>(order_);
-    std::vector<std::size_t> used;
-    for (std::size_t n = p; n < x.size(); ++n)
-        if (weights[n] > 0) used.push_back(n);
-    Eigen::MatrixXd delayed(static_cast<Eigen::Index>(used.size()), order_ + 1);
-    for (std::size_t i = 0; i < used.size(); ++i) {
-        double const weight = std::sqrt(weights[used[i]]);
+    std::vector<std::pair<std::size_t, std::size_t>> runs; // of samples that count: [first, past the last)
+    Eigen::Index count = 0;
+    for (std::size_t n = p; n < x.size(); ++n) {
+        if (weights[n] <= 0) continue;
+        auto const first = n;
+        while (n < x.size() && weights[n] > 0) ++n;
+        runs.emplace_back(first, n);
+        count += static_cast<Eigen::Index>(n - first);
+    }
+    Eigen::MatrixXd delayed(count, order_ + 1);
+    Eigen::Index row = 0;
+    for (auto const& [first, end] : runs) {
+        auto const length = static_cast<Eigen::Index>(end - first);
+        Eigen::ArrayXd const weight = Eigen::Map<Eigen::ArrayXd const>(weights.data() + first, length).sqrt();
         for (std::size_t k = 0; k <= p; ++k)
-            delayed(static_cast<Eigen::Index>(i), static_cast<Eigen::Index>(k)) = weight * x[used[i] - k];
+            delayed.col(static_cast<Eigen::Index>(k)).segment(row, length) =
+                (weight * Eigen::Map<Eigen::ArrayXd const>(x.data() + first - k, length)).matrix();
+        row += length;
     }
     Eigen::MatrixXd lower = Eigen::MatrixXd::Zero(order_ + 1, order_ + 1);
     lower.selfadjointView<Eigen::Lower>().rankUpdate(delayed.transpose());

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "analysis/periodicity.hpp"
 
-#include "analysis/fft.hpp"
+#include "analysis/even_inverse.hpp"
 #include "analysis/median.hpp"
 
 #include <algorithm>
@@ -20,7 +20,9 @@ constexpr double late = 0.015, last = 0.040; // s, where it is asked whether it 
 class Likeness {
   public:
     /// Padded by the lags: the last sample meets no first one.
-    Likeness(std::size_t length, std::size_t lags) : length_(length), frame_(fast_length(length + lags)) {
+    Likeness(std::size_t length, std::size_t lags)
+        : length_(length), frame_(fast_length(length + lags)), power_(frame_.size() / 2 + 1),
+          inverse_(frame_.size() / 2) {
         likeness_.resize(lags + 1);
         run_.resize(length + 1);
     }
@@ -29,9 +31,9 @@ class Likeness {
         std::fill(frame_.begin(), frame_.end(), 0.0);
         std::copy(x.begin(), x.end(), frame_.begin());
         for (std::size_t n = 0; n < length_; ++n) run_[n + 1] = run_[n] + x[n] * x[n];
-        bins_ = frame_fft().forward(frame_);
-        for (auto& b : bins_) b = std::norm(b);
-        auto const& r = frame_fft().inverse(bins_, frame_.size());
+        auto const& bins = frame_fft().forward(frame_);
+        for (std::size_t k = 0; k < power_.size(); ++k) power_[k] = std::norm(bins[k]);
+        auto const& r = inverse_.of(power_);
         for (std::size_t lag = 0; lag < likeness_.size(); ++lag) {
             double const both = run_[length_ - lag] * (run_[length_] - run_[lag]);
             likeness_[lag] = both > 0 ? r[lag] / std::sqrt(both) : 0;
@@ -41,8 +43,8 @@ class Likeness {
 
   private:
     std::size_t length_;
-    std::vector<double> frame_, run_, likeness_;
-    std::vector<std::complex<double>> bins_;
+    std::vector<double> frame_, power_, run_, likeness_;
+    EvenInverse inverse_;
 };
 
 struct Period {
