@@ -12,6 +12,10 @@ function(vowelway_layer_tests name)
   set_source_files_properties(${PROJECT_SOURCE_DIR}/tests/support/doctest_main.cpp PROPERTIES
     SKIP_PRECOMPILE_HEADERS ON SKIP_UNITY_BUILD_INCLUSION ON COMPILE_DEFINITIONS VOWELWAY_SOURCE_DIR="${PROJECT_SOURCE_DIR}")
   target_link_libraries(${name}_test PRIVATE vowelway::${name} doctest::doctest vowelway_flags)
+  get_property(packages GLOBAL PROPERTY VOWELWAY_HEADERS_OF_${name}) # of which the layer's private headers speak
+  foreach(package ${packages})
+    target_include_directories(${name}_test SYSTEM PRIVATE $<TARGET_PROPERTY:${package},INTERFACE_INCLUDE_DIRECTORIES>)
+  endforeach()
   if(NOT name MATCHES "^(acoustics|io)$") # their tests have helpers of one name
     vowelway_together(${name}_test)
   endif()

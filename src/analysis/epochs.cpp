@@ -48,14 +48,9 @@ std::vector<double> residual(std::span<double const> x, Frequency rate) {
     auto const size = static_cast<Eigen::Index>(x.size());
     std::vector<double> e(x.size(), 0.0);
     if (size <= order) return e;
-    Eigen::Map<Eigen::VectorXd const> const sound(x.data(), size);
-    std::vector<double> r(static_cast<std::size_t>(order) + 1, 0.0);
-    constexpr Eigen::Index piece = 1024; // stays near the processor
-    for (Eigen::Index from = 0; from < size; from += piece)
-        for (Eigen::Index k = 0; k <= order; ++k)
-            if (auto const count = std::min(piece, size - k - from); count > 0)
-                r[static_cast<std::size_t>(k)] +=
-                    sound.segment(from, count).dot(sound.segment(from + k, count));
+    std::vector<double> r(static_cast<std::size_t>(order) / 8 * 8 + 8), padded(x.begin(), x.end());
+    padded.resize(x.size() + r.size() - 1);
+    filter(padded, x, r); // the autocorrelation: the sound as its own filter
     if (r[0] <= 0) return e;
     r[0] *= 1 + 1e-9;
     auto backwards = predict(r, order, rate).a;

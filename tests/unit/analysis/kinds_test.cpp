@@ -117,10 +117,11 @@ TEST_CASE("a period is found to 2 %, noise has none") {
     takes::make::Samples saw(16000);
     for (std::size_t n = 0; n < saw.size(); ++n)
         saw[n] = std::fmod(static_cast<double>(n) * 133 / 16000, 1.0) - 0.5;
-    auto const p = periodicity_of(saw, hertz(16000), 0.001);
+    auto const p = periodicity_of(saw, hertz(16000), 0.001, true);
     CHECK(16000 / p.period == doctest::Approx(133).epsilon(0.02));
     CHECK(p.likeness > 0.95);
+    CHECK(p.lasting > 0.95);
     CHECK(p.agreement == 1);
     CHECK(std::abs(p.drift) < 0.1);
-    CHECK(periodicity_of(takes::make::white(16000, random), hertz(16000), 0.001).likeness < 0.2);
+    CHECK(periodicity_of(takes::make::white(16000, random), hertz(16000), 0.001, false).likeness < 0.2);
 }
