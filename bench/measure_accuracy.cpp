@@ -11,6 +11,7 @@
 #include "vowelway/io/audio/read_audio.hpp"
 
 #include <fmt/core.h>
+#include <unistd.h>
 
 #include <cstdlib>
 #include <filesystem>
@@ -271,8 +272,8 @@ void coded(std::vector<Token> const& tokens) {
         said.push_back(&t);
     }
     auto const folder = std::filesystem::temp_directory_path();
-    auto const plain = (folder / "vowelway_bench.wav").string(),
-               packed = (folder / "vowelway_bench.m4a").string();
+    auto const own = "vowelway_bench_" + std::to_string(::getpid()); // two may run at once
+    auto const plain = (folder / (own + ".wav")).string(), packed = (folder / (own + ".m4a")).string();
     write_wav(plain, all, 48000);
     if (std::system(("ffmpeg -loglevel error -y -i " + plain + " -b:a 64k " + packed).c_str()) != 0) {
         fmt::print("whisper as AAC: not measured, there is no ffmpeg program\n");

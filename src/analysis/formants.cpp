@@ -95,9 +95,9 @@ std::optional<ProbeKind> parse_probe_kind(std::string_view name) {
     return std::nullopt;
 }
 
-std::vector<LookSetting> usual_settings(Expectation const& expectation, Frequency top) {
+std::vector<LookSetting> usual_settings(Expectation const& expectation, Frequency top, ProbeKind kind) {
     std::vector<LookSetting> settings;
-    for (double count : {3.5, 4.0, 4.5, 5.0, 5.5}) {
+    for (double count = 3.5; count <= 5.5; count += kind == ProbeKind::whisper ? 0.5 : 1) {
         auto const ceiling = std::min(expectation.spacing * count, top);
         bool const seen = std::any_of(settings.begin(), settings.end(),
                                       [&](LookSetting const& s) { return s.ceiling == ceiling; });
@@ -114,7 +114,8 @@ Looks look_usually(std::span<float const> steady, Frequency rate, Expectation co
                    FormantOptions const& options, Zeros const& zeros) {
     if (in_seconds(static_cast<double>(steady.size()) / rate) < in_seconds(shortest_steady)) return {};
     auto const top = std::min(options.band_limit.value_or(rate / 2.0), rate / 2.0);
-    auto const settings = options.settings.empty() ? usual_settings(expectation, top) : options.settings;
+    auto const settings =
+        options.settings.empty() ? usual_settings(expectation, top, options.kind) : options.settings;
     return look(steady, rate, settings, options, zeros);
 }
 

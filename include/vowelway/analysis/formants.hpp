@@ -72,8 +72,10 @@ struct FormantOptions {
     std::vector<LookSetting> settings;     ///< empty: usual_settings
 };
 
-/// Ceilings from three and a half to five and a half formants, three orders each, below `top`.
-std::vector<LookSetting> usual_settings(Expectation const& expectation, Frequency top);
+/// Ceilings from three and a half to five and a half formants below `top`, four orders each: five ceilings
+/// for a whisper; three for pulses, where each costs a sound at a rate of its own and two more tell nothing
+/// more.
+std::vector<LookSetting> usual_settings(Expectation const& expectation, Frequency top, ProbeKind kind);
 
 /// Shortest piece that is read; a tenth of a second has five frames.
 inline constexpr Duration shortest_steady = seconds(0.1);
