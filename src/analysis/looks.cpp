@@ -15,10 +15,9 @@ namespace {
 constexpr double floor_left = 0.05; // of a bin's power, at least, after the noise is taken off
 constexpr double gain_in_front =
     1.03; // of whiteness by zeros: 10 % of whispers from the glottis gain more, 60 to 75 % of others (ours)
-constexpr std::size_t looks_otherwise = 4;      // every fourth
-constexpr double closed_share = 0.45;           // of a period, counted from the closure
-constexpr Frequency closures_at = hertz(16000); // the rate at which they are sought, for all ceilings
-constexpr double emphasis = 0.97;               // first difference against the slope of a voiced source
+constexpr std::size_t looks_otherwise = 4; // every fourth
+constexpr double closed_share = 0.45;      // of a period, counted from the closure
+constexpr double emphasis = 0.97;          // first difference against the slope of a voiced source
 
 int order_needed(std::vector<LookSetting> const& settings, Frequency ceiling) {
     int most = 0;
@@ -113,9 +112,16 @@ Resampled emphasised(Resampled sound) {
     return sound;
 }
 
-/// The same moments, counted in other samples.
-std::vector<std::size_t> at_rate(std::vector<std::size_t> moments, double ratio) {
-    for (auto& m : moments) m = static_cast<std::size_t>(std::lround(static_cast<double>(m) * ratio));
+/// When the folds close, in samples at this rate.
+struct Closures {
+    std::vector<std::size_t> moments;
+    Frequency rate;
+};
+
+std::vector<std::size_t> at_rate(Closures const& closures, Frequency rate) {
+    auto moments = closures.moments;
+    for (auto& m : moments)
+        m = static_cast<std::size_t>(std::lround(static_cast<double>(m) * (rate / closures.rate)));
     return moments;
 }
 
@@ -126,12 +132,13 @@ Looks look_at_pulses(std::span<float const> steady, Frequency rate, std::vector<
         1.0, std::floor(static_cast<double>(steady.size()) / in_hertz(rate) / in_seconds(spectrum_frame) * 2 -
                         1)));
     Resampler const resampler(steady, rate);
-    auto const closures = find_epochs(emphasised(resampler.at(closures_at)).samples, closures_at, options.fo);
+    std::optional<Closures> closures; // sought once, under the first ceiling, the lowest
     for (auto const& ceiling : ceilings_of(settings)) {
         int const order = order_needed(settings, ceiling);
         auto const sound = emphasised(resampler.at(ceiling * 2.0));
-        auto const weights = closed_phase_weights(sound.samples, sound.rate,
-                                                  at_rate(closures, sound.rate / closures_at), closed_share);
+        if (!closures) closures = {find_epochs(sound.samples, sound.rate, options.fo), sound.rate};
+        auto const weights =
+            closed_phase_weights(sound.samples, sound.rate, at_rate(*closures, sound.rate), closed_share);
         auto const pieces = std::clamp<std::size_t>(
             static_cast<std::size_t>(static_cast<double>(sound.samples.size()) / in_hertz(sound.rate) / 0.06),
             1, steady_blocks);

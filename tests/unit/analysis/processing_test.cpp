@@ -110,7 +110,7 @@ TEST_CASE("low frequencies that were cut are made good") {
         auto const t = trial(kind, kind == ProbeKind::creak ? 40 : 110, 6, high_pass_300);
         CAPTURE(to_string(kind));
         CHECK(says(t, Kind::low_cut));
-        CHECK(held(t) >= 3); // of five; seven of ten are read in measure_phones, sung
+        CHECK(held(t) >= 3);                      // of five; seven of ten are read in measure_phones, sung
         for (auto const& take : t.measured.takes) // what is not held is not said either
             if (!take.usable()) CHECK(take.refused.find("not clear") != std::string::npos);
         auto const given = std::count_if(t.measured.takes.begin(), t.measured.takes.end(),
