@@ -22,10 +22,10 @@ constexpr double of_an_octave = 3;        // of movement between two looks
 constexpr double of_twice_as_long = 0.08; // of a period against one half as long: no octave too low
 
 /// A period that a look may have; none: 0.
-struct Candidate {
+struct PossiblePeriod {
     double period, cost; // samples; of the look alone
 };
-struct Step {
+struct PathStep {
     double cost = 0;
     std::size_t from = 0;
 };
@@ -55,8 +55,8 @@ void likeness_at(double const* x, std::size_t look, std::size_t shortest, std::v
     }
 }
 
-std::vector<Candidate> candidates_of(std::vector<double> const& likeness, std::size_t shortest) {
-    std::vector<Candidate> found{{0, of_no_pitch}};
+std::vector<PossiblePeriod> possible_periods(std::vector<double> const& likeness, std::size_t shortest) {
+    std::vector<PossiblePeriod> found{{0, of_no_pitch}};
     for (std::size_t k = 1; k + 1 < likeness.size(); ++k) {
         double const left = likeness[k - 1], mid = likeness[k], right = likeness[k + 1];
         if (mid < left || mid <= right || mid < 1 - of_no_pitch - of_a_change) continue;
@@ -75,12 +75,12 @@ double cost_between(double before, double now) {
 }
 
 /// The cheapest period of each look, 0 where there is none.
-std::vector<double> cheapest(std::vector<std::vector<Candidate>> const& looks) {
-    std::vector<std::vector<Step>> steps;
+std::vector<double> cheapest(std::vector<std::vector<PossiblePeriod>> const& looks) {
+    std::vector<std::vector<PathStep>> steps;
     for (std::size_t i = 0; i < looks.size(); ++i) {
-        std::vector<Step> here(looks[i].size());
+        std::vector<PathStep> here(looks[i].size());
         for (std::size_t c = 0; c < here.size(); ++c) {
-            Step best{i == 0 ? 0 : std::numeric_limits<double>::infinity(), 0};
+            PathStep best{i == 0 ? 0 : std::numeric_limits<double>::infinity(), 0};
             for (std::size_t b = 0; i > 0 && b < looks[i - 1].size(); ++b) {
                 double const cost =
                     steps.back()[b].cost + cost_between(looks[i - 1][b].period, looks[i][c].period);
@@ -93,7 +93,7 @@ std::vector<double> cheapest(std::vector<std::vector<Candidate>> const& looks) {
     std::vector<double> periods(looks.size());
     auto const& last = steps.back();
     auto at = static_cast<std::size_t>(
-        std::min_element(last.begin(), last.end(), [](Step a, Step b) { return a.cost < b.cost; }) -
+        std::min_element(last.begin(), last.end(), [](PathStep a, PathStep b) { return a.cost < b.cost; }) -
         last.begin());
     for (std::size_t i = looks.size(); i-- > 0;) {
         periods[i] = looks[i][at].period;
@@ -128,10 +128,10 @@ PitchPath follow_pitch(std::span<double const> error, Frequency rate) {
                step = static_cast<std::size_t>(look_step * hz);
     auto const shortest = static_cast<std::size_t>(hz / highest_followed);
     std::vector<double> likeness(static_cast<std::size_t>(hz / lowest_followed) + 2 - shortest);
-    std::vector<std::vector<Candidate>> looks;
+    std::vector<std::vector<PossiblePeriod>> looks;
     for (std::size_t from = 0; from + look + shortest + likeness.size() < x.size(); from += step) {
         likeness_at(x.data() + from, look, shortest, likeness);
-        looks.push_back(candidates_of(likeness, shortest));
+        looks.push_back(possible_periods(likeness, shortest));
     }
     PitchPath path;
     if (looks.size() < fewest_looks) return path;
