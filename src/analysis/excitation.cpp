@@ -4,6 +4,7 @@
 #include "analysis/epochs.hpp"
 #include "analysis/filter.hpp"
 #include "analysis/periodicity.hpp"
+#include "analysis/pitch_path.hpp"
 #include "analysis/resample.hpp"
 
 #include <algorithm>
@@ -21,7 +22,10 @@ constexpr double level_block = 0.2;  // s: slower changes of level do not count 
 constexpr double noise_weight = 1.5; // times the noise of the pauses is taken for noise
 constexpr double least_noise = 1e-3; // of the sound's power: less needs no weighting
 constexpr std::size_t half_taps = 32, grid = 128;
-constexpr double surest = 7; // ln of odds, no more from one look
+constexpr double surest = 7;                            // ln of odds, no more from one look
+constexpr double followed = 0.6, surely_followed = 0.8; // share of the looks of a pitch's path
+constexpr double same_pitch = 0.12;                     // in proportion
+constexpr double most_drift = 1;                        // semitones
 
 double odds(double value, double limit, double step) {
     return std::clamp((value - limit) / step, -surest, surest);
@@ -102,11 +106,19 @@ std::optional<Frequency> pulse_rate(std::vector<double> const& error, Frequency 
            static_cast<double>(epochs.back() - epochs.front());
 }
 
-std::optional<Frequency> pitch_of(Periodicity const& p, std::span<float const> steady, Frequency rate,
-                                  PowerSpectrum const* spectrum) {
+/// Whether this pitch, or a half or a third of it, is the one that was followed: of octaves others decide.
+bool as_followed(double pitch, PitchPath const& path) {
+    double const times = pitch / in_hertz(path.pitch), whole = std::round(times);
+    return whole >= 1 && whole <= 3 && std::abs(times / whole - 1) < same_pitch;
+}
+
+std::optional<Frequency> pitch_of(Periodicity const& p, PitchPath const& path, std::span<float const> steady,
+                                  Frequency rate, PowerSpectrum const* spectrum) {
     if (p.period <= 0) return std::nullopt;
     double pitch = in_hertz(looked_at) / p.period; // what is taken for a usable pitch is looked at again
-    if (p.agreement > 0.7 && std::abs(p.drift) > 1) return hertz(pitch); // moving harmonics blur
+    bool const moves = std::abs(path.drift) > most_drift; // its harmonics blur, and so do longer looks
+    if (path.share >= followed && (moves || !as_followed(pitch, path))) return path.pitch;
+    if (p.agreement > 0.7 && std::abs(p.drift) > most_drift) return hertz(pitch);
     for (int look = 0; look < 2 && pitch > 120 && pitch <= in_hertz(highest_sung_probe) * 1.2; ++look) {
         if (odd_harmonics(spectrum ? *spectrum : average_spectrum(steady, rate), pitch)) break;
         pitch *= 2;
@@ -120,17 +132,19 @@ struct Odds {
     double voice, pulses, moving;
 };
 
-Odds odds_of(Periodicity const& of_error, Periodicity const& of_sound, double peakedness) {
+Odds odds_of(Periodicity const& of_error, Periodicity const& of_sound, PitchPath const& path,
+             double peakedness) {
     Odds o{};
     o.voice =
         std::max({odds(of_error.likeness, 0.45, 0.04), odds(of_sound.likeness, 0.82, 0.03),
-                  odds(of_sound.lasting, 0.60, 0.04),
+                  odds(of_sound.lasting, 0.60, 0.04), odds(path.share, followed, 0.05),
                   of_error.likeness > 0.2 && of_error.each.size() >= 4 ? odds(of_error.agreement, 0.60, 0.06)
                                                                        : -surest});
     o.pulses = odds(peakedness, 4.4, 0.25);
     auto const& pitch = of_error.agreement >= of_sound.agreement ? of_error : of_sound;
-    o.moving =
-        std::clamp(std::max((std::abs(pitch.drift) - 0.75) / 0.2, (pitch.swing - 0.8) / 0.2), -3.0, 3.0);
+    bool const by_path = path.share >= surely_followed;
+    double const drift = by_path ? path.drift : pitch.drift, swing = by_path ? path.swing : pitch.swing;
+    o.moving = std::clamp(std::max((std::abs(drift) - 0.75) / 0.2, (swing - 0.8) / 0.2), -3.0, 3.0);
     return o;
 }
 
@@ -158,15 +172,16 @@ Excitation recognise_excitation(std::span<float const> steady, Frequency rate, P
     auto const of_sound = periodicity_of(sound.samples, sound.rate, shortest_of_sound, true);
     if (of_error.each.empty()) return found;
     found.regularity = std::max(of_error.likeness, std::min(of_sound.likeness, of_sound.lasting));
-    weigh_odds(found, odds_of(of_error, of_sound, found.peakedness));
+    auto const path = follow_pitch(error, sound.rate);
+    weigh_odds(found, odds_of(of_error, of_sound, path, found.peakedness));
     // An error that repeats every second period only, while the sound repeats every one, is an octave low.
     bool const octave_low = of_sound.likeness > 0.9 && of_sound.agreement > 0.7 &&
                             std::abs(of_error.period / (2 * of_sound.period) - 1) < 0.06;
     bool const error_repeats =
         !octave_low && (of_error.likeness >= 0.45 || of_error.agreement >= of_sound.agreement);
     auto const& pitch = error_repeats ? of_error : of_sound;
-    found.drift = pitch.drift;
-    found.pitch = pitch_of(pitch, steady, rate, spectrum);
+    found.drift = path.share >= surely_followed ? path.drift : pitch.drift;
+    found.pitch = pitch_of(pitch, path, steady, rate, spectrum);
     found.pulses = found.peakedness > 3.5 ? pulse_rate(error, sound.rate) : std::nullopt;
     take_kind(found, found.kind);
     return found;

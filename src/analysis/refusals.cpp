@@ -16,7 +16,6 @@ constexpr std::array unclear{0.12,
 constexpr double least_rise = 3;    // dB above the pauses
 constexpr double plain_rise = 10;   // dB above them: noise is no excuse
 constexpr double most_movement = 4; // dB, from beginning to end
-constexpr double shortest_judged = 0.4; // s
 constexpr std::size_t fewest_takes = 3;
 
 /// Well above the pauses around F1 and F2: noise is no excuse.
@@ -26,9 +25,7 @@ bool stands_out(ProbeQuality const& q) {
 }
 
 /// Little of it is steady, and it ends as another sound than it began.
-bool moves(Take const& t) {
-    return in_seconds(t.span.length()) > shortest_judged && t.movement.value > most_movement;
-}
+bool moves(Take const& t) { return t.movement.value > most_movement; }
 
 Refusal of_vowel(Take const& t) {
     auto const& m = t.measured;

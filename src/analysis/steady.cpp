@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <limits>
 
 namespace vowelway::analysis {
@@ -15,6 +16,32 @@ namespace {
 constexpr std::size_t shortest_piece = 8, longest_piece = 600; // frames of 20 ms
 
 constexpr double never = std::numeric_limits<double>::infinity();
+
+constexpr double fading = 20;               // dB below its loudest: dying away, no vowel any more
+constexpr double level_step = 0.01;         // s
+constexpr std::size_t steps_of_a_bump = 10; // louder for less than that: a bump, not the sound
+constexpr double shortest_judged = 0.4;     // s: of less it cannot be told whether it moves
+
+/// From the first to the last moment that is not fading: behind a vowel there may be the noise of a room, as
+/// steady as can be and far above what the recording ends with.
+TimeSpan without_fading(Sound const& sound, TimeSpan within) {
+    auto const samples = part(sound, within.start, within.end);
+    auto const length = static_cast<std::size_t>(level_step * in_hertz(sound.rate));
+    std::vector<double> energy(length > 0 ? samples.size() / length : 0, 0.0);
+    if (energy.empty()) return within;
+    for (std::size_t i = 0; i < energy.size(); ++i)
+        for (float const x : samples.subspan(i * length, length))
+            energy[i] += static_cast<double>(x) * static_cast<double>(x);
+    auto sorted = energy;
+    auto const loudest =
+        sorted.begin() + static_cast<std::ptrdiff_t>(std::min(steps_of_a_bump, sorted.size() / 4));
+    std::nth_element(sorted.begin(), loudest, sorted.end(), std::greater<>());
+    auto const sounds = [least = *loudest * std::pow(10.0, -fading / 10)](double e) { return e >= least; };
+    auto const first = std::find_if(energy.begin(), energy.end(), sounds) - energy.begin();
+    auto const last = std::find_if(energy.rbegin(), energy.rend(), sounds) - energy.rbegin();
+    return {within.start + seconds(static_cast<double>(first) * level_step),
+            within.end - seconds(static_cast<double>(last) * level_step)};
+}
 
 /// The best cuts of one sound into 0, 1, 2 .. pieces.
 struct Cuts {
@@ -118,7 +145,8 @@ std::optional<std::vector<Segment>> cut_into(std::vector<Sound> const& sounds, s
     return segments;
 }
 
-std::optional<SteadyPart> steady_part(Sound const& sound, TimeSpan within) {
+std::optional<SteadyPart> steady_part(Sound const& sound, TimeSpan whole) {
+    auto const within = without_fading(sound, whole);
     double const length = in_seconds(within.length());
     if (length < 0.12) return std::nullopt;
     double const edge = std::clamp(0.12 * length, 0.01, 0.15);
@@ -172,8 +200,10 @@ std::optional<SteadyPart> steady_part(Sound const& sound, TimeSpan within) {
         {std::sqrt(std::max(scatter.cost(from, to), 0.0) / static_cast<double>(to - from) / bands)}};
 }
 
-Decibels movement(Sound const& sound, TimeSpan within, TimeSpan steady) {
-    if (in_seconds(steady.length()) >= std::min(in_seconds(within.length()), 3.0) / 3) return {};
+Decibels movement(Sound const& sound, TimeSpan whole, TimeSpan steady) {
+    auto const within = without_fading(sound, whole);
+    double const length = in_seconds(within.length());
+    if (length <= shortest_judged || in_seconds(steady.length()) >= std::min(length, 3.0) / 3) return {};
     auto const shapes = shapes_of(sound, within);
     auto const third = shapes.each.size() / 3;
     if (third == 0) return {};

@@ -28,12 +28,13 @@ struct SteadyPart {
     std::vector<PowerSpectrum> blocks; ///< of successive eighths of it, as block_spectra makes them
     Decibels unsteadiness; ///< root mean square distance of the frames' band levels from their mean
 };
-/// The longest part, at most 3 s, whose spectrum stays near that of the middle; the edges are left out.
-/// Nothing when the segment is shorter than 0.12 s.
-std::optional<SteadyPart> steady_part(Sound const& sound, TimeSpan within);
+/// The longest part, at most 3 s, whose spectrum stays near that of the middle, between the first and the
+/// last moment within 20 dB of the loudest tenth of a second (our choice); the edges are left out. Nothing
+/// when that is shorter than 0.12 s.
+std::optional<SteadyPart> steady_part(Sound const& sound, TimeSpan whole);
 
-/// Root mean square distance of the band levels in the first third of the piece from those in the last. 0
-/// where `steady` takes a third of it or more.
-Decibels movement(Sound const& sound, TimeSpan within, TimeSpan steady);
+/// Root mean square distance of the band levels in the first third of the piece from those in the last, both
+/// between the same moments. 0 where that lasts 0.4 s or less, or `steady` takes a third of it or more.
+Decibels movement(Sound const& sound, TimeSpan whole, TimeSpan steady);
 
 } // namespace vowelway::analysis

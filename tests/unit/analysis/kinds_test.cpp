@@ -88,7 +88,9 @@ TEST_CASE("a kind that the sound contradicts is refused, with what it is") {
     asked.kind = ProbeKind::whisper;
     auto const m = measure({takes::recording(high, 30, random)}, asked);
     CHECK(m.vowels.empty());
-    CHECK(m.takes.at(0).refused.find("sounds like sung at 4") != std::string::npos);
+    CHECK(m.takes.at(0).refused.find("sounds like sung at ") != std::string::npos);
+    REQUIRE(m.takes.at(0).excitation.pitch.has_value());
+    CHECK(in_hertz(*m.takes.at(0).excitation.pitch) == doctest::Approx(400).epsilon(0.01));
     for (auto said : {ProbeKind::creak, ProbeKind::sung}) {
         auto wrong = takes::request();
         wrong.kind = said;
