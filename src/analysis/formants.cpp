@@ -132,6 +132,12 @@ FormantReading read_looks(Looks const& looks, Expectation const& expectation, Fo
                     {*pole, variance_of_centre(looks.each[i], *pole, looks.noise_samples, options)});
         if (2 * votes.size() < matches.size() + 1) continue;
         reading.formants[k] = combine(votes, options);
+        double of_choice = 0;
+        for (std::size_t i = 0; i < matches.size(); ++i)
+            of_choice += variance_of_choice(matches[i], k, looks.each[i].poles, expectation,
+                                            widest_formant(options.kind));
+        auto& sd = reading.formants[k]->sd;
+        sd = hertz(std::sqrt(in_hertz(sd) * in_hertz(sd) + of_choice / static_cast<double>(votes.size())));
         if (k < 2) reading.settings = static_cast<int>(votes.size());
     }
     widen_by_zeros(reading, looks, expectation, options);

@@ -48,13 +48,22 @@ double least_bandwidth(double hz) {
     return 15 / (x * x) + 20 * std::sqrt(x) + 5 * x * x;
 }
 
+double too_wide(Formant const& f) {
+    return std::max(0.0, in_hertz(f.bandwidth) - widest * least_bandwidth(in_hertz(f.centre)));
+}
+
 /// A pole errs alike along the circle and across it: what its bandwidth is too narrow or too wide by for a
 /// tract with the glottis closed, its centre may be off by half of (bandwidths are twice the distance from
 /// the circle). A limiter does both, an open glottis the latter.
 double of_bandwidth(Formant const& f) {
-    double const least = least_bandwidth(in_hertz(f.centre)), width = in_hertz(f.bandwidth);
-    return std::max({0.0, least - width, width - widest * least}) / 2;
+    double const least = least_bandwidth(in_hertz(f.centre));
+    return std::max(least - in_hertz(f.bandwidth), too_wide(f)) / 2;
 }
+
+/// An open glottis makes a whisper's F1 wide by itself. A wider F2 or F3 stands for more than one thing: two
+/// formants, or one that a zero of the source hides in part. Tuned on whispers of model tracts as they are
+/// (poles wider than a quarter of F2 held in 95 %).
+constexpr double of_width_too_much = 0.3;
 
 template <class... Values> std::string text(char const* form, Values... values) {
     char all[300];
@@ -74,7 +83,8 @@ void widen(FormantReading& reading, FormantReading const& raw, Processing const&
                                  p.suppressed ? of(shares.suppressed) : 0) *
                       in_hertz(f->centre);
         if (p.kind == ProbeKind::whisper)
-            more = std::hypot(more, of_what_is_not_understood(*f, reading.whiteness));
+            more = std::hypot(more, of_what_is_not_understood(*f, reading.whiteness),
+                              k > 0 ? of_width_too_much * too_wide(*f) : 0);
         if (is_voiced(p.kind)) more = std::hypot(more, of_bandwidth(*f));
         if (auto const& r = raw.formants[k]; r && p.changes_spectrum()) {
             double const moved = in_hertz(f->centre - r->centre);
