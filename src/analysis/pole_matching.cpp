@@ -12,6 +12,8 @@ constexpr std::array missing_price{14.0, 14.0, 7.0};
 constexpr double wide_price = 4.0;    // for a pole as wide as `widest`
 constexpr double skipped_price = 5.0; // for an infinitely narrow pole left out between two chosen ones
 
+constexpr double most_unlike = 18; // what costs so much more has odds of one to 8000
+
 struct Search {
     std::vector<Pole> const& poles;
     Expectation const& expectation;
@@ -77,7 +79,9 @@ double variance_of_choice(Match const& best, std::size_t k, std::vector<Pole> co
     search.doubted = k;
     for (auto const& p : poles)
         if (in_hertz(p.centre) == here) search.barred = &p;
+    search.best.cost = best.cost + most_unlike;
     search.choose(0, 0);
+    if (search.best.cost >= best.cost + most_unlike) return 0;
     auto const& other = search.best.formants[k];
     double const away = in_hertz(other ? other->centre : expectation.formants[k].centre) - here;
     double const odds = std::exp((best.cost - search.best.cost) / 2);

@@ -151,14 +151,17 @@ Candidate best_of(UndoSearch const& search, double delay, std::vector<double> co
 /// A comb goes on to the top; what a tract itself makes look like one (zeros of the part behind a whisper's
 /// noise, which lie as far apart as its formants) does not. So a gain that a tract may have is believed only
 /// if the part above the lower formants gains too, and the takes agree on both.
-bool shows_above(Candidate const& c, std::optional<UndoSearch> const& high) {
+bool shows_above(Candidate const& c, std::vector<HeardTake> const& takes, Frequency top) {
     if (c.gain.mean >= more_than_a_tract) return true;
-    if (!high || c.delay < least_suspected) return false;
-    auto const above = high->gain([&](Frequency f) { return response({samples(c.delay), c.strength}, f); });
+    if (top < enough_above || c.delay < least_suspected) return false;
+    auto const above = UndoSearch(takes, top, lower_formants).gain([&](Frequency f) {
+        return response({samples(c.delay), c.strength}, f);
+    });
     return above.mean >= seen_above && c.gain.share + above.share > agreed;
 }
 
-std::optional<Reflection> reflection_of(UndoSearch const& search, std::optional<UndoSearch> const& high) {
+std::optional<Reflection> reflection_of(std::vector<HeardTake> const& takes, Frequency top) {
+    UndoSearch const search(takes, top);
     std::vector<Candidate> all;
     for (double d = shortest_delay; d <= longest_delay; d += delay_step)
         all.push_back(best_of(search, d, {0.15, 0.25, 0.45}));
@@ -177,18 +180,18 @@ std::optional<Reflection> reflection_of(UndoSearch const& search, std::optional<
     bool const perhaps = not_few && best.strength > not_weak && best.gain.mean >= suspected &&
                          best.gain.mean >= just_above * others;
     if ((!sure && !perhaps) || best.gain.share < 0.59) return std::nullopt;
-    bool const up_to_top = shows_above(best, high);
+    bool const up_to_top = shows_above(best, takes, top);
     for (double d = best.delay - 0.4; d <= best.delay + 0.41; d += 0.1)
         if (auto const c = best_of(search, d, {best.strength}); c.gain.mean > best.gain.mean) best = c;
     std::vector<double> strengths;
     for (double s = 0.06; s < 0.8; s += 0.04) strengths.push_back(s);
     best = best_of(search, best.delay, strengths);
     // How the takes scatter about the common strength: each has its own best one.
-    std::vector<double> top(search.size(), -1e9), own(search.size(), 0.0);
+    std::vector<double> most(search.size(), -1e9), own(search.size(), 0.0);
     for (double s : strengths) {
         auto const gains = search.gains([&](Frequency f) { return response({samples(best.delay), s}, f); });
         for (std::size_t i = 0; i < gains.size(); ++i)
-            if (gains[i] > top[i]) top[i] = gains[i], own[i] = s;
+            if (gains[i] > most[i]) most[i] = gains[i], own[i] = s;
     }
     double squares = 0;
     for (double s : own) squares += (s - best.strength) * (s - best.strength);
@@ -252,10 +255,7 @@ std::optional<LowCut> low_cut_of(UndoSearch const& search, PowerSpectrum const* 
 
 std::optional<Reflection> reflection_in(std::vector<HeardTake> const& takes, Frequency band) {
     if (takes.size() < fewest) return std::nullopt; // one vowel, or one note, may look like that by itself
-    auto const top = std::min(band, highest);
-    std::optional<UndoSearch> high;
-    if (top >= enough_above) high.emplace(takes, top, lower_formants);
-    return reflection_of(UndoSearch(takes, top), high);
+    return reflection_of(takes, std::min(band, highest));
 }
 
 Processing processing_of(std::vector<HeardTake> const& takes, PowerSpectrum const* noise, ProbeKind kind,

@@ -28,7 +28,7 @@ struct LowCut {
 /// Of the level.
 enum class Evenness {
     natural,
-    like_levelled, ///< as even as after a gain control, but not more than breath might be: not said
+    like_levelled, ///< as even as after a gain control, but not more than breath might be
     levelled       ///< a limiter or fast gain control: the peaks all end at one height
 };
 

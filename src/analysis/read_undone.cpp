@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "analysis/read_undone.hpp"
 
+#include "analysis/limited_voice.hpp"
 #include "analysis/undo.hpp"
 #include "vowelway/core/wording.hpp"
 
@@ -40,14 +41,8 @@ double of_what_is_not_understood(Formant const& f, double whiteness) {
                       of_misfit * missing * in_hertz(f.centre));
 }
 
-/// Losses at walls, radiation and friction with the glottis closed (G. Fant, STL-QPSR 13 (2-3), 1972, 28;
-/// from memory): no tract has less.
-constexpr double widest = 2.5; // times that, of a voice (ours: with losses twice as great, and their error)
-double least_bandwidth(double hz) {
-    double const x = hz / 500;
-    return 15 / (x * x) + 20 * std::sqrt(x) + 5 * x * x;
-}
-
+constexpr double widest =
+    2.5; // times a tract's least, of a voice (ours: with losses twice as great, and their error)
 double too_wide(Formant const& f) {
     return std::max(0.0, in_hertz(f.bandwidth) - widest * least_bandwidth(in_hertz(f.centre)));
 }
@@ -147,6 +142,10 @@ std::string_view to_string(ProcessingFound::Kind kind) {
         return "suppressed";
     case ProcessingFound::Kind::levelled:
         return "levelled";
+    case ProcessingFound::Kind::even:
+        return "even";
+    case ProcessingFound::Kind::limited:
+        return "limited";
     }
     return "";
 }
@@ -183,7 +182,20 @@ std::vector<ProcessingFound> told(Processing const& p) {
                        worded("its peaks are all alike, as where a phone evens out the level; the deviations "
                               "are wider for it"),
                        worded("if it does, switch off automatic level and voice enhancement")});
+    if (p.evenness == Evenness::like_levelled)
+        all.push_back({Kind::even,
+                       worded("the level is as even as a gain control leaves it; the deviations are wider "
+                              "for it"),
+                       worded("if voice enhancement or automatic level is on, switch it off")});
     return all;
+}
+
+ProcessingFound told_of_limited_voice() {
+    return {
+        ProcessingFound::Kind::limited,
+        worded("the resonances are far wider and narrower by turns, as where a limiter evens out each "
+               "pulse of the voice, or a table close by reflects it; the deviations are wider for it"),
+        worded("switch off automatic level and voice enhancement, and hold the phone away from the table")};
 }
 
 } // namespace vowelway::analysis

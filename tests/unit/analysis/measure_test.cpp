@@ -45,6 +45,7 @@ make::Samples whisper(Said const& said, double seconds, std::mt19937& random) {
     std::array<double, 3> const f{said.formants[0] + 255, said.formants[1] + 115, said.formants[2] + 125};
     auto x = make::resonate(make::white(static_cast<std::size_t>(seconds * 16000), random),
                             make::peaks(f, 1036, 7800, 2), 16000);
+    x = make::breathed(std::move(x));
     double const size = std::sqrt(make::power(x));
     for (auto& v : x) v /= size;
     return x;
