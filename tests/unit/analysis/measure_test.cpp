@@ -125,7 +125,7 @@ TEST_CASE("one breath, four vowels without a pause: cut where the spectrum chang
 }
 
 TEST_CASE(
-    "the list twice is found out and said; repeats agree within a semitone (common practice, no source)") {
+    "the list twice is found out and said, repeats agree within a semitone (common practice, no source)") {
     auto twice = men;
     twice.insert(twice.end(), men.begin(), men.end());
     auto const m = measure({heard(session(twice, 0.7, 0.4, 3))}, request("i ɛ ɑ ɔ"));

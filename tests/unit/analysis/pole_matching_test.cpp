@@ -50,7 +50,7 @@ double second_widened(double width) {
 
 } // namespace
 
-TEST_CASE("a pole that may be F3 leaves F2 unclear; one in its place does not") {
+TEST_CASE("a pole that may be F3 leaves F2 unclear, and one in its place does not") {
     CHECK(open_in_second({pole(1341, 230), pole(2501, 358), pole(4700, 300)}) > 0.10); // then it is refused
     CHECK(open_in_second({pole(1150, 120), pole(1600, 140), pole(3300, 250)}) < 0.005);
     CHECK(open_in_second({pole(1300, 120), pole(1900, 140), pole(3500, 250)}) < 0.005); // unlike the average
