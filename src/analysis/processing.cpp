@@ -27,6 +27,8 @@ constexpr std::size_t fewest = 3, few = 4;           // takes
 constexpr double more_than_a_tract = 0.013;          // gain: model tracts have up to 0.012
 constexpr double seen_above = 0.0015, agreed = 1.45; // gain above, and both shares of takes that gain
 constexpr double least_suspected = 8.5;              // of a delay: noise suppression looks like less
+/// To the lips of a tract of 12 to 18.5 cm and back: its own modes come again after as long.
+constexpr double shortest_round = 11, longest_round = 17;
 constexpr Frequency lower_formants = hertz(3000), enough_above = hertz(5000);
 constexpr double above_others = 2, just_above = 1.05;    // times the gain of delays farther away
 constexpr double least_gain_sd = 0.04, of_pulses = 0.08; // those hide a part of it
@@ -150,10 +152,12 @@ Candidate best_of(UndoSearch const& search, double delay, std::vector<double> co
 
 /// A comb goes on to the top; what a tract itself makes look like one (zeros of the part behind a whisper's
 /// noise, which lie as far apart as its formants) does not. So a gain that a tract may have is believed only
-/// if the part above the lower formants gains too, and the takes agree on both.
+/// if the part above the lower formants gains too, and the takes agree on both; never after the time that the
+/// sound takes through the tract and back.
 bool shows_above(Candidate const& c, std::vector<HeardTake> const& takes, Frequency top) {
     if (c.gain.mean >= more_than_a_tract) return true;
     if (top < enough_above || c.delay < least_suspected) return false;
+    if (c.delay >= shortest_round && c.delay <= longest_round) return false;
     auto const above = UndoSearch(takes, top, lower_formants).gain([&](Frequency f) {
         return response({samples(c.delay), c.strength}, f);
     });
