@@ -3,8 +3,10 @@
 // condition, and what is recognised. Prints the figures that docs/measuring.md quotes. Run from the root of
 // the project; an argument chooses one kind of sound: whisper, creak, sung, tract-whisper, tract-creak,
 // tract-sung; a second one the conditions whose name begins so; a third one every how manieth speaker; a
-// fourth one, "misses", lists what the interval does not hold. Gross errors with a small deviation are
-// listed. Files are made by the ffmpeg program; without it those rows are left out.
+// fourth one how often, each time with other speakers and other random numbers (or "3-5", the fourth and
+// fifth time); a fifth one, "misses", lists what the interval does not hold. Gross errors
+// with a small deviation are listed. Files are made by the ffmpeg program; without it those rows are left
+// out.
 #include "phones.hpp"
 #include "tract_takes.hpp"
 
@@ -115,19 +117,28 @@ void row(std::string const& kind, Condition const& c, Tally const& t) {
     std::fflush(stdout);
 }
 
+struct Times {
+    std::size_t from = 0, to = 1; ///< each with speakers and random numbers of its own
+};
+
 void run(std::string const& name, bool whole_tracts, ProbeKind kind, std::string const& only,
-         std::size_t every_n) {
+         std::size_t every_n, Times const& times) {
     for (auto const& c : conditions()) {
         if (c.name.rfind(only, 0) != 0) continue;
-        Maker m;
         Tally tally;
-        for (auto const& s : every(every_n)) {
-            auto const spoken = whole_tracts ? tracts(m, s, kind) : cascades(m, s, kind);
-            if (!spoken) continue;
-            auto const r = through(c, spoken->sound);
-            if (!r) continue;
-            tally.takes += static_cast<int>(listed.size());
-            if (auto const measured = try_measure(*r, asked(s, list))) count(tally, *measured, *spoken);
+        for (std::size_t time = times.from; time < times.to; ++time) {
+            Maker m;
+            m.random.seed(static_cast<unsigned>(7 + 1000 * time));
+            auto const all = speakers();
+            for (std::size_t i = time % every_n; i < all.size(); i += every_n) {
+                auto const spoken = whole_tracts ? tracts(m, all[i], kind) : cascades(m, all[i], kind);
+                if (!spoken) continue;
+                auto const r = through(c, spoken->sound);
+                if (!r) continue;
+                tally.takes += static_cast<int>(listed.size());
+                if (auto const measured = try_measure(*r, asked(all[i], list)))
+                    count(tally, *measured, *spoken);
+            }
         }
         row(name, c, tally);
     }
@@ -138,7 +149,11 @@ void run(std::string const& name, bool whole_tracts, ProbeKind kind, std::string
 int main(int argc, char** argv) {
     std::string const chosen = argc > 1 ? argv[1] : "", only = argc > 2 ? argv[2] : "";
     std::size_t const n = argc > 3 ? std::strtoul(argv[3], nullptr, 10) : 8;
-    misses_are_listed = argc > 4 && std::string(argv[4]) == "misses";
+    std::string const often = argc > 4 ? argv[4] : "1";
+    Times times{0, std::strtoul(often.c_str(), nullptr, 10)};
+    if (auto const dash = often.find('-'); dash != std::string::npos)
+        times = {times.to, std::strtoul(often.c_str() + dash + 1, nullptr, 10)};
+    misses_are_listed = argc > 5 && std::string(argv[5]) == "misses";
     struct Kind {
         std::string name;
         bool tract;
@@ -148,5 +163,5 @@ int main(int argc, char** argv) {
          {Kind{"whisper", false, ProbeKind::whisper}, Kind{"creak", false, ProbeKind::creak},
           Kind{"sung", false, ProbeKind::sung}, Kind{"tract-whisper", true, ProbeKind::whisper},
           Kind{"tract-creak", true, ProbeKind::creak}, Kind{"tract-sung", true, ProbeKind::sung}})
-        if (chosen.empty() || chosen == k.name) run(k.name, k.tract, k.kind, only, n);
+        if (chosen.empty() || chosen == k.name) run(k.name, k.tract, k.kind, only, n, times);
 }

@@ -49,12 +49,9 @@ inline std::optional<TractTake> tract_take(std::array<double, 3> const& f, std::
     auto const closed = acoustics::resonances(fitted.tract);
     if (closed.size() < 3) return std::nullopt;
     double const glottis = kind == ProbeKind::whisper ? std::exp(m.draw(std::log(200), std::log(1500))) : 1e9;
-    for (std::size_t k = 0; k < 3; ++k) {
-        double near = in_hertz(closed[k].centre);
-        for (double open = 1e6; open >= glottis; open /= 2)
-            near = make::natural_frequency(areas, length, open, near);
-        t.truth[k] = make::natural_frequency(areas, length, glottis, near);
-    }
+    t.truth = make::natural_frequencies<3>(
+        areas, length, glottis,
+        {in_hertz(closed[0].centre), in_hertz(closed[1].centre), in_hertz(closed[2].centre)});
     if (kind == ProbeKind::whisper) {
         auto const joint = static_cast<std::size_t>(place * static_cast<double>(areas.size()));
         for (std::size_t k = 1; k < n / 2; ++k) {

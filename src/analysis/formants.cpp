@@ -73,6 +73,20 @@ void widen_by_zeros(FormantReading& reading, Looks const& looks, Expectation con
     }
 }
 
+/// Not asked of F1: it is held without, and the poles that a source in the mouth has below it would leave
+/// right values unclear.
+void widen_by_choice(Formant& f, std::size_t k, std::vector<Match> const& matches, Looks const& looks,
+                     Expectation const& expectation, FormantOptions const& options) {
+    double open = 0;
+    int voted = 0;
+    for (std::size_t i = 0; i < matches.size(); ++i) {
+        open +=
+            variance_of_choice(matches[i], k, looks.each[i].poles, expectation, widest_formant(options.kind));
+        voted += matches[i].formants[k].has_value();
+    }
+    f.sd = hertz(std::sqrt(in_hertz(f.sd) * in_hertz(f.sd) + open / voted));
+}
+
 } // namespace
 
 std::string_view to_string(ProbeKind kind) {
@@ -133,6 +147,7 @@ FormantReading read_looks(Looks const& looks, Expectation const& expectation, Fo
                     {*pole, variance_of_centre(looks.each[i], *pole, looks.noise_samples, options)});
         if (2 * votes.size() < matches.size() + 1) continue;
         reading.formants[k] = combine(votes, options);
+        if (k > 0) widen_by_choice(*reading.formants[k], k, matches, looks, expectation, options);
         if (k < 2) reading.settings = static_cast<int>(votes.size());
     }
     widen_by_zeros(reading, looks, expectation, options);

@@ -14,9 +14,9 @@ namespace vowelway::analysis {
 /// bench/measure_phones.cpp). A fast gain control leaves 0.07 to 0.12 and makes noise less peaked than
 /// Gaussian noise is (resonators 2.72 to 2.89, whole tracts 2.88 to 3.03; as it comes from a mouth 3.06 to
 /// 3.64). Between 2.90 and 3.04 it may as well be breath as even as a machine's, which nobody has: like a
-/// levelled one, but it is not said to be. A voice is even by nature, and a limiter leaves no trace in it
-/// that it may not have of itself (peaks within a take scatter by 0.008 to 0.1, limited by 0.005 to 0.024;
-/// between takes by 0.05 to 0.4, limited by 0.02 to 0.27): natural.
+/// levelled one, and said to be no more than that. A voice is even by nature, and a limiter leaves no trace
+/// in it that it may not have of itself (peaks within a take scatter by 0.008 to 0.1, limited by 0.005 to
+/// 0.024; between takes by 0.05 to 0.4, limited by 0.02 to 0.27): natural; limited_voice.hpp looks at it.
 Evenness evenness_of(std::vector<HeardTake> const& takes, ProbeKind kind);
 
 } // namespace vowelway::analysis

@@ -163,6 +163,7 @@ Measurements measure(std::vector<Recording> const& recordings, MeasureRequest co
         if (m.takes[i].usable())
             fits[i] = read_take(m.takes[i], opened[i], recordings[m.takes[i].recording], request, labels,
                                 processing[m.takes[i].recording]);
+    tell_limited_voices(m, recordings);
     settle_order(m, recordings, labels, fits);
     refuse_with_the_others(m.takes, recordings.size());
     pool(m);

@@ -12,10 +12,14 @@ constexpr std::array missing_price{14.0, 14.0, 7.0};
 constexpr double wide_price = 4.0;    // for a pole as wide as `widest`
 constexpr double skipped_price = 5.0; // for an infinitely narrow pole left out between two chosen ones
 
+constexpr double most_unlike = 18; // what costs so much more has odds of one to 8000
+
 struct Search {
     std::vector<Pole> const& poles;
     Expectation const& expectation;
     double widest;
+    std::optional<std::size_t> doubted{}; ///< this formant is not this pole
+    Pole const* barred = nullptr;
     Match best{{}, std::numeric_limits<double>::infinity()};
     Match now{};
 
@@ -46,7 +50,7 @@ struct Search {
         }
         Match const before = now;
         for (std::size_t i = from; i < poles.size(); ++i) {
-            if (!candidate(poles[i])) continue;
+            if (!candidate(poles[i]) || (k == doubted && &poles[i] == barred)) continue;
             now.formants[k] = poles[i];
             now.cost =
                 before.cost + price(poles[i], expectation.formants[k]) + (k > 0 ? left_out(from, i) : 0);
@@ -65,6 +69,23 @@ Match match_poles(std::vector<Pole> const& poles, Expectation const& expectation
     Search search{poles, expectation, in_hertz(widest)};
     search.choose(0, 0);
     return search.best;
+}
+
+double variance_of_choice(Match const& best, std::size_t k, std::vector<Pole> const& poles,
+                          Expectation const& expectation, Frequency widest) {
+    if (!best.formants[k]) return 0;
+    auto const here = in_hertz(best.formants[k]->centre);
+    Search search{poles, expectation, in_hertz(widest)};
+    search.doubted = k;
+    for (auto const& p : poles)
+        if (in_hertz(p.centre) == here) search.barred = &p;
+    search.best.cost = best.cost + most_unlike;
+    search.choose(0, 0);
+    if (search.best.cost >= best.cost + most_unlike) return 0;
+    auto const& other = search.best.formants[k];
+    double const away = in_hertz(other ? other->centre : expectation.formants[k].centre) - here;
+    double const odds = std::exp((best.cost - search.best.cost) / 2);
+    return odds / (1 + odds) * away * away;
 }
 
 } // namespace vowelway::analysis

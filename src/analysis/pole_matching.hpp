@@ -21,4 +21,10 @@ struct Match {
 /// chosen ones.
 Match match_poles(std::vector<Pole> const& poles, Expectation const& expectation, Frequency widest);
 
+/// Hz^2: what the best match leaves open about formant `k`, since it may be another pole or none of them. The
+/// odds of the best match without that pole are exp(-half of what it costs more); a formant without a pole
+/// lies where it is due.
+double variance_of_choice(Match const& best, std::size_t k, std::vector<Pole> const& poles,
+                          Expectation const& expectation, Frequency widest);
+
 } // namespace vowelway::analysis

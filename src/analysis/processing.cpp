@@ -16,18 +16,26 @@ namespace vowelway::analysis {
 namespace {
 
 constexpr int order = 18;                  // two for each formant below 7 kHz, and four more
+constexpr int order_above = 12;            // of lower_formants
 constexpr Frequency highest = hertz(7000); // files and resampling cut what lies above
 constexpr std::size_t takes_looked_at = 8; // are looked at: they all say the same
 constexpr double shortest_delay = 7, longest_delay = 32, delay_step = 0.5; // of a delay, samples at 16 kHz
 constexpr double seen = 0.009, seen_in_few = 0.03; // least gain of ln(error) by undoing a reflection
 constexpr double suspected = 0.005;                // and above which there may be one
 constexpr double not_weak = 0.2; // strength of that: a weaker one moves little, and tracts look like it
-constexpr std::size_t fewest = 3, few = 4;               // takes
+constexpr std::size_t fewest = 3, few = 4;           // takes
+constexpr double more_than_a_tract = 0.013;          // gain: model tracts have up to 0.012
+constexpr double seen_above = 0.0015, agreed = 1.45; // gain above, and both shares of takes that gain
+constexpr double least_suspected = 8.5;              // of a delay: noise suppression looks like less
+/// To the lips of a tract of 12 to 18.5 cm and back: its own modes come again after as long.
+constexpr double shortest_round = 11, longest_round = 17;
+constexpr Frequency lower_formants = hertz(3000), enough_above = hertz(5000);
 constexpr double above_others = 2, just_above = 1.05;    // times the gain of delays farther away
 constexpr double least_gain_sd = 0.04, of_pulses = 0.08; // those hide a part of it
 
 double ln_error_of(std::span<double const> lags) {
-    return std::log(std::max(predict(lags, order, measuring_rate).error, 1e-300));
+    int const all = static_cast<int>(lags.size()) - 1;
+    return std::log(std::max(predict(lags, all, measuring_rate).error, 1e-300));
 }
 double ln_error(PowerSpectrum const& s, Frequency band) {
     return ln_error_of(band_autocorrelation(s, band, order));
@@ -66,6 +74,12 @@ PowerSpectrum without_source(PowerSpectrum const& heard, Frequency band) {
     return best;
 }
 
+/// What lies above `from`, as if that were 0 Hz (selective prediction: Makhoul 1975).
+PowerSpectrum from_bin(PowerSpectrum s, Frequency from) {
+    s.power.erase(s.power.begin(), s.power.begin() + std::lround(from / s.bin));
+    return s;
+}
+
 /// The mean gain over the takes when each spectrum is divided by `h`, and the share of takes that gain.
 struct Gain {
     double mean = 0, share = 0;
@@ -73,12 +87,14 @@ struct Gain {
 
 class UndoSearch {
   public:
-    UndoSearch(std::vector<HeardTake> const& takes, Frequency band)
-        : lags_(*takes.front().spectrum, band, order), bin_(takes.front().spectrum->bin) {
+    UndoSearch(std::vector<HeardTake> const& takes, Frequency band, Frequency from = hertz(0))
+        : lags_(from_bin(*takes.front().spectrum, from), band - from,
+                in_hertz(from) > 0 ? order_above : order),
+          from_(from), bin_(takes.front().spectrum->bin) {
         auto const every = (takes.size() + takes_looked_at - 1) / takes_looked_at;
         std::vector<Eigen::ArrayXd> all;
         for (std::size_t i = 0; i < takes.size(); i += std::max<std::size_t>(1, every))
-            all.push_back(lags_.band(without_source(*takes[i].spectrum, band)));
+            all.push_back(lags_.band(from_bin(without_source(*takes[i].spectrum, band), from)));
         spectra_.resize(lags_.last() + 1, static_cast<Eigen::Index>(all.size()));
         for (std::size_t i = 0; i < all.size(); ++i)
             spectra_.col(static_cast<Eigen::Index>(i)) = all[i].matrix();
@@ -88,7 +104,7 @@ class UndoSearch {
 
     std::vector<double> gains(std::function<double(Frequency)> const& h) const {
         Eigen::ArrayXd const through = Eigen::ArrayXd::NullaryExpr(spectra_.rows(), [&](Eigen::Index k) {
-            return std::max(h(bin_ * static_cast<double>(k)), 1e-9);
+            return std::max(h(from_ + bin_ * static_cast<double>(k)), 1e-9);
         });
         double const ln = through.log().mean();
         auto all = ln_errors((spectra_.array().colwise() / through).matrix());
@@ -104,7 +120,7 @@ class UndoSearch {
 
   private:
     BandLags lags_;
-    Frequency bin_;
+    Frequency from_, bin_;
     Eigen::MatrixXd spectra_; ///< bins of the band by takes
     std::vector<double> plain_;
 
@@ -134,7 +150,22 @@ Candidate best_of(UndoSearch const& search, double delay, std::vector<double> co
     return best;
 }
 
-std::optional<Reflection> reflection_of(UndoSearch const& search) {
+/// A comb goes on to the top; what a tract itself makes look like one (zeros of the part behind a whisper's
+/// noise, which lie as far apart as its formants) does not. So a gain that a tract may have is believed only
+/// if the part above the lower formants gains too, and the takes agree on both; never after the time that the
+/// sound takes through the tract and back.
+bool shows_above(Candidate const& c, std::vector<HeardTake> const& takes, Frequency top) {
+    if (c.gain.mean >= more_than_a_tract) return true;
+    if (top < enough_above || c.delay < least_suspected) return false;
+    if (c.delay >= shortest_round && c.delay <= longest_round) return false;
+    auto const above = UndoSearch(takes, top, lower_formants).gain([&](Frequency f) {
+        return response({samples(c.delay), c.strength}, f);
+    });
+    return above.mean >= seen_above && c.gain.share + above.share > agreed;
+}
+
+std::optional<Reflection> reflection_of(std::vector<HeardTake> const& takes, Frequency top) {
+    UndoSearch const search(takes, top);
     std::vector<Candidate> all;
     for (double d = shortest_delay; d <= longest_delay; d += delay_step)
         all.push_back(best_of(search, d, {0.15, 0.25, 0.45}));
@@ -153,22 +184,23 @@ std::optional<Reflection> reflection_of(UndoSearch const& search) {
     bool const perhaps = not_few && best.strength > not_weak && best.gain.mean >= suspected &&
                          best.gain.mean >= just_above * others;
     if ((!sure && !perhaps) || best.gain.share < 0.59) return std::nullopt;
+    bool const up_to_top = shows_above(best, takes, top);
     for (double d = best.delay - 0.4; d <= best.delay + 0.41; d += 0.1)
         if (auto const c = best_of(search, d, {best.strength}); c.gain.mean > best.gain.mean) best = c;
     std::vector<double> strengths;
     for (double s = 0.06; s < 0.8; s += 0.04) strengths.push_back(s);
     best = best_of(search, best.delay, strengths);
     // How the takes scatter about the common strength: each has its own best one.
-    std::vector<double> top(search.size(), -1e9), own(search.size(), 0.0);
+    std::vector<double> most(search.size(), -1e9), own(search.size(), 0.0);
     for (double s : strengths) {
         auto const gains = search.gains([&](Frequency f) { return response({samples(best.delay), s}, f); });
         for (std::size_t i = 0; i < gains.size(); ++i)
-            if (gains[i] > top[i]) top[i] = gains[i], own[i] = s;
+            if (gains[i] > most[i]) most[i] = gains[i], own[i] = s;
     }
     double squares = 0;
     for (double s : own) squares += (s - best.strength) * (s - best.strength);
     double const sd = std::sqrt(squares) / static_cast<double>(search.size());
-    return Reflection{samples(best.delay), best.strength, std::hypot(sd, least_gain_sd), sure};
+    return Reflection{samples(best.delay), best.strength, std::hypot(sd, least_gain_sd), sure, up_to_top};
 }
 
 constexpr double least_fall = 5; // dB towards low frequencies: rooms have more noise there, not less
@@ -227,7 +259,7 @@ std::optional<LowCut> low_cut_of(UndoSearch const& search, PowerSpectrum const* 
 
 std::optional<Reflection> reflection_in(std::vector<HeardTake> const& takes, Frequency band) {
     if (takes.size() < fewest) return std::nullopt; // one vowel, or one note, may look like that by itself
-    return reflection_of(UndoSearch(takes, std::min(band, highest)));
+    return reflection_of(takes, std::min(band, highest));
 }
 
 Processing processing_of(std::vector<HeardTake> const& takes, PowerSpectrum const* noise, ProbeKind kind,
@@ -236,6 +268,7 @@ Processing processing_of(std::vector<HeardTake> const& takes, PowerSpectrum cons
     found.kind = kind;
     found.reflection = reflection;
     if (takes.empty()) return found;
+    if (reflection && kind == ProbeKind::whisper && !reflection->up_to_top) found.reflection.reset();
     if (reflection && kind != ProbeKind::whisper)
         found.reflection->gain_sd = std::hypot(reflection->gain_sd, of_pulses);
     found.low_cut = low_cut_of(UndoSearch(takes, std::min(band, highest)), noise, kind);

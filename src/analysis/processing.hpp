@@ -15,7 +15,8 @@ namespace vowelway::analysis {
 struct Reflection {
     Duration delay;
     double gain = 0, gain_sd = 0;
-    bool sure = true; ///< else there may be none: what undoing it moves stays open
+    bool sure = true;      ///< else there may be none: what undoing it moves stays open
+    bool up_to_top = true; ///< the upper part of the band shows it too; else a whisper's source may make it
 };
 
 /// A high-pass (Butterworth) on everything that was recorded.
@@ -27,7 +28,7 @@ struct LowCut {
 /// Of the level.
 enum class Evenness {
     natural,
-    like_levelled, ///< as even as after a gain control, but not more than breath might be: not said
+    like_levelled, ///< as even as after a gain control, but not more than breath might be
     levelled       ///< a limiter or fast gain control: the peaks all end at one height
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "analysis/read_undone.hpp"
 
+#include "analysis/limited_voice.hpp"
 #include "analysis/undo.hpp"
 #include "vowelway/core/wording.hpp"
 
@@ -40,21 +41,24 @@ double of_what_is_not_understood(Formant const& f, double whiteness) {
                       of_misfit * missing * in_hertz(f.centre));
 }
 
-/// Losses at walls, radiation and friction with the glottis closed (G. Fant, STL-QPSR 13 (2-3), 1972, 28;
-/// from memory): no tract has less.
-constexpr double widest = 2.5; // times that, of a voice (ours: with losses twice as great, and their error)
-double least_bandwidth(double hz) {
-    double const x = hz / 500;
-    return 15 / (x * x) + 20 * std::sqrt(x) + 5 * x * x;
+constexpr double widest =
+    2.5; // times a tract's least, of a voice (ours: with losses twice as great, and their error)
+double too_wide(Formant const& f) {
+    return std::max(0.0, in_hertz(f.bandwidth) - widest * least_bandwidth(in_hertz(f.centre)));
 }
 
 /// A pole errs alike along the circle and across it: what its bandwidth is too narrow or too wide by for a
 /// tract with the glottis closed, its centre may be off by half of (bandwidths are twice the distance from
 /// the circle). A limiter does both, an open glottis the latter.
 double of_bandwidth(Formant const& f) {
-    double const least = least_bandwidth(in_hertz(f.centre)), width = in_hertz(f.bandwidth);
-    return std::max({0.0, least - width, width - widest * least}) / 2;
+    double const least = least_bandwidth(in_hertz(f.centre));
+    return std::max(least - in_hertz(f.bandwidth), too_wide(f)) / 2;
 }
+
+/// An open glottis makes a whisper's F1 wide by itself. A wider F2 or F3 stands for more than one thing: two
+/// formants, or one that a zero of the source hides in part. Tuned on whispers of model tracts as they are
+/// (poles wider than a quarter of F2 held in 95 %).
+constexpr double of_width_too_much = 0.3;
 
 template <class... Values> std::string text(char const* form, Values... values) {
     char all[300];
@@ -74,7 +78,8 @@ void widen(FormantReading& reading, FormantReading const& raw, Processing const&
                                  p.suppressed ? of(shares.suppressed) : 0) *
                       in_hertz(f->centre);
         if (p.kind == ProbeKind::whisper)
-            more = std::hypot(more, of_what_is_not_understood(*f, reading.whiteness));
+            more = std::hypot(more, of_what_is_not_understood(*f, reading.whiteness),
+                              k > 0 ? of_width_too_much * too_wide(*f) : 0);
         if (is_voiced(p.kind)) more = std::hypot(more, of_bandwidth(*f));
         if (auto const& r = raw.formants[k]; r && p.changes_spectrum()) {
             double const moved = in_hertz(f->centre - r->centre);
@@ -137,6 +142,10 @@ std::string_view to_string(ProcessingFound::Kind kind) {
         return "suppressed";
     case ProcessingFound::Kind::levelled:
         return "levelled";
+    case ProcessingFound::Kind::even:
+        return "even";
+    case ProcessingFound::Kind::limited:
+        return "limited";
     }
     return "";
 }
@@ -173,7 +182,20 @@ std::vector<ProcessingFound> told(Processing const& p) {
                        worded("its peaks are all alike, as where a phone evens out the level; the deviations "
                               "are wider for it"),
                        worded("if it does, switch off automatic level and voice enhancement")});
+    if (p.evenness == Evenness::like_levelled)
+        all.push_back({Kind::even,
+                       worded("the level is as even as a gain control leaves it; the deviations are wider "
+                              "for it"),
+                       worded("if voice enhancement or automatic level is on, switch it off")});
     return all;
+}
+
+ProcessingFound told_of_limited_voice() {
+    return {
+        ProcessingFound::Kind::limited,
+        worded("the resonances are far wider and narrower by turns, as where a limiter evens out each "
+               "pulse of the voice, or a table close by reflects it; the deviations are wider for it"),
+        worded("switch off automatic level and voice enhancement, and hold the phone away from the table")};
 }
 
 } // namespace vowelway::analysis

@@ -25,5 +25,6 @@ std::string why_not_heard(FormantReading const& reading, Processing const& proce
 
 /// In words.
 std::vector<ProcessingFound> told(Processing const& processing);
+ProcessingFound told_of_limited_voice();
 
 } // namespace vowelway::analysis

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "analysis/settle_processing.hpp"
 
+#include "analysis/limited_voice.hpp"
 #include "analysis/read_undone.hpp"
 #include "analysis/undo.hpp"
 
@@ -12,6 +13,10 @@ namespace {
 constexpr double restless = 0.85; // Heard::pause_unrest from which on noise suppression is thought of: ours
 
 Frequency band_of_recording(Recording const& r) { return std::min(r.band, 0.5 * measuring_rate); }
+
+void remark_on(ProcessingFound const& p, Recording const& r, Remarks& remarks) {
+    remarks.push_back({Remark::Kind::caution, r.name + ": " + p.says + "; " + p.tries});
+}
 
 template <class Each> void takes_of(std::vector<Take>& takes, std::size_t recording, Each const& each) {
     for (std::size_t i = 0; i < takes.size(); ++i)
@@ -58,10 +63,20 @@ std::vector<Processing> settle_processing(Measurements& m, std::vector<Recording
                                     reflections[r]));
         all.back().suppressed = recordings[r].heard.pause_unrest > restless;
         m.processing.push_back(told(all.back()));
-        for (auto const& p : m.processing.back())
-            m.remarks.push_back({Remark::Kind::caution, recordings[r].name + ": " + p.says + "; " + p.tries});
+        for (auto const& p : m.processing.back()) remark_on(p, recordings[r], m.remarks);
     }
     return all;
+}
+
+void tell_limited_voices(Measurements& m, std::vector<Recording> const& recordings) {
+    for (std::size_t r = 0; r < recordings.size(); ++r) {
+        std::vector<FormantReading const*> of_voice;
+        for (auto const& t : m.takes)
+            if (t.recording == r && is_voiced(t.excitation.kind)) of_voice.push_back(&t.measured);
+        if (!looks_limited(of_voice)) continue;
+        m.processing[r].push_back(told_of_limited_voice());
+        remark_on(m.processing[r].back(), recordings[r], m.remarks);
+    }
 }
 
 } // namespace vowelway::analysis

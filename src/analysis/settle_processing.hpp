@@ -20,4 +20,7 @@ std::vector<Processing> settle_processing(Measurements& measurements,
                                           std::vector<HeardTake> const& heard,
                                           std::vector<std::optional<Reflection>> const& reflections);
 
+/// Of voices (looks_limited), when their takes are read; said likewise.
+void tell_limited_voices(Measurements& measurements, std::vector<Recording> const& recordings);
+
 } // namespace vowelway::analysis

@@ -71,9 +71,8 @@ Caption caption(SingerSheet const& sheet) {
                                   sheet.singer.name, reworded(to_string(sheet.singer.voice)))};
 }
 
-Caption caption(InstructionCard const& card) {
-    auto const title = card.text.substr(0, card.text.find('\n'));
-    return {.title = title, .description = title};
+Caption caption(analysis::RecordingCard const& card) {
+    return {.title = card.title, .description = card.vowels};
 }
 
 Caption caption(plan::PlansCompared const& c) {

@@ -32,7 +32,7 @@ Caption caption(plan::PlansCompared const& c);
 Caption caption(plan::Lesson const& lesson);
 Caption caption(SungText const& text);
 Caption caption(SingerSheet const& sheet);
-Caption caption(InstructionCard const& card);
+Caption caption(analysis::RecordingCard const& card);
 Caption caption(StudioPage const& page);
 Caption caption(plan::Overview const& overview);
 Caption caption(std::vector<plan::KeysPlan> const& singers);

@@ -219,7 +219,7 @@ std::vector<Document> draw_svg(StudioPage const& page, ChartOptions const& optio
     return svg(page, options, measurer);
 }
 
-std::vector<Page> lay_out(InstructionCard const& card, ChartOptions const& options,
+std::vector<Page> lay_out(analysis::RecordingCard const& card, ChartOptions const& options,
                           TextMeasurer const& measurer) {
     return alone(instruction_card(card, page_of(options), measurer));
 }

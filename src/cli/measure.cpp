@@ -95,13 +95,13 @@ void record(Settings const& s) {
 /// What the student is to do: in the terminal, or to print.
 void print_card(Settings const& s) {
     s.outputs.check({s.measuring.look.theme});
-    chart::InstructionCard const card{report::recording_card(
-        parse_vowels(s.measuring.vowels.empty() ? "i e a o u" : s.measuring.vowels), s.measuring.repeat)};
+    auto const card = analysis::recording_card(
+        parse_vowels(s.measuring.vowels.empty() ? "i e a o u" : s.measuring.vowels), s.measuring.repeat);
     auto const no_data = [] {
         bad_command_line("--script", worded("is a text or a page to print: .txt, .pdf, .svg or .png"));
         return std::string();
     };
-    s.outputs.write({{Form::table, [&] { return card.text; }},
+    s.outputs.write({{Form::table, [&] { return report::recording_card_text(card); }},
                      {Form::json, no_data},
                      chart_writer(card, chart_options(s.measuring.look))});
 }

@@ -1,34 +1,39 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/report/recording_card.hpp"
-#include "vowelway/core/wording.hpp"
 
-#include <fmt/format.h>
+#include <algorithm>
+#include <sstream>
 
 namespace vowelway::report {
+namespace {
 
-std::string recording_card(std::vector<Vowel> const& vowels, int repeat) {
-    std::string list;
-    for (auto const& v : vowels) list += (list.empty() ? "" : "  ") + v.ipa();
-    return worded("Recording your vowels") + "\n\n" +
-           worded("The vowels, in this order, {0} times:   {1}", repeat > 0 ? repeat : 2, list) + "\n\n" +
-           worded("Before\n"
-                  "- A quiet room with carpets and curtains; fans and music off.\n"
-                  "- In the recording program switch off voice enhancement and noise suppression.\n"
-                  "- Hold the phone a hand's width beside the mouth, away from table and wall.") +
-           "\n\n" +
-           worded("Whisper\n"
-                  "- Start, and be silent for a second.\n"
-                  "- Shape the vowel as for singing, then let the breath sound in it for a second.\n"
-                  "- As quiet as is comfortable: the lowest noise that comes without effort.\n"
-                  "- The mouth moves no more than the vowel needs. The tongue is not drawn back.\n"
-                  "- Be silent for half a second, then the next vowel.\n"
-                  "- A few seconds, then rest. Whispering all in one way, no voice between.") +
-           "\n\n" +
-           worded("Afterwards\n"
-                  "- Listen: does each vowel stay the same from beginning to end? If not, again.\n"
-                  "- Stop if it tires you. Hoarse for more than four weeks: have your larynx\n"
-                  "  examined. This is not medical advice.") +
-           "\n";
+constexpr std::ptrdiff_t widest_line = 80;
+
+std::ptrdiff_t letters_in(std::string const& utf8) {
+    return std::count_if(utf8.begin(), utf8.end(), [](char c) { return (c & 0xC0) != 0x80; });
+}
+
+/// One point, its further lines set in below the first.
+std::string point_of_card(std::string const& sentence) {
+    std::istringstream words(sentence);
+    std::string out, line = "-";
+    for (std::string word; words >> word; line += " " + word)
+        if (letters_in(line) + 1 + letters_in(word) > widest_line) {
+            out += line + "\n";
+            line = " ";
+        }
+    return out + line + "\n";
+}
+
+} // namespace
+
+std::string recording_card_text(analysis::RecordingCard const& card) {
+    std::string out = card.title + "\n\n" + card.vowels + "\n";
+    for (auto const& part : card.parts) {
+        out += "\n" + part.heading + "\n";
+        for (auto const& point : part.points) out += point_of_card(point);
+    }
+    return out;
 }
 
 } // namespace vowelway::report

@@ -58,21 +58,34 @@ inline Complex lip_flow_of_noise(std::span<double const> areas, double length, s
     return 1.0 / (back * through + load * before.d - before.b);
 }
 
-/// The natural frequency (Hz) of tract and glottis next to `near`: where sound goes on without a source.
-/// It does not depend on where the noise is made, nor is it pulled by a neighbour as a peak is.
-inline double natural_frequency(std::span<double const> areas, double length, double glottis, double near) {
-    auto const rest = [&](Complex s) {
-        auto const m = chain(areas, length, s);
-        auto const load = lip_load(areas.back(), s);
-        return (load * m.c - m.a) + (m.b - load * m.d) / glottis;
-    };
-    Complex s{-2 * pi * 30, 2 * pi * near};
-    for (int step = 0; step < 30; ++step) {
-        auto const slope = (rest(s + 1.0) - rest(s - 1.0)) / 2.0, change = rest(s) / slope;
-        s -= change;
-        if (std::abs(change) < 0.01) break;
-    }
-    return s.imag() / (2 * pi);
+/// The natural frequencies (Hz) of tract and glottis that have come from these of the closed tract, in order:
+/// where sound goes on without a source. They do not depend on where the noise is made, nor is one pulled by
+/// its neighbour as a peak is. Newton's steps, the roots already found divided out, while the glottis opens.
+template <std::size_t count>
+std::array<double, count> natural_frequencies(std::span<double const> areas, double length, double glottis,
+                                              std::array<double, count> const& closed) {
+    std::array<Complex, count> roots;
+    for (std::size_t k = 0; k < count; ++k) roots[k] = {-2 * pi * 30, 2 * pi * closed[k]};
+    for (double open = 1e6; open > 0; open = open > glottis ? std::max(open / 1.2, glottis) : 0)
+        for (std::size_t k = 0; k < count; ++k) {
+            auto const rest = [&](Complex s) {
+                auto const m = chain(areas, length, s);
+                auto const load = lip_load(areas.back(), s);
+                auto left = (load * m.c - m.a) + (m.b - load * m.d) / open;
+                for (std::size_t j = 0; j < k; ++j) left /= (s - roots[j]) / 1e4;
+                return left;
+            };
+            for (int step = 0; step < 30; ++step) {
+                auto const slope = (rest(roots[k] + 1.0) - rest(roots[k] - 1.0)) / 2.0,
+                           change = rest(roots[k]) / slope;
+                roots[k] -= change;
+                if (std::abs(change) < 0.01) break;
+            }
+        }
+    std::array<double, count> found;
+    for (std::size_t k = 0; k < count; ++k) found[k] = roots[k].imag() / (2 * pi);
+    std::sort(found.begin(), found.end());
+    return found;
 }
 
 /// Frequencies (Hz) at which |lip_flow| has a peak between 150 and `top`.

@@ -176,8 +176,8 @@ TEST_CASE("a dull noise is said, even noise is not") {
 }
 
 TEST_CASE(
-    "noise made in front, at the teeth, is said, and is not taken for a raised larynx; on the way back it "
-    "is not") {
+    "noise made in front, at the teeth, is said, and is not taken for a raised larynx, nor said on the way "
+    "back") {
     Way const teeth{.place = 90};
     for (unsigned seed : {2U, 3U}) {
         auto const points = said(teeth, {}, seed);

@@ -1,16 +1,15 @@
 // SPDX-License-Identifier: MIT
-// What a student is to do, to be printed and taken along.
+// What a student is to do, to be read in a terminal.
 // Threads: plain values; the function keeps nothing between calls.
 #pragma once
 
-#include "vowelway/core/vowel.hpp"
+#include "vowelway/analysis/recording_card.hpp"
 
 #include <string>
-#include <vector>
 
 namespace vowelway::report {
 
-/// How to record these vowels, said `repeat` times (0: twice), as a whisper. Lines of at most 78 letters.
-std::string recording_card(std::vector<Vowel> const& vowels, int repeat);
+/// Points begin with "- ". Lines of at most 80 letters, unless a word is longer.
+std::string recording_card_text(analysis::RecordingCard const& card);
 
 } // namespace vowelway::report

@@ -45,7 +45,7 @@ std::vector<Document> draw(plan::Lesson const& lesson, ChartOptions const& optio
     return drawn(lesson, options, form);
 }
 
-std::vector<Document> draw(InstructionCard const& card, ChartOptions const& options, Form form) {
+std::vector<Document> draw(analysis::RecordingCard const& card, ChartOptions const& options, Form form) {
     return drawn(card, options, form);
 }
 

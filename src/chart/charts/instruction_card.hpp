@@ -6,6 +6,6 @@
 
 namespace vowelway::chart {
 
-Page instruction_card(InstructionCard const& card, Size paper, TextMeasurer const& measurer);
+Page instruction_card(analysis::RecordingCard const& card, Size paper, TextMeasurer const& measurer);
 
 } // namespace vowelway::chart

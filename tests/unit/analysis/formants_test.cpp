@@ -253,3 +253,25 @@ TEST_CASE("the kinds of excitation are told apart, a pitch is found to 2 %") {
         CHECK(recognise_excitation(whisper, hertz(16000)).kind == ProbeKind::whisper);
     }
 }
+
+TEST_CASE(
+    "the truth of a model tract: a uniform tube's odd quarter waves, and F1 and F2 apart however near") {
+    // 17.5 cm, closed at the glottis; the radiating end is 0.85 of its radius longer (K. N. Stevens, Acoustic
+    // Phonetics, 1998, ch. 3); walls that yield raise the lowest.
+    std::vector<double> const tube(35, 5.0);
+    double const quarter = 35000 / (4 * (17.5 + 0.85 * std::sqrt(5 / make::pi)));
+    auto const closed = make::natural_frequencies<3>(tube, 0.5, 1e9, {quarter, 3 * quarter, 5 * quarter});
+    CHECK(closed[0] == doctest::Approx(quarter).epsilon(0.10));
+    CHECK(closed[1] == doctest::Approx(3 * quarter).epsilon(0.03));
+    CHECK(closed[2] == doctest::Approx(5 * quarter).epsilon(0.03));
+    for (auto const& f : measuring_data::area_functions()) {
+        auto const peaks = make::tract_peaks(f.areas, f.section_cm, 5000);
+        if (peaks.size() < 3) continue;
+        auto const open =
+            make::natural_frequencies<3>(f.areas, f.section_cm, 200, {peaks[0], peaks[1], peaks[2]});
+        CAPTURE(f.vowel);
+        CHECK(open[0] > 0.95 * peaks[0]); // an opening glottis raises it (Stevens 1998, ch. 8)
+        CHECK(open[1] > 1.03 * open[0]);
+        CHECK(open[2] > 1.03 * open[1]);
+    }
+}

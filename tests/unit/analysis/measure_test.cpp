@@ -45,6 +45,7 @@ make::Samples whisper(Said const& said, double seconds, std::mt19937& random) {
     std::array<double, 3> const f{said.formants[0] + 255, said.formants[1] + 115, said.formants[2] + 125};
     auto x = make::resonate(make::white(static_cast<std::size_t>(seconds * 16000), random),
                             make::peaks(f, 1036, 7800, 2), 16000);
+    x = make::breathed(std::move(x));
     double const size = std::sqrt(make::power(x));
     for (auto& v : x) v /= size;
     return x;
@@ -124,7 +125,7 @@ TEST_CASE("one breath, four vowels without a pause: cut where the spectrum chang
 }
 
 TEST_CASE(
-    "the list twice is found out and said; repeats agree within a semitone (common practice, no source)") {
+    "the list twice is found out and said, repeats agree within a semitone (common practice, no source)") {
     auto twice = men;
     twice.insert(twice.end(), men.begin(), men.end());
     auto const m = measure({heard(session(twice, 0.7, 0.4, 3))}, request("i ɛ ɑ ɔ"));

@@ -54,7 +54,7 @@ TEST_CASE("the time and the share of a ringing room are read from the end of a s
     }
 }
 
-TEST_CASE("a dry room has no share; a sound cut short by the next says nothing") {
+TEST_CASE("a dry room has no share, a sound cut short by the next says nothing") {
     auto const x = stopped(0, 0.5, 7);
     auto const dry = dying_away(x, hertz(rate), 0, 16160, x.size());
     REQUIRE(dry);

@@ -19,7 +19,7 @@ FormantReading heard(double f1, double f2, double f3, double sd) {
 }
 } // namespace
 
-TEST_CASE("Swerdlin, Smith & Wolfe (2010): whisper 955 and 1215 Hz are 700 +- 90 and 1100 +- 105; creak 745 "
+TEST_CASE("Swerdlin, Smith & Wolfe (2010): whisper 955 and 1215 Hz are 700 +- 90 and 1100 +- 105, creak 745 "
           "is 700 +- 50") {
     auto const w = tract_reading(heard(955, 1215, 2625, 1), parse_vowel("a"), ProbeKind::whisper,
                                  published_shift(ProbeKind::whisper));
@@ -55,7 +55,7 @@ TEST_CASE("fR1 stays above what walls allow: half of a normal distribution has m
     CHECK(in_hertz(r.resonances[0]->sd) == doctest::Approx(50 * 0.60281).epsilon(1e-3));
 }
 
-TEST_CASE("a whispered close vowel is flagged and its fR1 is hardly known; an open one is not") {
+TEST_CASE("a whispered close vowel is flagged and its fR1 is hardly known, an open one is not") {
     auto const i = tract_reading(heard(430, 2400, 3100, 5), parse_vowel("i"), ProbeKind::whisper,
                                  published_shift(ProbeKind::whisper));
     CHECK(i.close_whisper);
@@ -89,7 +89,7 @@ TEST_CASE("many pairs: the difference of the two shifts becomes the singer's own
 }
 
 TEST_CASE(
-    "a change is told in semitones and deviations; the same kind of probe is compared sound with sound") {
+    "a change is told in semitones and deviations, the same kind of probe is compared sound with sound") {
     MeasuredVowel v;
     v.vowel = parse_vowel("a");
     v.measured = heard(840, 1300, 2500, 5);
