@@ -70,7 +70,7 @@ TEST_CASE("a PDF is tagged on every paper, in colour, grey and on dark paper") {
         }
 }
 
-TEST_CASE("an SVG has title and description; pages are numbered") {
+TEST_CASE("an SVG has title and description, pages are numbered") {
     auto const pages = chart::draw(sample::song_plan(), {}, chart::Form::svg);
     REQUIRE(pages.size() > 1);
     CHECK(pages[0].suffix == "-1");

@@ -9,7 +9,7 @@
 
 using vowelway::visible;
 
-TEST_CASE("what acts on a terminal or turns words round is written out; all else stays") {
+TEST_CASE("what acts on a terminal or turns words round is written out, all else stays") {
     // Controls of ISO/IEC 6429 (C0, DEL, C1) and of direction (Unicode Standard Annex 9).
     CHECK(visible("a\x1b[2Jb") == "a\\u{1b}[2Jb");
     CHECK(visible("\a\b\x7f") == "\\u{7}\\u{8}\\u{7f}");

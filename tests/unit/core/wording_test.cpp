@@ -22,7 +22,7 @@ TEST_CASE("English is said where no wording was set") {
     CHECK(reworded("hold") == "hold");
 }
 
-TEST_CASE("a wording puts the same pieces where its language wants them; what it lacks stays English") {
+TEST_CASE("a wording puts the same pieces where its language wants them, what it lacks stays English") {
     English const after;
     set_wording({"de", {{"{0} of {1}", "bei {1}: {0}"}, {"hold", "halten"}}});
     CHECK(wording_language() == "de");

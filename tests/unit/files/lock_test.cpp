@@ -54,7 +54,7 @@ TEST_CASE("of processes and threads that extend one file none loses a line") {
     CHECK(folder.entries() == 1);
 }
 
-TEST_CASE("a lock that is held is waited for, not for ever; it goes with its holder") {
+TEST_CASE("a lock that is held is waited for, not for ever, it goes with its holder") {
     ScratchFolder const folder;
     auto const file = folder.put("profile", "x");
     using namespace std::chrono_literals;

@@ -167,7 +167,7 @@ TEST_CASE("when the disk takes only a part, the old file stays and no temporary 
     CHECK(folder.entries() == 1);
 }
 
-TEST_CASE("temporaries of killed writers go at the next write; all others stay") {
+TEST_CASE("temporaries of killed writers go at the next write, all others stay") {
     ScratchFolder const folder;
     // A process number that is free: its process has ended and was waited for.
     int const gone = fork();

@@ -121,7 +121,7 @@ TEST_CASE("the same line in two parts is heard as one") {
     CHECK(choir.chords.empty()); // two are no chord
 }
 
-TEST_CASE("words are what begins together; homophonic only where nobody sings on") {
+TEST_CASE("words are what begins together, homophonic only where nobody sings on") {
     std::vector<ChoirPart> parts;
     parts.push_back(section("A", VoiceType::soprano, 1, "i",
                             {{"A5", "one", 0, 1}, {"A5", "two", 1, 1}, {"A5", "", 2, 1}}));

@@ -75,7 +75,7 @@ TEST_CASE("a singer and the same singer part nowhere") {
         CHECK(in_seconds(c.times[0].of[k]) == doctest::Approx(in_seconds(c.times[1].of[k])));
 }
 
-TEST_CASE("tracts of different length part; the longer one turns lower and is the one that has turned") {
+TEST_CASE("tracts of different length part, the longer one turns lower and is the one that has turned") {
     // All resonances of a tube go as 1 / length (Stevens 1998): a fifth shorter, a minor third and a half
     // higher, and so all turning points.
     auto const c = compare_plans(plan_for(singer("long", 1, 0.02)), plan_for(singer("short", 1.25, 0.02)));

@@ -84,7 +84,7 @@ TEST_CASE("a difference is clear only beyond the uncertainty of both") {
     CHECK(with(500, 600).r1_sd.value == doctest::Approx(119.5).epsilon(0.01));
 }
 
-TEST_CASE("vowels: those measured, in the order of the rim; what is missing is estimated or left out") {
+TEST_CASE("vowels: those measured, in the order of the rim, what is missing is estimated or left out") {
     auto const tenor =
         singer(VoiceType::tenor, {{"u", 320, 800}, {"i", 290, 2200}, {"a", 720, 1300}, {"aː", 720, 1300}});
     auto bass = singer(VoiceType::bass, {{"a", 650, 1200}});

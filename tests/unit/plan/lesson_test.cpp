@@ -48,7 +48,7 @@ std::string names(std::vector<SpelledPitch> const& notes) {
 
 } // namespace
 
-TEST_CASE("phrases with something to do, the hardest first; one that comes back stands once") {
+TEST_CASE("phrases with something to do, the hardest first, one that comes back stands once") {
     auto const lesson = plan::lesson_of(three_phrases());
     REQUIRE(lesson.phrases.size() >= 2);
     CHECK(lesson.phrases[0].bars == "bar 3");

@@ -75,7 +75,7 @@ TEST_CASE("the same place in two verses is watched once, with both bars, and pen
     CHECK(pencil_of(plan).watch.size() == 2);
 }
 
-TEST_CASE("long and exposed notes come first; short and hardly felt ones not at all") {
+TEST_CASE("long and exposed notes come first, short and hardly felt ones not at all") {
     Passage p;
     sample::add_bar(
         p, {{"E4", 1.5, "la", "a"}, {"A4", 0.5, "mi", "i"}, {"C4", 0.25, "la", "a"}, {nullptr, 1.75}});
@@ -98,7 +98,7 @@ TEST_CASE("long and exposed notes come first; short and hardly felt ones not at 
     }
 }
 
-TEST_CASE("one mark holds for the notes that ask for the same; what was said in a phrase is not said again") {
+TEST_CASE("one mark holds for the notes that ask for the same, what was said in a phrase is not said again") {
     Passage p;
     sample::add_bar(p,
                     {{"E4", 1, "la", "a"}, {"F4", 1, "la", "a"}, {"G4", 1, "le", "e"}, {"F4", 1, "la", "a"}});

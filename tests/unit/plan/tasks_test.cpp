@@ -30,7 +30,7 @@ TEST_CASE("fast notes are bound more tightly than slow ones") {
           line_between(note(0, 1, 300, "a", "a"), note(1, 1, 320, "a", "")));
 }
 
-TEST_CASE("a repeated syllable stays; a rest, a new vowel, a leap let go") {
+TEST_CASE("a repeated syllable stays, a rest, a new vowel, a leap let go") {
     auto const first = note(0, 0.5, 300, "a", "la");
     auto const step = line_between(first, note(0.5, 0.5, 320, "a", "da"));
     CHECK(line_between(first, note(0.5, 0.5, 300, "a", "la")) > 3 * step);

@@ -146,7 +146,7 @@ TEST_CASE("a plan as text says what to watch, marks what is unsure and carries t
     CHECK(numbers.find("jaw a little ?; fo, 784 Hz, has come to fR1.\n") != std::string::npos);
 }
 
-TEST_CASE("a plan as JSON lists what to watch and what to pencil; either may be empty") {
+TEST_CASE("a plan as JSON lists what to watch and what to pencil, either may be empty") {
     auto const quick = nlohmann::json::parse(plan_json(fixed())); // half a second, unsure: not worth a sign
     CHECK(quick["watch"].empty());
     CHECK(quick["pencil"].empty());
@@ -160,7 +160,7 @@ TEST_CASE("a plan as JSON lists what to watch and what to pencil; either may be 
     CHECK(json["pencil"][0]["sure"] == false);
 }
 
-TEST_CASE("the marks of a plan: what is pencilled, or every note; no sign that music has a use for") {
+TEST_CASE("the marks of a plan: what is pencilled, or every note, no sign that music has a use for") {
     CHECK(marks_of(fixed(), MarkDetail::changes).notes.empty());
     auto const changes = marks_of(slow(), MarkDetail::changes);
     REQUIRE(changes.notes.size() == 1);

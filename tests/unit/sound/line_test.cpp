@@ -116,7 +116,7 @@ TEST_CASE(
     CHECK(worst < 20 * std::log10(loudest) - 80);
 }
 
-TEST_CASE("notes of one syllable are joined; between two the voice gives way for a moment") {
+TEST_CASE("notes of one syllable are joined, between two the voice gives way for a moment") {
     Line const line(false);
     auto const middle = [&](double note) { return line.rms(note + 0.4, note + 0.7); };
     double syllables = 0, melisma = 0; // how far the softest hundredth of a second lies below the softer note
@@ -128,7 +128,7 @@ TEST_CASE("notes of one syllable are joined; between two the voice gives way for
     CHECK(melisma < 2);
 }
 
-TEST_CASE("phrases begin and end softly; at the rest it is still, then a breath is drawn") {
+TEST_CASE("phrases begin and end softly, at the rest it is still, then a breath is drawn") {
     Line const line(false);
     double const sung = line.rms(2.4, 2.7);
     CHECK(line.rms(0, 0.01) < line.rms(0.3, 0.6) - 15);

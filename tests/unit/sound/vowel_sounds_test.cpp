@@ -71,7 +71,7 @@ TEST_CASE("the tones are sines at fR1 and fR2, as loud as each other to the ear"
     CHECK(level_at(x, 1000, 20000, 80000) < low - 80);
 }
 
-TEST_CASE("asked for one sound, there is one; asked for none, there are all five") {
+TEST_CASE("asked for one sound, there is one, asked for none, there are all five") {
     auto want = asked("i", 300, 2200, 2900);
     CHECK(vowel_sounds(want).items.size() == 7); // the chords have two items each
     for (auto only : {VowelSound::low, VowelSound::high, VowelSound::whisper}) {

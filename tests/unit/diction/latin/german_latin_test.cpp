@@ -9,7 +9,7 @@
 using namespace vowelway::diction;
 using test::nuclei;
 
-TEST_CASE("vowels are closed in open syllables and open in closed ones; ae, oe and y are ɛ, ø and y") {
+TEST_CASE("vowels are closed in open syllables and open in closed ones, ae, oe and y are ɛ, ø and y") {
     CHECK(nuclei("kyrie eleison gloria in excelsis", Language::german_latin) ==
           "y i e | e e i ɔ | o i a | ɪ | ɛ ɛ ɪ");
     CHECK(nuclei("caeli coena quae hymnus", Language::german_latin) == "ɛː i | ø a | ɛː | ʏ ʊ");

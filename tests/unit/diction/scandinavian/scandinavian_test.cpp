@@ -20,7 +20,7 @@ TEST_CASE("Norwegian: the weak e, and e before r") {
     CHECK(nuclei("berg sol hus", Language::norwegian) == "æ | uː | ʉː");
 }
 
-TEST_CASE("Danish: v and g after a vowel stay consonants when they are sung; ej is ai") {
+TEST_CASE("Danish: v and g after a vowel stay consonants when they are sung, ej is ai") {
     CHECK(nuclei("kende kvinde lunden", Language::danish) == "ɛ ə | e ə | o ə");
     CHECK(nuclei("morgen", Language::danish) == "ɔ ə");
     CHECK(nuclei("mig nej havet", Language::danish) == "ai̯ | ai̯ | aː ə");

@@ -121,7 +121,7 @@ TEST_CASE("an English -ed with a note of its own is sung") {
     CHECK(sung("don't", "en") == "o<ʊ");
 }
 
-TEST_CASE("a melisma carries the vowel; the glide out of it comes on its last note") {
+TEST_CASE("a melisma carries the vowel, the glide out of it comes on its last note") {
     CHECK(sung("ai ~ ~", "it") == "a a a<i");
     CHECK(sung("pia- ~ no", "it") == "i>a a o");
 }
@@ -138,7 +138,7 @@ TEST_CASE("typed IPA and the teacher's list win over the rules, humming has no v
     CHECK(p.notes.front().vowel->origin == VowelOrigin::override_);
 }
 
-TEST_CASE("what does not fit is guessed, marked and said once; nothing throws") {
+TEST_CASE("what does not fit is guessed, marked and said once, nothing throws") {
     auto p = passage("dol- l ce", "it");
     set_vowels(p);
     CHECK(p.notes[1].vowel->origin == VowelOrigin::guessed);

@@ -21,7 +21,7 @@ TEST_CASE("one word for each piece of text that has letters, as it was written")
     CHECK(joined == words[1].word);
 }
 
-TEST_CASE("a text that cannot be read is refused with a remedy; one without vowels is said to be doubtful") {
+TEST_CASE("a text that cannot be read is refused with a remedy, one without vowels is said to be doubtful") {
     CHECK_THROWS_AS(transcribe("\xff\xfe", Language::italian), InputError);
     CHECK_THROWS_AS(transcribe(std::string(5 << 20, 'a'), Language::italian), InputError);
     CHECK_THROWS_AS(transcribe(std::string(1000, 'a'), Language::italian), InputError);

@@ -54,7 +54,7 @@ std::string const profile = "# my voice\n"
 
 } // namespace
 
-TEST_CASE("a measurement goes into the history and becomes the current value; comments and old values stay") {
+TEST_CASE("a measurement goes into the history and becomes the current value, comments and old values stay") {
     auto const once = with_measurement(profile, "p.yaml", measured("i", 320, 2200));
     CHECK(once == "# my voice\n"
                   "vowelway: 1\n"

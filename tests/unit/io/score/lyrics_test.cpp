@@ -117,7 +117,7 @@ TEST_CASE("humming and laughing") {
     CHECK_FALSE(laughed.notes[1].melisma);
 }
 
-TEST_CASE("a line in the phonetic alphabet gives the vowels; the text line stays") {
+TEST_CASE("a line in the phonetic alphabet gives the vowels, the text line stays") {
     auto const both = [](std::string const& text, std::string const& ipa) {
         return note(in_verse(1, text) + in_verse(2, ipa));
     };
@@ -143,7 +143,7 @@ TEST_CASE("a line in the phonetic alphabet gives the vowels; the text line stays
     CHECK_FALSE(read(note("la") + note("la")).notes[0].typed_ipa);
 }
 
-TEST_CASE("a refrain under the first verse is sung in the second; a rhythm of its own is not") {
+TEST_CASE("a refrain under the first verse is sung in the second, a rhythm of its own is not") {
     auto const two = [](std::string const& a, std::string const& b) {
         return note(in_verse(1, a) + in_verse(2, b));
     };
@@ -181,7 +181,7 @@ TEST_CASE("a second voice with the verse's own rhythm is followed, a second sing
     CHECK(texts(read(duet, lower)) == Texts{"down", "there"});
 }
 
-TEST_CASE("a grace note with a syllable is sung before its note; one without is folded into it") {
+TEST_CASE("a grace note with a syllable is sung before its note, one without is folded into it") {
     std::string const grace = "<note><grace/><pitch><step>B</step><octave>4</octave></pitch><voice>1</voice>";
     auto const sung = read(note("a") + grace + in_verse(1, "b") + "</note>" + note(""));
     REQUIRE(sung.notes.size() == 3);
@@ -223,7 +223,7 @@ TEST_CASE("cue notes and spoken notes are left out and said") {
     CHECK(said("without pitch"));
 }
 
-TEST_CASE("dynamics hold until the next; a hairpin moves evenly to the mark at its end") {
+TEST_CASE("dynamics hold until the next, a hairpin moves evenly to the mark at its end") {
     auto const mark = [](std::string const& inside) {
         return "<direction><direction-type>" + inside + "</direction-type></direction>";
     };

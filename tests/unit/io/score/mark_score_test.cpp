@@ -108,7 +108,7 @@ std::vector<fs::path> scores() {
 
 } // namespace
 
-TEST_CASE("with our marks taken out, a marked score has its bytes back; marked again it is the same") {
+TEST_CASE("with our marks taken out, a marked score has its bytes back, marked again it is the same") {
     Folder const folder;
     for (auto const& file : scores()) {
         CAPTURE(file);
@@ -208,7 +208,7 @@ TEST_CASE("the marks hang on the note that is sung, in the order the schema want
 
 // MusicXML 4.0, <credit>: what an engraver prints on a page; where there is none, many take the title from
 // <work-title> or <movement-title> themselves, and cease to when a credit is put in.
-TEST_CASE("a score without credits keeps its title and composer beside our heading; another keeps its own") {
+TEST_CASE("a score without credits keeps its title and composer beside our heading, another keeps its own") {
     Folder const folder;
     auto const put = [&](char const* name, std::string const& text) {
         std::ofstream(folder.path / name, std::ios::binary) << text;

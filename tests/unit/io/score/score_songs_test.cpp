@@ -44,7 +44,7 @@ bool remarked(Passage const& passage, std::string_view text) {
 
 } // namespace
 
-TEST_CASE("words join to a text; verse numbers and full stops under rests are no syllables") {
+TEST_CASE("words join to a text, verse numbers and full stops under rests are no syllables") {
     auto const passage = read_score(songs / "cornelius_wiegenlied.mxl");
     CHECK(words(passage).starts_with(
         "Vöglein fliegt dem Nestchen zu, hat sich müd' geflogen; Schifflein sucht "));
@@ -169,7 +169,7 @@ TEST_CASE("repeats, endings, jumps and verses are followed as they are sung") {
     CHECK(remarked(printed, "with its repeats and verses the music has 12 bars, of 7 printed"));
 }
 
-TEST_CASE("a song of verses without repeat signs is sung once for each; 1 may stand for 1 and 2") {
+TEST_CASE("a song of verses without repeat signs is sung once for each, 1 may stand for 1 and 2") {
     auto const verses = read_score(songs / "cornelius_wiegenlied.mxl", choose("", every_verse));
     // Two endings, "1.u.2." and "3.": three verses (read by hand).
     CHECK(remarked(verses, "48 bars, of 17 printed")); // 16, 16, 15 and the other ending
@@ -227,7 +227,7 @@ TEST_CASE("the parts of a choir are found, with who sings them") {
     CHECK(listed(parts_of(songs / "cornelius_wiegenlied.mxl")) == "1 Voice: soprano, words\n");
 }
 
-TEST_CASE("two voices on a staff are two lines, and so are chords; four without names are a mixed choir") {
+TEST_CASE("two voices on a staff are two lines, and so are chords, four without names are a mixed choir") {
     auto const back = [](int n) { return "<backup><duration>" + std::to_string(n) + "</duration></backup>"; };
     auto const begin =
         std::string("<measure number=\"1\"><attributes><divisions>1</divisions><staves>2</staves>"
