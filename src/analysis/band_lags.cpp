@@ -30,9 +30,16 @@ Eigen::MatrixXd BandLags::of(Eigen::MatrixXd bins) const {
     return cosines_.transpose() * bins;
 }
 
-std::vector<double> BandLags::of(PowerSpectrum const& s) const {
-    Eigen::VectorXd const r = of(Eigen::MatrixXd(band(s)));
-    return {r.begin(), r.end()};
+std::vector<std::vector<double>> BandLags::of_each(PowerSpectrum const& first,
+                                                   std::vector<PowerSpectrum> const& others) const {
+    Eigen::MatrixXd bins(last() + 1, static_cast<Eigen::Index>(others.size()) + 1);
+    bins.col(0) = band(first).matrix();
+    for (std::size_t i = 0; i < others.size(); ++i)
+        bins.col(static_cast<Eigen::Index>(i) + 1) = band(others[i]).matrix();
+    Eigen::MatrixXd const r = of(std::move(bins));
+    std::vector<std::vector<double>> all;
+    for (auto const& column : r.colwise()) all.emplace_back(column.begin(), column.end());
+    return all;
 }
 
 } // namespace vowelway::analysis

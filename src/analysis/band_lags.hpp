@@ -21,7 +21,9 @@ class BandLags {
     Eigen::ArrayXd band(PowerSpectrum const& s) const;
     /// Lags of each column of bins 0..last.
     Eigen::MatrixXd of(Eigen::MatrixXd bins) const;
-    std::vector<double> of(PowerSpectrum const& s) const;
+    /// Lags of each of these spectra, together: one product of matrices.
+    std::vector<std::vector<double>> of_each(PowerSpectrum const& first,
+                                             std::vector<PowerSpectrum> const& others) const;
     /// Of a filter with these autocorrelations at the lags (twice but at lag 0): its power in each bin.
     Eigen::ArrayXd power(Eigen::VectorXd const& of_filter) const { return (cosines_ * of_filter).array(); }
 

@@ -4,7 +4,9 @@
 
 #include "analysis/fft.hpp"
 
-#include <cmath>
+#include <Eigen/Core>
+
+#include <map>
 #include <numbers>
 
 namespace vowelway::analysis {
@@ -15,22 +17,23 @@ namespace vowelway::analysis {
 class EvenInverse {
   public:
     explicit EvenInverse(std::size_t m) : folded_(m), samples_(m + 1) {
-        for (std::size_t k = 0; k < m; ++k) {
-            double const angle = std::numbers::pi * static_cast<double>(k) / static_cast<double>(m);
-            sines_.push_back(std::sin(angle));
-            cosines_.push_back(std::cos(angle));
-        }
+        auto const count = static_cast<double>(m);
+        Eigen::ArrayXd const angles = Eigen::ArrayXd::LinSpaced(static_cast<Eigen::Index>(m), 0, count - 1) *
+                                      (std::numbers::pi / count);
+        sines_ = angles.sin();
+        cosines_ = angles.cos();
     }
 
     std::vector<double> const& of(std::vector<double> const& bins) {
         auto const m = folded_.size();
-        double odd =
-            0.5 * (bins[0] - bins[m]); // the sample at hand of odd number: each follows from the last
+        auto const inside = static_cast<Eigen::Index>(m) - 1;
+        Eigen::Map<Eigen::ArrayXd const> const up(bins.data() + 1, inside);
+        auto const down = up.reverse();
         folded_[0] = 0.5 * (bins[0] + bins[m]);
-        for (std::size_t k = 1; k < m; ++k) {
-            folded_[k] = 0.5 * (bins[k] + bins[m - k]) - sines_[k] * (bins[k] - bins[m - k]);
-            odd += cosines_[k] * bins[k];
-        }
+        Eigen::Map<Eigen::ArrayXd>(folded_.data() + 1, inside) =
+            0.5 * (up + down) - sines_.tail(inside) * (up - down);
+        double odd = 0.5 * (bins[0] - bins[m]) +
+                     (cosines_.tail(inside) * up).sum(); // sample 1; the next follow from it
         auto const& half = frame_fft().forward(folded_);
         double const scale = 1 / static_cast<double>(m);
         for (std::size_t n = 0; n < m / 2; ++n) {
@@ -43,7 +46,16 @@ class EvenInverse {
     }
 
   private:
-    std::vector<double> sines_, cosines_, folded_, samples_;
+    std::vector<double> folded_, samples_;
+    Eigen::ArrayXd sines_, cosines_; ///< of pi k / m, k from 0 to m - 1
 };
+
+/// One for each thread and length; the last few are kept.
+inline EvenInverse& even_inverse(std::size_t m) {
+    constexpr std::size_t most_kept = 8;
+    thread_local std::map<std::size_t, EvenInverse> known;
+    if (known.size() >= most_kept && !known.contains(m)) known.clear();
+    return known.try_emplace(m, m).first->second;
+}
 
 } // namespace vowelway::analysis

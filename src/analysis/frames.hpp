@@ -13,6 +13,22 @@
 
 namespace vowelway::analysis {
 
+/// Hamming's, of unit energy. The last one made is kept: nearly all frames are as long.
+inline std::vector<double> const& window_of(std::size_t length) {
+    thread_local std::vector<double> window;
+    if (window.size() == length) return window;
+    window.resize(length);
+    double energy = 0;
+    for (std::size_t n = 0; n < length; ++n) {
+        double const turn =
+            2 * std::numbers::pi * (static_cast<double>(n) + 0.5) / static_cast<double>(length);
+        window[n] = 0.54 - 0.46 * std::cos(turn);
+        energy += window[n] * window[n];
+    }
+    for (auto& w : window) w /= std::sqrt(energy);
+    return window;
+}
+
 /// The frames of one sound: their window, where they begin, and the transform of each.
 class Frames {
   public:
@@ -22,15 +38,7 @@ class Frames {
         length_ = std::max<std::size_t>(std::min(wanted, samples.size()), 2);
         hop_ = std::max<std::size_t>(length_ / 2, 1);
         padded_ = fast_length(length_ + length_ / 4);
-        window_.resize(length_);
-        double energy = 0;
-        for (std::size_t n = 0; n < length_; ++n) {
-            double const turn =
-                2 * std::numbers::pi * (static_cast<double>(n) + 0.5) / static_cast<double>(length_);
-            window_[n] = 0.54 - 0.46 * std::cos(turn);
-            energy += window_[n] * window_[n];
-        }
-        for (auto& w : window_) w /= std::sqrt(energy);
+        window_ = window_of(length_);
         buffer_.resize(padded_);
         bin_ = rate / static_cast<double>(padded_);
     }

@@ -8,7 +8,8 @@
 namespace vowelway::analysis {
 namespace {
 
-constexpr double least_of_creak = 0.115, least_of_whisper = 0.075, of_even_breath = 0.12;
+constexpr double least_of_creak = 0.115, least_of_whisper = 0.075, of_even_breath = 0.12,
+                 of_uneven_breath = 0.15;
 constexpr double gaussian = 2.90;        // peakedness of noise is 3, of uneven breath more
 constexpr double hardly_uneven = 3.04;   // so peaked is even breath, or a sound that was evened out
 constexpr double frame = 0.05;           // s: holds a pulse of a creak, or the peaks of a whisper
@@ -57,11 +58,9 @@ Evenness evenness_of(std::vector<HeardTake> const& takes, ProbeKind kind) {
     if (!scatter || is_voiced(kind)) return Evenness::natural;
     if (kind == ProbeKind::creak) return *scatter < least_of_creak ? Evenness::levelled : Evenness::natural;
     if (*scatter < least_of_whisper) return Evenness::levelled;
-    if (*scatter >= of_even_breath) return Evenness::natural;
     double const peaked = peakedness(takes);
-    return peaked < gaussian        ? Evenness::levelled
-           : peaked < hardly_uneven ? Evenness::like_levelled
-                                    : Evenness::natural;
+    if (peaked < gaussian && *scatter < of_uneven_breath) return Evenness::levelled;
+    return peaked < hardly_uneven && *scatter < of_even_breath ? Evenness::like_levelled : Evenness::natural;
 }
 
 } // namespace vowelway::analysis

@@ -60,9 +60,9 @@ void look_through(Whitening const& way, PowerSpectrum whole, std::vector<PowerSp
         auto const rate_of_band = whole.bin * (2 * std::min(std::round(ceiling / whole.bin),
                                                             static_cast<double>(whole.power.size() - 1)));
         BandLags const lags(whole, ceiling, order);
-        auto const all = lags.of(whole);
-        std::vector<std::vector<double>> of_blocks;
-        for (auto const& b : blocks) of_blocks.push_back(lags.of(b));
+        auto of_blocks = lags.of_each(whole, blocks);
+        auto const all = std::move(of_blocks.front());
+        of_blocks.erase(of_blocks.begin());
         for (auto const& s : settings) {
             if (s.ceiling != ceiling || all[0] <= 0) continue;
             Look one{s, predict(all, s.order, rate_of_band), {}, {}, all};

@@ -21,30 +21,30 @@ class Likeness {
   public:
     /// Padded by the lags: the last sample meets no first one.
     Likeness(std::size_t length, std::size_t lags)
-        : length_(length), frame_(fast_length(length + lags)), power_(frame_.size() / 2 + 1),
-          inverse_(frame_.size() / 2) {
+        : length_(length), frame_(fast_length(length + lags)), power_(frame_.size() / 2 + 1) {
         likeness_.resize(lags + 1);
         run_.resize(length + 1);
     }
 
     std::vector<double> const& of(std::span<double const> x) {
-        std::fill(frame_.begin(), frame_.end(), 0.0);
         std::copy(x.begin(), x.end(), frame_.begin());
         for (std::size_t n = 0; n < length_; ++n) run_[n + 1] = run_[n] + x[n] * x[n];
         auto const& bins = frame_fft().forward(frame_);
         for (std::size_t k = 0; k < power_.size(); ++k) power_[k] = std::norm(bins[k]);
-        auto const& r = inverse_.of(power_);
-        for (std::size_t lag = 0; lag < likeness_.size(); ++lag) {
-            double const both = run_[length_ - lag] * (run_[length_] - run_[lag]);
-            likeness_[lag] = both > 0 ? r[lag] / std::sqrt(both) : 0;
-        }
+        auto const& r = even_inverse(frame_.size() / 2).of(power_);
+        auto const lags = static_cast<Eigen::Index>(likeness_.size());
+        Eigen::Map<Eigen::ArrayXd const> const run(run_.data(), static_cast<Eigen::Index>(run_.size())),
+            product(r.data(), lags);
+        Eigen::ArrayXd const both =
+            run.tail(lags).reverse() * (run_.back() - run.head(lags)); // energies of the parts
+        Eigen::Map<Eigen::ArrayXd>(likeness_.data(), lags) =
+            (both > 0).select(product / both.max(1e-300).sqrt(), 0.0);
         return likeness_;
     }
 
   private:
     std::size_t length_;
-    std::vector<double> frame_, power_, run_, likeness_;
-    EvenInverse inverse_;
+    std::vector<double> frame_, power_, run_, likeness_; ///< the frame is followed by zeros
 };
 
 struct Period {

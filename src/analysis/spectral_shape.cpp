@@ -4,12 +4,17 @@
 #include "analysis/frames.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace vowelway::analysis {
 namespace {
 
-double band_edge(std::size_t k) { return 150 * std::pow(40.0, static_cast<double>(k) / bands); }
+std::array<double, bands + 1> edges_of_bands() {
+    std::array<double, bands + 1> edges{};
+    for (std::size_t k = 0; k <= bands; ++k) edges[k] = 150 * std::pow(40.0, static_cast<double>(k) / bands);
+    return edges;
+}
 
 } // namespace
 
@@ -18,6 +23,7 @@ Shapes shapes_of(Sound const& sound, TimeSpan within, bool with_spectra) {
     Frames frames(samples, sound.rate);
     std::vector<Shape> power(frames.count());
     Shapes shapes;
+    auto const edges = edges_of_bands();
     auto spectrum = frames.empty();
     for (std::size_t f = 0; f < power.size(); ++f) {
         std::fill(spectrum.power.begin(), spectrum.power.end(), 0.0);
@@ -25,7 +31,7 @@ Shapes shapes_of(Sound const& sound, TimeSpan within, bool with_spectra) {
         frames.add_to(spectrum, f);
         if (with_spectra) shapes.spectra.push_back(spectrum);
         for (std::size_t b = 0; b < bands; ++b)
-            power[f][b] = spectrum.mean(hertz(band_edge(b)), hertz(band_edge(b + 1))) + 1e-14;
+            power[f][b] = spectrum.mean(hertz(edges[b]), hertz(edges[b + 1])) + 1e-14;
         shapes.time.push_back(std::max(in_seconds(within.start), in_seconds(sound.start)) +
                               frames.middle(f) / in_hertz(sound.rate));
     }

@@ -62,6 +62,14 @@ void undo(PowerSpectrum& s, Frequency rate, ZeroPair const& z) {
 }
 
 /// The test for whiteness of many spectra of one band.
+/// Of numbers from 1e-30 to 1e30: the logarithm of a product of eight is one logarithm.
+double mean_log(Eigen::ArrayXd const& x) {
+    auto const part = x.size() / 8;
+    Eigen::ArrayXd product = x.head(part);
+    for (Eigen::Index i = 1; i < 8; ++i) product *= x.segment(i * part, part);
+    return (product.log().sum() + x.tail(x.size() - 8 * part).log().sum()) / static_cast<double>(x.size());
+}
+
 class Band {
   public:
     Band(PowerSpectrum const& s, Frequency rate, Frequency ceiling, int order)
@@ -86,7 +94,7 @@ class Band {
         auto const inside = lags_.last() - 1;
         Eigen::ArrayXd const error =
             power.segment(1, inside) * lags_.power(of_filter).segment(1, inside).max(1e-12) + 1e-300;
-        return std::exp(error.log().mean()) / error.mean();
+        return std::exp(mean_log((error / error.mean()).max(1e-30)));
     }
 
     Eigen::ArrayXd undone(Eigen::ArrayXd const& power, ZeroPair const& z) const {

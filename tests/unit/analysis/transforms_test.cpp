@@ -51,8 +51,7 @@ TEST_CASE("bins are sums over the samples, and samples sums over the bins") {
 TEST_CASE("the autocorrelation is the sum over a power spectrum and its mirror image") {
     for (std::size_t const m : {4U, 6U, 30U, 600U, 800U}) {
         auto const power = any(m + 1);
-        EvenInverse inverse(m);
-        auto const r = inverse.of(power);
+        auto const r = even_inverse(m).of(power);
         REQUIRE(r.size() == m + 1);
         for (std::size_t n = 0; n <= m; n += n < 5 ? 1 : 7) {
             double sum = power[0] + (n % 2 ? -1 : 1) * power[m];

@@ -25,7 +25,7 @@ TEST_CASE("Hebrew stress: the last syllable, but for segolates and some endings"
 }
 
 TEST_CASE(
-    "Church Slavonic keeps o without stress; y is a vowel between consonants and a glide beside vowels") {
+    "Church Slavonic keeps o without stress, y is a vowel between consonants and a glide beside vowels") {
     CHECK(nuclei("Gospodi pomilui", Language::church_slavonic) == "o o i | o i ui̯");
     CHECK(nuclei("Slava Ottsu i Synu i Svyatomu Dukhu", Language::church_slavonic) ==
           "a a | o u | i | ɨ u | i | a o u | u u");

@@ -132,7 +132,7 @@ TEST_CASE("on the staff an octave clef is read as if it were plain") {
 }
 
 TEST_CASE(
-    "the staff of a transposing part shows what is written; transposing the song moves it with its key") {
+    "the staff of a transposing part shows what is written, transposing the song moves it with its key") {
     auto const file = scores / "suite/72a-TransposingInstruments.xml";
     auto const trumpet = read_score(file, {.part = "1", .tuning = {}, .singer_range = {}});
     CHECK(trumpet.staff.measures.front().key->fifths == 2);
