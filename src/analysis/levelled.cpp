@@ -8,7 +8,7 @@
 namespace vowelway::analysis {
 namespace {
 
-constexpr double least_of_creak = 0.115, least_of_whisper = 0.075, of_even_breath = 0.12,
+constexpr double least_of_creak = 0.105, least_of_whisper = 0.075, of_even_breath = 0.12,
                  of_uneven_breath = 0.15;
 constexpr double gaussian = 2.90;        // peakedness of noise is 3, of uneven breath more
 constexpr double hardly_uneven = 3.04;   // so peaked is even breath, or a sound that was evened out
