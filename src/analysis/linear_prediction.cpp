@@ -17,7 +17,7 @@ constexpr double pi = std::numbers::pi;
 constexpr double ridge = 1e-9; // of the trace: keeps digital silence and pure tones solvable
 
 Pole pole_at(Complex z, Frequency rate) {
-    return {rate * (std::arg(z) / (2 * pi)), rate * (-std::log(std::abs(z)) / pi)};
+    return {rate * (std::arg(z) / (2 * pi)), rate * (-0.5 * std::log(std::norm(z)) / pi)};
 }
 Complex root_of(Pole const& pole, Frequency rate) {
     double const angle = 2 * pi * in_hertz(pole.centre) / in_hertz(rate);
@@ -147,10 +147,10 @@ Pole follow_pole(Predictor const& predictor, Pole const& near) {
     Complex z = start;
     for (int step = 0; step < 12; ++step) {
         auto const [value, slope] = polynomial(predictor.a, z);
-        if (std::abs(slope) == 0) break;
+        if (std::norm(slope) == 0) break;
         Complex const change = value / slope;
         z -= change;
-        if (std::abs(change) < 1e-7) break;
+        if (std::norm(change) < 1e-14) break;
     }
     bool const lost = !std::isfinite(z.real()) || z.imag() <= 0 || std::abs(z - start) > 0.5;
     return lost ? near : pole_at(z, predictor.rate);

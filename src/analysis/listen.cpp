@@ -32,7 +32,7 @@ std::vector<double> levels_of(std::span<float const> x, double rate) {
     double s1 = 0, s2 = 0;
     for (std::size_t i = 0; i < raw.size(); ++i)
         for (std::size_t n = i * length; n < (i + 1) * length; ++n) {
-            double const s0 = static_cast<double>(x[n]) - b1 * s1 - b2 * s2;
+            double const s0 = (static_cast<double>(x[n]) - b2 * s2) - b1 * s1;
             double const y = norm * (s0 - 2 * s1 + s2);
             s2 = s1;
             s1 = s0;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "analysis/pitch_path.hpp"
 
+#include "analysis/filter.hpp"
 #include "analysis/median.hpp"
 
 #include <algorithm>
@@ -44,13 +45,12 @@ std::vector<double> reduced(std::span<double const> x, std::size_t factor) {
 /// Likeness of `look` samples at `x` with those each lag later: 1 where they are the same, less where they
 /// differ in size as well, so that ringing which dies away is not taken for a pitch.
 void likeness_at(double const* x, std::size_t look, std::size_t shortest, std::vector<double>& likeness) {
+    filter({x + shortest, look + likeness.size() - 1}, {x, look}, likeness); // the products, lag by lag
     double here = 0, later = 0;
     for (std::size_t n = 0; n < look; ++n) here += x[n] * x[n], later += x[n + shortest] * x[n + shortest];
     for (std::size_t k = 0; k < likeness.size(); ++k) {
         auto const* y = x + shortest + k;
-        double both = 0;
-        for (std::size_t n = 0; n < look; ++n) both += x[n] * y[n];
-        likeness[k] = here + later > 0 ? 2 * both / (here + later) : 0;
+        likeness[k] = here + later > 0 ? 2 * likeness[k] / (here + later) : 0;
         later += y[look] * y[look] - y[0] * y[0];
     }
 }

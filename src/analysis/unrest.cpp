@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 #include <vector>
 
 namespace vowelway::analysis {
@@ -33,14 +34,17 @@ HeardPause pause_of(std::span<float const> samples, Frequency rate) {
     auto const from = static_cast<std::size_t>(unrest_from / sum.bin),
                to = std::min(static_cast<std::size_t>(unrest_to / sum.bin), sum.power.size());
     auto one = frames.empty();
-    std::vector<double> logs(to, 0.0);
+    std::vector<double> logs(to, 0.0), product(to, 1.0);
     for (std::size_t f = 0; f < frames.count(); ++f) {
         std::fill(one.power.begin(), one.power.end(), 0.0);
         frames.add_to(one, f);
         for (std::size_t k = 0; k < sum.power.size(); ++k) sum.power[k] += one.power[k];
         ++sum.frames;
-        if (f < judged)
-            for (std::size_t k = from; k < to; ++k) logs[k] += std::log(one.power[k] + 1e-20);
+        if (f < judged) {
+            for (std::size_t k = from; k < to; ++k) product[k] *= one.power[k] + 1e-20;
+            if (f % 8 == 7 || f + 1 == judged) // one logarithm for eight frames
+                for (std::size_t k = from; k < to; ++k) logs[k] += std::log(std::exchange(product[k], 1.0));
+        }
         if (f + 1 == judged) heard.unrest = arithmetic_over_geometric(sum, logs, from, to);
     }
     for (auto& p : sum.power) p /= sum.frames;

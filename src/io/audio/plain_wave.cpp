@@ -121,9 +121,11 @@ std::optional<AudioFacts> read_plain_wave(std::string const& path, int rate, Aud
     bool more = true;
     for (std::int64_t left = header->frames; left > 0 && more;) {
         auto const wanted = std::min<std::int64_t>(left, block_length);
-        together.resize(static_cast<std::size_t>(wanted) * channels);
-        auto const got = sndfile().sf_readf_float(file.get(), together.data(), wanted);
-        take_apart(together, planes, static_cast<std::size_t>(std::max<sf_count_t>(got, 0)));
+        auto& target = channels == 1 ? planes.front() : together;
+        target.resize(static_cast<std::size_t>(wanted) * channels);
+        auto const got = sndfile().sf_readf_float(file.get(), target.data(), wanted);
+        if (channels > 1)
+            take_apart(together, planes, static_cast<std::size_t>(std::max<sf_count_t>(got, 0)));
         auto const before = mixer.length();
         auto const out = got > 0 ? mixer.mix(planes) : std::span<float const>{};
         if (got != wanted || mixer.broken())
