@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/acoustics/bandwidth.hpp"
 
+#include "core/closed_glottis.hpp"
+
 #include <algorithm>
 #include <cmath>
 
@@ -37,7 +39,7 @@ Frequency bandwidth(BandwidthModel model, Frequency centre, Pitch fo) {
     case BandwidthModel::closed_glottis:
         break;
     }
-    return hertz(15 * std::pow(500 / f, 2) + 20 * std::sqrt(f / 500) + 5 * std::pow(f / 500, 2));
+    return closed_glottis_bandwidth(hertz(f));
 }
 
 Frequency radiation_bandwidth(Frequency centre, Area lips, Length tract) {

@@ -2,6 +2,7 @@
 #include "analysis/assign_vowels.hpp"
 
 #include "analysis/decibels.hpp"
+#include "analysis/median.hpp"
 #include "vowelway/analysis/steady.hpp"
 #include "vowelway/core/wording.hpp"
 
@@ -37,18 +38,16 @@ double level(Sound const& s) {
     return decibels(sum / static_cast<double>(std::max<std::size_t>(s.samples.size(), 1)), floor_of_band);
 }
 
-template <class Get> double median(std::vector<Sound> const& sounds, Get get) {
+template <class Get> double median_of_sounds(std::vector<Sound> const& sounds, Get get) {
     std::vector<double> values;
     for (auto const& s : sounds) values.push_back(get(s));
-    std::nth_element(values.begin(), values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2),
-                     values.end());
-    return values[values.size() / 2];
+    return upper_median(std::move(values));
 }
 
 /// The stretches that are neither much shorter nor much softer than the others.
 std::vector<std::size_t> likely(std::vector<Sound> const& sounds) {
     auto const length_of = [](Sound const& s) { return in_seconds(s.length()); };
-    double const length = median(sounds, length_of), loudness = median(sounds, level);
+    double const length = median_of_sounds(sounds, length_of), loudness = median_of_sounds(sounds, level);
     std::vector<std::size_t> kept;
     for (std::size_t i = 0; i < sounds.size(); ++i)
         if (length_of(sounds[i]) > much_shorter * length && level(sounds[i]) > loudness - much_softer)

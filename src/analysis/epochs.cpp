@@ -90,23 +90,16 @@ std::vector<double> closed_phase_weights(std::span<double const> x, Frequency ra
     }
     if (epochs.size() < 3) return weights;
     auto const after = static_cast<std::size_t>(std::ceil(just_after * in_hertz(rate)));
-    std::size_t open_from = 0; // nothing is kept from here to the next closed phase
-    auto const leave_out = [&](std::size_t to) {
-        auto const end = std::min(to, x.size());
-        if (open_from < end)
-            std::fill(weights.begin() + static_cast<std::ptrdiff_t>(open_from),
-                      weights.begin() + static_cast<std::ptrdiff_t>(end), 0.0);
-    };
+    std::vector<double> kept(x.size(), 0.0);
     for (std::size_t i = 0; i + 1 < epochs.size(); ++i) {
         double const way = std::min(closed * static_cast<double>(epochs[i + 1] - epochs[i]),
                                     longest_ringing * in_hertz(rate));
-        auto const end = epochs[i] + static_cast<std::size_t>(way);
-        if (end <= epochs[i] + after) continue;
-        leave_out(epochs[i] + after);
-        open_from = end;
+        auto const from = static_cast<std::ptrdiff_t>(std::min(x.size(), epochs[i] + after)),
+                   end = static_cast<std::ptrdiff_t>(
+                       std::min(x.size(), epochs[i] + static_cast<std::size_t>(way)));
+        if (from < end) std::copy(weights.begin() + from, weights.begin() + end, kept.begin() + from);
     }
-    leave_out(x.size());
-    return weights;
+    return kept;
 }
 
 } // namespace vowelway::analysis

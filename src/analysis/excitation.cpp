@@ -116,9 +116,10 @@ std::optional<Frequency> pitch_of(Periodicity const& p, PitchPath const& path, s
                                   Frequency rate, PowerSpectrum const* spectrum) {
     if (p.period <= 0) return std::nullopt;
     double pitch = in_hertz(looked_at) / p.period; // what is taken for a usable pitch is looked at again
-    bool const moves = std::abs(path.drift) > most_drift; // its harmonics blur, and so do longer looks
+    bool const moves =
+        std::abs(path.movement.drift) > most_drift; // its harmonics blur, and so do longer looks
     if (path.share >= followed && (moves || !as_followed(pitch, path))) return path.pitch;
-    if (p.agreement > 0.7 && std::abs(p.drift) > most_drift) return hertz(pitch);
+    if (p.agreement > 0.7 && std::abs(p.movement.drift) > most_drift) return hertz(pitch);
     for (int look = 0; look < 2 && pitch > 120 && pitch <= in_hertz(highest_sung_probe) * 1.2; ++look) {
         if (odd_harmonics(spectrum ? *spectrum : average_spectrum(steady, rate), pitch)) break;
         pitch *= 2;
@@ -143,7 +144,8 @@ Odds odds_of(Periodicity const& of_error, Periodicity const& of_sound, PitchPath
     o.pulses = odds(peakedness, 4.4, 0.25);
     auto const& pitch = of_error.agreement >= of_sound.agreement ? of_error : of_sound;
     bool const by_path = path.share >= surely_followed;
-    double const drift = by_path ? path.drift : pitch.drift, swing = by_path ? path.swing : pitch.swing;
+    double const drift = by_path ? path.movement.drift : pitch.movement.drift,
+                 swing = by_path ? path.movement.swing : pitch.movement.swing;
     o.moving = std::clamp(std::max((std::abs(drift) - 0.75) / 0.2, (swing - 0.8) / 0.2), -3.0, 3.0);
     return o;
 }
@@ -180,7 +182,7 @@ Excitation recognise_excitation(std::span<float const> steady, Frequency rate, P
     bool const error_repeats =
         !octave_low && (of_error.likeness >= 0.45 || of_error.agreement >= of_sound.agreement);
     auto const& pitch = error_repeats ? of_error : of_sound;
-    found.drift = path.share >= surely_followed ? path.drift : pitch.drift;
+    found.drift = path.share >= surely_followed ? path.movement.drift : pitch.movement.drift;
     found.pitch = pitch_of(pitch, path, steady, rate, spectrum);
     found.pulses = found.peakedness > 3.5 ? pulse_rate(error, sound.rate) : std::nullopt;
     take_kind(found, found.kind);

@@ -2,6 +2,7 @@
 #include "vowelway/analysis/formants.hpp"
 
 #include "analysis/looks.hpp"
+#include "analysis/median.hpp"
 #include "analysis/pole_matching.hpp"
 #include "vowelway/core/wording.hpp"
 
@@ -26,12 +27,6 @@ struct Vote {
     std::optional<double> variance; ///< random part; of every second look
 };
 
-double median(std::vector<double> values) {
-    std::sort(values.begin(), values.end());
-    auto const half = values.size() / 2;
-    return values.size() % 2 == 1 ? values[half] : (values[half - 1] + values[half]) / 2;
-}
-
 template <class Get> double median_of(std::vector<Vote> const& votes, Get get) {
     std::vector<double> values;
     for (auto const& v : votes) values.push_back(get(v));
@@ -47,8 +42,8 @@ Formant combine(std::vector<Vote> const& votes, FormantOptions const& options) {
     for (auto const& v : votes)
         if (v.variance) variances.push_back(*v.variance);
     double const random = variances.empty() ? 0 : median(std::move(variances));
-    double const spread =
-        1.4826 * median_of(votes, [&](Vote const& v) { return std::abs(centre_of(v) - centre); });
+    double const spread = sd_over_median_distance *
+                          median_of(votes, [&](Vote const& v) { return std::abs(centre_of(v) - centre); });
     double const fo = is_voiced(options.kind) && options.fo ? in_hertz(*options.fo) : 0;
     double const variance = random + std::pow(model_factor * spread, 2) +
                             std::pow(harmonic_share * fo * fo / 300, 2) + std::pow(least_share * centre, 2);

@@ -8,10 +8,6 @@
 
 namespace vowelway::analysis {
 
-/// Bandwidth (Hz) of a formant at `hz` by the losses at walls, radiation and friction with the glottis closed
-/// (G. Fant, STL-QPSR 13 (2-3), 1972, 28; from memory): no tract has less.
-double least_bandwidth(double hz);
-
 /// The formants of one singer's takes have bandwidths near one multiple of a tract's losses. A gain that
 /// falls with each pulse and recovers before the next makes some of them far narrower and others far wider.
 /// Over F1 and F2 of the takes, in ln of that multiple, bench/measure_phones.cpp has a median distance from

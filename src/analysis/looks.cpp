@@ -60,13 +60,12 @@ void look_through(Whitening const& way, PowerSpectrum whole, std::vector<PowerSp
         auto const rate_of_band = whole.bin * (2 * std::min(std::round(ceiling / whole.bin),
                                                             static_cast<double>(whole.power.size() - 1)));
         BandLags const lags(whole, ceiling, order);
-        auto of_blocks = lags.of_each(whole, blocks);
-        auto const all = std::move(of_blocks.front());
-        of_blocks.erase(of_blocks.begin());
+        auto const each = lags.of_each(whole, blocks);
+        auto const& all = each.front();
         for (auto const& s : settings) {
             if (s.ceiling != ceiling || all[0] <= 0) continue;
             Look one{s, predict(all, s.order, rate_of_band), {}, {}, all};
-            for (auto const& r : of_blocks)
+            for (auto const& r : std::span(each).subspan(1))
                 if (scatter_wanted(looks) && r[0] > 0)
                     one.blocks.push_back(predict(r, s.order, rate_of_band));
             one.poles = poles(one.whole);

@@ -77,8 +77,8 @@ Take open_take(Opened& o, Recording const& r) {
     }
     o.blocks = std::move(steady->blocks);
     o.spectrum = pooled(o.blocks);
-    t.steady = {steady->span, {}, steady->unsteadiness};
-    t.movement = movement(sound, o.from.span, steady->span);
+    t.steady = {steady->span, {}, steady->sounding, steady->unsteadiness};
+    t.movement = movement(sound, t.steady);
     o.samples = part(sound, steady->span.start, steady->span.end);
     t.excitation =
         recognise_excitation(o.samples, sound.rate, &o.spectrum, r.heard.noise ? &*r.heard.noise : nullptr);

@@ -3,6 +3,7 @@
 
 #include "analysis/even_inverse.hpp"
 #include "analysis/median.hpp"
+#include "analysis/peak.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -57,8 +58,8 @@ Period period_of(std::vector<double> const& likeness, std::size_t from, std::siz
     for (std::size_t lag = std::max<std::size_t>(from, 1); lag <= to; ++lag) {
         double const left = likeness[lag - 1], here = likeness[lag], right = likeness[lag + 1];
         if (here < left || here < right || here <= 0) continue;
-        double const bend = left - 2 * here + right, shift = bend < 0 ? 0.5 * (left - right) / bend : 0;
-        peaks.push_back({static_cast<double>(lag) + shift, here - 0.25 * (left - right) * shift});
+        auto const peak = peak_of(left, here, right);
+        peaks.push_back({static_cast<double>(lag) + peak.shift, peak.height});
         if (peaks.back().likeness > best.likeness) best = peaks.back();
     }
     for (auto const& p : peaks)
@@ -78,24 +79,17 @@ double least_later(std::vector<double> const& likeness, std::size_t from, double
     return least;
 }
 
-/// Pitches of successive frames against a straight line.
-void add_drift(Periodicity& p, std::vector<double> const& periods) {
-    std::vector<double> pitch;
-    double n = 0, sx = 0, sy = 0, sxx = 0, sxy = 0;
+/// Of successive frames, those without a period or an octave away left out.
+PitchMovement movement_of_frames(std::vector<double> const& periods, double period) {
+    std::vector<double> semitones, frames;
     for (std::size_t i = 0; i < periods.size(); ++i) {
-        pitch.push_back(periods[i] > 0 ? -12 * std::log2(periods[i] / p.period) : 99);
-        if (std::abs(pitch.back()) > 6) continue; // an octave away, or none
-        auto const x = static_cast<double>(i);
-        n += 1, sx += x, sy += pitch.back(), sxx += x * x, sxy += x * pitch.back();
+        if (periods[i] <= 0) continue;
+        double const pitch = -12 * std::log2(periods[i] / period);
+        if (std::abs(pitch) > 6) continue;
+        semitones.push_back(pitch);
+        frames.push_back(static_cast<double>(i));
     }
-    double const wide = n * sxx - sx * sx;
-    double const slope = wide > 0 ? (n * sxy - sx * sy) / wide : 0, start = n > 0 ? (sy - slope * sx) / n : 0;
-    p.drift = slope * static_cast<double>(periods.size() - 1);
-    std::vector<double> away;
-    for (std::size_t i = 0; i < pitch.size(); ++i)
-        if (std::abs(pitch[i]) <= 6)
-            away.push_back(std::abs(pitch[i] - start - slope * static_cast<double>(i)));
-    p.swing = upper_median(std::move(away));
+    return movement_of(semitones, frames, periods.size());
 }
 
 } // namespace
@@ -123,7 +117,7 @@ Periodicity periodicity_of(std::span<double const> x, Frequency rate, double sho
     double alike = 0;
     for (double samples : periods) alike += std::abs(samples / p.period - 1) < same_period;
     p.agreement = alike / static_cast<double>(periods.size());
-    add_drift(p, periods);
+    p.movement = movement_of_frames(periods, p.period);
     return p;
 }
 

@@ -2,6 +2,7 @@
 // How a signal repeats, frame by frame. Private to the analysis layer.
 #pragma once
 
+#include "analysis/pitch_line.hpp"
 #include "vowelway/core/units.hpp"
 
 #include <span>
@@ -15,8 +16,7 @@ struct Periodicity {
     double lasting = 0;   ///< median: the least likeness of all periods from 15 to 40 ms; 0 where not asked
     double agreement = 0; ///< share of the frames whose period is within 6 % of the median
     double period = 0;    ///< median, in samples; 0: none
-    double drift = 0;     ///< of the pitch from first to last frame, on a straight line, semitones
-    double swing = 0;     ///< median distance of the pitch from that line, semitones
+    PitchMovement movement;
     std::vector<double> each; ///< likeness of each frame
 };
 

@@ -3,6 +3,7 @@
 
 #include "analysis/filter.hpp"
 #include "analysis/median.hpp"
+#include "analysis/peak.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -60,10 +61,10 @@ std::vector<PossiblePeriod> possible_periods(std::vector<double> const& likeness
     for (std::size_t k = 1; k + 1 < likeness.size(); ++k) {
         double const left = likeness[k - 1], mid = likeness[k], right = likeness[k + 1];
         if (mid < left || mid <= right || mid < 1 - of_no_pitch - of_a_change) continue;
-        double const bend = left - 2 * mid + right, shift = bend < 0 ? 0.5 * (left - right) / bend : 0;
-        double const period = static_cast<double>(shortest + k) + shift;
-        found.push_back({period, 1 - (mid - 0.25 * (left - right) * shift) +
-                                     of_twice_as_long * std::log2(period / static_cast<double>(shortest))});
+        auto const peak = peak_of(left, mid, right);
+        double const period = static_cast<double>(shortest + k) + peak.shift;
+        found.push_back(
+            {period, 1 - peak.height + of_twice_as_long * std::log2(period / static_cast<double>(shortest))});
     }
     return found;
 }
@@ -102,22 +103,6 @@ std::vector<double> cheapest(std::vector<std::vector<PossiblePeriod>> const& loo
     return periods;
 }
 
-/// Drift and swing of the pitches against a straight line through them.
-void add_movement(PitchPath& path, std::vector<double> const& at, std::vector<double> const& semitones,
-                  std::size_t looks) {
-    auto const n = static_cast<double>(at.size());
-    double sx = 0, sy = 0, sxx = 0, sxy = 0;
-    for (std::size_t i = 0; i < at.size(); ++i)
-        sx += at[i], sy += semitones[i], sxx += at[i] * at[i], sxy += at[i] * semitones[i];
-    double const wide = n * sxx - sx * sx, slope = wide > 0 ? (n * sxy - sx * sy) / wide : 0;
-    double const start = (sy - slope * sx) / n;
-    path.drift = slope * static_cast<double>(looks - 1);
-    std::vector<double> away;
-    for (std::size_t i = 0; i < at.size(); ++i)
-        away.push_back(std::abs(semitones[i] - start - slope * at[i]));
-    path.swing = upper_median(std::move(away));
-}
-
 } // namespace
 
 PitchPath follow_pitch(std::span<double const> error, Frequency rate) {
@@ -146,7 +131,7 @@ PitchPath follow_pitch(std::span<double const> error, Frequency rate) {
     if (found.empty()) return path;
     path.share = static_cast<double>(found.size()) / static_cast<double>(periods.size());
     path.pitch = hertz(hz / upper_median(found));
-    add_movement(path, at, semitones, periods.size());
+    path.movement = movement_of(semitones, at, periods.size());
     return path;
 }
 

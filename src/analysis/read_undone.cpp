@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "analysis/read_undone.hpp"
 
-#include "analysis/limited_voice.hpp"
 #include "analysis/undo.hpp"
+#include "core/closed_glottis.hpp"
 #include "vowelway/core/wording.hpp"
 
 #include <algorithm>
@@ -44,14 +44,14 @@ double of_what_is_not_understood(Formant const& f, double whiteness) {
 constexpr double widest =
     2.5; // times a tract's least, of a voice (ours: with losses twice as great, and their error)
 double too_wide(Formant const& f) {
-    return std::max(0.0, in_hertz(f.bandwidth) - widest * least_bandwidth(in_hertz(f.centre)));
+    return std::max(0.0, in_hertz(f.bandwidth) - widest * in_hertz(closed_glottis_bandwidth(f.centre)));
 }
 
 /// A pole errs alike along the circle and across it: what its bandwidth is too narrow or too wide by for a
 /// tract with the glottis closed, its centre may be off by half of (bandwidths are twice the distance from
 /// the circle). A limiter does both, an open glottis the latter.
 double of_bandwidth(Formant const& f) {
-    double const least = least_bandwidth(in_hertz(f.centre));
+    double const least = in_hertz(closed_glottis_bandwidth(f.centre));
     return std::max(least - in_hertz(f.bandwidth), too_wide(f)) / 2;
 }
 

@@ -197,14 +197,14 @@ std::optional<SteadyPart> steady_part(Sound const& sound, TimeSpan whole) {
     return SteadyPart{
         span,
         std::move(blocks),
+        within,
         {std::sqrt(std::max(scatter.cost(from, to), 0.0) / static_cast<double>(to - from) / bands)}};
 }
 
-Decibels movement(Sound const& sound, TimeSpan whole, TimeSpan steady) {
-    auto const within = without_fading(sound, whole);
-    double const length = in_seconds(within.length());
-    if (length <= shortest_judged || in_seconds(steady.length()) >= std::min(length, 3.0) / 3) return {};
-    auto const shapes = shapes_of(sound, within);
+Decibels movement(Sound const& sound, SteadyPart const& steady) {
+    double const length = in_seconds(steady.sounding.length());
+    if (length <= shortest_judged || in_seconds(steady.span.length()) >= std::min(length, 3.0) / 3) return {};
+    auto const shapes = shapes_of(sound, steady.sounding);
     auto const third = shapes.each.size() / 3;
     if (third == 0) return {};
     Shape first{}, last{};

@@ -61,7 +61,6 @@ void undo(PowerSpectrum& s, Frequency rate, ZeroPair const& z) {
         s.power[k] /= through(std::cos(step * static_cast<double>(k)));
 }
 
-/// The test for whiteness of many spectra of one band.
 /// Of numbers from 1e-30 to 1e30: the logarithm of a product of eight is one logarithm.
 double mean_log(Eigen::ArrayXd const& x) {
     auto const part = x.size() / 8;
@@ -70,6 +69,7 @@ double mean_log(Eigen::ArrayXd const& x) {
     return (product.log().sum() + x.tail(x.size() - 8 * part).log().sum()) / static_cast<double>(x.size());
 }
 
+/// The test for whiteness of many spectra of one band.
 class Band {
   public:
     Band(PowerSpectrum const& s, Frequency rate, Frequency ceiling, int order)

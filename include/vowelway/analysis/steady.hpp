@@ -26,6 +26,7 @@ std::optional<std::vector<Segment>> cut_into(std::vector<Sound> const& sounds, s
 struct SteadyPart {
     TimeSpan span;
     std::vector<PowerSpectrum> blocks; ///< of successive eighths of it, as block_spectra makes them
+    TimeSpan sounding;                 ///< the moments between which it was looked for
     Decibels unsteadiness; ///< root mean square distance of the frames' band levels from their mean
 };
 /// The longest part, at most 3 s, whose spectrum stays near that of the middle, between the first and the
@@ -33,8 +34,8 @@ struct SteadyPart {
 /// when that is shorter than 0.12 s.
 std::optional<SteadyPart> steady_part(Sound const& sound, TimeSpan whole);
 
-/// Root mean square distance of the band levels in the first third of the piece from those in the last, both
-/// between the same moments. 0 where that lasts 0.4 s or less, or `steady` takes a third of it or more.
-Decibels movement(Sound const& sound, TimeSpan whole, TimeSpan steady);
+/// Root mean square distance of the band levels in the first third of what is sounding from those in the
+/// last. 0 where that lasts 0.4 s or less, or the steady part takes a third of it or more.
+Decibels movement(Sound const& sound, SteadyPart const& steady);
 
 } // namespace vowelway::analysis

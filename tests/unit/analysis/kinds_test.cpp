@@ -124,6 +124,6 @@ TEST_CASE("a period is found to 2 %, noise has none") {
     CHECK(p.likeness > 0.95);
     CHECK(p.lasting > 0.95);
     CHECK(p.agreement == 1);
-    CHECK(std::abs(p.drift) < 0.1);
+    CHECK(std::abs(p.movement.drift) < 0.1);
     CHECK(periodicity_of(takes::make::white(16000, random), hertz(16000), 0.001, false).likeness < 0.2);
 }

@@ -45,14 +45,14 @@ TEST_CASE("a pitch that falls by an octave in 0.3 s is followed, at any height o
             auto const path = follow_pitch(pulses(from, from / 2, 0.3, 0, seed), hertz(sampled));
             CHECK(path.share > 0.8);
             CHECK(in_hertz(path.pitch) == doctest::Approx(from / std::numbers::sqrt2).epsilon(0.12));
-            CHECK(path.drift < -6);
+            CHECK(path.movement.drift < -6);
         }
     for (double pitch : {95.0, 130.0, 190.0, 270.0, 390.0, 520.0}) {
         CAPTURE(pitch);
         auto const path = follow_pitch(pulses(pitch, pitch, 0.15, 0, 3), hertz(sampled));
         CHECK(path.share == 1);
         CHECK(in_hertz(path.pitch) == doctest::Approx(pitch).epsilon(0.03));
-        CHECK(std::abs(path.drift) < 0.5);
+        CHECK(std::abs(path.movement.drift) < 0.5);
     }
 }
 

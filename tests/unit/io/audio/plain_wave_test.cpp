@@ -1,17 +1,15 @@
 // SPDX-License-Identifier: MIT
 // WAV of plain samples by libsndfile, against what FFmpeg reads from the same bytes.
 #include "io/audio/audio_reading.hpp"
+#include "support/scratch_folder.hpp"
 
 #include "vowelway/core/error.hpp"
 
 #include <doctest/doctest.h>
-#include <unistd.h>
 
 #include <bit>
 #include <cmath>
 #include <cstdint>
-#include <filesystem>
-#include <fstream>
 #include <random>
 #include <string>
 #include <vector>
@@ -60,22 +58,10 @@ std::string wave_of(Layout const& l, std::size_t frames = 5000) {
     return "RIFF" + bytes_of(body.size(), 4) + body;
 }
 
-class Stored {
-  public:
-    explicit Stored(std::string const& bytes)
-        : path_(std::filesystem::temp_directory_path() /
-                ("vowelway_wave_" + std::to_string(::getpid()) + ".wav")) {
-        std::ofstream(path_, std::ios::binary) << bytes;
-    }
-    ~Stored() {
-        std::error_code none;
-        std::filesystem::remove(path_, none);
-    }
-    std::string name() const { return path_.string(); }
-
-  private:
-    std::filesystem::path path_;
-};
+/// The name of a file with these bytes, gone with the folder.
+std::string stored(vowelway::test::ScratchFolder const& folder, std::string const& bytes) {
+    return folder.put("take.wav", bytes).string();
+}
 
 struct Got {
     std::optional<AudioFacts> facts;
@@ -115,8 +101,9 @@ TEST_CASE("integers and floats of any width, with one channel or two, are read a
                               .extensible = extensible};
                 CAPTURE(bits);
                 CAPTURE(channels);
-                Stored const file(wave_of(layout));
-                auto const ours = plainly(file.name()), theirs = by_ffmpeg(file.name());
+                vowelway::test::ScratchFolder const folder;
+                auto const file = stored(folder, wave_of(layout));
+                auto const ours = plainly(file), theirs = by_ffmpeg(file);
                 REQUIRE(ours.facts);
                 CHECK(ours.facts->rate == theirs.facts->rate);
                 CHECK(ours.facts->channels == theirs.facts->channels);
@@ -135,18 +122,16 @@ TEST_CASE("other chunks are passed over, those of an odd length with their byte 
     Layout layout;
     layout.before =
         "LIST" + bytes_of(5, 4) + std::string("INFOx") + std::string(1, '\0') + "junk" + bytes_of(0, 4);
-    Stored const file(wave_of(layout));
-    auto const ours = plainly(file.name());
+    vowelway::test::ScratchFolder const folder;
+    auto const ours = plainly(stored(folder, wave_of(layout)));
     REQUIRE(ours.facts);
     CHECK(in_seconds(ours.facts->length) == doctest::Approx(5000.0 / 44100));
 }
 
 TEST_CASE("where the header leaves any doubt the file is left to FFmpeg") {
     auto const whole = wave_of({});
-    auto const doubted = [](std::string const& bytes) {
-        Stored const file(bytes);
-        return !plainly(file.name()).facts;
-    };
+    vowelway::test::ScratchFolder const folder;
+    auto const doubted = [&](std::string const& bytes) { return !plainly(stored(folder, bytes)).facts; };
     CHECK(!doubted(whole));
     CHECK(doubted(""));
     CHECK(doubted(whole.substr(0, 30)));
@@ -168,13 +153,14 @@ TEST_CASE("where the header leaves any doubt the file is left to FFmpeg") {
 TEST_CASE("any header is read or refused") {
     std::mt19937 random(5);
     auto const whole = wave_of({.channels = 2, .bits = 24, .extensible = true}, 300);
+    vowelway::test::ScratchFolder const folder;
     int read = 0, refused = 0;
     for (int k = 0; k < 400; ++k) {
         auto bytes = whole;
         for (int m = 0; m < 1 + k % 3; ++m) bytes[random() % 80] = static_cast<char>(k % 2 ? random() : 0xff);
-        Stored const file(bytes);
+        auto const file = stored(folder, bytes);
         try {
-            read_audio(file.name(), hertz(16000), [](std::span<float const>) { return true; });
+            read_audio(file, hertz(16000), [](std::span<float const>) { return true; });
             ++read;
         } catch (InputError const&) {
             ++refused;
