@@ -3,7 +3,7 @@
 # numpy and scipy do the whisper's analysis (bench/measure_speed.py) on the same file. Processor time (user and system), the median
 # and the least of RUNS, the two in turn, so that what else the machine does meets both alike.
 #   sh bench/whole_measuring.sh [BUILD_DIR] [RUNS]
-# Needs BUILD_DIR/bench/measure_speed, the ffmpeg program, and the Debian packages time, python3-numpy and python3-scipy.
+# Needs BUILD_DIR/bench/measure_speed, the ffmpeg program, and the Debian packages python3-numpy and python3-scipy.
 set -eu
 cd "$(dirname "$0")/.."
 build="${1:-build/release}"
@@ -18,7 +18,11 @@ for kind in whisper creak sung; do
 done
 timed() {
     name=$1; shift
-    /usr/bin/time -a -o "$scratch/$name.times" -f '%U %S' "$@" >/dev/null 2>&1
+    "$python" -c 'import resource, subprocess, sys
+none = subprocess.DEVNULL
+subprocess.run(sys.argv[1:], stdout=none, stderr=none, check=True)
+used = resource.getrusage(resource.RUSAGE_CHILDREN)
+print(used.ru_utime + used.ru_stime)' "$@" >>"$scratch/$name.times"
 }
 ours() {
     "$@" "$build/src/cli/vowelway" measure "$scratch/$kind.$form" --voice tenor --vowels "i e a o u" --repeat 8
@@ -32,7 +36,7 @@ for _ in $(seq "$runs"); do
 done
 # The numpy process reads, computes once and ends; its start-up is counted as ours is.
 for name in start whisper.wav whisper.m4a creak.wav creak.m4a sung.wav sung.m4a numpy; do
-    awk '{ print $1 + $2 }' "$scratch/$name.times" | sort -n | awk -v name="$name" '{ t[NR] = $1 }
-        END { m = t[int((NR + 1) / 2)]; l = t[1]; printf "%-12s median %5.0f ms (%4.0f times real time), least %5.0f ms (%4.0f)\n",
+    sort -n "$scratch/$name.times" | awk -v name="$name" '{ t[NR] = $1 }
+        END { m = t[int((NR + 1) / 2)]; l = t[1]; printf "%-12s median %6.1f ms (%4.0f times real time), least %6.1f ms (%4.0f)\n",
               name, 1000 * m, 60.5 / m, 1000 * l, 60.5 / l }'
 done

@@ -86,19 +86,20 @@ class ListMatcher {
     std::vector<Assigned> match_to(std::size_t count, std::size_t repeat) {
         if (used_.size() > count) leave_out_unlikely();
         if (used_.size() > count) disagree(count);
-        std::vector<Sound> sounds;
-        for (auto i : used_) sounds.push_back(recording_.heard.stretches[i]);
+        auto const& stretches = recording_.heard.stretches;
         std::vector<Segment> segments;
         if (used_.size() == count) {
-            for (std::size_t i = 0; i < count; ++i) segments.push_back({i, span_of(sounds[i])});
+            for (std::size_t i = 0; i < count; ++i) segments.push_back({i, span_of(stretches[used_[i]])});
         } else if (used_.size() == repeat) { // a breath for each time through the list
-            for (std::size_t i = 0; i < sounds.size(); ++i) {
-                auto cut = cut_into({sounds[i]}, vowels_.size());
+            for (std::size_t i = 0; i < used_.size(); ++i) {
+                auto cut = cut_into({stretches[used_[i]]}, vowels_.size());
                 if (!cut) disagree(count);
                 for (auto& s : *cut) s.sound = i;
                 segments.insert(segments.end(), cut->begin(), cut->end());
             }
         } else {
+            std::vector<Sound> sounds;
+            for (auto i : used_) sounds.push_back(stretches[i]);
             auto cut = cut_into(sounds, count);
             if (!cut) disagree(count);
             segments = std::move(*cut);

@@ -48,8 +48,8 @@ std::vector<double> residual(std::span<double const> x, Frequency rate) {
     auto const size = static_cast<Eigen::Index>(x.size());
     std::vector<double> e(x.size(), 0.0);
     if (size <= order) return e;
-    std::vector<double> r(static_cast<std::size_t>(order) / 8 * 8 + 8), padded(x.begin(), x.end());
-    padded.resize(x.size() + r.size() - 1);
+    std::vector<double> r(static_cast<std::size_t>(order) / 8 * 8 + 8), padded(x.size() + r.size() - 1);
+    std::copy(x.begin(), x.end(), padded.begin());
     filter(padded, x, r); // the autocorrelation: the sound as its own filter
     if (r[0] <= 0) return e;
     r[0] *= 1 + 1e-9;
@@ -82,24 +82,27 @@ std::vector<double> closed_phase_weights(std::span<double const> x, Frequency ra
                                          std::vector<std::size_t> const& epochs, double closed) {
     auto const memory = static_cast<std::size_t>(std::max(2.0, std::round(weight_memory * in_hertz(rate))));
     std::vector<double> weights(x.size(), 0.0);
-    double energy = 0;
-    for (std::size_t n = 0; n < std::min(memory, x.size()); ++n) energy += x[n] * x[n];
-    for (std::size_t n = memory; n < x.size(); ++n) {
-        weights[n] = std::max(energy, 0.0);
-        energy += x[n] * x[n] - x[n - memory] * x[n - memory];
+    auto const weigh = [&](std::size_t from, std::size_t end) {
+        from = std::max(from, memory), end = std::min(end, x.size());
+        if (from >= end) return;
+        double energy = 0;
+        for (std::size_t n = from - memory; n < from; ++n) energy += x[n] * x[n];
+        for (std::size_t n = from; n < end; ++n) {
+            weights[n] = std::max(energy, 0.0);
+            energy += x[n] * x[n] - x[n - memory] * x[n - memory];
+        }
+    };
+    if (epochs.size() < 3) {
+        weigh(0, x.size());
+        return weights;
     }
-    if (epochs.size() < 3) return weights;
     auto const after = static_cast<std::size_t>(std::ceil(just_after * in_hertz(rate)));
-    std::vector<double> kept(x.size(), 0.0);
     for (std::size_t i = 0; i + 1 < epochs.size(); ++i) {
         double const way = std::min(closed * static_cast<double>(epochs[i + 1] - epochs[i]),
                                     longest_ringing * in_hertz(rate));
-        auto const from = static_cast<std::ptrdiff_t>(std::min(x.size(), epochs[i] + after)),
-                   end = static_cast<std::ptrdiff_t>(
-                       std::min(x.size(), epochs[i] + static_cast<std::size_t>(way)));
-        if (from < end) std::copy(weights.begin() + from, weights.begin() + end, kept.begin() + from);
+        weigh(epochs[i] + after, epochs[i] + static_cast<std::size_t>(way));
     }
-    return kept;
+    return weights;
 }
 
 } // namespace vowelway::analysis

@@ -53,17 +53,16 @@ std::vector<double> above_noise(std::vector<double> error, PowerSpectrum const& 
             all[k] = std::cos(2 * std::numbers::pi * static_cast<double>(k) / grid);
         return all;
     }();
-    std::array<double, 2 * half_taps + 1> taps{};
-    for (std::size_t t = 0; t < taps.size(); ++t) {
-        auto const t_from_middle = t < half_taps ? half_taps - t : t - half_taps;
-        auto const at = static_cast<double>(t_from_middle);
+    std::array<double, half_taps + 1> half{};
+    for (std::size_t t = 0; t <= half_taps; ++t) {
         double sum = 0;
         for (std::size_t k = 0; k <= grid / 2; ++k)
-            sum += (k == 0 || k == grid / 2 ? 1 : 2) * gain[k] * cosines[k * t_from_middle % grid];
-        taps[t] = sum / grid * (0.5 + 0.5 * std::cos(std::numbers::pi * at / (half_taps + 1)));
+            sum += (k == 0 || k == grid / 2 ? 1 : 2) * gain[k] * cosines[k * t % grid];
+        half[t] =
+            sum / grid * (0.5 + 0.5 * std::cos(std::numbers::pi * static_cast<double>(t) / (half_taps + 1)));
     }
     std::vector<double> kept(error.size() > 2 * half_taps ? error.size() - 2 * half_taps : 0, 0.0);
-    filter(error, taps, kept);
+    filter_even(error, half, kept);
     return kept;
 }
 

@@ -26,4 +26,24 @@ inline void filter(std::span<double const> x, std::span<double const> taps, std:
     }
 }
 
+/// The same with taps that mirror about the middle one, `half[0]`, and are half[k] at k from it on both
+/// sides: x has 2 half.size() - 2 samples more than y.
+inline void filter_even(std::span<double const> x, std::span<double const> half, std::span<double> y) {
+    using Eight = Eigen::Array<double, 8, 1>;
+    using At = Eigen::Map<Eight const>;
+    auto const middle = half.size() - 1;
+    std::size_t n = 0;
+    for (; n + 8 <= y.size(); n += 8) {
+        double const* const here = &x[n + middle];
+        Eight sum = half[0] * At(here);
+        for (std::size_t k = 1; k <= middle; ++k) sum += half[k] * (At(here - k) + At(here + k));
+        Eigen::Map<Eight> out(&y[n]);
+        out = sum;
+    }
+    for (; n < y.size(); ++n) {
+        y[n] = half[0] * x[n + middle];
+        for (std::size_t k = 1; k <= middle; ++k) y[n] += half[k] * (x[n + middle - k] + x[n + middle + k]);
+    }
+}
+
 } // namespace vowelway::analysis

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "vowelway/analysis/linear_prediction.hpp"
 
+#include "analysis/roots.hpp"
+
 #include <Eigen/Dense>
 
 #include <algorithm>
@@ -86,10 +88,12 @@ void WeightedMoments::add(std::span<double const> x, std::span<double const> wei
         count += static_cast<Eigen::Index>(n - first);
     }
     Eigen::MatrixXd delayed(count, order_ + 1);
+    Eigen::ArrayXd root(static_cast<Eigen::Index>(x.size())); // of the weights
     Eigen::Index row = 0;
     for (auto const& [first, end] : runs) {
         auto const length = static_cast<Eigen::Index>(end - first);
-        Eigen::ArrayXd const weight = Eigen::Map<Eigen::ArrayXd const>(weights.data() + first, length).sqrt();
+        auto weight = root.head(length);
+        weight = Eigen::Map<Eigen::ArrayXd const>(weights.data() + first, length).sqrt();
         for (std::size_t k = 0; k <= p; ++k)
             delayed.col(static_cast<Eigen::Index>(k)).segment(row, length) =
                 (weight * Eigen::Map<Eigen::ArrayXd const>(x.data() + first - k, length)).matrix();
@@ -119,25 +123,8 @@ Predictor WeightedMoments::predict(int order, Frequency rate) const {
 }
 
 std::vector<Pole> poles(Predictor const& predictor) {
-    int const p = predictor.order();
-    if (p < 2) return {};
-    Eigen::MatrixXd companion = Eigen::MatrixXd::Zero(p, p);
-    for (int k = 0; k < p; ++k) companion(0, k) = -predictor.a[static_cast<std::size_t>(k) + 1];
-    companion.diagonal(-1).setOnes();
-    // A companion matrix has Hessenberg's form already: only the QR steps are left.
-    Eigen::RealSchur<Eigen::MatrixXd> schur(p);
-    schur.computeFromHessenberg(companion, Eigen::MatrixXd(), false);
-    if (schur.info() != Eigen::Success) return {};
-    auto const& t = schur.matrixT();
     std::vector<Pole> found;
-    for (int k = 0; k + 1 < p; ++k) {
-        if (t(k + 1, k) == 0) continue;
-        double const half = 0.5 * (t(k, k) - t(k + 1, k + 1)),
-                     square = half * half + t(k, k + 1) * t(k + 1, k);
-        Complex const z{0.5 * (t(k, k) + t(k + 1, k + 1)), std::sqrt(std::max(-square, 0.0))};
-        if (z.imag() > 1e-9) found.push_back(pole_at(z, predictor.rate));
-        ++k;
-    }
+    for (auto const& z : upper_roots(predictor.a)) found.push_back(pole_at(z, predictor.rate));
     std::sort(found.begin(), found.end(), [](Pole const& a, Pole const& b) { return a.centre < b.centre; });
     return found;
 }

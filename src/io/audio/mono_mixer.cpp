@@ -38,16 +38,18 @@ MonoMixer::MonoMixer(int channels, int rate_in, int rate_out)
 Duration MonoMixer::length() const { return seconds(static_cast<double>(samples_in_) / rate_in_); }
 
 std::span<float const> MonoMixer::mix(Planes const& block) {
-    for (std::size_t c = 0; c < block.size(); ++c) watch_channel(c, block[c]);
+    if (block.front().empty()) return {}; // the resampler would take it for the end
+    float loudest = 0;
+    for (std::size_t c = 0; c < block.size(); ++c) loudest = std::max(loudest, watch_channel(c, block[c]));
+    samples_in_ += static_cast<std::int64_t>(block.front().size());
+    bool const usual = loudest <= loudest_sample;
+    if (block.size() == 1 && usual) return resampled(block.front());
     average(block);
-    samples_in_ += static_cast<std::int64_t>(mono_.size());
-    return resampled(false);
+    if (!usual) limit();
+    return resampled(mono_);
 }
 
-std::span<float const> MonoMixer::rest() {
-    mono_.clear();
-    return resampled(true);
-}
+std::span<float const> MonoMixer::rest() { return resampled({}); }
 
 void MonoMixer::average(Planes const& block) {
     mono_ = block.front();
@@ -57,31 +59,34 @@ void MonoMixer::average(Planes const& block) {
         for (std::size_t c = 1; c < block.size(); ++c)
             for (std::size_t n = 0; n < mono_.size(); ++n) mono_[n] += share * block[c][n];
     }
-    if (largest_of(mono_) <= loudest_sample) return;
+}
+
+void MonoMixer::limit() {
     for (auto& v : mono_) {
         if (!std::isfinite(v)) broken_ = true, v = 0;
         v = std::clamp(v, -loudest_sample, loudest_sample);
     }
 }
 
-std::span<float const> MonoMixer::resampled(bool last) {
+std::span<float const> MonoMixer::resampled(std::span<float const> mono) {
     auto const& swr = ffmpeg::swr();
-    auto const room = swr.swr_get_out_samples(to_rate_.get(), static_cast<int>(mono_.size()));
+    auto const room = swr.swr_get_out_samples(to_rate_.get(), static_cast<int>(mono.size()));
     out_.resize(static_cast<std::size_t>(std::max(room, 1)));
     auto* output = reinterpret_cast<std::uint8_t*>(out_.data());
-    auto const* input = reinterpret_cast<std::uint8_t const*>(mono_.data());
+    auto const* input = reinterpret_cast<std::uint8_t const*>(mono.data());
     auto const made = swr.swr_convert(to_rate_.get(), &output, static_cast<int>(out_.size()),
-                                      last ? nullptr : &input, static_cast<int>(mono_.size()));
+                                      mono.empty() ? nullptr : &input, static_cast<int>(mono.size()));
     if (made < 0) throw ffmpeg::no_way(worded("the converter of rates failed"));
     return std::span(out_).first(static_cast<std::size_t>(made));
 }
 
-void MonoMixer::watch_channel(std::size_t channel, std::span<float const> samples) {
+float MonoMixer::watch_channel(std::size_t channel, std::span<float const> samples) {
     auto& run = runs_[channel];
-    if (auto const largest = largest_of(samples); largest < full_scale) {
+    auto const largest = largest_of(samples);
+    if (largest < full_scale) {
         peak_ = std::max(peak_, largest);
         run.length = 0;
-        return;
+        return largest;
     }
     for (std::size_t n = 0; n < samples.size(); ++n) {
         float const value = samples[n];
@@ -98,6 +103,7 @@ void MonoMixer::watch_channel(std::size_t channel, std::span<float const> sample
             note_clipping(here - run.length + 1, here + 1);
         }
     }
+    return largest;
 }
 
 void MonoMixer::note_clipping(std::int64_t from, std::int64_t to) {

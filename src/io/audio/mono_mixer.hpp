@@ -31,10 +31,13 @@ class MonoMixer {
     std::vector<TimeSpan> const& clipped() const { return clipped_; }
 
   private:
-    void watch_channel(std::size_t channel, std::span<float const> samples);
+    /// The largest magnitude; infinity where a sample is no number.
+    float watch_channel(std::size_t channel, std::span<float const> samples);
     void note_clipping(std::int64_t from, std::int64_t to);
     void average(Planes const& block);
-    std::span<float const> resampled(bool last);
+    void limit();
+    /// Nothing: the end, what the resampler still holds.
+    std::span<float const> resampled(std::span<float const> mono);
 
     int rate_in_;
     std::int64_t samples_in_ = 0;

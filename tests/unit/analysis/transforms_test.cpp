@@ -27,10 +27,12 @@ double angle(std::size_t k, std::size_t n, std::size_t length) {
 
 } // namespace
 
-TEST_CASE("lengths for transforms are multiples of four of the factors 2, 3 and 5") {
-    CHECK(fast_length(1) == 4);
+TEST_CASE("lengths for transforms are multiples of twenty of the factors 2, 3 and 5") {
+    CHECK(fast_length(0) == 20);
+    CHECK(fast_length(1) == 20);
     CHECK(fast_length(800) == 800);
-    CHECK(fast_length(801) == 864); // 810 is no multiple of four
+    CHECK(fast_length(801) == 900); // 810 and 864 are no multiples of twenty
+    CHECK(fast_length(9001) == 9600);
 }
 
 TEST_CASE("bins are sums over the samples, and samples sums over the bins") {
@@ -72,4 +74,16 @@ TEST_CASE("a filter adds the samples under its taps") {
             CHECK(y[n] == doctest::Approx(sum));
         }
     }
+}
+
+TEST_CASE("a filter whose taps mirror about the middle is that filter") {
+    for (std::size_t const length : {1U, 7U, 8U, 29U})
+        for (std::size_t const middle : {0U, 1U, 6U}) {
+            auto const half = any(middle + 1), x = any(length + 2 * middle);
+            std::vector<double> taps(2 * middle + 1), y(length), as_any(length);
+            for (std::size_t k = 0; k <= middle; ++k) taps[middle - k] = taps[middle + k] = half[k];
+            filter_even(x, half, y);
+            filter(x, taps, as_any);
+            for (std::size_t n = 0; n < length; ++n) CHECK(y[n] == doctest::Approx(as_any[n]));
+        }
 }
