@@ -14,5 +14,5 @@ set(CPACK_DEBIAN_FILE_NAME DEB-DEFAULT)
 set(CPACK_DEBIAN_PACKAGE_SECTION sound)
 set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON) # which libraries: read off the program itself
 # What no link line tells: libraries loaded at first use, the data of the synthesiser, the faces of the charts.
-set(CPACK_DEBIAN_PACKAGE_DEPENDS "libespeak-ng1, libavformat59, libavcodec59, libavutil57, libswresample4, libsndfile1, espeak-ng-data, fonts-sil-charis, fonts-noto-core, fontconfig")
+set(CPACK_DEBIAN_PACKAGE_DEPENDS "libespeak-ng1, libavformat59, libavcodec59, libavutil57, libswresample4, libsndfile1, libzip4, libsqlite3-0, espeak-ng-data, fonts-sil-charis, fonts-noto-core, fontconfig")
 include(CPack)

@@ -8,11 +8,12 @@
 
 namespace vowelway::analysis {
 
-/// The roots above the real axis (imaginary part over 1e-9) of z^p + a[1] z^(p-1) + .. + a[p], a[0] = 1, in no
-/// order; those below mirror them. Laguerre's method, each root found divided out and then polished on the
+/// The roots above the real axis (imaginary part over 1e-9) of z^p + a[1] z^(p-1) + .. + a[p], a[0] = 1, in
+/// no order; those below mirror them. Laguerre's method, each root found divided out and then polished on the
 /// whole polynomial (W. H. Press, S. A. Teukolsky, W. T. Vetterling & B. P. Flannery, Numerical Recipes, 3rd
-/// ed. 2007, section 9.5); where sum and product of the roots are not those of the polynomial, the eigenvalues
-/// of its companion matrix instead. Empty where those are not found either (coefficients that are no numbers).
+/// ed. 2007, section 9.5); where sum and product of the roots are not those of the polynomial, the
+/// eigenvalues of its companion matrix instead. Empty where those are not found either (coefficients that are
+/// no numbers).
 std::vector<std::complex<double>> upper_roots(std::span<double const> a);
 
 } // namespace vowelway::analysis

@@ -15,8 +15,12 @@ namespace vowelway {
 /// A shared library, loaded when this is made and never unloaded. Copies are the same library.
 class LateLibrary {
   public:
+    static std::string from_package(std::string const& package) {
+        return worded("install it (Debian: the package {0})", package);
+    }
+
     /// `soname` is found where the system's loader looks. Throws InputError: it cannot be loaded, with
-    /// `remedy` as the way out.
+    /// `remedy` as the way out, for instance from_package.
     LateLibrary(std::string soname, std::string remedy)
         : soname_(std::move(soname)), remedy_(std::move(remedy)),
           handle_(dlopen(soname_.c_str(), RTLD_LAZY | RTLD_LOCAL)) {
@@ -40,5 +44,8 @@ class LateLibrary {
     std::string soname_, remedy_;
     void* handle_;
 };
+
+// For a table `f` of functions whose members have their names.
+#define VOWELWAY_BIND(name) from.bind(f.name, #name)
 
 } // namespace vowelway

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// SQLite with owners and exceptions: a database, and a statement that is run again and again. Private to the
-// layer.
+// SQLite with owners and exceptions: a database, and a statement that is run again and again. The library is
+// loaded with the first database. Private to the layer.
 #pragma once
 
 #include <sqlite3.h>
@@ -29,7 +29,7 @@ class Database {
 
   private:
     struct Close {
-        void operator()(sqlite3* handle) const { sqlite3_close_v2(handle); }
+        void operator()(sqlite3* handle) const;
     };
     std::filesystem::path file_;
     std::unique_ptr<sqlite3, Close> handle_;
@@ -45,14 +45,14 @@ class Statement {
     /// Whether there is a row. The parameters stay; after the last row it begins anew.
     bool step();
     /// Begins anew before the last row.
-    void again() { sqlite3_reset(statement_.get()); }
+    void again();
     std::string text(int column) const;
     std::int64_t integer(int column) const;
     std::optional<double> real(int column) const;
 
   private:
     struct Finalize {
-        void operator()(sqlite3_stmt* statement) const { sqlite3_finalize(statement); }
+        void operator()(sqlite3_stmt* statement) const;
     };
     Database* database_;
     std::unique_ptr<sqlite3_stmt, Finalize> statement_;

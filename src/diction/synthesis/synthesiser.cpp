@@ -31,9 +31,7 @@ struct Espeak {
 
 Espeak load() {
     require_memory(64); // without it the library ends the process
-    LateLibrary const from("libespeak-ng.so.1",
-                           worded("words are read with espeak-ng: install its library (Debian: "
-                                  "the package libespeak-ng1)"));
+    LateLibrary const from("libespeak-ng.so.1", LateLibrary::from_package("libespeak-ng1"));
     Espeak e{};
     from.bind(e.set_path, "espeak_ng_InitializePath");
     from.bind(e.initialize, "espeak_ng_Initialize");

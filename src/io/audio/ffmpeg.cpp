@@ -10,13 +10,8 @@ namespace {
 /// The version that the headers describe: another has other structures.
 LateLibrary library(std::string const& name, int version) {
     auto const number = std::to_string(version);
-    return {"lib" + name + ".so." + number,
-            "recordings are read with FFmpeg: install its libraries (Debian: the package lib" + name +
-                number + ")"};
+    return {"lib" + name + ".so." + number, LateLibrary::from_package("lib" + name + number)};
 }
-
-// A member has the name of its function.
-#define VOWELWAY_BIND(name) from.bind(f.name, #name)
 
 void bind_avformat(Decoding& f) {
     auto const from = library("avformat", LIBAVFORMAT_VERSION_MAJOR);

@@ -39,13 +39,13 @@ void say_nothing(char const*, int, char const*, int, char const*, ...) {}
 Functions load() {
     LateLibrary const from("libasound.so.2", other_ways());
     Functions f;
-    from.bind(f.snd_pcm_open, "snd_pcm_open");
-    from.bind(f.snd_pcm_set_params, "snd_pcm_set_params");
-    from.bind(f.snd_pcm_readi, "snd_pcm_readi");
-    from.bind(f.snd_pcm_recover, "snd_pcm_recover");
-    from.bind(f.snd_pcm_close, "snd_pcm_close");
-    from.bind(f.snd_strerror, "snd_strerror");
-    from.bind(f.snd_lib_error_set_handler, "snd_lib_error_set_handler");
+    VOWELWAY_BIND(snd_pcm_open);
+    VOWELWAY_BIND(snd_pcm_set_params);
+    VOWELWAY_BIND(snd_pcm_readi);
+    VOWELWAY_BIND(snd_pcm_recover);
+    VOWELWAY_BIND(snd_pcm_close);
+    VOWELWAY_BIND(snd_strerror);
+    VOWELWAY_BIND(snd_lib_error_set_handler);
     f.snd_lib_error_set_handler(say_nothing); // what is wrong is told by us
     return f;
 }

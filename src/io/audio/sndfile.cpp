@@ -7,17 +7,15 @@ namespace vowelway::io {
 
 Sndfile const& sndfile() {
     static Sndfile const functions = [] {
-        LateLibrary const from(
-            "libsndfile.so.1",
-            "sound is written with libsndfile: install it (Debian: the package libsndfile1)");
+        LateLibrary const from("libsndfile.so.1", LateLibrary::from_package("libsndfile1"));
         Sndfile f{};
-        from.bind(f.sf_open, "sf_open");
-        from.bind(f.sf_open_virtual, "sf_open_virtual");
-        from.bind(f.sf_close, "sf_close");
-        from.bind(f.sf_readf_float, "sf_readf_float");
-        from.bind(f.sf_write_short, "sf_write_short");
-        from.bind(f.sf_command, "sf_command");
-        from.bind(f.sf_strerror, "sf_strerror");
+        VOWELWAY_BIND(sf_open);
+        VOWELWAY_BIND(sf_open_virtual);
+        VOWELWAY_BIND(sf_close);
+        VOWELWAY_BIND(sf_readf_float);
+        VOWELWAY_BIND(sf_write_short);
+        VOWELWAY_BIND(sf_command);
+        VOWELWAY_BIND(sf_strerror);
         return f;
     }();
     return functions;
