@@ -46,8 +46,8 @@ constexpr Orders orders[] = {
       to_word("narrow the lips"), to_word("narrow the lips a good deal")}},
     {{to_word("round the lips very slightly"), to_word("round the lips a little"), to_word("round the lips"),
       to_word("round the lips a good deal")},
-     {to_word("spread the lips very slightly"), to_word("spread the lips a little"),
-      to_word("spread the lips"), to_word("spread the lips a good deal")}},
+     {to_word("round the lips very slightly less"), to_word("round the lips a little less"),
+      to_word("round the lips less"), to_word("round the lips much less")}},
     {{to_word("raise the tongue very slightly"), to_word("raise the tongue a little"),
       to_word("raise the tongue"), to_word("raise the tongue a good deal")},
      {to_word("lower the tongue very slightly"), to_word("lower the tongue a little"),
@@ -66,6 +66,9 @@ constexpr Orders orders[] = {
       to_word("narrow the throat"), to_word("narrow the throat a good deal")}},
 };
 
+constexpr Degrees wider{to_word("let the lips widen very slightly"), to_word("let the lips widen a little"),
+                        to_word("let the lips widen"), to_word("let the lips widen a good deal")};
+
 std::size_t degree(double amount) {
     double const size = std::abs(amount);
     return size < 0.15 ? 0 : size < 0.4 ? 1 : size < 0.7 ? 2 : 3;
@@ -73,14 +76,15 @@ std::size_t degree(double amount) {
 
 } // namespace
 
-std::vector<Gesture> describe(GestureVector const& vector, double least) {
+std::vector<Gesture> describe(GestureVector const& vector, double least, bool rounded) {
     std::vector<Gesture> out;
     for (auto part : all_gesture_parts) {
         auto const k = static_cast<std::size_t>(part);
         double const amount = vector[k];
         if (!(std::abs(amount) >= least)) continue;
-        auto const& order = (amount > 0 ? orders[k].more : orders[k].less)[degree(amount)];
-        out.push_back({part, amount, std::string(reworded(order))});
+        bool const widens = part == GesturePart::lip_protrusion && amount < 0 && !rounded;
+        auto const& order = (widens ? wider : amount > 0 ? orders[k].more : orders[k].less)[degree(amount)];
+        out.push_back({part, amount, std::string(reworded(order)), rounded});
     }
     std::stable_sort(out.begin(), out.end(), [](Gesture const& a, Gesture const& b) {
         return std::abs(a.amount) > std::abs(b.amount);

@@ -34,12 +34,12 @@ Series mean_tract() {
 }
 
 Series tract_like(Vowel const& vowel) {
-    bool const rounded = chart_place(vowel).rounding > 0.5;
+    bool const rounded = has_round_lips(vowel);
     PublishedTract const* nearest = nullptr;
     double apart = 2; // a vowel two steps of the chart away tells nothing
     for (auto const& tract : published) {
         Vowel const known{.base = tract.vowel};
-        if ((chart_place(known).rounding > 0.5) != rounded) continue;
+        if (has_round_lips(known) != rounded) continue;
         if (double const d = chart_distance(known, vowel); d < apart) {
             apart = d;
             nearest = &tract;

@@ -30,8 +30,6 @@ constexpr double leans = 0.5;
 constexpr char32_t lyric_signs[] = {U'i', U'ɪ', U'e', U'ɛ', U'a', U'ɑ', U'ɔ', U'o',
                                     U'ʊ', U'u', U'y', U'ʏ', U'ø', U'œ', U'ə'};
 
-bool is_rounded(Vowel const& v) { return chart_place(v).rounding > 0.5; }
-
 // With the marks that the way of singing does not change.
 Vowel marked_as(Vowel vowel, Vowel const& intended) {
     vowel.nasal = intended.nasal;
@@ -135,7 +133,8 @@ void VowelSpace::find_candidates(std::span<char32_t const> signs, std::size_t al
 
 double VowelSpace::reluctance(Candidate const& candidate, Vowel const& intended) const {
     if (candidate.vowel.nasal && !intended.nasal) return std::numeric_limits<double>::infinity();
-    return candidate.penalty + (is_rounded(candidate.vowel) != is_rounded(intended) ? rounding_penalty : 0);
+    return candidate.penalty +
+           (has_round_lips(candidate.vowel) != has_round_lips(intended) ? rounding_penalty : 0);
 }
 
 VowelSpace::Candidate const* VowelSpace::leaning(HeardPlace const& place, HeardPlace const& from,

@@ -69,7 +69,7 @@ Profile profile_for(Settings const& s, Remarks& remarks) {
 std::string name_of(Settings const& s, Profile const& profile) {
     if (!s.name.empty()) return s.name;
     if (!profile.singer.average) return profile.singer.name;
-    return s.into.empty() ? worded("New probes") : std::filesystem::path(s.into).stem().string();
+    return s.into.empty() ? worded("A new recording") : std::filesystem::path(s.into).stem().string();
 }
 
 void write_into(Settings const& s, Profile const& profile, analysis::Measurements const& m) {

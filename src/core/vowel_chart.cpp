@@ -37,6 +37,8 @@ ChartPlace chart_place(Vowel const& vowel) {
     return place;
 }
 
+bool has_round_lips(Vowel const& vowel) { return chart_place(vowel).rounding > 0.5; }
+
 double chart_distance(Vowel const& a, Vowel const& b) {
     auto const p = chart_place(a), q = chart_place(b);
     double const nasal = a.nasal == b.nasal ? 0 : 0.5, rhotic = a.rhotic == b.rhotic ? 0 : 0.5;

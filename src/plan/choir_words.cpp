@@ -172,6 +172,11 @@ std::string summary_of(Choir const& choir) {
     }
     if (apart == 0)
         return worded("{0} syllables begin together; everywhere the vowels match.", choir.words.size());
+    if (mended == apart)
+        return worded(
+            "{0} syllables begin together; at {1} the vowels part, and for each there is one that all can "
+            "sing.",
+            choir.words.size(), apart);
     return worded(
         "{0} syllables begin together; at {1} the vowels part, and for {2} of them there is one that "
         "all can sing.",

@@ -51,6 +51,29 @@ SpelledPitch moved(SpelledPitch const& p, double semitones) { return transposed(
 
 std::string slashed(Vowel const& v) { return "/" + v.ipa() + "/"; }
 
+/// How the plan has a vowel on a pitch of a slow scale; nothing where it keeps its shape there.
+std::optional<Vowel> shade_on(VowelPlan const& vowel, Tuning const& tuning, SpelledPitch const& at) {
+    for (auto const& cell : vowel.strip)
+        if (tuning.name(cell.pitch).pitch.key_number() == at.key_number() &&
+            cell.decision.advice == Advice::modify)
+            return cell.decision.target.shade.plain();
+    return std::nullopt;
+}
+
+std::string how_to_climb(Vowel const& own, Vowel const& low, Vowel const& high, std::string const& words) {
+    if (high == own)
+        return worded("begin on {0}; on the upper notes {1}; come back on the way down", slashed(own), words);
+    if (low == own)
+        return worded("begin on {0}; on the upper notes toward {1}, {2}; come back on the way down",
+                      slashed(own), slashed(high), words);
+    if (low == high)
+        return worded("think {0}, from the first note on toward {1}, {2}: one shape, up and down",
+                      slashed(own), slashed(high), words);
+    return worded(
+        "think {0}, begin toward {1}; on the upper notes toward {2}, {3}; come back on the way down",
+        slashed(own), slashed(low), slashed(high), words);
+}
+
 /// Up to the note in question and down again; the vowel changes on the two upper notes.
 std::optional<Exercise> scale_to(Plan const& plan, Watched const& watched) {
     auto const& planned = plan.notes[watched.note];
@@ -62,34 +85,34 @@ std::optional<Exercise> scale_to(Plan const& plan, Watched const& watched) {
     out.notes.insert(out.notes.end(), up.rbegin() + 1, up.rend());
     auto const own = plan.vowels[*planned.vowel].resonances.vowel.plain();
     auto const shade = planned.decision->target.shade.plain();
+    auto const low = shade_on(plan.vowels[*planned.vowel], plan.passage.tuning, up.front()).value_or(own);
     out.sung.assign(out.notes.size(), "");
-    out.sung[0] = own.ipa();
-    if (!(shade == own)) { // the two steps at the top
+    out.sung[0] = low.ipa();
+    if (!(shade == low)) { // the two steps at the top
         out.sung[3] = shade.ipa();
-        out.sung[6] = own.ipa();
+        out.sung[6] = low.ipa();
     }
-    out.how = shade == own
-                  ? worded("begin on {0}; on the upper notes {1}; come back on the way down", slashed(own),
-                           watched.words)
-                  : worded("begin on {0}; on the upper notes toward {1}, {2}; come back on the way down",
-                           slashed(own), slashed(shade), watched.words);
-    out.listen = worded("the top rings like the bottom, and no step is heard where the vowel changes");
+    out.how = how_to_climb(own, low, shade, watched.words);
+    out.listen = shade == low && !(low == own)
+                     ? worded("the top rings like the bottom, and the word would still be understood")
+                     : worded("the top rings like the bottom, and no step is heard where the vowel changes");
     return out;
 }
 
 /// A third below the turning point to a third above it.
 std::optional<Exercise> slide_through(Plan const& plan, std::size_t vowel) {
-    auto const turn = plan.passage.tuning.name(plan.vowels[vowel].turns_over).pitch;
+    auto const turn = plan.passage.tuning.name(plan.vowels[vowel].turning.pitch).pitch;
     auto const low = moved(turn, -4), high = moved(turn, 3);
     auto const range = range_of(plan);
     if (!within(range, low) || !within(range, high)) return std::nullopt;
-    return Exercise{Exercise::Kind::slide,
-                    vowel,
-                    {low, high, low},
-                    {plan.vowels[vowel].resonances.vowel.plain().ipa(), "", ""},
-                    worded("slide slowly up and back on {0}, softly, and leave the mouth as it is",
-                           slashed(plan.vowels[vowel].resonances.vowel.plain())),
-                    worded("near {0} the sound closes by itself: let it, do not open for it", turn.str())};
+    return Exercise{
+        Exercise::Kind::slide,
+        vowel,
+        {low, high, low},
+        {plan.vowels[vowel].resonances.vowel.plain().ipa(), "", ""},
+        worded("slide slowly up and back on {0}, softly, and leave the mouth as it is",
+               slashed(plan.vowels[vowel].resonances.vowel.plain())),
+        worded("from about {0} on the sound closes by itself: let it, do not open for it", turn.str())};
 }
 
 } // namespace

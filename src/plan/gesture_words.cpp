@@ -30,8 +30,8 @@ constexpr std::array<ShortWords, 7> short_words{{
     {'l',
      {to_word("lips a touch rounder"), to_word("lips a little rounder"), to_word("lips round"),
       to_word("lips very round")},
-     {to_word("lips a touch spread"), to_word("lips a little spread"), to_word("lips spread"),
-      to_word("lips well spread")}},
+     {to_word("lips a touch less round"), to_word("lips a little less round"), to_word("lips less round"),
+      to_word("lips much less round")}},
     {'t',
      {to_word("tongue a touch higher"), to_word("tongue a little higher"), to_word("tongue higher"),
       to_word("tongue much higher")},
@@ -54,6 +54,9 @@ constexpr std::array<ShortWords, 7> short_words{{
       to_word("throat much narrower")}},
 }};
 
+constexpr Degrees lips_wider{to_word("lips a touch wider"), to_word("lips a little wider"),
+                             to_word("lips wider"), to_word("lips much wider")};
+
 std::size_t degree(double amount) {
     double const size = std::abs(amount);
     return size < 0.15 ? 0 : size < 0.4 ? 1 : size < 0.7 ? 2 : 3;
@@ -73,7 +76,9 @@ char organ_of(acoustics::Gesture const& g) {
 std::string words_of(acoustics::Gesture const& g) {
     auto const* words = words_for(g);
     if (!words) return g.words;
-    return std::string(reworded((g.amount > 0 ? words->more : words->less)[degree(g.amount)]));
+    bool const widens = g.part == acoustics::GesturePart::lip_protrusion && g.amount < 0 && !g.rounded;
+    auto const& degrees = widens ? lips_wider : g.amount > 0 ? words->more : words->less;
+    return std::string(reworded(degrees[degree(g.amount)]));
 }
 
 } // namespace

@@ -195,7 +195,7 @@ Decided decide_all(PlanRequest request, Means const& means, Strips strips) {
                 {Remark::Kind::caution, "/" + model.resonances.vowel.ipa() + "/: " + objection});
     if (strips == Strips::decided)
         for (std::size_t i = 0; i < plan.vowels.size(); ++i)
-            plan.vowels[i].turns_over = level_turn(strategy.models()[i], strategy);
+            plan.vowels[i].fo_leads = level_turn(strategy.models()[i], strategy);
 
     list_notes(plan);
     auto work = list_work(plan);

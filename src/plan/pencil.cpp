@@ -2,6 +2,7 @@
 #include "vowelway/plan/pencil.hpp"
 
 #include "vowelway/core/wording.hpp"
+#include "vowelway/plan/compare.hpp"
 #include "vowelway/plan/phrases.hpp"
 
 #include <algorithm>
@@ -15,6 +16,7 @@ namespace {
 constexpr double felt = 0.15;        // of a gesture's travel: less is "very slightly" and is left alone
 constexpr double sure_enough = 0.75; // of the draws
 constexpr std::size_t most_in_a_phrase = 2; // nobody thinks of more in one breath
+constexpr double near_turn = 5.5; // semitones: up to a fourth past it the note still lies near the turn
 constexpr double held_note = 1.0, long_enough = 0.6, exposed_note = 0.35; // seconds
 
 double seconds_of(Plan const& plan, std::size_t note) { return in_seconds(plan.passage.notes[note].length); }
@@ -127,14 +129,27 @@ void watch(Plan const& plan, PencilRun const& run, std::vector<Watched>& list) {
     list.push_back({run.lead, {}, run.words, weight});
 }
 
-/// Where it turns is worth a sign on a note that can be heard, in the upper two thirds of the voice.
+/// From where on a vowel's turn is a matter of the passaggio: a tone below its lower end in the handbooks,
+/// else the middle of the range. Below it close vowels turn, unheard: nobody marks that a tenor's /i/ has
+/// turned.
+double turns_matter_from(Plan const& plan, PitchRange const& range) {
+    if (auto const passaggio = generic_passaggio(plan.singer.voice)) return passaggio->first.key_number() - 2;
+    return (range.low.key_number() + range.high.key_number()) / 2.0;
+}
+
+/// Where it turns is worth a sign on a note that can be heard, in the upper two thirds of the voice, near the
+/// turn.
 bool turn_worth_pencil(Plan const& plan, PhraseNotes const& phrase, std::size_t note) {
     auto const range = plan.singer.range.value_or(plan.range);
     double const low = range.low.key_number(), high = range.high.key_number();
-    auto const& sung = plan.passage.notes[note];
+    auto const turn =
+        plan.passage.tuning.key_number(plan.vowels[*plan.notes[note].vowel].turning.pitch.frequency());
+    auto const key = plan.passage.notes[note].spelled.key_number();
     bool const heard = seconds_of(plan, note) >= long_enough ||
                        (note == phrase.peak && seconds_of(plan, note) >= exposed_note);
-    return heard && sung.spelled.key_number() >= low + (high - low) / 3;
+    // what rounding to a name may hide is no reason to leave a vowel out
+    return heard && key >= low + (high - low) / 3 && key < turn + near_turn &&
+           turn >= turns_matter_from(plan, range) - 0.5;
 }
 
 /// The first note of a phrase above the singer's range and the first below it.

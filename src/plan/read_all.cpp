@@ -82,7 +82,7 @@ std::vector<Decision> read_all(Decided const& decided) {
         auto const& task = tasks[i];
         auto& named = names[task.vowel];
         bool const strip = i < decided.work.strips();
-        Beside beside{.turns_over = decided.plan.vowels[task.vowel].turns_over,
+        Beside beside{.turning = decided.plan.vowels[task.vowel].turning.pitch,
                       .from = {},
                       .cost_kept = cost_beside(decided, i, strategy.grid().home()),
                       .cost_planned = cost_beside(decided, i, decided.choices[i].shape)};

@@ -3,6 +3,7 @@
 
 #include "vowelway/acoustics/note_spectrum.hpp"
 #include "vowelway/core/wording.hpp"
+#include "vowelway/plan/pencil.hpp"
 #include "vowelway/plan/zones.hpp"
 
 #include <algorithm>
@@ -118,10 +119,8 @@ std::string why_left(Task const& task, VowelModel const& model, Decision const& 
     else
         where = worded("fo at {0} is above fR1 at {1}", hz(fo), hz(r1));
     std::string said = where + ": ";
-    if (d.turns_here && d.levels_kept.size() > 1)
-        said += worded("it turns over here, fo {0} dB over 2fo: let it; do not open for it",
-                       whole(std::max(0.0, (d.levels_kept[0] - d.levels_kept[1]).value))) +
-                "; ";
+    if (d.turns_here)
+        said += worded("it turns over here: let it; do not open for it") + "; ";
     else if (d.turned)
         said += worded("it has turned over") + "; ";
     if (d.advice == Advice::hold) return said + worded("it is heard as meant");
@@ -130,9 +129,9 @@ std::string why_left(Task const& task, VowelModel const& model, Decision const& 
 }
 
 // What a singer can think of at once: the three largest, and small ones only where there is nothing else.
-std::vector<acoustics::Gesture> gestures_of(acoustics::GestureVector const& vector) {
-    auto gestures = acoustics::describe(vector);
-    if (gestures.empty()) gestures = acoustics::describe(vector, 0.05);
+std::vector<acoustics::Gesture> gestures_of(acoustics::GestureVector const& vector, bool rounded) {
+    auto gestures = acoustics::describe(vector, 0.12, rounded);
+    if (gestures.empty()) gestures = acoustics::describe(vector, 0.05, rounded);
     // A tongue that gives way a little while others lead is no instruction.
     std::erase_if(gestures, [](acoustics::Gesture const& g) {
         return g.part == acoustics::GesturePart::tongue_advancement && g.amount < 0 && g.amount > -0.3;
@@ -141,9 +140,11 @@ std::vector<acoustics::Gesture> gestures_of(acoustics::GestureVector const& vect
     return gestures;
 }
 
-// The main gesture with its degree: a student who does not read how much opens too far.
+// The main gesture with its degree, in the words of the pencil: a student who does not read how much opens
+// too far.
 std::string brief_of(Decision const& d) {
-    return d.gestures.empty() ? worded("think toward {0}", d.target.shade.ipa()) : d.gestures.front().words;
+    return d.gestures.empty() ? worded("think toward {0}", d.target.shade.ipa())
+                              : in_short({d.gestures.front()});
 }
 
 } // namespace
@@ -179,8 +180,8 @@ Decision read_decision(Strategy const& strategy, Task const& task, Choice const&
               choice.heard_kept.front - model.home.spoken.front};
     d.cost_kept = beside.cost_kept;
     d.cost_planned = beside.cost_planned;
-    d.turned = !(task.pitch < beside.turns_over);
-    d.turns_here = d.turned && beside.from && *beside.from < beside.turns_over;
+    d.turned = !(task.pitch < beside.turning);
+    d.turns_here = d.turned && beside.from && *beside.from < beside.turning;
     d.gain = choice.gain;
     d.text_cost = d.heard.distance;
     d.target = target_of(model, grid, choice.shape, space);
@@ -194,7 +195,8 @@ Decision read_decision(Strategy const& strategy, Task const& task, Choice const&
     d.levels_planned =
         choice.shape == grid.home() ? d.levels_kept : levels(d.target.r1.centre, d.target.r2.centre);
     if (d.advice == Advice::modify) {
-        d.gestures = gestures_of(gesture_of(grid, choice.shape, *model.reach));
+        d.gestures =
+            gestures_of(gesture_of(grid, choice.shape, *model.reach), has_round_lips(model.resonances.vowel));
         d.why = why_modify(strategy, task, model, d);
         d.brief = brief_of(d);
     } else {

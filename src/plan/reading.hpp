@@ -9,7 +9,7 @@ namespace vowelway::plan {
 
 /// What a decision's words depend on beside its own note.
 struct Beside {
-    Pitch turns_over;             ///< of the vowel
+    Pitch turning;                ///< of the vowel: 2fo = fR1
     std::optional<Pitch> from;    ///< the pitch the line comes from
     Vowel const* heard = nullptr; ///< the vowel named before, with the advice followed,
     Vowel const* kept = nullptr;  ///< and with the shape kept

@@ -2,11 +2,11 @@
 #include "vowelway/report/choir_report.hpp"
 
 #include "report/json_parts.hpp"
+#include "report/plan_tables.hpp"
 #include "vowelway/core/wording.hpp"
 #include "vowelway/plan/choir_words.hpp"
-#include "vowelway/report/table.hpp"
-
 #include <algorithm>
+#include <fmt/format.h>
 
 namespace vowelway::report {
 
@@ -90,46 +90,30 @@ Json chord_json(plan::Choir const& choir, plan::Chord const& chord) {
     return out;
 }
 
-/// Of the words told, the chords: what to tune by.
-std::string chords_text(plan::Choir const& choir) {
-    std::string out;
-    bool tipped = false;
-    for (std::size_t i = 0; i < std::min(most_told, choir.rehearse.size()); ++i) {
-        auto const& word = choir.words[choir.rehearse[i]];
-        auto const chord = plan::chord_words_of(choir, word);
-        tipped = tipped || !chord.unsettled.empty();
-        if (auto const said = chord.str(); !said.empty())
-            out += plan::named_bars_of(choir, word) + ", " + word.syllable + ": " + said + "\n";
-    }
-    if (tipped)
-        out += worded("Easily tipped: a small change turns the vowel over; settle it before tuning.") + "\n";
-    return out;
+/// A word in three lines: where, what to ask whom for, and why, with the chord to tune it by.
+std::string told_word(plan::Choir const& choir, plan::SharedWord const& word, std::size_t number) {
+    auto const chord = plan::chord_words_of(choir, word).str();
+    auto why = word.why + (word.why.ends_with('.') ? "" : ".");
+    if (!chord.empty()) why += " " + chord;
+    return fmt::format("{:>2}. {}: {} /{}/\n    {}\n    {}\n", number, plan::named_bars_of(choir, word),
+                       word.syllable, word.vowel.ipa(), plan::ask_of(choir, word), why);
 }
 
 std::string director_text(plan::Choir const& choir) {
-    using enum Table::Align;
     auto out = worded("For the director") + "\n" + plan::summary_of(choir) + "\n";
     if (choir.rehearse.empty()) return out;
-    Table table({{worded("bar"), right},
-                 {worded("beat"), right},
-                 {worded("syllable")},
-                 {worded("vowel")},
-                 {worded("apart"), right},
-                 {worded("why")},
-                 {worded("ask")}});
+    out += "\n" + worded("To rehearse first") + "\n";
+    bool tipped = false;
     for (std::size_t i = 0; i < std::min(most_told, choir.rehearse.size()); ++i) {
         auto const& word = choir.words[choir.rehearse[i]];
-        table.row({plan::bars_of(choir, word), number(word.beat, 2), word.syllable, word.vowel.ipa(),
-                   number(word.apart.value, 1), word.why, plan::ask_of(choir, word)});
+        out += told_word(choir, word, i + 1);
+        tipped = tipped || !plan::chord_words_of(choir, word).unsettled.empty();
     }
-    out += table.str();
-    out += chords_text(choir);
     if (choir.rehearse.size() > most_told)
         out += worded("and {0} more, in the JSON", choir.rehearse.size() - most_told) + "\n";
-    return out +
-           worded("apart: the heard vowels, in Bark; from {0} on it is heard.",
-                  number(plan::heard_as_one.value, 1)) +
-           "\n";
+    if (tipped)
+        out += worded("Easily tipped: a small change turns the vowel over; settle it before tuning.") + "\n";
+    return out;
 }
 
 } // namespace
@@ -165,9 +149,9 @@ std::string choir_text(plan::Choir const& choir, Numbers numbers) {
         auto const told = part.words_from.empty()
                               ? part.name
                               : worded("{0} (with the words of {1})", part.name, part.words_from);
-        out += "\n" + told + "\n" + plan_text(part.plan, numbers);
+        out += "\n" + told + "\n" + plan_tables(part.plan, numbers);
     }
-    return out;
+    return out + "\n" + plan_key() + fmt::format("\n{}\n", reworded(voice_caution));
 }
 
 } // namespace vowelway::report

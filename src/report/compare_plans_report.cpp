@@ -60,10 +60,14 @@ std::string plans_compared_text(plan::PlansCompared const& c) {
                  {worded("vowel")},
                  {a.singer.name},
                  {b.singer.name},
-                 {worded("differ in")},
                  {worded("certain"), A::right}});
+    std::size_t open = 0;
     for (auto const& n : c.notes) {
         if (n.parting == plan::Parting::none) continue;
+        if (n.certainty < plan::listed_parting) {
+            ++open;
+            continue;
+        }
         auto const& note = a.passage.notes[n.note];
         auto const &da = *a.notes[n.note].decision, &db = *b.notes[n.note].decision;
         auto const cell = [&](plan::Decision const& d, Cents way) {
@@ -73,14 +77,18 @@ std::string plans_compared_text(plan::PlansCompared const& c) {
         };
         table.row(
             {note.measure, number(note.beat, 3), note.text(), note.spelled.str(), vowel_of(a, n.note).ipa(),
-             cell(da, n.way[0][0]), cell(db, n.way[1][0]), std::string(reworded(to_string(n.parting))),
-             fmt::format("{:.0f} %{}", 100 * n.certainty, n.certainty >= plan::sure_parting ? "" : " ?")});
+             cell(da, n.way[0][0]), cell(db, n.way[1][0]),
+             fmt::format("{:.0f} %{}", 100 * n.certainty, n.certainty >= plan::sure_parting ? "" : "?")});
     }
     auto const all = c.times[0].all();
-    if (table.empty())
+    if (table.empty() && open == 0)
         out += worded("The two plans do not differ.") + "\n";
     else
-        out += table.str() + "\n" +
+        out += (table.empty() ? "" : table.str() + "\n") +
+               (open > 0 ? worded("Left out here, being less certain than {0} %: {1} (the JSON has all).",
+                                  fmt::format("{:.0f}", 100 * plan::listed_parting), open) +
+                               "\n"
+                         : "") +
                worded("They differ for {0} of the time sung, certainly (at least {1} %) for {2}.\n+5: fR1 "
                       "five semitones above the singer's own vowel. ?: uncertain.",
                       share(c.parting, all), fmt::format("{:.0f}", 100 * plan::sure_parting),

@@ -40,9 +40,11 @@ std::string advice(plan::NoteExplanation const& e) {
     if (e.changed) out += " (" + worded("aim at {0}", d.target.shade.ipa()) + ")";
     out += "\n" + worded("why: {0}", d.why) + "\n";
     auto const gain = number(std::abs(d.gain.value), 1);
-    out += worded("heard: {0} if kept", d.heard_kept.words());
+    bool const alike = e.changed && d.heard.vowel == d.heard_kept.vowel;
+    out += alike ? worded("heard: {0} either way", d.heard.vowel.ipa())
+                 : worded("heard: {0} if kept", d.heard_kept.words());
     if (e.changed)
-        out += ", " + worded("{0} if changed", d.heard.vowel.ipa()) + "; " +
+        out += (alike ? "" : ", " + worded("{0} if changed", d.heard.vowel.ipa())) + "; " +
                (d.gain.value < 0 ? worded("loses {0} dB", gain) : worded("gains {0} dB", gain));
     out += "\n";
     if (e.draws > 0)

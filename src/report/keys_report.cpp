@@ -140,7 +140,7 @@ std::string key_sentence(plan::KeysPlan const& k) {
     auto out =
         fmt::format("{} ({}..{}).", plan::words_of_key(best.semitones), best.low.str(), best.high.str());
     if (auto const why = plan::against_as_written(k, 3); !why.empty())
-        out += " " + worded("Against it as written: {0}.", why);
+        out += " " + worded("Against the key as written: {0}.", why);
     if (auto const good = plan::as_good_words(k); !good.empty()) out += " " + worded("As good: {0}.", good);
     return out;
 }

@@ -45,7 +45,7 @@ Json phrase_json(plan::LessonPhrase const& phrase) {
 Json exercise_json(plan::Exercise const& exercise, plan::Plan const& plan) {
     Json out{{"kind", name_of(exercise.kind)},
              {"ipa", plan.vowels[exercise.vowel].resonances.vowel.ipa()},
-             {"turns_over", plan.passage.tuning.name(plan.vowels[exercise.vowel].turns_over).pitch.str()},
+             {"turns_over", plan.passage.tuning.name(plan.vowels[exercise.vowel].turning.pitch).pitch.str()},
              {"notes", Json::array()},
              {"sung", exercise.sung}};
     for (auto const& note : exercise.notes) out["notes"].push_back(note.str());

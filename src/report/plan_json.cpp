@@ -119,7 +119,7 @@ Json vowel_json(plan::VowelPlan const& v, Tuning const& tuning) {
     out["estimated"] = r.estimated;
     if (r.estimated) out["origin"] = r.origin;
     out["turning"] = point_json(v.turning, tuning);
-    put_pitch(out["turns_over"], tuning, v.turns_over);
+    put_pitch(out["turns_over"], tuning, v.fo_leads);
     out["meeting"] = point_json(v.meeting, tuning);
     out["crossings"] = Json::array();
     for (auto const& c : v.crossings) out["crossings"].push_back(point_json(c, tuning));

@@ -50,7 +50,7 @@ std::string vowels(plan::Plan const& plan) {
     auto const& tuning = plan.passage.tuning;
     for (auto const& v : plan.vowels) {
         out += worded("Vowel {0}: turns over near {1}", spoken(v.resonances.vowel),
-                      spoken(tuning.name(v.turns_over).pitch)) +
+                      spoken(tuning.name(v.turning.pitch).pitch)) +
                ", ";
         if (!v.passive_range)
             out += worded("needs a change in all of the range");

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "report/format.hpp"
+#include "report/plan_tables.hpp"
 #include "vowelway/core/wording.hpp"
 #include "vowelway/plan/pencil.hpp"
 #include "vowelway/report/plan_report.hpp"
@@ -30,7 +31,9 @@ std::string heading(plan::Plan const& plan) {
     std::string out = p.title.empty() ? worded("Plan of the range {0}", plan.range.str()) : p.title;
     if (!p.composer.empty()) out += " (" + p.composer + ")";
     out += "\n" + worded("singer: {0}", plan.singer.name);
-    if (plan.singer.voice != VoiceType::other && plan.singer.name != to_string(plan.singer.voice))
+    // "Average tenor as sung" says the voice already
+    if (plan.singer.voice != VoiceType::other && !plan.singer.average &&
+        plan.singer.name != to_string(plan.singer.voice))
         out += fmt::format(", {}", reworded(to_string(plan.singer.voice)));
     if (!plan.singer.provenance.date.empty())
         out += ", " + worded("measured {0} by {1}", plan.singer.provenance.date,
@@ -69,7 +72,7 @@ std::string vowel_notes(plan::Plan const& plan) {
     for (auto const& v : plan.vowels) {
         estimated = estimated || v.resonances.estimated;
         table.row({v.resonances.vowel.ipa() + (v.resonances.estimated ? "?" : ""),
-                   tuning.name(v.turns_over).pitch.str(), passive(v, tuning, Numbers::left_out), sung(v)});
+                   tuning.name(v.turning.pitch).pitch.str(), passive(v, tuning, Numbers::left_out), sung(v)});
     }
     return table.str() + (estimated ? worded("? estimated, not measured for this singer") + "\n" : "");
 }
@@ -108,7 +111,7 @@ std::string note_row_advice(plan::Decision const& d) {
 
 /// What is done with the vowel of a note, in short.
 std::string to_do(plan::Decision const& d) {
-    return d.advice == plan::Advice::modify ? plan::in_short(d.gestures) : d.brief;
+    return d.gestures.empty() ? d.brief : plan::in_short(d.gestures);
 }
 
 std::string note_table(plan::Plan const& plan, std::vector<plan::NotePlan> const& notes) {
@@ -172,7 +175,7 @@ std::string strip_table(plan::Plan const& plan) {
                  {worded("zone")},
                  {worded("heard")},
                  {worded("advice")},
-                 {worded("aim")},
+                 {worded("sing")},
                  {worded("what to do")}});
     auto const& tuning = plan.passage.tuning;
     for (auto const& v : plan.vowels) {
@@ -183,11 +186,15 @@ std::string strip_table(plan::Plan const& plan) {
                 return o.zone.zone == d.zone.zone && o.heard.vowel == d.heard.vowel && o.advice == d.advice &&
                        o.target.shade == d.target.shade;
             };
-            while (end < v.strip.size() && same(v.strip[end].decision)) ++end;
+            auto brief = d.brief;
+            while (end < v.strip.size() && same(v.strip[end].decision)) {
+                if (v.strip[end].decision.turns_here) brief = v.strip[end].decision.brief;
+                ++end;
+            }
             table.row({i == 0 ? v.resonances.vowel.ipa() : "", tuning.name(v.strip[i].pitch).pitch.str(),
                        tuning.name(v.strip[end - 1].pitch).pitch.str(),
                        std::string(reworded(to_string(d.zone.zone))), d.heard.vowel.ipa(), note_row_advice(d),
-                       d.advice == plan::Advice::modify ? d.target.shade.ipa() : "", d.brief});
+                       d.advice == plan::Advice::modify ? d.target.shade.ipa() : "", brief});
             i = end;
         }
     }
@@ -196,13 +203,29 @@ std::string strip_table(plan::Plan const& plan) {
 
 } // namespace
 
-std::string plan_text(plan::Plan const& plan, Numbers numbers) {
+std::string plan_key() {
+    return worded("leave it alone: on a slow scale; in a song the length of a note and its neighbours count "
+                  "too.") +
+           "\n" +
+           worded("zone: open, the second harmonic lies below the vowel's first resonance; turning, about at "
+                  "it; "
+                  "close, above it; meeting, the note itself is about at it; above, over it.") +
+           "\n" +
+           worded("advice: hold, nothing needed; migrate, keep the shape and let the vowel drift; modify, "
+                  "change "
+                  "the shape; ?, not certain.") +
+           "\n";
+}
+
+std::string plan_tables(plan::Plan const& plan, Numbers numbers) {
     std::string out = heading(plan) + "\n";
     if (!plan.notes.empty()) out += watch_list(plan, numbers) + "\n";
     out += numbers == Numbers::shown ? vowel_table(plan) : vowel_notes(plan);
-    out += "\n" + (plan.notes.empty() ? strip_table(plan) : note_table(plan, plan.notes));
-    out += fmt::format("\n{}\n", reworded(voice_caution));
-    return out;
+    return out + "\n" + (plan.notes.empty() ? strip_table(plan) : note_table(plan, plan.notes));
+}
+
+std::string plan_text(plan::Plan const& plan, Numbers numbers) {
+    return plan_tables(plan, numbers) + "\n" + plan_key() + fmt::format("\n{}\n", reworded(voice_caution));
 }
 
 } // namespace vowelway::report

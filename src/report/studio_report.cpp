@@ -16,6 +16,19 @@ namespace {
 
 using A = Table::Align;
 
+/// A file as it is called within the folder.
+std::string within(Studio const& studio, std::string const& file) {
+    auto const folder = studio.folder.ends_with('/') ? studio.folder : studio.folder + "/";
+    return file.starts_with(folder) ? file.substr(folder.size()) : file;
+}
+
+std::string heads(Studio const& studio) {
+    auto const singers = studio.singers.size(), songs = studio.songs.size();
+    return worded("{0}: {1}, {2}", studio.folder,
+                  singers == 1 ? worded("1 singer") : worded("{0} singers", singers),
+                  songs == 1 ? worded("1 song") : worded("{0} songs", songs));
+}
+
 std::string singers_table(Studio const& studio) {
     Table table({{worded("singer")},
                  {worded("voice")},
@@ -26,21 +39,23 @@ std::string singers_table(Studio const& studio) {
     for (auto const& [file, singer] : studio.singers)
         table.row({singer.profile.singer.name, std::string(reworded(to_string(singer.profile.singer.voice))),
                    age_of(singer) + (singer.is_old() ? " !" : ""), missing_of(singer),
-                   singer.changed.empty() ? "" : worded("{0} vowels", singer.changed.size()), file});
+                   singer.changed.empty() ? "" : worded("{0} vowels", singer.changed.size()),
+                   within(studio, file)});
     return table.str();
 }
 
 std::string songs_table(Studio const& studio) {
     Table table({{worded("song")}, {worded("composer")}, {worded("from")}, {worded("to")}, {worded("file")}});
     for (auto const& song : studio.songs)
-        if (song.error.empty()) table.row({song.title, song.composer, song.low, song.high, song.file});
+        if (song.error.empty())
+            table.row({song.title, song.composer, song.low, song.high, within(studio, song.file)});
     return table.str();
 }
 
 std::string plans_table(Studio const& studio) {
     Table table({{worded("plan")}, {worded("singer")}, {worded("song")}, {""}});
     for (auto const& plan : studio.plans)
-        table.row({plan.file, plan.singer, plan.title,
+        table.row({within(studio, plan.file), plan.singer, plan.title,
                    plan.behind ? worded("older than what it was made from") : ""});
     return table.str();
 }
@@ -104,9 +119,7 @@ std::vector<std::string> known_of(analysis::StudioSinger const& singer) {
 }
 
 std::string studio_text(Studio const& studio) {
-    auto out =
-        worded("{0}: {1} singers, {2} songs", studio.folder, studio.singers.size(), studio.songs.size()) +
-        "\n";
+    auto out = heads(studio) + "\n";
     if (!studio.singers.empty()) out += "\n" + singers_table(studio);
     if (std::any_of(studio.singers.begin(), studio.singers.end(),
                     [](auto const& s) { return s.second.is_old(); }))

@@ -53,7 +53,7 @@ std::string survey_text(plan::Overview const& overview) {
     return out + "\n" +
            worded("For each singer what speaks against the song for a second of it (1: every vowel is lost), "
                   "in the key "
-                  "that suits best, and that key in semitones. The least needy first.") +
+                  "that suits best, and that key in semitones. The song that asks least first.") +
            "\n";
 }
 
@@ -81,7 +81,11 @@ std::string suits_text(plan::Overview const& overview, std::string const& singer
                    std::string(reworded(cell.why))});
     }
     return worded("What suits {0}, technique {1}, the best first", singer, overview.technique) + "\n\n" +
-           table.str();
+           table.str() + "\n" +
+           worded("key: the one that suits best, in semitones from where the song stands; need: what speaks "
+                  "against the song there, for a second of it (1: every vowel is lost), and most of it by "
+                  "what; as is: the same in the key as it stands.") +
+           "\n";
 }
 
 std::string likeness_text(std::string const& song, std::vector<plan::Likeness> const& others) {

@@ -2,8 +2,8 @@
 $ vowelway keys charts/demo/giusto_amor.mxl --singer charts/demo/serafina_quill.yaml --keys -2..2 2>/dev/null | head -12
 Poesia di Metastasio [I]: which key, technique classical
 
-Serafina Quill (invented): 2 semitones lower (C♯4..E5). Against it as written: changes of shape,
-    lies high, level missing.
+Serafina Quill (invented): 2 semitones lower (C♯4..E5). Against the key as written: changes of
+    shape, lies high, level missing.
 
  key  signs  from  to   mostly    change  long  against  by what
   +2  3♭     F4    A♭5  C5..E♭5     55 %     1     0.69  lies high, changes of shape

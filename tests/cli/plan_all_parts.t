@@ -5,12 +5,20 @@ $ vowelway plan data/scores/own/old_hundredth.musicxml --all --draws 0 -o all.js
 assumed: Alto: it has no words of its own here; those of Soprano, which it sings with, are taken
 assumed: Tenor: it has no words of its own here; those of Soprano, which it sings with, are taken
 # For the director first: where the vowels part, and whom to ask for what.
-$ vowelway plan data/scores/own/old_hundredth.musicxml --all --draws 0 2>errors | head -4; grep choir errors
+$ vowelway plan data/scores/own/old_hundredth.musicxml --all --draws 0 2>errors | head -9; grep choir errors
 For the director
-32 syllables begin together; at 19 the vowels part, and for 19 of them there is one that all can
-    sing.
-...
+32 syllables begin together; at 19 the vowels part, and for each there is one that all can sing.
+
+To rehearse first
+ 1. bar 3: to /u/
+    Soprano, Tenor: lips a little less round /o/; Alto: tongue a little lower /ʊ/; Bass: tongue
+        lower /ʊ/
+    Soprano, Alto, Tenor: too high for the spoken vowel; Bass: turned over. Tune on G4: Alto fo,
+        Bass 2fo. Easily tipped: Tenor.
 assumed: 4 parts: planned as a choir, in the technique choral (--technique chooses)
+# The caution and the key stand once, under all parts.
+$ vowelway plan data/scores/own/old_hundredth.musicxml --all --draws 0 2>/dev/null | grep -cE "^(leave|zone|advice|Never push)"
+4
 # Who sings may be said; the marks of all parts stand in one score.
 $ vowelway plan data/scores/own/old_hundredth.musicxml --all --draws 0 --marks vowels --voices "S=charts/demo/serafina_quill.yaml, a=mezzo, Ten=tenor, 4=baritone" -o all.json -o all.musicxml 2>errors; grep -c "taken to be sung" errors; grep '^    "singer"' all.json; grep -c 'name="vowelway"' all.musicxml
 0

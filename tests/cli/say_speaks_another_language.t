@@ -1,12 +1,12 @@
 # What is told comes from a table; --say and VOWELWAY_SAY choose it, before or after the command, and nothing else does.
 $ vowelway plan --range C3..E3 --singer tenor --vowels i --draws 0 2>/dev/null | head -4
 Plan of the range C3..E3
-singer: Average tenor as sung, tenor; technique: classical; A4 = 440 Hz
+singer: Average tenor as sung; technique: classical; A4 = 440 Hz
 average voice: measure your own
 
 $ vowelway --say de plan --range C3..E3 --singer tenor --vowels i --draws 0 2>/dev/null | head -4
 Plan für den Umfang C3..E3
-Stimme: Durchschnittstenor (gesungen), Tenor; Technik: classical; A4 = 440 Hz
+Stimme: Durchschnittstenor (gesungen); Technik: classical; A4 = 440 Hz
 Durchschnittsstimme: die eigene messen
 
 $ LC_ALL=C LANG=de_DE.UTF-8 LANGUAGE=de vowelway plan --range C3..E3 --singer tenor --vowels i --draws 0 2>/dev/null | head -1
@@ -26,7 +26,7 @@ $ vowelway --say xx plan --range C3..E3 --singer tenor
 -> 3
 $ printf 'language: xy\nsentences:\n  "Plan of the range {0}": "{0}: P"\n' > xy.yaml; vowelway plan --say xy.yaml --range C3..E3 --singer tenor --vowels i --draws 0 2>/dev/null | head -2
 C3..E3: P
-singer: Average tenor as sung, tenor; technique: classical; A4 = 440 Hz
+singer: Average tenor as sung; technique: classical; A4 = 440 Hz
 $ printf 'language: xy\nsentences:\n  "Plan of the range {0}": "P"\n' > xy.yaml; vowelway plan --say xy.yaml --range C3..E3 --singer tenor
 ! xy.yaml:3:28: the places {0}, {1} .. are not those of the English sentence
 !   use each place of "Plan of the range {0}", in any order

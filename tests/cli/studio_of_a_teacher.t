@@ -4,12 +4,12 @@ $ vowelway studio pupils --date 2026-11-28
 pupils: 2 singers, 2 songs
 
 singer                     voice  measured     missing          changed  file
-Ottavio Brandt             tenor  56 days ago  /i/ /ɛ/ /ɔ/ /u/           pupils/ottavio_brandt.yaml
-Serafina Quill (invented)  mezzo  56 days ago  none                      pupils/serafina_quill.yaml
+Ottavio Brandt             tenor  56 days ago  /i/ /ɛ/ /ɔ/ /u/           ottavio_brandt.yaml
+Serafina Quill (invented)  mezzo  56 days ago  none                      serafina_quill.yaml
 
 song                      composer          from  to   file
-Poesia di Metastasio [I]  Louise Reichardt  E♭4   G♭5  pupils/songs/giusto_amor.mxl
-L’omnibus automobile      Erik Satie        B♭3   C5   pupils/songs/satie_omnibus.mxl
+Poesia di Metastasio [I]  Louise Reichardt  E♭4   G♭5  songs/giusto_amor.mxl
+L’omnibus automobile      Erik Satie        B♭3   C5   songs/satie_omnibus.mxl
 
 not read: pupils/torn.yaml: is not YAML: end of sequence flow not found
 $ rm pupils/torn.yaml; vowelway studio pupils --date 2027-11-28 | grep -c "!"

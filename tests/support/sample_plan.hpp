@@ -320,7 +320,7 @@ inline plan::VowelPlan plan_of(VowelResonances const& v, Passage const& passage,
     auto const& tuning = passage.tuning;
     plan::VowelPlan vp{.resonances = v,
                        .turning = crossing(2, 1, v.r1),
-                       .turns_over = crossing(2, 1, v.r1).pitch,
+                       .fo_leads = crossing(2, 1, v.r1).pitch,
                        .meeting = crossing(1, 1, v.r1),
                        .crossings = crossings_of(v, tuning.pitch(range.low), tuning.pitch(range.high)),
                        .strip = {},

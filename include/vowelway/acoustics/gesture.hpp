@@ -29,15 +29,17 @@ std::string_view to_string(GesturePart part);
 struct Gesture {
     using Part = GesturePart;
     Part part = Part::jaw;
-    double amount = 0; ///< -1 .. +1 of the comfortable travel; + opens, protrudes, raises, advances, widens
-    std::string words; ///< "open the jaw a little"
+    double amount = 0;   ///< -1 .. +1 of the comfortable travel; + opens, protrudes, raises, advances, widens
+    std::string words;   ///< "open the jaw a little"
+    bool rounded = true; ///< of a vowel with round lips, which are rounded less; others widen
 };
 
 /// All parts at once, indexed by GesturePart; zero is the vowel's own shape.
 using GestureVector = std::array<double, 7>;
 
 /// The gestures of a vector that are worth saying, largest first, with their words. What moves less than
-/// `least` of its travel is left out, however small the rest.
-std::vector<Gesture> describe(GestureVector const& vector, double least = 0.12);
+/// `least` of its travel is left out, however small the rest. `rounded`: whether the vowel they leave has
+/// round lips. No words ask for spread lips: to a singer that is a fault (common practice, no source).
+std::vector<Gesture> describe(GestureVector const& vector, double least = 0.12, bool rounded = true);
 
 } // namespace vowelway::acoustics

@@ -47,6 +47,9 @@ struct ChartPlace {
 };
 ChartPlace chart_place(Vowel const& vowel);
 
+/// Whether the lips are round by the chart: rounding over 0.5.
+bool has_round_lips(Vowel const& vowel);
+
 /// Distance on the chart, one height step or half the width of the chart being 1.
 double chart_distance(Vowel const& a, Vowel const& b);
 

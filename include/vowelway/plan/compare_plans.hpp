@@ -41,6 +41,8 @@ struct ComparedNote {
 };
 /// Beyond this a difference is shown as sure (our choice).
 inline constexpr double sure_parting = 0.75;
+/// Below this a difference is no news and is not listed where people read (our choice); the JSON has all.
+inline constexpr double listed_parting = 0.5;
 
 /// How long a singer does what.
 struct AdviceTimes {

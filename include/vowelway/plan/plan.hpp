@@ -71,8 +71,8 @@ struct Decision {
     /// Levels of fo, 2fo, .. (eight at most), 1 m from the mouth in the open, dB re 20 µPa: the shape kept,
     /// and the advice followed.
     std::vector<Decibels> levels_kept, levels_planned;
-    bool turned = false;     ///< with the shape kept, at or above the pitch where the vowel turns over
-    bool turns_here = false; ///< and the line has just come up to it
+    bool turned = false;               ///< at or above VowelPlan::turning, 2fo = fR1 of the vowel's own shape
+    bool turns_here = false;           ///< and the line has just come up to it
     CostTerms cost_kept, cost_planned; ///< what the shape kept and the one planned cost
     Target target;
     std::vector<acoustics::Gesture> gestures; ///< empty unless `modify`
@@ -116,10 +116,10 @@ struct ReachRow {
 
 struct VowelPlan {
     VowelResonances resonances;
-    Crossing turning; ///< 2fo = fR1
-    /// Where the level of fo first exceeds that of 2fo, going up from there with the shape kept: the turn as
-    /// it is heard. Where no level changes sign, the pitch of `turning`.
-    Pitch turns_over;
+    Crossing turning; ///< 2fo = fR1: from here on the vowel turns over
+    /// Where the level of fo first exceeds that of 2fo, going up from there with the shape kept: the turn is
+    /// behind. Where no level changes sign, the pitch of `turning`.
+    Pitch fo_leads;
     Crossing meeting;                ///< fo = fR1
     std::vector<Crossing> crossings; ///< every nfo = fRk within the plan's range, low to high
     std::vector<PitchCell> strip;    ///< every semitone of the plan's range, low to high

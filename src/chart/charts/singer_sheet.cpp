@@ -49,9 +49,11 @@ double draw_staff(Canvas& canvas, Singer const& singer, std::vector<VowelResonan
 
 std::string as_pitch(Singer const& singer, Frequency f) { return singer.tuning.name(Pitch(f)).pitch.str(); }
 
+// To 5 Hz, as the table on the terminal has them: nothing is known finer.
+long to_five(Frequency f) { return 5 * std::lround(in_hertz(f) / 5); }
+
 std::string with_sd(Singer const& singer, Resonance const& r) {
-    return fmt::format("{} ± {} Hz, {}", std::lround(in_hertz(r.centre)), std::lround(in_hertz(r.sd)),
-                       as_pitch(singer, r.centre));
+    return fmt::format("{} ± {} Hz, {}", to_five(r.centre), to_five(r.sd), as_pitch(singer, r.centre));
 }
 
 std::string with_sd(Singer const& singer, plan::Crossing const& c) {

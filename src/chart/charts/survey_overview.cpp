@@ -95,8 +95,8 @@ std::vector<Page> survey_overview(plan::Overview const& overview, Size paper, Te
     head.title = worded("Songs and singers");
     head.who = worded("{0} songs, {1} singers", overview.songs.size(), overview.singers.size());
     head.how = worded("technique: {0}", overview.technique);
-    head.sentence = worded(
-        "The least needy song first. A proposal, never an order: how the voice feels on the day decides.");
+    head.sentence = worded("The song that asks least first. A proposal, never an order: how the voice feels "
+                           "on the day decides.");
     double const width = paper.width - 2 * margin_side, height = paper.height - margin_top - margin_bottom;
     Drawing sample(measurer);
     double const below = draw_title(sample, head, width) + heads;

@@ -5,6 +5,7 @@
 
 #include "plan/exercises.hpp"
 #include "support/sample_plan.hpp"
+#include "vowelway/plan/pencil.hpp"
 
 #include <doctest/doctest.h>
 
@@ -77,6 +78,23 @@ TEST_CASE("exercises go to the song's own notes, and stay within the singer's ra
             CHECK(n.key_number() >= parse_spelled_pitch("C3").key_number());
             CHECK(n.key_number() <= parse_spelled_pitch("A4").key_number());
         }
+}
+
+// A lesson that begins on a plain vowel where its own plan changes it contradicts itself.
+TEST_CASE("a scale begins as the plan has its lowest note") {
+    auto plan = three_phrases();
+    auto const vowel = *plan.notes[plan::pencil_of(plan).watch.front().note].vowel;
+    auto const low = Tuning{}.pitch(parse_spelled_pitch("C4"));
+    for (auto& cell : plan.vowels[vowel].strip)
+        if (std::abs(interval(low.frequency(), cell.pitch.frequency()).value) < 50) {
+            cell.decision.advice = plan::Advice::modify;
+            cell.decision.target.shade = parse_ipa("y");
+        }
+    auto const scale = plan::lesson_of(plan).exercises.at(0);
+    CHECK(scale.sung[0] == "y");
+    CHECK(scale.sung[3] == "ɪ");
+    CHECK(scale.sung[6] == "y");
+    CHECK(scale.how.starts_with("think /i/, begin toward /y/; on the upper notes toward /ɪ/, jaw open"));
 }
 
 // The sample tenor's /a/ turns at 350 Hz, F4.

@@ -141,11 +141,30 @@ TEST_CASE("where the plan turns a vowel over a sign stands, once in a phrase, an
     CHECK(pencil_of(plan).turns == std::vector<std::size_t>{3});
 }
 
+// The sample tenor: /i/ turns at E3, far under a tenor's passaggio (D4 in the handbooks), /a/ at F4.
+TEST_CASE(
+    "where a vowel turns far under the passaggio, or the line leaps far over the turn, no sign stands") {
+    Passage p;
+    sample::add_bar(p, {{"D3", 1, "mi", "i"}, {"E4", 3, "mi", "i"}});
+    sample::add_bar(p, {{nullptr, 1}, {"D4", 1, "la", "a"}, {"G4", 2, "la", "a"}});
+    auto plan = left_alone(p);
+    for (auto& n : plan.notes) n.decision->turns_here = n.note == 1 || n.note == 3;
+    CHECK(pencil_of(plan).turns == std::vector<std::size_t>{3});
+    plan.vowels[*plan.notes[3].vowel].turning.pitch = Tuning{}.pitch(parse_spelled_pitch("C4"));
+    CHECK(pencil_of(plan).turns.empty());
+}
+
+// Common practice, no source: no teacher of singing asks for spread lips; round ones are rounded less.
+TEST_CASE("lips are rounded less on a round vowel and widen on another") {
+    CHECK(plan::in_short({{Part::lip_protrusion, -0.3, "", true}}) == "lips a little less round");
+    CHECK(plan::in_short({{Part::lip_protrusion, -0.3, "", false}}) == "lips a little wider");
+}
+
 TEST_CASE("a gesture in short says how much, and a second one only where it is felt") {
     CHECK(plan::in_short({}).empty());
     CHECK(plan::in_short({{Part::jaw, 0.2, ""}}) == "jaw a little");
     CHECK(plan::in_short({{Part::jaw, 0.5, ""}, {Part::lip_protrusion, -0.45, ""}}) ==
-          "jaw open, lips spread");
+          "jaw open, lips less round");
     CHECK(plan::in_short({{Part::jaw, 0.8, ""}, {Part::tongue_height, 0.2, ""}}) == "jaw wide");
     CHECK(plan::in_short({{Part::lip_opening, 0.6, ""}, {Part::lip_protrusion, 0.5, ""}}) == "lips open");
     CHECK(plan::in_short({{Part::larynx, -0.5, ""}}) == "larynx lower");

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "plan/reading.hpp"
+#include "vowelway/plan/pencil.hpp"
 
 #include <doctest/doctest.h>
 
@@ -36,7 +37,7 @@ Decision read(Strategy const& strategy, Task const& task) {
             .text = heard.text, .ring = heard.ring, .stability = heard.stability, .relation = heard.relation};
     };
     return read_decision(strategy, task, choice,
-                         {.turns_over = Pitch(hertz(400)),
+                         {.turning = Pitch(hertz(400)),
                           .from = {},
                           .heard = nullptr,
                           .kept = nullptr,
@@ -73,7 +74,7 @@ TEST_CASE("a high note on a close vowel asks for a higher fR1, by a gesture that
     CHECK(std::is_sorted(d.gestures.begin(), d.gestures.end(), [](auto const& a, auto const& b) {
         return std::abs(a.amount) > std::abs(b.amount);
     }));
-    CHECK(d.gestures.front().words.starts_with(d.brief)); // what is done, without its degree
+    CHECK(d.brief == in_short({d.gestures.front()})); // in the words of the pencil
     CHECK(d.why.find("fo is 780 Hz, above fR1 at 440 Hz: raising fR1 to ") == 0);
     CHECK(d.text_cost.value == d.heard.distance.value);
 }

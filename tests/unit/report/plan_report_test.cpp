@@ -76,7 +76,7 @@ plan::Plan fixed() {
     };
     p.vowels.push_back({.resonances = a,
                         .turning = crossing(2),
-                        .turns_over = crossing(2).pitch,
+                        .fo_leads = crossing(2).pitch,
                         .meeting = crossing(1),
                         .crossings = {crossing(2), crossing(1)},
                         .strip = {},
@@ -141,6 +141,8 @@ TEST_CASE("a plan as text says what to watch, marks what is unsure and carries t
     CHECK(text.find("hold?") == std::string::npos);
     CHECK(text.find(voice_caution) != std::string::npos);
     for (char const* number : {"fR1", "Hz,", "700", "±"}) CHECK(text.find(number) == std::string::npos);
+    // One pitch under one name: "turns over near" is the 2fo = fR1 of the JSON and of the singer's sheet.
+    CHECK(text.find("\na      F4  ") != std::string::npos);
     auto const numbers = plan_text(slow(), Numbers::shown);
     CHECK(numbers.find("700 ±30") != std::string::npos);
     CHECK(numbers.find("jaw a little ?; fo, 784 Hz, has come to fR1.\n") != std::string::npos);

@@ -14,7 +14,7 @@
 namespace vowelway::chart {
 namespace {
 
-/// "The key proposed: 2 semitones lower (B♭3 to E5, 2 flats). Against it as written: lies high."
+/// "The key proposed: 2 semitones lower (B♭3 to E5, 2 flats). Against the key as written: lies high."
 std::string proposal(plan::KeysPlan const& keys) {
     auto const& best = keys.recommended();
     auto const key = plan::words_of_key(best.semitones);
@@ -23,7 +23,7 @@ std::string proposal(plan::KeysPlan const& keys) {
                             plan::words_of_signature(*best.fifths))
                    : worded("The key proposed: {0} ({1} to {2}).", key, best.low.str(), best.high.str());
     if (auto const why = plan::against_as_written(keys, 3); !why.empty())
-        out += " " + worded("Against it as written: {0}.", why);
+        out += " " + worded("Against the key as written: {0}.", why);
     if (auto const good = plan::as_good_words(keys); !good.empty())
         out += " " + worded("As good: {0}.", good);
     return out;

@@ -39,7 +39,9 @@ std::string heard_of(plan::NoteExplanation const& e) {
     auto const& d = e.decision;
     auto const kept = d.heard_kept.vowel.quality().ipa();
     if (!e.changed) return worded("Heard as {0}.", kept);
-    return worded("Heard as {0} if kept, as {1} if changed.", kept, d.heard.vowel.quality().ipa());
+    auto const changed = d.heard.vowel.quality().ipa();
+    if (changed == kept) return worded("Heard as {0} either way.", kept);
+    return worded("Heard as {0} if kept, as {1} if changed.", kept, changed);
 }
 
 std::string gestures_of(plan::Decision const& d) {

@@ -107,7 +107,7 @@ void draw_bar(Canvas& canvas, plan::AdviceTimes const& t, double x, double y, do
 std::map<std::size_t, int> differences_to_list(plan::PlansCompared const& c) {
     std::vector<plan::ComparedNote const*> order;
     for (auto const& n : c.notes)
-        if (n.weight > 0) order.push_back(&n);
+        if (n.weight > 0 && n.certainty >= plan::listed_parting) order.push_back(&n);
     ranges::stable_sort(order, std::greater{}, &plan::ComparedNote::weight);
     order.resize(std::min(order.size(), most_listed));
     ranges::sort(order, {}, &plan::ComparedNote::note);
@@ -120,7 +120,8 @@ double draw_differences(Canvas& canvas, plan::PlansCompared const& c,
                         std::map<std::size_t, int> const& numbers, double y, double width) {
     y = draw_heading(canvas, 0, y, width, worded("Where the plans differ"));
     if (numbers.empty()) {
-        canvas.write({0, y + 12}, worded("Nowhere: both can sing it the same way."), plain(type::body));
+        canvas.write({0, y + 12}, worded("Nowhere with certainty: both can sing it the same way."),
+                     plain(type::body));
         return y + 20;
     }
     auto const columns = columns_of(width);

@@ -91,8 +91,9 @@ Head title_of(ProbeMap const& p) {
     head.title = check ? worded("Vowels checked") : worded("Vowels measured");
     if (!check) {
         head.who = p.who;
-        head.source = p.reference.average ? worded("expected near the {0}", p.reference.name)
-                                          : worded("expected near the singer's profile");
+        head.source = p.reference.average
+                          ? worded("expected near an average {0}", reworded(to_string(p.reference.voice)))
+                          : worded("expected near the singer's profile");
         head.average = false;
     }
     head.aside = p.date;
