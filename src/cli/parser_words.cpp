@@ -12,7 +12,6 @@ namespace {
 
 /// As CLI11 has them; the first that fits is taken.
 constexpr std::string_view sentences[] = {
-    to_word("A subcommand is required"),
     to_word("{0} is required"),
     to_word("The following argument was not expected: {0}"),
     to_word("The following arguments were not expected: {0}"),
@@ -68,6 +67,10 @@ std::string filled(std::string_view sentence, std::vector<std::string> const& pi
 } // namespace
 
 std::string parser_words(std::string_view text) {
+    // What a newcomer meets first is said with what to do.
+    if (text == "A subcommand is required") return worded("a command is missing");
+    if (text == "--singer is required")
+        return worded("--singer is missing: name a profile (me.yaml) or a voice (tenor)");
     for (auto const sentence : sentences)
         if (auto const pieces = pieces_of(sentence, text)) return filled(reworded(sentence), *pieces);
     return std::string(text);

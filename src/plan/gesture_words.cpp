@@ -19,9 +19,9 @@ struct ShortWords {
 };
 constexpr std::array<ShortWords, 7> short_words{{
     {'j',
-     {to_word("jaw a touch"), to_word("jaw a little"), to_word("jaw open"), to_word("jaw wide")},
-     {to_word("jaw a touch less"), to_word("jaw a little less"), to_word("jaw less"),
-      to_word("jaw much less")}},
+     {to_word("jaw a touch open"), to_word("jaw a little open"), to_word("jaw open"), to_word("jaw wide")},
+     {to_word("jaw a touch less open"), to_word("jaw a little less open"), to_word("jaw less open"),
+      to_word("jaw much less open")}},
     {'l',
      {to_word("lips a touch open"), to_word("lips a little open"), to_word("lips open"),
       to_word("lips wide open")},

@@ -28,6 +28,8 @@ namespace {
 
 // Resonances are known to about 10 Hz at best, so sentences say no more.
 std::string hz(Frequency f) { return std::to_string(std::lround(in_hertz(f) / 10) * 10) + " Hz"; }
+// A note's own harmonics are known exactly.
+std::string sung_hz(Frequency f) { return std::to_string(std::lround(in_hertz(f))) + " Hz"; }
 std::string whole(double v) { return std::to_string(std::lround(v)); }
 
 Target target_of(VowelModel const& model, ShapeGrid const& grid, std::size_t shape,
@@ -67,7 +69,7 @@ std::string relation_sentence(Task const& task, VowelModel const& model, Target 
                           ? worded("{0} wants {1} above {2}", technique.name, harmonic, resonance)
                           : worded("{0} wants {1} at {2}", technique.name, harmonic, resonance);
     return worded("{0}: {1} is {2}, {3} goes from {4} to {5}", wish, harmonic,
-                  hz(frequency_of(wanted.harmonic, task.pitch)), resonance,
+                  sung_hz(frequency_of(wanted.harmonic, task.pitch)), resonance,
                   hz(first ? model.home.r1 : model.home.r2), hz(first ? target.r1.centre : target.r2.centre));
 }
 
@@ -77,10 +79,10 @@ std::string why_ring(Task const& task, VowelModel const& model, Decision const& 
     auto const gain =
         d.gain.value >= 0.5 ? worded("gains {0} dB", whole(d.gain.value)) : worded("keeps the tone carrying");
     if (fo > model.home.r1)
-        return worded("fo is {0}, above fR1 at {1}: raising fR1 to {2} {3}", hz(fo), r1, to, gain);
+        return worded("fo is {0}, above fR1 at {1}: raising fR1 to {2} {3}", sung_hz(fo), r1, to, gain);
     if (2.0 * fo > model.home.r1)
         return worded("fR1 at {0} lies between fo ({1}) and 2fo ({2}) and carries neither: fR1 at {3} {4}",
-                      r1, hz(fo), hz(2.0 * fo), to, gain);
+                      r1, sung_hz(fo), sung_hz(2.0 * fo), to, gain);
     return worded("no harmonic lies near fR1 at {0}: fR1 at {1} {2}", r1, to, gain);
 }
 
@@ -101,7 +103,7 @@ std::string why_modify(Strategy const& strategy, Task const& task, VowelModel co
         return worded(
             "{0} at {1} lies just above fR1 at {2}, where the tract supports the folds least: fR1 at {3} "
             "takes it out of there",
-            n.str(), hz(frequency_of(n, task.pitch)), r1, to);
+            n.str(), sung_hz(frequency_of(n, task.pitch)), r1, to);
     }
     return worded("kept, it would be heard as {0}; fR1 at {1} and fR2 at {2} keep it nearer to {3}",
                   d.heard_kept.words(), to, hz(d.target.r2.centre), model.resonances.vowel.ipa());
@@ -113,11 +115,12 @@ std::string why_left(Task const& task, VowelModel const& model, Decision const& 
     auto const r1 = model.home.r1;
     std::string where;
     if (2.0 * fo < r1)
-        where = worded("2fo at {0} is below fR1 at {1}", hz(2.0 * fo), hz(r1));
+        where = worded("2fo at {0} is below fR1 at {1}", sung_hz(2.0 * fo), hz(r1));
     else if (fo < r1)
-        where = worded("fR1 at {0} lies between fo ({1}) and 2fo ({2})", hz(r1), hz(fo), hz(2.0 * fo));
+        where =
+            worded("fR1 at {0} lies between fo ({1}) and 2fo ({2})", hz(r1), sung_hz(fo), sung_hz(2.0 * fo));
     else
-        where = worded("fo at {0} is above fR1 at {1}", hz(fo), hz(r1));
+        where = worded("fo at {0} is above fR1 at {1}", sung_hz(fo), hz(r1));
     std::string said = where + ": ";
     if (d.turns_here)
         said += worded("it turns over here: let it; do not open for it") + "; ";

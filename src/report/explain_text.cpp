@@ -39,7 +39,7 @@ std::string advice(plan::NoteExplanation const& e) {
     for (std::size_t i = 0; i < d.gestures.size(); ++i) out += (i == 0 ? ": " : ", ") + d.gestures[i].words;
     if (e.changed) out += " (" + worded("aim at {0}", d.target.shade.ipa()) + ")";
     out += "\n" + worded("why: {0}", d.why) + "\n";
-    auto const gain = number(std::abs(d.gain.value), 1);
+    auto const gain = number(std::abs(d.gain.value), std::abs(d.gain.value) < 1 ? 1 : 0);
     bool const alike = e.changed && d.heard.vowel == d.heard_kept.vowel;
     out += alike ? worded("heard: {0} either way", d.heard.vowel.ipa())
                  : worded("heard: {0} if kept", d.heard_kept.words());
@@ -121,7 +121,9 @@ std::string explanation_text(plan::NoteExplanation const& e) {
     out += "\n" + resonances.str();
     if (e.kept.r1.sd_assumed || e.kept.r2.sd_assumed)
         out += worded("* deviation assumed, not measured") + "\n";
-    out += "\n" + cost_table(e) + "\n" + harmonic_table(e);
+    out += "\n" + cost_table(e) + worded("1: a clear loss of the vowel for a second; the lower total wins") +
+           "\n\n" + harmonic_table(e) + worded("level of each harmonic, 1 m from the mouth in the open") +
+           "\n";
     return out + "\n" + std::string(reworded(voice_caution)) + "\n";
 }
 

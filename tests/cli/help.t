@@ -1,5 +1,5 @@
 # No command: what to type next, and exit code 2.
 $ vowelway
-! A subcommand is required
+! a command is missing
 ! ...
 -> 2

@@ -4,7 +4,7 @@ $ vowelway plan --singer tenor
 ! ...
 -> 2
 $ vowelway plan --range C3..A4
-! --singer is required
+! --singer is missing: name a profile (me.yaml) or a voice (tenor)
 ! ...
 -> 2
 $ vowelway plan --range C3..A4 --singer tenor -o plan.doc

@@ -12,6 +12,6 @@ $ vowelway profile show data
 !   name a file in it
 -> 3
 $ vowelway profile
-! A subcommand is required
+! a command is missing
 ! Run with --help for more information.
 -> 2

@@ -35,7 +35,7 @@ $ printf 'language: xy\nsentences:\n  "Plan of the range {0}": "P"\n' > xy.yaml;
 $ vowelway plan --range C3..E3 --singer tenor --vowels i --draws 0 --as json --say de 2>/dev/null | grep -E '"(advice|why|technique)"' | head -3 | cut -c1-60
  "technique": "classical",
      "advice": "hold",
-     "why": "2fo bei 260 Hz liegt unter fR1 bei 290 Hz: man 
+     "why": "2fo bei 262 Hz liegt unter fR1 bei 290 Hz: man 
 # A refusal too, of a reader, of a file and of the command line.
 $ vowelway plan --say de nirgends.mxl --singer tenor
 ! nirgends.mxl: diese Datei gibt es nicht
@@ -58,7 +58,7 @@ $ vowelway plan --say de --range C3..E3 --singer tenor --draws 100000
 ! Mehr dazu mit --help.
 -> 2
 $ vowelway plan --say de --range C3..E3
-! --singer fehlt
+! --singer fehlt: ein Profil (ich.yaml) oder ein Fach (tenor) nennen
 ! Mehr dazu mit --help.
 -> 2
 $ vowelway plan --say de --range C3..E3 --singer tenor --chart kreis

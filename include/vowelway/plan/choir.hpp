@@ -36,7 +36,7 @@ struct SungTogether {
     /// For the common vowel:
     HeardOffset common; ///< where it is heard then
     Vowel shade;        ///< the letter to aim at
-    std::string ask;    ///< what it is asked to do: "jaw a little"; empty: its plan, or no common vowel
+    std::string ask;    ///< what it is asked to do: "jaw a little open"; empty: its plan, or no common vowel
     double extra = 0;   ///< what that costs beside its plan, as CostTerms; >= 0
 };
 

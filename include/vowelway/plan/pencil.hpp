@@ -18,10 +18,11 @@ struct PencilMark {
     std::size_t note = 0;            ///< index in Plan::notes
     std::size_t last = 0;            ///< the last note it holds for; `note` itself when it holds for one
     std::optional<Vowel> vowel = {}; ///< the letter of the vowel to sing, where it is another than the text's
-    std::string words = {}; ///< "jaw a little, lips spread"; empty where the mark before still says it
-    bool turns = false;     ///< the vowel turns over here: let it, do not open for it
-    bool outside = false;   ///< the words say that the note is outside the singer's range
-    bool sure = true;       ///< false: the measurement leaves it open, try it
+    std::string words =
+        {};               ///< "jaw a little open, lips less round"; empty where the mark before still says it
+    bool turns = false;   ///< the vowel turns over here: let it, do not open for it
+    bool outside = false; ///< the words say that the note is outside the singer's range
+    bool sure = true;     ///< false: the measurement leaves it open, try it
 };
 
 /// A note worth watching: something is to be done, and it is long or exposed.
@@ -46,8 +47,8 @@ Pencil pencil_of(Plan const& plan);
 /// Whether a vowel in its own shape turns over on a note (Decision::turns_here), and is not changed there.
 bool turns_here(Plan const& plan, std::size_t note);
 
-/// "jaw a little, lips spread": the main gesture, and a second one where it counts as much as a singer can
-/// feel. The amount is always said. Empty for no gesture.
+/// "jaw a little open, lips less round": the main gesture, and a second one where it counts as much as a
+/// singer can feel. The amount is always said. Empty for no gesture.
 std::string in_short(std::vector<acoustics::Gesture> const& gestures);
 
 /// "3 places to work on; the vowel turns over in bars 12 and 31." For the head of a page.

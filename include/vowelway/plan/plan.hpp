@@ -79,7 +79,7 @@ struct Decision {
     Decibels gain;                            ///< level with the advice followed against the shape kept
     Bark text_cost;    ///< heard distance from the intended vowel with the advice followed
     std::string why;   ///< one sentence with the numbers that decided
-    std::string brief; ///< a few words for the music stand: "open the jaw a little"
+    std::string brief; ///< a few words for the music stand: "jaw a little open"
 };
 
 /// One sung note of the passage, planned.

@@ -64,14 +64,14 @@ TEST_CASE("the same place in two verses is watched once, with both bars, and pen
     REQUIRE(pencil.watch.size() == 1);
     CHECK(pencil.watch[0].note == 1);
     CHECK(pencil.watch[0].also == std::vector<std::size_t>{4});
-    CHECK(pencil.watch[0].words == "jaw a little");
+    CHECK(pencil.watch[0].words == "jaw a little open");
     CHECK(plan::bars_of(plan.passage, {1, 4}) == "bars 1 and 2");
     auto changes = pencil.marks;
     std::erase_if(changes, [](auto const& m) { return m.turns; });
     REQUIRE(changes.size() == 2);
     CHECK(changes[1].vowel == parse_ipa("ɪ"));
-    CHECK(changes[1].words == "jaw a little"); // another phrase: said again
-    ask(plan, 4, "ɪ", 0.6);                    // no longer the same to do
+    CHECK(changes[1].words == "jaw a little open"); // another phrase: said again
+    ask(plan, 4, "ɪ", 0.6);                         // no longer the same to do
     CHECK(pencil_of(plan).watch.size() == 2);
 }
 
@@ -110,7 +110,7 @@ TEST_CASE("one mark holds for the notes that ask for the same, what was said in 
     CHECK(marks[0].note == 0);
     CHECK(marks[0].last == 1);
     CHECK_FALSE(marks[0].vowel.has_value()); // the text's own
-    CHECK(marks[0].words == "jaw a little");
+    CHECK(marks[0].words == "jaw a little open");
     CHECK(marks[1].vowel == parse_ipa("ɛ"));
     CHECK(marks[1].words.empty());
     CHECK(marks[1].last == 2); // what follows is sung as the text says, the jaw as before
@@ -162,7 +162,7 @@ TEST_CASE("lips are rounded less on a round vowel and widen on another") {
 
 TEST_CASE("a gesture in short says how much, and a second one only where it is felt") {
     CHECK(plan::in_short({}).empty());
-    CHECK(plan::in_short({{Part::jaw, 0.2, ""}}) == "jaw a little");
+    CHECK(plan::in_short({{Part::jaw, 0.2, ""}}) == "jaw a little open");
     CHECK(plan::in_short({{Part::jaw, 0.5, ""}, {Part::lip_protrusion, -0.45, ""}}) ==
           "jaw open, lips less round");
     CHECK(plan::in_short({{Part::jaw, 0.8, ""}, {Part::tongue_height, 0.2, ""}}) == "jaw wide");

@@ -47,7 +47,7 @@ plan::Decision changed(VowelResonances const& v) {
     d.certainty = 0.6;
     d.target.r1.centre = hertz(784);
     d.target.shade = parse_ipa("ɑ");
-    d.gestures = {{acoustics::Gesture::Part::jaw, 0.3, "open the jaw a little"}};
+    d.gestures = {{acoustics::Gesture::Part::jaw, 0.3, "open the jaw a little open"}};
     d.gain = Decibels{3.24};
     d.brief = "open, \"round\"";
     d.why = "fo, 784 Hz, has come to fR1.";
@@ -109,7 +109,7 @@ TEST_CASE("a plan as JSON gives the values it was given, by the names of docs/fo
     CHECK(notes[1]["zone"] == "meeting");
     CHECK(notes[1]["target"]["fR1_hz"] == 784.0);
     CHECK(notes[1]["target"]["ipa"] == "ɑ");
-    CHECK(notes[1]["gesture"][0]["words"] == "open the jaw a little");
+    CHECK(notes[1]["gesture"][0]["words"] == "open the jaw a little open");
     CHECK(notes[1]["gain_db"] == 3.2);
     CHECK(notes[1]["certainty"] == 0.6);
     CHECK(notes[2]["ipa"].is_null());
@@ -135,7 +135,7 @@ plan::Plan slow() {
 TEST_CASE("a plan as text says what to watch, marks what is unsure and carries the caution") {
     auto const text = plan_text(slow());
     CHECK(text.find("One place to change.\n") != std::string::npos);
-    CHECK(text.find("  bar 7, beat 2, G5 \"la\": a → ɑ · jaw a little ?\n") != std::string::npos);
+    CHECK(text.find("  bar 7, beat 2, G5 \"la\": a → ɑ · jaw a little open ?\n") != std::string::npos);
     CHECK(text.find("bar 7, beat 1") == std::string::npos); // nothing to watch
     CHECK(text.find("modify?") != std::string::npos);
     CHECK(text.find("hold?") == std::string::npos);
@@ -145,7 +145,7 @@ TEST_CASE("a plan as text says what to watch, marks what is unsure and carries t
     CHECK(text.find("\na      F4  ") != std::string::npos);
     auto const numbers = plan_text(slow(), Numbers::shown);
     CHECK(numbers.find("700 ±30") != std::string::npos);
-    CHECK(numbers.find("jaw a little ?; fo, 784 Hz, has come to fR1.\n") != std::string::npos);
+    CHECK(numbers.find("jaw a little open ?; fo, 784 Hz, has come to fR1.\n") != std::string::npos);
 }
 
 TEST_CASE("a plan as JSON lists what to watch and what to pencil, either may be empty") {
@@ -158,7 +158,7 @@ TEST_CASE("a plan as JSON lists what to watch and what to pencil, either may be 
     CHECK(json["watch_again"] == nlohmann::json{nlohmann::json::array()});
     REQUIRE(json["pencil"].size() == 1);
     CHECK(json["pencil"][0]["ipa"] == "ɑ");
-    CHECK(json["pencil"][0]["words"] == "jaw a little");
+    CHECK(json["pencil"][0]["words"] == "jaw a little open");
     CHECK(json["pencil"][0]["sure"] == false);
 }
 
@@ -168,13 +168,13 @@ TEST_CASE("the marks of a plan: what is pencilled, or every note, no sign that m
     REQUIRE(changes.notes.size() == 1);
     CHECK(changes.notes[0].note == 1);
     CHECK(changes.notes[0].ipa == "ɑ");
-    CHECK(changes.notes[0].words == "jaw a little?");
+    CHECK(changes.notes[0].words == "jaw a little open?");
     auto const all = marks_of(fixed(), MarkDetail::all);
     REQUIRE(all.notes.size() == 2);
     CHECK(all.notes[0].ipa == "a");
     CHECK(all.notes[0].words.empty());
     CHECK(all.notes[1].ipa == "ɑ");
-    CHECK(all.notes[1].words == "jaw a little");
+    CHECK(all.notes[1].words == "jaw a little open");
     CHECK(all.heading.find("never push") != std::string::npos);
     auto const vowels = marks_of(fixed(), MarkDetail::vowels);
     REQUIRE(vowels.notes.size() == 2);
