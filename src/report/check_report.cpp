@@ -24,15 +24,24 @@ std::string joined(std::vector<std::string> const& words, std::size_t most) {
 /// With its sign, and no sign for nothing.
 std::string signed_tenth(double v) { return std::abs(v) < 0.05 ? "0.0" : fmt::format("{:+.1f}", v); }
 
+/// "fR1 Hz", of the sound "F1 Hz"; both where some takes are compared with a last probe and some are not.
+std::string head_of(std::vector<analysis::Checked> const& all, std::size_t k) {
+    bool sound = false, tract = false;
+    for (auto const& one : all)
+        if (auto const& d = one.comparison.resonances[k]) (d->same_probe ? sound : tract) = true;
+    auto const name = std::to_string(k + 1);
+    return (sound && tract ? "F" + name + "/fR" + name : (sound ? "F" : "fR") + name) + " Hz";
+}
+
 std::string table_of(std::vector<analysis::Checked> const& all) {
     using A = Table::Align;
     Table table({{worded("vowel")},
                  {worded("probe")},
                  {worded("against")},
-                 {"F1|fR1", A::right},
+                 {head_of(all, 0), A::right},
                  {worded("semitones"), A::right},
                  {"SD", A::right},
-                 {"F2|fR2", A::right},
+                 {head_of(all, 1), A::right},
                  {worded("semitones"), A::right},
                  {"SD", A::right},
                  {worded("verdict")}});
@@ -64,7 +73,11 @@ std::string table_of(std::vector<analysis::Checked> const& all) {
                            fmt::format("{:.0f}", one.trends[k]->per_week_sd.value), one.trends[k]->points) +
                     "\n";
     }
-    return all.empty() ? "" : table.str() + below;
+    if (all.empty()) return "";
+    return table.str() +
+           worded("semitones: from where the vowel should be; SD: that in standard deviations of both "
+                  "together.") +
+           "\n" + below;
 }
 
 Json json_of(std::vector<analysis::Checked> const& all) {

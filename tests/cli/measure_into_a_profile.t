@@ -17,7 +17,7 @@ $ vowelway profile show me.yaml 2>/dev/null | grep -c " st  *creak, 2026-11-01$"
 3
 $ vowelway check data/measuring/creak_e_a_o.ogg --vowels "e a o" --singer me.yaml --date 2026-11-08
 as last time, within 0 cents
-vowel  probe  against     F1|fR1  semitones   SD  F2|fR2  semitones   SD  verdict
-e      creak  last probe     420        0.0  0.0    2090        0.0  0.0  there
+vowel  probe  against     F1 Hz  semitones   SD  F2 Hz  semitones   SD  verdict
+e      creak  last probe    420        0.0  0.0   2090        0.0  0.0  there
 ...
 ! caution: data/measuring/creak_e_a_o.ogg: its peaks are all alike, as where a phone evens out the level; the deviations are wider for it; if it does, switch off automatic level and voice enhancement

@@ -148,6 +148,8 @@ double table_of_checks(Canvas& canvas, ProbeMap const& p, double y, double width
 double table_of_vowels(Canvas& canvas, ProbeMap const& p, double y, double width) {
     ProbeColumns const table(canvas, width, {0, 0.07, 0.20, 0.32, 0.44, 0.56, 0.65, 0.78, 0.88});
     auto const small = plain(type::small, ink::soft);
+    bool const repeats =
+        ranges::count_if(p.vowels, [](auto const& v) { return v.repeat_spread[0].has_value(); }) > 0;
     table.row({{"", small},
                {worded("probe"), small},
                {worded("F1 heard"), small},
@@ -156,7 +158,7 @@ double table_of_vowels(Canvas& canvas, ProbeMap const& p, double y, double width
                {"", small},
                {worded("fR2 in Hz"), small},
                {"", small},
-               {worded("repeats"), small}},
+               {repeats ? worded("repeats") : std::string(), small}},
               y += 10);
     table.rule(y + 3, true);
     y += 3;
