@@ -8,6 +8,7 @@
 #include "vowelway/report/plan_report.hpp"
 
 #include <fmt/format.h>
+#include <string_view>
 
 namespace vowelway::report {
 
@@ -77,12 +78,19 @@ std::string line_of(plan::Plan const& plan, plan::PencilMark const& mark) {
     return out + (mark.sure ? "." : ". " + worded("Not sure, try it.")) + "\n";
 }
 
+/// The words of a phrase without the stop at their end: the sentence has its own.
+std::string unstopped(std::string words) {
+    while (!words.empty() && std::string_view(".,;:!? ").find(words.back()) != std::string_view::npos)
+        words.pop_back();
+    return words;
+}
+
 std::string phrases(plan::Plan const& plan, plan::Pencil const& pencil) {
     std::string out;
     int count = 0;
     for (auto const& phrase : plan::phrases_of(plan.passage)) {
         out += worded("Phrase {0}, {1}: {2}.", ++count, bars_of(plan.passage, phrase),
-                      words_of(plan.passage, phrase)) +
+                      unstopped(words_of(plan.passage, phrase))) +
                "\n";
         for (auto const& mark : pencil.marks)
             if (mark.note >= phrase.from && mark.note < phrase.to) out += line_of(plan, mark);

@@ -7,6 +7,7 @@
 #include "chart/page/one_page.hpp"
 #include "chart/page/text.hpp"
 #include "chart/page/title.hpp"
+#include "vowelway/core/tessitura.hpp"
 #include "vowelway/core/wording.hpp"
 #include "vowelway/plan/crossings.hpp"
 
@@ -102,11 +103,20 @@ double draw_table(Canvas& canvas, Singer const& singer, std::vector<VowelResonan
     return y + 8;
 }
 
-double draw_how_to_read(Canvas& canvas, double y, double width) {
+/// Men's voices do not follow fo with fR1 where they pass it (docs/strategy.md); women's do.
+std::string above_the_meeting(VoiceType voice) {
+    if (sounds_below_treble_clef(voice)) // the same voices
+        return worded(
+            "fo meets fR1: from here on the note is higher than the vowel's first resonance, and the vowel "
+            "opens by itself; let it.");
+    return worded("fo meets fR1: from here on the note is higher than the vowel's first resonance; open with "
+                  "it, as far as is easy.");
+}
+
+double draw_how_to_read(Canvas& canvas, VoiceType voice, double y, double width) {
     std::string const lines[] = {
         worded("turns over at: from this note on the vowel closes by itself when its shape is kept; let it."),
-        worded("fo meets fR1: from here on the note is higher than the vowel's first resonance; open with "
-               "it, as far as is easy."),
+        above_the_meeting(voice),
         worded("The notes of fR1 and fR2 can be heard in a soft whisper (the high one) and a creak. 15 over "
                "a clef: two octaves higher than written. ±: semitones, or Hz.")};
     for (auto const& line : lines)
@@ -130,7 +140,7 @@ double draw_sheet(Canvas& canvas, Singer const& singer, Head const& head, double
     y = draw_staff(canvas, singer, vowels, {2}, y, width);
     y = draw_staff(canvas, singer, vowels, {1}, y, width);
     y = draw_table(canvas, singer, vowels, y, width);
-    return draw_how_to_read(canvas, y, width);
+    return draw_how_to_read(canvas, singer.voice, y, width);
 }
 
 } // namespace

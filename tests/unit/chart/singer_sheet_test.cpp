@@ -38,6 +38,20 @@ TEST_CASE(
         }
 }
 
+// Sopranos' fR1 follows fo (Joliveau et al. 2004); classical men's does not (Sundberg, La & Gill 2013).
+TEST_CASE("only women are told to open where fo meets fR1") {
+    for (auto const voice : {VoiceType::bass, VoiceType::tenor, VoiceType::alto, VoiceType::soprano}) {
+        chart::SingerSheet sheet{sample::song_plan().singer};
+        sheet.singer.voice = voice;
+        auto const pages = chart::lay_out(sheet, {}, sample::FixedMeasurer{});
+        std::string text;
+        for (auto const& mark : pages.at(0).drawing.marks()) text += std::string(mark.text) + " ";
+        bool const women = voice == VoiceType::alto || voice == VoiceType::soprano;
+        CHECK((text.find("open with it") != std::string::npos) == women);
+        CHECK((text.find("opens by itself; let it.") != std::string::npos) == !women);
+    }
+}
+
 TEST_CASE("a vowel known by another probe than the head of the sheet says has its own") {
     chart::SingerSheet sheet{sample::song_plan().singer};
     sheet.singer.provenance.method = Method::creak;
