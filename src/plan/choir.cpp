@@ -41,7 +41,8 @@ bool same_chord(SharedWord const& a, SharedWord const& b, std::vector<ChoirPart>
                       });
 }
 
-/// Homophonic words first, then by weight; a chord that comes again stands once.
+/// Homophonic words first, then those that can be mended, then by weight; a chord that comes again stands
+/// once.
 void choose_what_to_rehearse(Choir& choir) {
     auto& words = choir.words;
     std::vector<std::size_t> order;
@@ -49,6 +50,7 @@ void choose_what_to_rehearse(Choir& choir) {
         if (words[i].parts_company()) order.push_back(i);
     std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
         if (words[a].homophonic != words[b].homophonic) return words[a].homophonic;
+        if (words[a].has_common != words[b].has_common) return words[a].has_common;
         return words[a].weight > words[b].weight;
     });
     for (auto const i : order) {

@@ -101,7 +101,7 @@ std::string why_apart(SharedWord const& word, std::vector<ChoirPart> const& part
 
 std::string ask_of(Choir const& choir, SharedWord const& word) {
     if (!word.parts_company()) return {};
-    if (!word.has_common) return worded("No vowel that all reach: let it part.");
+    if (!word.has_common) return worded("No vowel that all reach at ease: let it part.");
     std::string out;
     auto const& all = word.sections;
     auto const same = [](SungTogether const& a, SungTogether const& b) {

@@ -29,6 +29,10 @@ HeardOffset place_at(int open, int front) {
 
 constexpr double nowhere = 1e9;
 
+/// What one section is asked for at most beyond its own plan, in the planner's cost: twice a clear loss of
+/// its vowel (our choice). Beyond it the low voices would leave their words for the sake of the high ones.
+constexpr double most_asked = 2;
+
 /// Two who are both this near to a place are heard as one.
 Ways ways_of(std::vector<Option> const& options) {
     double const near = heard_as_one.value / 2;
@@ -40,6 +44,7 @@ Ways ways_of(std::vector<Option> const& options) {
         return std::array{std::max(from, 0), std::min(to, places - 1)};
     };
     for (std::size_t o = 0; o < options.size(); ++o) {
+        if (options[o].extra > most_asked) continue;
         auto const& heard = options[o].heard;
         auto const open = around(heard.openness.value, lowest_openness, near, openness_places);
         auto const front =

@@ -22,7 +22,7 @@
 namespace vowelway::chart {
 namespace {
 
-constexpr std::size_t most_to_rehearse = 8; // more nobody takes to a rehearsal: our choice
+constexpr std::size_t most_to_rehearse = 6; // more nobody takes to a rehearsal: our choice
 constexpr double names_width = 50, between_staves = 7, between_scores = 18;
 
 /// Which words have a number: those listed, and their chords that come again.
