@@ -62,11 +62,8 @@ std::vector<double> residual(std::span<double const> x, Frequency rate) {
     return e;
 }
 
-std::vector<std::size_t> find_epochs(std::span<double const> sound, Frequency rate,
-                                     std::optional<Frequency> fo) {
-    auto const e = residual(sound, rate);
-    if (!fo) return pulses_in(e, rate);
-    return peaks_apart(e, static_cast<std::size_t>(std::max(1.0, 0.6 * in_hertz(rate) / in_hertz(*fo))));
+std::vector<std::size_t> peaks_of_periods(std::vector<double> const& e, Frequency rate, Frequency fo) {
+    return peaks_apart(e, static_cast<std::size_t>(std::max(1.0, 0.6 * in_hertz(rate) / in_hertz(fo))));
 }
 
 std::vector<std::size_t> pulses_in(std::vector<double> const& e, Frequency rate) {

@@ -5,7 +5,6 @@
 #include "vowelway/core/units.hpp"
 
 #include <cstddef>
-#include <optional>
 #include <span>
 #include <vector>
 
@@ -15,10 +14,8 @@ namespace vowelway::analysis {
 /// excites the tract, roughly.
 std::vector<double> residual(std::span<double const> sound, Frequency rate);
 
-/// Samples at which the prediction error of `sound` peaks, in order: one in a period of `fo`, or, without
-/// it (creak), wherever a peak stands out from its surroundings.
-std::vector<std::size_t> find_epochs(std::span<double const> sound, Frequency rate,
-                                     std::optional<Frequency> fo);
+/// Where an error peaks upwards, in order: one in a period of `fo`.
+std::vector<std::size_t> peaks_of_periods(std::vector<double> const& error, Frequency rate, Frequency fo);
 
 /// The peaks of an error that stand out from their surroundings, 8 ms apart at least: the pulses of a creak.
 std::vector<std::size_t> pulses_in(std::vector<double> const& error, Frequency rate);

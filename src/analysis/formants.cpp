@@ -4,6 +4,7 @@
 #include "analysis/looks.hpp"
 #include "analysis/median.hpp"
 #include "analysis/pole_matching.hpp"
+#include "core/closed_glottis.hpp"
 #include "vowelway/core/wording.hpp"
 
 #include <algorithm>
@@ -16,10 +17,17 @@ namespace {
 // How the deviation is put together; tuned until the 95 % interval held the truth in 92 to 98 % of
 // synthetic probes of each kind (bench/measure_accuracy.cpp).
 constexpr double harmonic_share =
-    0.10;                             // of fo at 300 Hz, falling with fo: error from the spacing of harmonics
-constexpr double least_share = 0.001; // of F: never claimed to be better
-constexpr double model_factor = 0.8;  // of the spread over settings
+    0.10; // of fo at 300 Hz, falling with fo: error from the spacing of harmonics
+/// Of fo, where the harmonics rather than the tract made a resonance: of F1, as far as it is narrower than
+/// any tract's (a harmonic has no width); of F1 and F2, as far as they lie nearer than two harmonics'
+/// distance. Tuned on voices of 80 to 310 Hz (bench/measure_phones.cpp): F1 erred by 0.15 to 0.2 fo in both
+/// cases.
+constexpr double of_harmonic = 0.2, of_crowded = 0.15;
+constexpr double least_share = 0.001;                   // of F: never claimed to be better
+constexpr double model_factor = 0.8;                    // of the spread over settings
 constexpr double of_zeros = 0.45, most_of_zeros = 0.08; // of what taking them out of a whisper moves
+/// Of what the other closures would move: one in six of those chosen among two is wrong (closures.cpp).
+constexpr double of_closures = 0.4;
 
 /// One formant under one setting.
 struct Vote {
@@ -50,9 +58,9 @@ Formant combine(std::vector<Vote> const& votes, FormantOptions const& options) {
     return {hertz(centre), hertz(std::sqrt(variance)), hertz(std::max(width, 1.0))};
 }
 
-/// What taking the zeros out has moved stays open in part.
-void widen_by_zeros(FormantReading& reading, Looks const& looks, Expectation const& expectation,
-                    FormantOptions const& options) {
+/// What taking the zeros out has moved stays open in part, and what the folds closing otherwise would move.
+void widen_by_others(FormantReading& reading, Looks const& looks, Expectation const& expectation,
+                     FormantOptions const& options) {
     for (std::size_t k = 0; k < 3; ++k) {
         auto& f = reading.formants[k];
         std::vector<double> centres;
@@ -62,10 +70,22 @@ void widen_by_zeros(FormantReading& reading, Looks const& looks, Expectation con
                 centres.push_back(in_hertz(pole->centre));
         if (!f || centres.empty()) continue;
         double const moved = median(std::move(centres)) - in_hertz(f->centre);
-        double const most = looks.trusted ? most_of_zeros * in_hertz(f->centre) : std::abs(moved);
-        double const open = std::min(of_zeros * std::abs(moved), most);
+        bool const zeros = options.kind == ProbeKind::whisper;
+        double const most = zeros && looks.trusted ? most_of_zeros * in_hertz(f->centre) : std::abs(moved);
+        double const open = std::min((zeros ? of_zeros : of_closures) * std::abs(moved), most);
         f->sd = hertz(std::hypot(in_hertz(f->sd), open));
     }
+}
+
+void widen_by_harmonics(FormantReading& reading, FormantOptions const& options) {
+    auto &f1 = reading.formants[0], &f2 = reading.formants[1];
+    if (!is_voiced(options.kind) || !options.fo || !f1) return;
+    double const least = in_hertz(closed_glottis_bandwidth(f1->centre));
+    double const narrow = std::clamp(1 - in_hertz(f1->bandwidth) / least, 0.0, 1.0);
+    double const near = f2 ? std::clamp(2 - (f2->centre - f1->centre) / *options.fo, 0.0, 1.0) : 0;
+    double const fo = in_hertz(*options.fo), crowded = of_crowded * near * fo;
+    f1->sd = hertz(std::hypot(in_hertz(f1->sd), of_harmonic * narrow * fo, crowded));
+    if (f2) f2->sd = hertz(std::hypot(in_hertz(f2->sd), crowded));
 }
 
 /// Not asked of F1: it is held without, and the poles that a source in the mouth has below it would leave
@@ -145,7 +165,8 @@ FormantReading read_looks(Looks const& looks, Expectation const& expectation, Fo
         if (k > 0) widen_by_choice(*reading.formants[k], k, matches, looks, expectation, options);
         if (k < 2) reading.settings = static_cast<int>(votes.size());
     }
-    widen_by_zeros(reading, looks, expectation, options);
+    widen_by_others(reading, looks, expectation, options);
+    widen_by_harmonics(reading, options);
     // One pole where two are due close together may be both: then neither is known.
     auto const& due = expectation.formants;
     if (!reading.formants[1] && due[1].centre < 2.5 * due[0].centre) reading.formants[0].reset();

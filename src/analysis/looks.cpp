@@ -2,7 +2,7 @@
 #include "analysis/looks.hpp"
 
 #include "analysis/band_lags.hpp"
-#include "analysis/epochs.hpp"
+#include "analysis/closures.hpp"
 #include "analysis/resample.hpp"
 
 #include <algorithm>
@@ -16,7 +16,6 @@ constexpr double floor_left = 0.05; // of a bin's power, at least, after the noi
 constexpr double gain_in_front =
     1.03; // of whiteness by zeros: 10 % of whispers from the glottis gain more, 60 to 75 % of others (ours)
 constexpr std::size_t looks_otherwise = 4; // every fourth
-constexpr double closed_share = 0.45;      // of a period, counted from the closure
 constexpr double emphasis = 0.97;          // first difference against the slope of a voiced source
 
 int order_needed(std::vector<LookSetting> const& settings, Frequency ceiling) {
@@ -111,17 +110,18 @@ Resampled emphasised(Resampled sound) {
     return sound;
 }
 
-/// When the folds close, in samples at this rate.
-struct Closures {
-    std::vector<std::size_t> moments;
-    Frequency rate;
-};
-
-std::vector<std::size_t> at_rate(Closures const& closures, Frequency rate) {
-    auto moments = closures.moments;
-    for (auto& m : moments)
-        m = static_cast<std::size_t>(std::lround(static_cast<double>(m) * (rate / closures.rate)));
-    return moments;
+/// Some of the settings again, as if the folds closed at these moments.
+std::vector<Look> look_after(std::vector<std::size_t> const& moments, Resampled const& sound,
+                             std::vector<LookSetting> const& settings) {
+    WeightedMoments sums(order_needed(settings, settings.front().ceiling));
+    sums.add(sound.samples, after_closures(sound.samples, sound.rate, moments));
+    std::vector<Look> looks;
+    for (auto const& s : settings) {
+        if (sums.empty() || s.ceiling != settings.front().ceiling) continue;
+        looks.push_back({s, sums.predict(s.order, sound.rate), {}, {}, {}});
+        looks.back().poles = poles(looks.back().whole);
+    }
+    return looks;
 }
 
 Looks look_at_pulses(std::span<float const> steady, Frequency rate, std::vector<LookSetting> const& settings,
@@ -135,9 +135,13 @@ Looks look_at_pulses(std::span<float const> steady, Frequency rate, std::vector<
     for (auto const& ceiling : ceilings_of(settings)) {
         int const order = order_needed(settings, ceiling);
         auto const sound = emphasised(resampler.at(ceiling * 2.0));
-        if (!closures) closures = {find_epochs(sound.samples, sound.rate, options.fo), sound.rate};
-        auto const weights =
-            closed_phase_weights(sound.samples, sound.rate, at_rate(*closures, sound.rate), closed_share);
+        if (!closures) {
+            closures = find_closures(sound.samples, sound.rate, options.fo, order);
+            if (!closures->opposite.empty())
+                looks.otherwise = look_after(closures->opposite, sound, settings);
+        }
+        auto const weights = after_closures(sound.samples, sound.rate,
+                                            Closures::at(closures->moments, closures->rate, sound.rate));
         auto const pieces = std::clamp<std::size_t>(
             static_cast<std::size_t>(static_cast<double>(sound.samples.size()) / in_hertz(sound.rate) / 0.06),
             1, steady_blocks);

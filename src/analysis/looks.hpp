@@ -23,7 +23,7 @@ struct Look {
 
 struct Looks {
     std::vector<Look> each;
-    std::vector<Look> otherwise; ///< some by whitenings.other (whisper)
+    std::vector<Look> otherwise; ///< some by whitenings.other (whisper), or with the folds closing otherwise
     int frames = 0;
     double noise_samples = 0; ///< seconds of noise: independent samples are this times twice the ceiling
     double whiteness = 1;     ///< Whitening::whiteness (whisper)

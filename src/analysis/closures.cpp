@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: MIT
+#include "analysis/closures.hpp"
+
+#include "analysis/epochs.hpp"
+#include "analysis/median.hpp"
+#include "vowelway/analysis/linear_prediction.hpp"
+
+#include <cmath>
+
+namespace vowelway::analysis {
+namespace {
+
+constexpr double closed_share = 0.45; // of a period, counted from the closure
+/// Times the other side's height: of 760 synthetic voices of 80 to 310 Hz none whose closures are higher by
+/// more is upside down, and of those that are not one in six would be by prediction alone.
+constexpr double clearly_higher = 1.5;
+
+double median_height(std::vector<double> const& error, std::vector<std::size_t> const& peaks) {
+    std::vector<double> heights;
+    for (auto const n : peaks) heights.push_back(error[n]);
+    return heights.empty() ? 0 : median(std::move(heights));
+}
+
+/// What prediction leaves of the sound after these closures, as a share of it.
+double left_over(std::span<double const> sound, Frequency rate, std::vector<std::size_t> const& moments,
+                 int order) {
+    auto const weights = after_closures(sound, rate, moments);
+    WeightedMoments sums(order);
+    sums.add(sound, weights);
+    double all = 0;
+    for (auto n = static_cast<std::size_t>(order); n < sound.size(); ++n)
+        all += weights[n] * sound[n] * sound[n];
+    return sums.empty() || all <= 0 ? 1 : sums.predict(order, rate).error / all;
+}
+
+} // namespace
+
+std::vector<std::size_t> Closures::at(std::vector<std::size_t> moments, Frequency from, Frequency to) {
+    for (auto& m : moments) m = static_cast<std::size_t>(std::lround(static_cast<double>(m) * (to / from)));
+    return moments;
+}
+
+std::vector<double> after_closures(std::span<double const> sound, Frequency rate,
+                                   std::vector<std::size_t> const& moments) {
+    return closed_phase_weights(sound, rate, moments, closed_share);
+}
+
+Closures find_closures(std::span<double const> sound, Frequency rate, std::optional<Frequency> fo,
+                       int order) {
+    auto error = residual(sound, rate);
+    if (!fo) return {pulses_in(error, rate), {}, rate};
+    auto up = peaks_of_periods(error, rate, *fo);
+    double const height = median_height(error, up);
+    for (auto& v : error) v = -v;
+    auto down = peaks_of_periods(error, rate, *fo);
+    double const depth = median_height(error, down);
+    if (height > clearly_higher * depth) return {std::move(up), {}, rate};
+    if (depth > clearly_higher * height) return {std::move(down), {}, rate};
+    if (left_over(sound, rate, down, order) < left_over(sound, rate, up, order)) std::swap(up, down);
+    return {std::move(up), std::move(down), rate};
+}
+
+} // namespace vowelway::analysis
