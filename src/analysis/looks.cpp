@@ -78,6 +78,7 @@ Looks look_at_noise(std::span<float const> steady, Frequency rate, std::vector<L
     auto blocks = options.blocks.empty() ? block_spectra(steady, rate, steady_blocks)
                                          : std::vector(options.blocks.begin(), options.blocks.end());
     auto whole = pooled(blocks);
+    auto const before = whole;
     if (options.noise) {
         for (auto& b : blocks) take_off(b, *options.noise);
         take_off(whole, *options.noise);
@@ -92,7 +93,7 @@ Looks look_at_noise(std::span<float const> steady, Frequency rate, std::vector<L
     else if (!options.settings.empty())
         found = {{Whitening{}}, true, {}};
     else
-        found = zeros.sought ? find_whitenings(whole, rate, last.ceiling, last.order)
+        found = zeros.sought ? find_whitenings(whole, before, rate, last.ceiling, last.order)
                              : whitenings_as_it_is(whole, rate, last.ceiling, last.order);
     auto const& ways = found.ways;
     looks.trusted = zeros.trusted;

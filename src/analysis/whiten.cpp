@@ -146,11 +146,18 @@ Whitening with_zeros(Band const& band, Eigen::ArrayXd power, Whitening found) {
     return found;
 }
 
+/// What a bin that is all noise misses in ln when as much is taken off: the means of 30 to 60 frames less
+/// their own expectation, a twentieth of them at least (looks.cpp), have a geometric mean that much lower.
+constexpr double missed_by_noise = 0.3;
+
 /// Whiteness that white noise itself has in a mean of so few frames: each bin is the mean of this many
-/// squares of complex Gaussian numbers, whose geometric mean is exp(psi(n)) / n of it.
-double whiteness_of_noise(int frames) {
+/// squares of complex Gaussian numbers, whose geometric mean is exp(psi(n)) / n of it. Where noise was taken
+/// off, what is left scatters more by as much as there was more before.
+double whiteness_of_noise(Eigen::ArrayXd const& left, Eigen::ArrayXd const& before, int frames) {
     double const n = std::max(frames, 1) / (1 + 2 * shared_by_neighbours);
-    return std::exp(-1 / (2 * n) - 1 / (12 * n * n)); // Abramowitz & Stegun 6.3.18
+    Eigen::ArrayXd const of_bin = (before / (left + 1e-300)).square() / (2 * n);
+    return std::exp(-of_bin.min(std::max(missed_by_noise, 1 / (2 * n))).mean() -
+                    1 / (12 * n * n)); // Abramowitz & Stegun 6.3.18
 }
 
 PowerSpectrum whitened(PowerSpectrum s, Frequency rate, Whitening const& w) {
@@ -181,12 +188,14 @@ Whitening best_of(std::vector<Whitening> const& all) {
 
 std::vector<Whitening> bottom_of_source() { return {{1, {}}, {2, {}}, {1, {walls}}}; }
 
-Whitenings find_whitenings(PowerSpectrum const& spectrum, Frequency rate, Frequency ceiling, int order) {
+Whitenings find_whitenings(PowerSpectrum const& spectrum, PowerSpectrum const& before, Frequency rate,
+                           Frequency ceiling, int order) {
     Band const band(spectrum, rate, ceiling, order);
     auto all = all_bottoms(band, spectrum, rate);
     auto const plain = plain_of(all);
     // Where even white noise is not white enough, what is missing is no evidence of zeros.
-    if (whiteness_of_noise(spectrum.frames) < well_described) return {{plain}, true, {}};
+    if (whiteness_of_noise(band.of(spectrum), band.of(before), spectrum.frames) < well_described)
+        return {{plain}, true, {}};
     auto const bottom = best_of(all);
     Whitenings found{{plain}, true, {}};
     if (bottom.whiteness > plain.whiteness) found.other = bottom;

@@ -36,8 +36,11 @@ std::vector<Whitening> bottom_of_source();
 
 /// The ways that leave the whitest error (Whittle's likelihood: the error of prediction alone decides). The
 /// other one is the sound as it is, where zeros are taken out; else a bottom of the source that is whiter,
-/// but not clearly. Too few frames tell nothing: the sound as it is.
-Whitenings find_whitenings(PowerSpectrum const& spectrum, Frequency rate, Frequency ceiling, int order);
+/// but not clearly. Too few frames tell nothing, nor does what hardly stands above the noise that was taken
+/// off
+/// (`before` that): the sound as it is.
+Whitenings find_whitenings(PowerSpectrum const& spectrum, PowerSpectrum const& before, Frequency rate,
+                           Frequency ceiling, int order);
 
 /// The sound as it is: for what fills and empties a spectrum as a gain control does, zeros are no sign.
 Whitenings whitenings_as_it_is(PowerSpectrum const& spectrum, Frequency rate, Frequency ceiling, int order);
