@@ -42,17 +42,20 @@ std::vector<std::size_t> Closures::at(std::vector<std::size_t> moments, Frequenc
 
 std::vector<double> after_closures(std::span<double const> sound, Frequency rate,
                                    std::vector<std::size_t> const& moments) {
-    return closed_phase_weights(sound, rate, moments, closed_share);
+    auto until = moments;
+    // What the last one excites rings until the end at most: of a creak it counts, were it the only one.
+    until.insert(until.end(), 2, sound.size());
+    return closed_phase_weights(sound, rate, until, closed_share);
 }
 
 Closures find_closures(std::span<double const> sound, Frequency rate, std::optional<Frequency> fo,
                        int order) {
     auto error = residual(sound, rate);
-    if (!fo) return {pulses_in(error, rate), {}, rate};
-    auto up = peaks_of_periods(error, rate, *fo);
+    auto const peaks = [&] { return fo ? peaks_of_periods(error, rate, *fo) : pulses_in(error, rate); };
+    auto up = peaks();
     double const height = median_height(error, up);
     for (auto& v : error) v = -v;
-    auto down = peaks_of_periods(error, rate, *fo);
+    auto down = peaks();
     double const depth = median_height(error, down);
     if (height > clearly_higher * depth) return {std::move(up), {}, rate};
     if (depth > clearly_higher * height) return {std::move(down), {}, rate};
