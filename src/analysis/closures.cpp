@@ -15,10 +15,21 @@ constexpr double closed_share = 0.45; // of a period, counted from the closure
 /// more is upside down, and of those that are not one in six would be by prediction alone.
 constexpr double clearly_higher = 1.5;
 
-double median_height(std::vector<double> const& error, std::vector<std::size_t> const& peaks) {
+constexpr double edge = 0.002; // s, of a sound that was cut out: no pulse of it
+
+/// The pulses of a creak, without what cutting has made at both ends.
+std::vector<std::size_t> inner_pulses(std::vector<double> const& error, Frequency rate) {
+    auto found = pulses_in(error, rate);
+    auto const out = static_cast<std::size_t>(edge * in_hertz(rate));
+    std::erase_if(found, [&](std::size_t n) { return n < out || n + out >= error.size(); });
+    return found;
+}
+
+/// Number of peaks times the median height: a creak's pulses are not as many on both sides.
+double all_of(std::vector<double> const& error, std::vector<std::size_t> const& peaks) {
     std::vector<double> heights;
     for (auto const n : peaks) heights.push_back(error[n]);
-    return heights.empty() ? 0 : median(std::move(heights));
+    return heights.empty() ? 0 : static_cast<double>(peaks.size()) * median(std::move(heights));
 }
 
 /// What prediction leaves of the sound after these closures, as a share of it.
@@ -51,12 +62,12 @@ std::vector<double> after_closures(std::span<double const> sound, Frequency rate
 Closures find_closures(std::span<double const> sound, Frequency rate, std::optional<Frequency> fo,
                        int order) {
     auto error = residual(sound, rate);
-    auto const peaks = [&] { return fo ? peaks_of_periods(error, rate, *fo) : pulses_in(error, rate); };
+    auto const peaks = [&] { return fo ? peaks_of_periods(error, rate, *fo) : inner_pulses(error, rate); };
     auto up = peaks();
-    double const height = median_height(error, up);
+    double const height = all_of(error, up);
     for (auto& v : error) v = -v;
     auto down = peaks();
-    double const depth = median_height(error, down);
+    double const depth = all_of(error, down);
     if (height > clearly_higher * depth) return {std::move(up), {}, rate};
     if (depth > clearly_higher * height) return {std::move(down), {}, rate};
     if (left_over(sound, rate, down, order) < left_over(sound, rate, up, order)) std::swap(up, down);

@@ -93,3 +93,28 @@ TEST_CASE("what a voice has on or between harmonics is never far off with a smal
     CHECK(sure == 0);
     CHECK(held > 0.915 * read);
 }
+
+TEST_CASE("two pulses of a creak are enough: what rings after them is read, not the pulses") {
+    std::mt19937 random(9);
+    for (auto const& f : {std::array{272., 720., 2100.}, std::array{300., 870., 2240.}})
+        for (double const sign : {-1., 1.}) {
+            make::Samples x(9600, 0.0);
+            for (std::size_t const from : {3900, 6000})
+                for (std::size_t n = 0; n < 144; ++n) { // 3 ms, as make::creak_source has them
+                    double const u = static_cast<double>(n) / 144;
+                    x[from + n] += sign * (2 * u - 3 * u * u);
+                }
+            x = make::with_noise(make::resonate(std::move(x), make::peaks(f, 1036, 7800, 1.3), made_at), 40,
+                                 random);
+            auto const sound = make::scaled(resample(make::scaled(x), hertz(made_at), hertz(16000)).samples);
+            FormantOptions options;
+            options.kind = ProbeKind::creak;
+            Expectation const due{{{{hertz(340), 0.18}, {hertz(800), 0.15}, {hertz(2240), 0.12}}},
+                                  hertz(1036)};
+            auto const reading = read_formants(sound, hertz(16000), due, options);
+            CAPTURE(f[0]);
+            CAPTURE(sign);
+            REQUIRE(reading.formants[0]);
+            CHECK(in_hertz(reading.formants[0]->centre) == doctest::Approx(f[0]).epsilon(0.05));
+        }
+}

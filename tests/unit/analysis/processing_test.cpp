@@ -9,6 +9,7 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <cmath>
 #include <functional>
 
 using namespace vowelway;
@@ -131,6 +132,24 @@ TEST_CASE("low frequencies that were cut are made good") {
         auto const given = std::count_if(t.measured.takes.begin(), t.measured.takes.end(),
                                          [](Take const& take) { return take.usable(); });
         CHECK(held(t) == given);
+    }
+}
+
+TEST_CASE("of what making a low cut good moves all stays open in a whisper, half in pulses") {
+    for (auto const kind : {ProbeKind::whisper, ProbeKind::creak, ProbeKind::sung}) {
+        FormantReading raw, undone;
+        raw.formants[0] = Formant{hertz(300), hertz(5), hertz(90)};
+        undone.formants[0] = Formant{hertz(350), hertz(5), hertz(90)};
+        auto without = undone;
+        Processing p;
+        p.kind = kind;
+        widen(without, raw, p);
+        p.low_cut = LowCut{hertz(300), 4};
+        widen(undone, raw, p);
+        double const with = in_hertz(undone.formants[0]->sd), plain = in_hertz(without.formants[0]->sd);
+        CAPTURE(to_string(kind));
+        CHECK(std::sqrt(with * with - plain * plain) ==
+              doctest::Approx(kind == ProbeKind::whisper ? 50 : 25).epsilon(0.001));
     }
 }
 
