@@ -118,3 +118,21 @@ TEST_CASE("two pulses of a creak are enough: what rings after them is read, not 
             CHECK(in_hertz(reading.formants[0]->centre) == doctest::Approx(f[0]).epsilon(0.05));
         }
 }
+
+TEST_CASE("a creak's pulses are found, not the ends of what was cut out") {
+    std::array const f{231., 670., 1900.};
+    for (unsigned seed = 1; seed <= 40; ++seed) {
+        std::mt19937 random(seed);
+        auto x = make::resonate(make::creak_source(48000, made_at, 30, random),
+                                make::peaks(f, 1036, 7800, 1.3), made_at);
+        x = make::with_noise(std::move(x), 40, random);
+        auto const cut = make::scaled({x.begin() + 9000 + 97 * seed, x.begin() + 26000 + 211 * seed});
+        auto const low = resample(cut, hertz(made_at), hertz(7200));
+        auto sound = low.samples;
+        for (std::size_t n = sound.size(); n-- > 1;) sound[n] -= 0.97 * sound[n - 1];
+        auto const found = find_closures(sound, low.rate, std::nullopt, 12);
+        CAPTURE(seed);
+        CHECK(found.moments.size() >= 2);
+        for (auto const n : found.moments) CHECK((n >= 14 && n + 14 < sound.size()));
+    }
+}
