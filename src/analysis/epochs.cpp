@@ -43,14 +43,24 @@ std::vector<std::size_t> peaks_apart(std::vector<double> const& e, std::size_t r
 
 } // namespace
 
-std::vector<double> residual(std::span<double const> x, Frequency rate) {
+namespace {
+
+/// Lags 0..`last`, and some more, of the sound itself.
+std::vector<double> autocorrelation_of(std::span<double const> x, int last) {
+    std::vector<double> r(static_cast<std::size_t>(last) / 8 * 8 + 8), padded(x.size() + r.size() - 1);
+    std::copy(x.begin(), x.end(), padded.begin());
+    filter(padded, x, r); // the sound as its own filter
+    return r;
+}
+
+} // namespace
+
+std::vector<double> residual(std::span<double const> x, Frequency rate, PowerSpectrum const* spectrum) {
     int const order = static_cast<int>(std::lround(in_hertz(rate) / 1000)) + 2;
     auto const size = static_cast<Eigen::Index>(x.size());
     std::vector<double> e(x.size(), 0.0);
     if (size <= order) return e;
-    std::vector<double> r(static_cast<std::size_t>(order) / 8 * 8 + 8), padded(x.size() + r.size() - 1);
-    std::copy(x.begin(), x.end(), padded.begin());
-    filter(padded, x, r); // the autocorrelation: the sound as its own filter
+    auto r = spectrum ? band_autocorrelation(*spectrum, 0.5 * rate, order) : autocorrelation_of(x, order);
     if (r[0] <= 0) return e;
     r[0] *= 1 + 1e-9;
     auto backwards = predict(r, order, rate).a;

@@ -2,7 +2,7 @@
 // The moments when the folds close. Private to the analysis layer.
 #pragma once
 
-#include "vowelway/core/units.hpp"
+#include "vowelway/analysis/spectrum.hpp"
 
 #include <cstddef>
 #include <span>
@@ -12,7 +12,9 @@ namespace vowelway::analysis {
 
 /// Prediction error of a plain prediction over the whole piece, signed so that its peaks point up: what
 /// excites the tract, roughly.
-std::vector<double> residual(std::span<double const> sound, Frequency rate);
+/// `spectrum`, where it is known: the average of this sound's frames, which saves looking through it again.
+std::vector<double> residual(std::span<double const> sound, Frequency rate,
+                             PowerSpectrum const* spectrum = nullptr);
 
 /// Where an error peaks upwards, in order: one in a period of `fo`.
 std::vector<std::size_t> peaks_of_periods(std::vector<double> const& error, Frequency rate, Frequency fo);

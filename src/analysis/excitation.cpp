@@ -165,7 +165,7 @@ Excitation recognise_excitation(std::span<float const> steady, Frequency rate, P
                                 PowerSpectrum const* noise) {
     Excitation found;
     auto const sound = resample(steady, rate, looked_at);
-    auto error = residual(sound.samples, sound.rate);
+    auto error = residual(sound.samples, sound.rate, rate == looked_at ? spectrum : nullptr);
     auto const of_error = periodicity_of(error, sound.rate, shortest_of_error, false);
     if (spectrum && noise && rate == looked_at && noise->power.size() == spectrum->power.size())
         error = above_noise(std::move(error), *spectrum, *noise);

@@ -58,11 +58,10 @@ inline RealFft& long_fft() {
     return fft;
 }
 
-/// The next multiple of 20 >= n made of the factors 2, 3 and 5: transforms of such lengths are fast, and
-/// halved, as those of real sequences are. One five at least: lengths of twos and threes alone take half as
-/// long again.
+/// The next multiple of four >= n made of the factors 2, 3 and 5: transforms of such lengths are fast, and
+/// halved, as those of real sequences are.
 inline std::size_t fast_length(std::size_t n) {
-    for (std::size_t m = std::max<std::size_t>((n + 19) / 20 * 20, 20);; m += 20) {
+    for (std::size_t m = (n + 3) / 4 * 4;; m += 4) {
         std::size_t rest = m;
         for (std::size_t factor : {2U, 3U, 5U})
             while (rest % factor == 0) rest /= factor;

@@ -60,14 +60,18 @@ std::vector<double> band_autocorrelation(PowerSpectrum const& spectrum, Frequenc
 Predictor predict(std::span<double const> r, int order, Frequency rate) {
     Predictor found{{1.0}, r[0], rate};
     auto& a = found.a;
+    a.reserve(static_cast<std::size_t>(order) + 1);
     for (int i = 1; i <= order && found.error > 1e-14 * r[0]; ++i) {
         double sum = 0;
         for (int j = 0; j < i; ++j)
             sum += a[static_cast<std::size_t>(j)] * r[static_cast<std::size_t>(i - j)];
         double const reflection = -sum / found.error;
         a.push_back(0);
-        auto const mirrored = a;
-        for (std::size_t j = 1; j < a.size(); ++j) a[j] += reflection * mirrored[a.size() - 1 - j];
+        for (std::size_t j = 0, k = a.size() - 1; j <= k; ++j, --k) { // each with its mirror image
+            double const first = a[j], last = a[k];
+            a[j] = first + reflection * last;
+            a[k] = last + reflection * first;
+        }
         found.error *= 1 - reflection * reflection;
     }
     return found;

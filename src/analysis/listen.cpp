@@ -175,7 +175,7 @@ Listener::Listener(Frequency rate, std::vector<TimeSpan> cues)
 
 bool Listener::hear(std::span<float const> samples) {
     auto const of_page = static_cast<std::size_t>(page_length * in_hertz(rate_));
-    if (page_.capacity() < of_page) page_.reserve(of_page + samples.size());
+    if (page_.capacity() < of_page) page_.reserve(of_page + of_page / 8); // the last samples go over it
     page_.insert(page_.end(), samples.begin(), samples.end());
     while (!overfull_ && static_cast<double>(page_.size()) >= page_length * in_hertz(rate_)) turn_page(false);
     return !overfull_;

@@ -238,15 +238,18 @@ double misfit(PowerSpectrum const& noise, LowCut const& cut) {
                                        n));
 }
 
-std::optional<LowCut> low_cut_of(UndoSearch const& search, PowerSpectrum const* noise, ProbeKind kind) {
+std::optional<LowCut> low_cut_of(std::vector<HeardTake> const& takes, Frequency band,
+                                 PowerSpectrum const* noise, ProbeKind kind) {
     if (!noise_falls(noise) || (!noise && kind != ProbeKind::whisper)) return std::nullopt;
+    std::optional<UndoSearch> search;
+    if (!noise) search.emplace(takes, band);
     std::optional<LowCut> best;
     double most = low_seen, least = noise ? 0.6 * misfit(*noise, {hertz(100), 0}) : 0;
     for (double corner = 100; corner <= 480; corner += 20)
         for (int n : {2, 4}) {
             LowCut const cut{hertz(corner), n};
             if (!noise) {
-                auto const g = search.gain([&](Frequency f) { return response(cut, f); });
+                auto const g = search->gain([&](Frequency f) { return response(cut, f); });
                 if (g.mean > most && g.share > 0.7) most = g.mean, best = cut;
             } else if (double const bad = misfit(*noise, cut); bad < least) {
                 least = bad, best = cut;
@@ -271,7 +274,7 @@ Processing processing_of(std::vector<HeardTake> const& takes, PowerSpectrum cons
     if (reflection && kind == ProbeKind::whisper && !reflection->up_to_top) found.reflection.reset();
     if (reflection && kind != ProbeKind::whisper)
         found.reflection->gain_sd = std::hypot(reflection->gain_sd, of_pulses);
-    found.low_cut = low_cut_of(UndoSearch(takes, std::min(band, highest)), noise, kind);
+    found.low_cut = low_cut_of(takes, std::min(band, highest), noise, kind);
     found.evenness = evenness_of(takes, kind);
     return found;
 }

@@ -31,7 +31,9 @@ Complex of_low_cut(LowCut const& c, Frequency f) {
 
 } // namespace
 
-double response(Reflection const& r, Frequency f) { return std::norm(of_reflection(r, f)); }
+double response(Reflection const& r, Frequency f) { // the norm of of_reflection
+    return 1 + r.gain * (r.gain + 2 * std::cos(2 * std::numbers::pi * in_hertz(f) * in_seconds(r.delay)));
+}
 double response(LowCut const& c, Frequency f) { return std::norm(of_low_cut(c, f)); }
 
 PowerSpectrum undone(PowerSpectrum spectrum, Processing const& p) {
