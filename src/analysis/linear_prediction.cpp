@@ -82,31 +82,18 @@ WeightedMoments::WeightedMoments(int order)
 
 void WeightedMoments::add(std::span<double const> x, std::span<double const> weights) {
     auto const p = static_cast<std::size_t>(order_);
-    std::vector<std::pair<std::size_t, std::size_t>> runs; // of samples that count: [first, past the last)
-    Eigen::Index count = 0;
-    for (std::size_t n = p; n < x.size(); ++n) {
-        if (weights[n] <= 0) continue;
-        auto const first = n;
-        while (n < x.size() && weights[n] > 0) ++n;
-        runs.emplace_back(first, n);
-        count += static_cast<Eigen::Index>(n - first);
-    }
-    Eigen::MatrixXd delayed(count, order_ + 1);
-    Eigen::ArrayXd root(static_cast<Eigen::Index>(x.size())); // of the weights
-    Eigen::Index row = 0;
-    for (auto const& [first, end] : runs) {
-        auto const length = static_cast<Eigen::Index>(end - first);
-        auto weight = root.head(length);
-        weight = Eigen::Map<Eigen::ArrayXd const>(weights.data() + first, length).sqrt();
-        for (std::size_t k = 0; k <= p; ++k)
-            delayed.col(static_cast<Eigen::Index>(k)).segment(row, length) =
-                (weight * Eigen::Map<Eigen::ArrayXd const>(x.data() + first - k, length)).matrix();
-        row += length;
-    }
+    std::vector<std::size_t> counted; // the samples that have a weight
+    counted.reserve(x.size());
+    for (std::size_t n = p; n < x.size(); ++n)
+        if (weights[n] > 0) counted.push_back(n);
+    Eigen::MatrixXd history(order_ + 1, static_cast<Eigen::Index>(counted.size())); // each below its past
+    for (Eigen::Index column = 0; auto const n : counted)
+        history.col(column++) =
+            std::sqrt(weights[n]) * Eigen::Map<Eigen::VectorXd const>(&x[n - p], order_ + 1);
     Eigen::MatrixXd lower = Eigen::MatrixXd::Zero(order_ + 1, order_ + 1);
-    lower.selfadjointView<Eigen::Lower>().rankUpdate(delayed.transpose());
+    lower.selfadjointView<Eigen::Lower>().rankUpdate(history);
     Eigen::Map<RowMatrix>(moments_.data(), order_ + 1, order_ + 1) +=
-        lower.selfadjointView<Eigen::Lower>().toDenseMatrix();
+        lower.selfadjointView<Eigen::Lower>().toDenseMatrix().reverse(); // a sample first, then its past
 }
 
 WeightedMoments& WeightedMoments::operator+=(WeightedMoments const& other) {
