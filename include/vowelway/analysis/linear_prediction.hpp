@@ -52,8 +52,7 @@ class WeightedMoments {
     std::vector<double> moments_; // (order+1) x (order+1), row by row
 };
 
-/// The pole pairs above 0 Hz, low to high; real poles are left out. By the eigenvalues of the companion
-/// matrix.
+/// The pole pairs above 0 Hz, low to high; real poles are left out.
 std::vector<Pole> poles(Predictor const& predictor);
 
 /// The pole of `predictor` next to `near`, by Newton's method: for following a pole through small changes.
