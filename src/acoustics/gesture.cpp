@@ -69,22 +69,23 @@ constexpr Orders orders[] = {
 constexpr Degrees wider{to_word("let the lips widen very slightly"), to_word("let the lips widen a little"),
                         to_word("let the lips widen"), to_word("let the lips widen a good deal")};
 
-std::size_t degree(double amount) {
+} // namespace
+
+std::size_t Gesture::degree() const {
     double const size = std::abs(amount);
     return size < 0.15 ? 0 : size < 0.4 ? 1 : size < 0.7 ? 2 : 3;
 }
 
-} // namespace
-
-std::vector<Gesture> describe(GestureVector const& vector, double least, bool rounded) {
+std::vector<Gesture> describe(GestureVector const& vector, bool rounded, double least) {
     std::vector<Gesture> out;
     for (auto part : all_gesture_parts) {
         auto const k = static_cast<std::size_t>(part);
         double const amount = vector[k];
         if (!(std::abs(amount) >= least)) continue;
-        bool const widens = part == GesturePart::lip_protrusion && amount < 0 && !rounded;
-        auto const& order = (widens ? wider : amount > 0 ? orders[k].more : orders[k].less)[degree(amount)];
-        out.push_back({part, amount, std::string(reworded(order)), rounded});
+        Gesture one{part, amount, {}, rounded};
+        auto const& order = one.lets_lips_widen() ? wider : amount > 0 ? orders[k].more : orders[k].less;
+        one.words = reworded(order[one.degree()]);
+        out.push_back(std::move(one));
     }
     std::stable_sort(out.begin(), out.end(), [](Gesture const& a, Gesture const& b) {
         return std::abs(a.amount) > std::abs(b.amount);

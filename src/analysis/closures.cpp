@@ -46,9 +46,10 @@ double left_over(std::span<double const> sound, Frequency rate, std::vector<std:
 
 } // namespace
 
-std::vector<std::size_t> Closures::at(std::vector<std::size_t> moments, Frequency from, Frequency to) {
-    for (auto& m : moments) m = static_cast<std::size_t>(std::lround(static_cast<double>(m) * (to / from)));
-    return moments;
+std::vector<std::size_t> Closures::moments_at(Frequency other) const {
+    auto found = moments;
+    for (auto& m : found) m = static_cast<std::size_t>(std::lround(static_cast<double>(m) * (other / rate)));
+    return found;
 }
 
 std::vector<double> after_closures(std::span<double const> sound, Frequency rate,

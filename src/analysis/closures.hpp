@@ -16,8 +16,8 @@ struct Closures {
     std::vector<std::size_t> opposite; ///< those of the error upside down, where it may be that; else none
     Frequency rate;
 
-    /// The same moments in samples at another rate.
-    static std::vector<std::size_t> at(std::vector<std::size_t> moments, Frequency from, Frequency to);
+    /// The moments in samples at another rate.
+    std::vector<std::size_t> moments_at(Frequency other) const;
 };
 
 /// Of a voice at `fo`, or without it a creak's pulses. A closure is a short peak of the prediction error; the

@@ -41,10 +41,6 @@ std::vector<std::size_t> peaks_apart(std::vector<double> const& e, std::size_t r
     return found;
 }
 
-} // namespace
-
-namespace {
-
 /// Lags 0..`last`, and some more, of the sound itself.
 std::vector<double> autocorrelation_of(std::span<double const> x, int last) {
     std::vector<double> r(static_cast<std::size_t>(last) / 8 * 8 + 8), padded(x.size() + r.size() - 1);

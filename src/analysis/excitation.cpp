@@ -165,10 +165,11 @@ Excitation recognise_excitation(std::span<float const> steady, Frequency rate, P
                                 PowerSpectrum const* noise) {
     Excitation found;
     auto const sound = resample(steady, rate, looked_at);
-    auto error = residual(sound.samples, sound.rate, rate == looked_at ? spectrum : nullptr);
+    auto const* const known = rate == looked_at ? spectrum : nullptr; // of the sound as it is looked at
+    auto error = residual(sound.samples, sound.rate, known);
     auto const of_error = periodicity_of(error, sound.rate, shortest_of_error, false);
-    if (spectrum && noise && rate == looked_at && noise->power.size() == spectrum->power.size())
-        error = above_noise(std::move(error), *spectrum, *noise);
+    if (known && noise && noise->power.size() == known->power.size())
+        error = above_noise(std::move(error), *known, *noise);
     found.peakedness = peakedness_of(error, in_hertz(sound.rate));
     auto const of_sound = periodicity_of(sound.samples, sound.rate, shortest_of_sound, true);
     if (of_error.each.empty()) return found;

@@ -26,16 +26,6 @@ Complex root_of(Pole const& pole, Frequency rate) {
     return std::polar(std::exp(-pi * in_hertz(pole.bandwidth) / in_hertz(rate)), angle);
 }
 
-/// z^p + a1 z^(p-1) + .. + ap and its derivative at z.
-std::pair<Complex, Complex> polynomial(std::vector<double> const& a, Complex z) {
-    Complex value = 1, slope = 0;
-    for (std::size_t k = 1; k < a.size(); ++k) {
-        slope = slope * z + value;
-        value = value * z + a[k];
-    }
-    return {value, slope};
-}
-
 } // namespace
 
 std::vector<double> band_autocorrelation(PowerSpectrum const& spectrum, Frequency ceiling, int lags) {
@@ -124,7 +114,7 @@ Pole follow_pole(Predictor const& predictor, Pole const& near) {
     Complex const start = root_of(near, predictor.rate);
     Complex z = start;
     for (int step = 0; step < 12; ++step) {
-        auto const [value, slope] = polynomial(predictor.a, z);
+        auto const [value, slope] = value_and_slope(std::span(predictor.a), z);
         if (std::norm(slope) == 0) break;
         Complex const change = value / slope;
         z -= change;
@@ -138,7 +128,7 @@ double bound_of_centre(Predictor const& predictor, Pole const& pole, std::span<d
                        double samples) {
     int const p = predictor.order();
     Complex const z = root_of(pole, predictor.rate);
-    Complex const slope = polynomial(predictor.a, z).second;
+    Complex const slope = value_and_slope(std::span(predictor.a), z).second;
     Eigen::MatrixXd toeplitz(p, p);
     for (int i = 0; i < p; ++i)
         for (int j = 0; j < p; ++j) toeplitz(i, j) = r[static_cast<std::size_t>(std::abs(i - j))];

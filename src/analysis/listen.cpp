@@ -171,11 +171,12 @@ void add_noise(Heard& heard, std::span<float const> page, Frequency rate, std::v
 } // namespace
 
 Listener::Listener(Frequency rate, std::vector<TimeSpan> cues)
-    : rate_(rate), cues_(std::move(cues)), histogram_(histogram_size, 0) {}
+    : rate_(rate), cues_(std::move(cues)), histogram_(histogram_size, 0) {
+    page_.reserve(
+        static_cast<std::size_t>(1.125 * page_length * in_hertz(rate))); // the last samples go over it
+}
 
 bool Listener::hear(std::span<float const> samples) {
-    auto const of_page = static_cast<std::size_t>(page_length * in_hertz(rate_));
-    if (page_.capacity() < of_page) page_.reserve(of_page + of_page / 8); // the last samples go over it
     page_.insert(page_.end(), samples.begin(), samples.end());
     while (!overfull_ && static_cast<double>(page_.size()) >= page_length * in_hertz(rate_)) turn_page(false);
     return !overfull_;

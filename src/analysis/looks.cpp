@@ -111,17 +111,21 @@ Resampled emphasised(Resampled sound) {
     return sound;
 }
 
-/// Some of the settings again, as if the folds closed at these moments.
+Look look_by(WeightedMoments const& sums, LookSetting const& setting, Frequency rate) {
+    Look one{setting, sums.predict(setting.order, rate), {}, {}, {}};
+    one.poles = poles(one.whole);
+    return one;
+}
+
+/// The settings of the first ceiling again, as if the folds closed at these moments.
 std::vector<Look> look_after(std::vector<std::size_t> const& moments, Resampled const& sound,
                              std::vector<LookSetting> const& settings) {
     WeightedMoments sums(order_needed(settings, settings.front().ceiling));
     sums.add(sound.samples, after_closures(sound.samples, sound.rate, moments));
     std::vector<Look> looks;
-    for (auto const& s : settings) {
-        if (sums.empty() || s.ceiling != settings.front().ceiling) continue;
-        looks.push_back({s, sums.predict(s.order, sound.rate), {}, {}, {}});
-        looks.back().poles = poles(looks.back().whole);
-    }
+    for (auto const& s : settings)
+        if (!sums.empty() && s.ceiling == settings.front().ceiling)
+            looks.push_back(look_by(sums, s, sound.rate));
     return looks;
 }
 
@@ -141,8 +145,7 @@ Looks look_at_pulses(std::span<float const> steady, Frequency rate, std::vector<
             if (!closures->opposite.empty())
                 looks.otherwise = look_after(closures->opposite, sound, settings);
         }
-        auto const weights = after_closures(sound.samples, sound.rate,
-                                            Closures::at(closures->moments, closures->rate, sound.rate));
+        auto const weights = after_closures(sound.samples, sound.rate, closures->moments_at(sound.rate));
         auto const pieces = std::clamp<std::size_t>(
             static_cast<std::size_t>(static_cast<double>(sound.samples.size()) / in_hertz(sound.rate) / 0.06),
             1, steady_blocks);
@@ -157,11 +160,10 @@ Looks look_at_pulses(std::span<float const> steady, Frequency rate, std::vector<
         if (whole.empty()) continue;
         for (auto const& s : settings) {
             if (s.ceiling != ceiling) continue;
-            Look one{s, whole.predict(s.order, sound.rate), {}, {}, {}};
+            auto one = look_by(whole, s, sound.rate);
             for (auto const& b : blocks)
                 if (scatter_wanted(looks.each) && !b.empty())
                     one.blocks.push_back(b.predict(s.order, sound.rate));
-            one.poles = poles(one.whole);
             looks.each.push_back(std::move(one));
         }
     }

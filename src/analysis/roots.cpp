@@ -3,6 +3,7 @@
 
 #include <Eigen/Eigenvalues>
 
+#include <algorithm>
 #include <cmath>
 #include <optional>
 
@@ -41,11 +42,7 @@ std::optional<Complex> laguerre(std::vector<double> const& a) {
 
 template <class Number> Number polished(std::span<double const> a, Number z) {
     for (int step = 0; step < most_polishing; ++step) {
-        Number value = a[0], slope = 0;
-        for (std::size_t k = 1; k < a.size(); ++k) {
-            slope = slope * z + value;
-            value = value * z + a[k];
-        }
+        auto const [value, slope] = value_and_slope(a, z);
         if (std::norm(slope) == 0) break;
         auto const change = value / slope;
         z -= change;

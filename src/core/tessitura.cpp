@@ -28,8 +28,10 @@ std::optional<PitchRange> tessitura_of(VoiceType voice, std::optional<PitchRange
     return PitchRange{transposed(range->low, 4), transposed(range->high, -4)};
 }
 
-bool sounds_below_treble_clef(VoiceType voice) {
+bool is_mans_voice(VoiceType voice) {
     return voice == VoiceType::bass || voice == VoiceType::baritone || voice == VoiceType::tenor;
 }
+
+bool sounds_below_treble_clef(VoiceType voice) { return is_mans_voice(voice); }
 
 } // namespace vowelway

@@ -57,11 +57,6 @@ constexpr std::array<ShortWords, 7> short_words{{
 constexpr Degrees lips_wider{to_word("lips a touch wider"), to_word("lips a little wider"),
                              to_word("lips wider"), to_word("lips much wider")};
 
-std::size_t degree(double amount) {
-    double const size = std::abs(amount);
-    return size < 0.15 ? 0 : size < 0.4 ? 1 : size < 0.7 ? 2 : 3;
-}
-
 /// Nothing where the part is not known.
 ShortWords const* words_for(acoustics::Gesture const& g) {
     auto const part = static_cast<std::size_t>(g.part);
@@ -76,9 +71,8 @@ char organ_of(acoustics::Gesture const& g) {
 std::string words_of(acoustics::Gesture const& g) {
     auto const* words = words_for(g);
     if (!words) return g.words;
-    bool const widens = g.part == acoustics::GesturePart::lip_protrusion && g.amount < 0 && !g.rounded;
-    auto const& degrees = widens ? lips_wider : g.amount > 0 ? words->more : words->less;
-    return std::string(reworded(degrees[degree(g.amount)]));
+    auto const& degrees = g.lets_lips_widen() ? lips_wider : g.amount > 0 ? words->more : words->less;
+    return std::string(reworded(degrees[g.degree()]));
 }
 
 } // namespace

@@ -133,8 +133,8 @@ std::string why_left(Task const& task, VowelModel const& model, Decision const& 
 
 // What a singer can think of at once: the three largest, and small ones only where there is nothing else.
 std::vector<acoustics::Gesture> gestures_of(acoustics::GestureVector const& vector, bool rounded) {
-    auto gestures = acoustics::describe(vector, 0.12, rounded);
-    if (gestures.empty()) gestures = acoustics::describe(vector, 0.05, rounded);
+    auto gestures = acoustics::describe(vector, rounded);
+    if (gestures.empty()) gestures = acoustics::describe(vector, rounded, 0.05);
     // A tongue that gives way a little while others lead is no instruction.
     std::erase_if(gestures, [](acoustics::Gesture const& g) {
         return g.part == acoustics::GesturePart::tongue_advancement && g.amount < 0 && g.amount > -0.3;

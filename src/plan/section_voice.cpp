@@ -96,7 +96,7 @@ Vowel SectionVoice::shade_of(std::size_t note, std::size_t shape) const {
 
 std::string SectionVoice::way_to(std::size_t note, std::size_t shape) const {
     if (shape == strategy_.grid().home()) return {};
-    return in_short(acoustics::describe(gesture_of(strategy_.grid(), shape, *model(note).reach), 0.12,
+    return in_short(acoustics::describe(gesture_of(strategy_.grid(), shape, *model(note).reach),
                                         has_round_lips(model(note).resonances.vowel)));
 }
 

@@ -6,6 +6,7 @@
 #include "plan/signs.hpp"
 #include "plan/too_little.hpp"
 #include "vowelway/acoustics/scales.hpp"
+#include "vowelway/core/tessitura.hpp"
 #include "vowelway/plan/sung_source.hpp"
 
 #include <algorithm>
@@ -96,9 +97,7 @@ Strategy::Strategy(Singer const& singer, Technique technique, std::vector<VowelR
       source_(source_of(aim_.technique)), tract_(tract_length_of(singer, vowels)),
       quarter_(acoustics::quarter_wave(tract_)),
       space_(shapes_of(singer, vowels, quarter_), quarter_, signs_of(language), vowels.size()),
-      mans_voice_(singer.voice == VoiceType::bass || singer.voice == VoiceType::baritone ||
-                  singer.voice == VoiceType::tenor),
-      shared_(shared_error(singer)) {
+      mans_voice_(is_mans_voice(singer.voice)), shared_(shared_error(singer)) {
     if (mans_voice_) aim_.technique.stability = aim_.technique.stability_of_men;
     aim_.begins = Pitch(quarter_ * std::max(aim_.technique.begins, 0.01));
     for (double step : {-3.0, 0.0, 3.0})

@@ -13,6 +13,9 @@ namespace vowelway {
 /// end, and nothing where no range is known.
 std::optional<PitchRange> tessitura_of(VoiceType voice, std::optional<PitchRange> const& range = {});
 
+/// Bass, baritone and tenor, as they sing most of the time (a countertenor sings as women do).
+bool is_mans_voice(VoiceType voice);
+
 /// Voices whose part in a treble clef sounds an octave lower (common practice, no source).
 bool sounds_below_treble_clef(VoiceType voice);
 

@@ -105,7 +105,7 @@ double draw_table(Canvas& canvas, Singer const& singer, std::vector<VowelResonan
 
 /// Men's voices do not follow fo with fR1 where they pass it (docs/strategy.md); women's do.
 std::string above_the_meeting(VoiceType voice) {
-    if (sounds_below_treble_clef(voice)) // the same voices
+    if (is_mans_voice(voice))
         return worded(
             "fo meets fR1: from here on the note is higher than the vowel's first resonance, and the vowel "
             "opens by itself; let it.");
