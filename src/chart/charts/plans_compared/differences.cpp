@@ -6,7 +6,6 @@
 #include "chart/page/text.hpp"
 #include "core/ranges.hpp"
 #include "vowelway/core/wording.hpp"
-#include "vowelway/plan/pencil.hpp"
 
 #include <fmt/format.h>
 
@@ -38,13 +37,13 @@ void doing(Canvas& canvas, plan::Decision const& d, std::array<Cents, 2> const& 
         return m.measure(words, plain(type::label)).advance <= x + room - from;
     };
     auto words = d.advice == plan::Advice::hold ? worded("hold") : brief_of(d);
-    if (d.advice == plan::Advice::modify) { // in numbers too where there is room, the first gesture in short
-                                            // where there is little
-        auto const numbered = words + fmt::format(", fR1 {:+.0f}", in_semitones(way[0]));
-        if (fits(numbered))
-            words = numbered;
-        else if (!fits(words) && !d.gestures.empty())
-            words = plan::in_short({d.gestures.front()}) + (is_sure(d) ? "" : " ?");
+    if (d.advice == plan::Advice::modify) { // how far, which may be all that differs
+        auto const semitones = fmt::format("{:+.0f}", in_semitones(way[0]));
+        for (auto const& numbered : {words + ", fR1 " + semitones, words + ", " + semitones})
+            if (fits(numbered)) {
+                words = numbered;
+                break;
+            }
     }
     canvas.write({from, y}, fitted(m, words, plain(type::label), x + room - from),
                  plain(type::label, color_of(d.advice)));
